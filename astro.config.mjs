@@ -1,0 +1,15 @@
+import mdx from '@astrojs/mdx';
+import preact from '@astrojs/preact';
+import { defineConfig } from 'astro/config';
+
+export default defineConfig({
+  // A static host may serve the site below a folder: SITE_BASE=/fieldbook/ npm run build.
+  base: process.env.SITE_BASE ?? '/',
+  outDir: process.env.SITE_OUT ?? './dist',
+  trailingSlash: 'always',
+  integrations: [mdx(), preact()],
+  build: { inlineStylesheets: 'never' },
+  // Nothing inline: the pages must work under a Content-Security-Policy that allows no inline script.
+  vite: { build: { assetsInlineLimit: 0 } },
+  devToolbar: { enabled: false },
+});

@@ -1,0 +1,74 @@
+import type { Reading } from './reading.ts';
+
+/** All values that a quantity can have, given what was read. `hi` may be Infinity. */
+export interface Interval {
+  lo: number;
+  hi: number;
+}
+
+/**
+ * What the maker of the instrument states, each optional:
+ * `percent` of the reading and `counts` of the last digit are the limits of error,
+ * `upperLimit` is the highest value that it can show, in the unit of the reading.
+ */
+export interface Instrument {
+  percent?: number;
+  counts?: number;
+  upperLimit?: number;
+}
+
+export const everything: Interval = { lo: 0, hi: Number.POSITIVE_INFINITY };
+
+/**
+ * The interval that a reading of a non-negative quantity leaves open.
+ * Limits of error are taken as bounds at their worst (guard band w = U, JCGM 106:2012), so that
+ * a wider stated uncertainty can only take a decision back, never make one.
+ * A value above the instrument's own upper limit counts as over-range at that limit.
+ */
+export function intervalOf(reading: Reading, instrument: Instrument = {}): Interval {
+  switch (reading.kind) {
+    case 'missing':
+      return everything;
+    case 'over':
+      return { lo: boundOfOver(reading.atLeast, instrument), hi: Number.POSITIVE_INFINITY };
+    case 'under':
+      return { lo: 0, hi: reading.atMost ?? Number.POSITIVE_INFINITY };
+    case 'value': {
+      const { upperLimit } = instrument;
+      if (upperLimit !== undefined && reading.value > upperLimit) {
+        return { lo: upperLimit, hi: Number.POSITIVE_INFINITY };
+      }
+      const error = limitOfError(reading.value, reading.resolution, instrument);
+      return { lo: Math.max(0, reading.value - error), hi: reading.value + error };
+    }
+  }
+}
+
+function boundOfOver(atLeast: number | undefined, { upperLimit }: Instrument): number {
+  if (atLeast === undefined) return upperLimit ?? 0;
+  return upperLimit === undefined ? atLeast : Math.min(atLeast, upperLimit);
+}
+
+/** Limit of error of a shown value, in its unit: percent of reading plus counts of the last digit. */
+export function limitOfError(value: number, resolution: number | undefined, instrument: Instrument): number {
+  const { percent = 0, counts = 0 } = instrument;
+  const step = counts === 0 ? 0 : (resolution ?? coarsestStep(value));
+  return (Math.abs(value) * percent) / 100 + counts * step;
+}
+
+/** Where the display's step is unknown: the place of the last digit that is not zero, the widest it can be. */
+function coarsestStep(value: number): number {
+  if (value === 0) return 0;
+  const [mantissa = '', exponent = '0'] = Math.abs(value).toExponential().split('e');
+  const decimals = mantissa.split('.')[1]?.length ?? 0;
+  return 10 ** (Number(exponent) - decimals);
+}
+
+/** The interval of `factor` times a quantity, both non-negative. Zero stays zero, however wide the factor. */
+export function times(a: Interval, factor: Interval): Interval {
+  return { lo: product(a.lo, factor.lo), hi: product(a.hi, factor.hi) };
+}
+
+function product(a: number, b: number): number {
+  return a === 0 || b === 0 ? 0 : a * b;
+}

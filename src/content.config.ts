@@ -1,0 +1,16 @@
+import { defineCollection } from 'astro:content';
+import { file, glob } from 'astro/loaders';
+import { articleSchema } from './schemas/article.ts';
+import { visitCaseSchema } from './schemas/case.ts';
+import { limitTopicSchema } from './schemas/limit.ts';
+import { sourceSchema } from './schemas/source.ts';
+
+export const collections = {
+  articles: defineCollection({
+    loader: glob({ base: 'content/articles', pattern: '**/*.mdx' }),
+    schema: articleSchema,
+  }),
+  limits: defineCollection({ loader: glob({ base: 'content/limits', pattern: '*.json' }), schema: limitTopicSchema }),
+  sources: defineCollection({ loader: file('content/sources/sources.json'), schema: sourceSchema }),
+  cases: defineCollection({ loader: glob({ base: 'content/cases', pattern: '*.json' }), schema: visitCaseSchema }),
+};

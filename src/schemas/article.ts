@@ -1,0 +1,35 @@
+import { z } from 'astro/zod';
+
+export const hazards = [
+  'lethal-voltage',
+  'stored-energy',
+  'hanging-axis',
+  'unexpected-motion',
+  'arc-flash',
+  'test-voltage',
+  'hot-surface',
+] as const;
+
+export const articleSchema = z.strictObject({
+  /** Heading of the page, as a technician would say it. */
+  title: z.string().max(70),
+  /** Two or three sentences: what the reader can do after reading. Shown on top, in lists and in search. */
+  summary: z.string().min(60).max(400),
+  /** Who it is for, in one sentence. */
+  audience: z.string(),
+  section: z.enum(['trip', 'safety', 'measuring', 'deciding']),
+  /** Place within its section, lowest first. */
+  order: z.number(),
+  /** What can hurt; drawn before the first step. Use an empty list only for pages that lead to no work. */
+  hazards: z.array(z.enum(hazards)),
+  /** What must be true before the first step, one sentence each. */
+  preconditions: z.array(z.string()),
+  /** What this page cannot tell the reader, one sentence each; at least one. */
+  cannotTell: z.array(z.string()).min(1),
+  /** Ids of content/sources that it rests on. */
+  sources: z.array(z.string()),
+  /** Ids of related articles, section/slug. */
+  related: z.array(z.string()),
+});
+
+export type Article = z.infer<typeof articleSchema>;

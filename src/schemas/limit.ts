@@ -1,0 +1,53 @@
+import { z } from 'astro/zod';
+
+const unit = z.enum(['V', 'Ω', '°C', '%', '×', 'min', 's', 'A', 'J', 'C']);
+
+/** Published tables: pairs of input and output, e.g. temperature and factor. */
+const points = z.array(z.tuple([z.number(), z.number()])).min(2);
+
+export const limitSchema = z
+  .strictObject({
+    /** What it is, in a few words, e.g. "Insulation go/no-go point after a trip". */
+    label: z.string().min(3),
+    /** A single limit, in `unit`. Give exactly one of value, range, points, constants. */
+    value: z.number().optional(),
+    /** A typical range or a range of validity, in `unit`; leave an end out where it is open. */
+    range: z.strictObject({ from: z.number().optional(), to: z.number().optional() }).optional(),
+    /** A published table as pairs of input and output. */
+    points: points.optional(),
+    /** Named constants of a published formula. */
+    constants: z.record(z.string(), z.number()).optional(),
+    /** Base unit of the value, range or table output. */
+    unit,
+    /** What the pairs go in by, for tables: its unit. */
+    inputUnit: unit.optional(),
+    /** When it applies, in one plain sentence. */
+    when: z.string().min(10),
+    /** Id in content/sources, or null for common practice and project judgement. */
+    source: z.string().nullable(),
+    /** Edition and clause or table, e.g. "IEEE 43-2000, table 3". */
+    clause: z.string().optional(),
+    status: z.enum(['standard', 'regulation', 'textbook', 'common-practice', 'project-judgement']),
+    /** True where the figure was recalled and not seen in a text. */
+    recalled: z.boolean(),
+    /** What a careful reader should know: disagreements, reasons for a judgement. */
+    note: z.string().optional(),
+  })
+  .refine((l) => [l.value, l.range, l.points, l.constants].filter((x) => x !== undefined).length === 1, {
+    message: 'give exactly one of value, range, points, constants',
+  })
+  .refine((l) => (l.source === null) === ['common-practice', 'project-judgement'].includes(l.status), {
+    message: 'a published figure names its source; common practice and project judgement have none',
+  });
+
+/** A file of content/limits: one topic, its limits by id. */
+export const limitTopicSchema = z.strictObject({
+  /** Heading on the Tables page. */
+  title: z.string(),
+  /** Place on the Tables page, lowest first. */
+  order: z.number(),
+  /** Limits by id; the id is part of the published address, so it never changes. */
+  limits: z.record(z.string().regex(/^[a-z0-9-]+$/), limitSchema),
+});
+
+export type Limit = z.infer<typeof limitSchema>;
