@@ -1,5 +1,6 @@
 import air from '../../content/limits/air.json' with { type: 'json' };
 import bridge from '../../content/limits/bridge.json' with { type: 'json' };
+import formEntries from '../../content/limits/form-entries.json' with { type: 'json' };
 import instruments from '../../content/limits/instruments.json' with { type: 'json' };
 import insulation from '../../content/limits/insulation.json' with { type: 'json' };
 import protectiveConductor from '../../content/limits/protective-conductor.json' with { type: 'json' };
@@ -16,6 +17,7 @@ const all = {
   ...protectiveConductor.limits,
   ...instruments.limits,
   ...air.limits,
+  ...formEntries.limits,
 };
 
 export type LimitId = keyof typeof all;

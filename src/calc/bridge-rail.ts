@@ -1,0 +1,138 @@
+import { type Finding, finding } from './assessment.ts';
+import { type Instrument, type Interval, intervalOf } from './interval.ts';
+import { type LimitId, limitRange, limitValue } from './limits.ts';
+import { type Phase, type Phases, phases } from './phases.ts';
+import type { Reading } from './reading.ts';
+import { deviationFromMean, pairwiseSpread, spreadInterval, within } from './spread.ts';
+
+export type RailCode =
+  | 'rail-incomplete'
+  | 'rail-short'
+  | 'rail-all-short'
+  | 'rail-short-possible'
+  | 'rail-unbalanced'
+  | 'rail-balanced'
+  | 'rail-open'
+  | 'rail-range-too-low'
+  | 'rail-range-not-noted'
+  | 'rail-too-close'
+  | 'rail-order-unexpected';
+
+/** DC+ holds the three upper switches, DC− the three lower ones. */
+export type Rail = 'plus' | 'minus';
+
+interface RailReading {
+  phase: Phase;
+  reading: Reading;
+  interval: Interval;
+}
+
+const typicalOf: Record<Rail, LimitId> = { plus: 'bridge-dc-plus-typical', minus: 'bridge-dc-minus-typical' };
+
+/**
+ * Judges the three readings of one rail by themselves, in ohms: no short, and agreement within
+ * `tolerancePercent` (pairwise, against the smaller). Names the suspect positions as `plusU` … `minusW`.
+ */
+export function judgeRail(
+  rail: Rail,
+  readings: Phases<Reading>,
+  tolerancePercent: number,
+  instrument: Instrument,
+): Finding<RailCode>[] {
+  const name = (list: readonly { phase: Phase }[]) => list.map(({ phase }) => `${rail}${phase}`);
+  const names = { rail };
+  const present = phases
+    .filter((phase) => readings[phase].kind !== 'missing')
+    .map((phase) => ({ phase, reading: readings[phase], interval: intervalOf(readings[phase], instrument) }));
+  const found: Finding<RailCode>[] = [];
+  const missing = phases.filter((phase) => readings[phase].kind === 'missing').map((phase) => ({ phase }));
+  if (missing.length > 0) found.push(finding('rail-incomplete', 'undecided', { readings: name(missing), names }));
+
+  const shorted = present.filter(({ interval }) => interval.hi <= limitValue('bridge-short'));
+  const sound = present.filter((one) => !shorted.includes(one));
+  if (shorted.length > 0) {
+    const limits: LimitId[] = ['bridge-short'];
+    const suspects = name(shorted).join(' ');
+    found.push(finding('rail-short', 'fail', { readings: name(shorted), limits, names: { ...names, suspects } }));
+    if (shorted.length === 3) found.push(finding('rail-all-short', 'caution', { readings: name(shorted), names }));
+  }
+  const possible = sound.filter(({ interval, reading }) => interval.lo <= limitValue('bridge-short') && reading.kind !== 'over');
+  if (possible.length > 0) {
+    const limits: LimitId[] = ['bridge-short'];
+    found.push(finding('rail-short-possible', 'undecided', { readings: name(possible), limits, names }));
+  }
+  return [...found, ...judgeAgreement(rail, sound, tolerancePercent)];
+}
+
+function judgeAgreement(rail: Rail, list: RailReading[], tolerance: number): Finding<RailCode>[] {
+  if (list.length < 2) return [];
+  const readings = list.map(({ phase }) => `${rail}${phase}`);
+  const limits: LimitId[] = ['bridge-tolerance'];
+  const open = list.filter(({ interval }) => interval.hi === Number.POSITIVE_INFINITY);
+  const unnoted = open.filter(({ interval }) => interval.lo === 0);
+  const notNoted = unnoted.map((one) =>
+    finding<RailCode>('rail-range-not-noted', 'caution', { readings: [`${rail}${one.phase}`], names: { rail } }),
+  );
+  if (open.length === list.length) return list.length === 3 ? [...judgeAllOpen(rail, list), ...notNoted.slice(0, 1)] : [];
+
+  // Beside a finite reading, an over-range without a noted range is taken for what it usually is: open.
+  const intervals = list.map(({ interval, reading }) =>
+    reading.kind === 'over' && interval.lo === 0 ? { lo: Number.POSITIVE_INFINITY, hi: Number.POSITIVE_INFINITY } : interval,
+  );
+  const spread = spreadInterval(intervals);
+  const numbers = { tolerance, ...shownSpread(list) };
+  if (!within(spread.lo, tolerance)) {
+    const suspects = oddOnesOut(intervals, tolerance).map((index) => readings[index]);
+    const names = { rail, suspects: suspects.join(' ') };
+    return [finding('rail-unbalanced', 'fail', { readings, limits, numbers, names }), ...notNoted.slice(0, 1)];
+  }
+  if (list.length < 3) return [];
+  if (within(spread.hi, tolerance)) {
+    return [finding('rail-balanced', 'pass', { readings, limits, numbers, names: { rail } }), ...judgeOrder(rail, list)];
+  }
+  const code = open.length > 0 ? 'rail-range-too-low' : 'rail-too-close';
+  const least = Math.max(0, spread.lo);
+  const range = Number.isFinite(spread.hi) ? { least, most: spread.hi } : {};
+  return [finding(code, 'undecided', { readings, limits, numbers: { ...numbers, ...range }, names: { rail } })];
+}
+
+/**
+ * All three over-range: balanced and open, provided that the range could have shown a usual reading of this rail.
+ * A figure above the meter's own stated limit is a contradiction, not an open circuit.
+ */
+function judgeAllOpen(rail: Rail, list: RailReading[]): Finding<RailCode>[] {
+  const readings = list.map(({ phase }) => `${rail}${phase}`);
+  const limits = [typicalOf[rail]];
+  const { from } = limitRange(typicalOf[rail]);
+  const tooLow = list.some(
+    ({ interval, reading }) => reading.kind === 'value' || (interval.lo > 0 && interval.lo < from),
+  );
+  if (tooLow) return [finding('rail-range-too-low', 'undecided', { readings, limits, names: { rail } })];
+  return [finding('rail-open', 'pass', { readings, limits, names: { rail } }), ...judgeOrder(rail, list)];
+}
+
+/** Balanced readings of an unusual size are no fault by themselves, but never pass in silence. */
+function judgeOrder(rail: Rail, list: RailReading[]): Finding<RailCode>[] {
+  const { from, to } = limitRange(typicalOf[rail]);
+  const usual = list.every(({ interval }) =>
+    interval.hi === Number.POSITIVE_INFINITY ? to === Number.POSITIVE_INFINITY : interval.lo >= from && interval.hi <= to,
+  );
+  if (usual) return [];
+  const readings = list.map(({ phase }) => `${rail}${phase}`);
+  return [finding('rail-order-unexpected', 'caution', { readings, limits: [typicalOf[rail]], names: { rail } })];
+}
+
+function shownSpread(list: RailReading[]): Record<string, number> {
+  const values = list.flatMap(({ reading }) => (reading.kind === 'value' ? [reading.value] : []));
+  if (values.length < list.length || Math.min(...values) === 0) return {};
+  return { spread: pairwiseSpread(values), deviation: deviationFromMean(values) };
+}
+
+/** Indexes of the readings that disagree with the most others: the odd one out, or all where no two agree. */
+function oddOnesOut(intervals: Interval[], tolerance: number): number[] {
+  const disagreements = intervals.map(
+    (one) => intervals.filter((other) => !within(spreadInterval([one, other]).lo, tolerance)).length,
+  );
+  const most = Math.max(...disagreements);
+  return disagreements.flatMap((count, index) => (count === most ? [index] : []));
+}

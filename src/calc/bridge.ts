@@ -1,0 +1,107 @@
+import { type Assessment, type Finding, finding, type Step, step, verdictOf } from './assessment.ts';
+import { judgeRail, type RailCode } from './bridge-rail.ts';
+import { type DischargeCode, judgeDischarge } from './discharged.ts';
+import type { Instrument } from './interval.ts';
+import { limitValue } from './limits.ts';
+import type { Phases } from './phases.ts';
+import type { Reading } from './reading.ts';
+
+export type BridgeCode =
+  | DischargeCode
+  | RailCode
+  | 'motor-leads-connected'
+  | 'motor-leads-not-stated'
+  | 'bridge-more-than-one'
+  | 'bridge-failed'
+  | 'bridge-passed';
+
+export type BridgeStepCode =
+  | 'measure-bus'
+  | 'wait-and-measure-bus'
+  | 'discharge-residual'
+  | 'take-motor-leads-off'
+  | 'state-motor-leads'
+  | 'measure-missing'
+  | 'use-higher-range'
+  | 'repeat-short'
+  | 'repeat-more-exactly'
+  | 'compare-known-good'
+  | 'replace-complete-drive'
+  | 'test-motor-and-cable'
+  | 'test-insulation-next';
+
+/**
+ * The six-reading check of a drive's output stage, by multimeter in resistance mode, readings in ohms.
+ * `busVoltage` (V) is measured just before; the motor leads are off the drive, since a winding joins
+ * the three terminals and makes any fault look balanced. `tolerancePercent` is 10 % unless changed.
+ * `instrument` describes the multimeter. Common practice, no source; decision rule: JCGM 106:2012.
+ */
+export interface BridgeInput {
+  busVoltage: Reading;
+  motorLeads: 'off' | 'connected' | 'not-stated';
+  dcPlus: Phases<Reading>;
+  dcMinus: Phases<Reading>;
+  tolerancePercent?: number;
+  instrument?: Instrument;
+}
+
+export type BridgeAssessment = Assessment<BridgeCode, BridgeStepCode>;
+
+export function assessBridge(input: BridgeInput): BridgeAssessment {
+  const discharge = judgeDischarge(input.busVoltage);
+  // No resistance is judged beside a bus that may be charged, nor through a motor that joins the terminals.
+  if (discharge.severity !== 'pass') return conclude([discharge]);
+  if (input.motorLeads === 'connected') {
+    return conclude([finding('motor-leads-connected', 'undecided', { readings: ['motorLeads'] })]);
+  }
+  const tolerance = input.tolerancePercent ?? limitValue('bridge-tolerance');
+  const instrument = input.instrument ?? {};
+  const findings: Finding<BridgeCode>[] = [
+    discharge,
+    ...judgeRail('plus', input.dcPlus, tolerance, instrument),
+    ...judgeRail('minus', input.dcMinus, tolerance, instrument),
+  ];
+  if (input.motorLeads === 'not-stated') {
+    findings.push(finding('motor-leads-not-stated', 'undecided', { readings: ['motorLeads'] }));
+  }
+  return conclude(findings);
+}
+
+/** The positions that failed, as `plusU` … `minusW`, for the drawing and the text. */
+export function suspectPositions(findings: readonly Finding[]): string[] {
+  const named = findings.filter(({ severity }) => severity === 'fail').flatMap((f) => f.names.suspects?.split(' ') ?? []);
+  return [...new Set(named)];
+}
+
+function conclude(findings: Finding<BridgeCode>[]): BridgeAssessment {
+  const verdict = verdictOf(findings);
+  const summary: Finding<BridgeCode>[] = [];
+  if (verdict === 'no-go') {
+    if (suspectPositions(findings).length > 1) summary.push(finding('bridge-more-than-one', 'caution'));
+    summary.push(finding('bridge-failed', 'note'));
+  }
+  if (verdict === 'go') summary.push(finding('bridge-passed', 'note'));
+  const all = [...findings, ...summary];
+  return { verdict, findings: all, next: nextSteps(all) };
+}
+
+const stepAfter: Partial<Record<BridgeCode, BridgeStepCode[]>> = {
+  'bus-not-measured': ['measure-bus'],
+  'bus-not-discharged': ['wait-and-measure-bus'],
+  'bus-residual-voltage': ['discharge-residual'],
+  'motor-leads-connected': ['take-motor-leads-off'],
+  'motor-leads-not-stated': ['state-motor-leads'],
+  'rail-incomplete': ['measure-missing'],
+  'rail-range-too-low': ['use-higher-range'],
+  'rail-range-not-noted': ['use-higher-range'],
+  'rail-short-possible': ['repeat-short'],
+  'rail-too-close': ['repeat-more-exactly'],
+  'rail-order-unexpected': ['compare-known-good'],
+  'bridge-failed': ['replace-complete-drive', 'test-motor-and-cable'],
+  'bridge-passed': ['test-insulation-next'],
+};
+
+function nextSteps(findings: readonly Finding<BridgeCode>[]): Step<BridgeStepCode>[] {
+  const codes = findings.flatMap(({ code }) => stepAfter[code] ?? []);
+  return [...new Set(codes)].map((code) => step(code));
+}

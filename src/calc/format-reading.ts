@@ -1,0 +1,73 @@
+import type { Reading, Unit } from './reading.ts';
+
+const prefixes: [number, string][] = [
+  [12, 'T'],
+  [9, 'G'],
+  [6, 'M'],
+  [3, 'k'],
+  [0, ''],
+  [-3, 'm'],
+  [-6, 'µ'],
+];
+
+/** Prefixes people use with a unit: nobody writes m°C or k%. */
+const smallestExponent: Record<Unit, number> = { Ω: -6, V: -3, '°C': 0, '%': 0, counts: 0, min: 0 };
+const largestExponent: Record<Unit, number> = { Ω: 12, V: 3, '°C': 0, '%': 0, counts: 0, min: 0 };
+
+/** A reading as a person would note it: `450 kΩ`, `>550 MΩ`, `OL`; empty for a missing one. `parseReading` reads it back. */
+export function formatReading(reading: Reading): string {
+  switch (reading.kind) {
+    case 'missing':
+      return '';
+    case 'over':
+      return reading.atLeast === undefined ? 'OL' : `>${formatQuantity(reading.atLeast, reading.unit)}`;
+    case 'under':
+      return reading.atMost === undefined ? 'under range' : `<${formatQuantity(reading.atMost, reading.unit)}`;
+    case 'value':
+      return formatQuantity(reading.value, reading.unit, reading.resolution);
+  }
+}
+
+/**
+ * A number in the base unit with the prefix that keeps it between 1 and 1000. With `resolution` (base unit) it
+ * shows the digits that were read, without it as many as the number needs. Infinity is "no upper limit".
+ */
+export function formatQuantity(value: number, unit: Unit, resolution?: number): string {
+  if (!Number.isFinite(value)) return value > 0 ? '∞' : '−∞';
+  const exponent = prefixExponent(value, unit, resolution);
+  const numeral = resolution === undefined ? shifted(value, exponent) : withStep(value, exponent, resolution);
+  const symbol = prefixes.find(([e]) => e === exponent)?.[1] ?? '';
+  return `${numeral} ${symbol}${unit}`;
+}
+
+/** For sentences: three significant digits are as much as an instrument deserves. */
+export function formatRounded(value: number, unit: Unit): string {
+  return formatQuantity(Number(value.toPrecision(3)), unit);
+}
+
+function prefixExponent(value: number, unit: Unit, resolution?: number): number {
+  const magnitude = Math.abs(value);
+  const wanted = magnitude === 0 ? 0 : prefixes.find(([e]) => magnitude >= 10 ** e)?.[0];
+  // A step coarser than the prefix would need digits that were not read: 0.01 MΩ is not 10 kΩ.
+  const forStep = resolution === undefined ? -Infinity : Math.ceil(roundedLog10(resolution) / 3) * 3;
+  const exponent = Math.max(wanted ?? smallestExponent[unit], forStep);
+  return Math.min(Math.max(exponent, smallestExponent[unit]), largestExponent[unit]);
+}
+
+function roundedLog10(value: number): number {
+  const log = Math.log10(value);
+  return Math.abs(log - Math.round(log)) < 1e-9 ? Math.round(log) : log;
+}
+
+/** The shortest decimal numeral of `value` with its exponent shifted, so that nothing is rounded twice. */
+function shifted(value: number, exponent: number): string {
+  const [mantissa = '0', power = '0'] = value.toExponential().split('e');
+  const number = Number(`${mantissa}e${Number(power) - exponent}`);
+  return number.toLocaleString('en', { useGrouping: false, maximumSignificantDigits: 17 });
+}
+
+function withStep(value: number, exponent: number, resolution: number): string {
+  const decimals = Math.max(0, Math.ceil(exponent - roundedLog10(resolution) - 1e-9));
+  const [mantissa = '0', power = '0'] = value.toExponential().split('e');
+  return Number(`${mantissa}e${Number(power) - exponent}`).toFixed(Math.min(decimals, 20));
+}

@@ -1,0 +1,12 @@
+export * from './assessment.ts';
+export * from './bridge.ts';
+export type { Rail, RailCode } from './bridge-rail.ts';
+export { formatQuantity, formatReading, formatRounded } from './format-reading.ts';
+export { type Instrument, type Interval, intervalOf } from './interval.ts';
+export { type LimitId, limit, limitConstant, limitIds, limitPoints, limitRange, limitValue } from './limits.ts';
+export { parseReading, type ParseResult } from './parse-reading.ts';
+export { type Phase, type Phases, phases } from './phases.ts';
+export type { Quantity } from './quantity.ts';
+export * from './reading.ts';
+export type { ReadingError, ReadingErrorCode } from './reading-error.ts';
+export { deviationFromMean, pairwiseSpread } from './spread.ts';

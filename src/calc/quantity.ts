@@ -1,0 +1,118 @@
+import type { LimitId } from './limits.ts';
+import type { Unit } from './reading.ts';
+
+export type Quantity = 'resistance' | 'voltage' | 'temperature' | 'percent' | 'counts' | 'duration';
+
+/** How a unit that people write relates to the base unit: a power of ten, or a function where it is no power. */
+export type UnitMeaning =
+  | { kind: 'scale'; exponent: number }
+  | { kind: 'convert'; toBase: (value: number) => number }
+  /** Could be milli as well as mega: the person is asked. */
+  | { kind: 'milli-or-mega' }
+  | { kind: 'unknown' };
+
+interface QuantityRule {
+  unit: Unit;
+  /** Shown in messages. */
+  example: string;
+  /** The range that a form accepts, in content/limits. */
+  accepts: LimitId;
+  /** Whether a bare number is understood to be in the base unit. Never for resistance: k, M and Ω are all usual. */
+  bareNumber: boolean;
+  /** Whether an instrument can show over-range for it. */
+  overRange: boolean;
+  meaning: (unitText: string) => UnitMeaning;
+}
+
+const scale = (exponent: number): UnitMeaning => ({ kind: 'scale', exponent });
+const unknown: UnitMeaning = { kind: 'unknown' };
+
+const resistanceWords: [RegExp, UnitMeaning][] = [
+  [/^(Ω|ohms?|r)$/i, scale(0)],
+  [/^(k|kilo)[ -]?(Ω|ohms?)?$/i, scale(3)],
+  // `mΩ` in full is the SI symbol; `m` and `mohm` are what a hurried thumb makes of mega.
+  [/^(mΩ|milli[ -]?(ohms?|Ω)?)$/, scale(-3)],
+  [/^(m|m[ -]?ohms?|mOhms?)$/, { kind: 'milli-or-mega' }],
+  [/^(M[ -]?(Ω|ohms?)?|meg[ -]?(Ω|ohms?)?|mega[ -]?(Ω|ohms?)?)$/i, scale(6)],
+  [/^(g|gig|giga)[ -]?(Ω|ohms?)?$/i, scale(9)],
+  [/^(t|tera)[ -]?(Ω|ohms?)?$/i, scale(12)],
+  [/^(u|micro)[ -]?(Ω|ohms?)?$/i, scale(-6)],
+];
+
+const voltageWords: [RegExp, UnitMeaning][] = [
+  [/^(v|volts?)( ?[da]c)?$/i, scale(0)],
+  [/^(mV|millivolts?)( ?[da]c)?$/, scale(-3)],
+  [/^(m|MV|mv)$/, { kind: 'milli-or-mega' }],
+  [/^(k|kilo)[ -]?(v|volts?)?( ?[da]c)?$/i, scale(3)],
+];
+
+const temperatureWords: [RegExp, UnitMeaning][] = [
+  [/^(°|deg)? ?(c|celsius)$/i, scale(0)],
+  [/^(°|deg)? ?(f|fahrenheit)$/i, { kind: 'convert', toBase: (f) => (f - 32) / 1.8 }],
+];
+
+export const quantityRules: Record<Quantity, QuantityRule> = {
+  resistance: {
+    unit: 'Ω',
+    example: '450k, 2.2 MΩ, 2M2, OL or >550M',
+    accepts: 'entry-resistance',
+    bareNumber: false,
+    overRange: true,
+    meaning: (text) => lookUp(text, resistanceWords),
+  },
+  voltage: {
+    unit: 'V',
+    example: '0.02, 500 V, 30 mV or 1 kV',
+    accepts: 'entry-voltage',
+    bareNumber: true,
+    overRange: true,
+    meaning: (text) => lookUp(text, voltageWords),
+  },
+  temperature: {
+    unit: '°C',
+    example: '25, 25 °C or 77 °F',
+    accepts: 'entry-temperature',
+    bareNumber: true,
+    overRange: false,
+    meaning: (text) => lookUp(text, temperatureWords),
+  },
+  percent: {
+    unit: '%',
+    example: '10 or 1.5 %',
+    accepts: 'entry-percent',
+    bareNumber: true,
+    overRange: false,
+    meaning: (text) => lookUp(text, [[/^(%|percent)( ?rh)?$/i, scale(0)]]),
+  },
+  counts: {
+    unit: 'counts',
+    example: '3',
+    accepts: 'entry-counts',
+    bareNumber: true,
+    overRange: false,
+    meaning: (text) => lookUp(text, [[/^(counts?|digits?|dgts?|d)$/i, scale(0)]]),
+  },
+  duration: {
+    unit: 'min',
+    example: '1, 60 s or 10 min',
+    accepts: 'entry-duration',
+    bareNumber: true,
+    overRange: false,
+    meaning: (text) =>
+      lookUp(text, [
+        [/^(m|min|mins|minutes?)$/i, scale(0)],
+        [/^(s|secs?|seconds?)$/i, { kind: 'convert', toBase: (seconds) => seconds / 60 }],
+        [/^(h|hrs?|hours?)$/i, { kind: 'convert', toBase: (hours) => hours * 60 }],
+      ]),
+  },
+};
+
+function lookUp(text: string, words: [RegExp, UnitMeaning][]): UnitMeaning {
+  return words.find(([pattern]) => pattern.test(text))?.[1] ?? unknown;
+}
+
+/** The quantity that a unit text belongs to, to tell a reading typed into the wrong field from a slip. */
+export function quantityOfUnit(text: string): Quantity | undefined {
+  const order: Quantity[] = ['resistance', 'voltage', 'temperature', 'percent', 'duration'];
+  return order.find((quantity) => quantityRules[quantity].meaning(text).kind !== 'unknown');
+}

@@ -1,0 +1,111 @@
+import type { BridgeCode, BridgeStepCode, Finding } from '../calc/index.ts';
+import { formatRounded, limitValue } from '../calc/index.ts';
+import { type FindingSentences, listed, percent, type StepSentences } from './sentences.ts';
+
+const railNames: Record<string, string> = { plus: 'DC+', minus: 'DC−' };
+
+function rail({ names }: Finding): string {
+  return railNames[names.rail ?? ''] ?? '';
+}
+
+/** `plusU` reads "DC+ to U". */
+export function positionName(id: string): string {
+  return `${id.startsWith('plus') ? 'DC+' : 'DC−'} to ${id.slice(-1)}`;
+}
+
+/** `plusU` reads "upper switch of U". */
+export function switchName(id: string): string {
+  return `${id.startsWith('plus') ? 'upper' : 'lower'} switch of ${id.slice(-1)}`;
+}
+
+function positions(ids: readonly string[]): string {
+  return listed(ids.map(positionName));
+}
+
+function suspects({ names }: Finding): string[] {
+  return names.suspects?.split(' ') ?? [];
+}
+
+const volts = (value: number | undefined) => formatRounded(value ?? 0, 'V');
+const short = () => formatRounded(limitValue('bridge-short'), 'Ω');
+
+function unbalanced(finding: Finding): string {
+  const { spread, deviation, tolerance } = finding.numbers;
+  const size =
+    spread === undefined
+      ? 'One is over-range beside one that is not'
+      : `They differ by ${percent(spread)} of the smaller (${percent(deviation)} from the mean)`;
+  const ids = suspects(finding);
+  const odd =
+    ids.length === 1
+      ? `Suspect: the ${switchName(ids[0] ?? '')}.`
+      : `No single one stands out. Suspect: ${listed(ids.map((id) => `the ${switchName(id)}`))}.`;
+  return `The readings from ${rail(finding)} do not agree. ${size}; ${percent(tolerance)} is allowed. ${odd}`;
+}
+
+function balanced(finding: Finding): string {
+  const { spread, deviation, tolerance } = finding.numbers;
+  return `The three readings from ${rail(finding)} agree: they differ by ${percent(spread)} of the smaller (${percent(deviation)} from the mean); ${percent(tolerance)} is allowed. No short.`;
+}
+
+export const bridgeFindings: FindingSentences<BridgeCode> = {
+  'bus-not-measured': () => 'The DC-bus voltage has not been measured. No resistance is judged without it.',
+  'bus-not-discharged': ({ numbers }) =>
+    numbers.voltage === undefined
+      ? `Stop. The bus is not discharged: the meter is over-range. Work begins at ${volts(numbers.touch)} or less.`
+      : `Stop. The bus is not shown to be discharged: up to ${volts(numbers.voltage)} is on it, and work begins at ${volts(numbers.touch)} or less. No resistance is judged.`,
+  'bus-residual-voltage': ({ numbers }) =>
+    `Up to ${volts(numbers.voltage)} is left on the bus. Above ${volts(numbers.falsifying)} it falsifies every resistance reading, so none is judged.`,
+  'bus-discharged': () => 'The bus was measured and is discharged.',
+  'motor-leads-connected': () =>
+    'The motor leads are still on the drive. The windings join U, V and W, so a fault in one position shows in all three and looks balanced.',
+  'motor-leads-not-stated': () =>
+    'You have not said whether the motor leads are off the drive. With them on, a fault looks balanced.',
+  'rail-incomplete': (finding) => `Not measured yet: ${positions(finding.readings)}.`,
+  'rail-short': (finding) =>
+    `${positions(finding.readings)} ${finding.readings.length === 1 ? 'reads' : 'read'} ${short()} or less. That is a short in the ${listed(suspects(finding).map(switchName))}.`,
+  'rail-all-short': (finding) =>
+    `All three readings from ${rail(finding)} are shorts. That is rare: make sure that nothing else joins the terminals, then repeat.`,
+  'rail-short-possible': (finding) =>
+    `${positions(finding.readings)} may be ${short()} or less. The reading does not exclude a short.`,
+  'rail-unbalanced': unbalanced,
+  'rail-balanced': balanced,
+  'rail-open': (finding) =>
+    `The three readings from ${rail(finding)} are over-range: balanced and open. No short.`,
+  'rail-range-too-low': (finding) =>
+    `The range is too low to tell whether the readings from ${rail(finding)} agree.`,
+  'rail-range-not-noted': (finding) =>
+    `OL was noted without the range. The reading ${positions(finding.readings.slice(0, 1))} counts as open only if the meter was on its highest range.`,
+  'rail-too-close': (finding) => {
+    const { least, most, tolerance } = finding.numbers;
+    return `Too close to call: with the accuracy of your meter, the readings from ${rail(finding)} differ by anything from ${percent(least)} to ${percent(most)}; ${percent(tolerance)} is allowed.`;
+  },
+  'rail-order-unexpected': (finding) =>
+    `The readings from ${rail(finding)} agree, but they are not of the usual size (${finding.names.rail === 'plus' ? 'hundreds of kilohms up to open' : 'tens of kilohms'}).`,
+  'bridge-more-than-one': () =>
+    'More than one position looks bad. One bad position of six is the usual picture: check the leads and the contacts before you believe it.',
+  'bridge-failed': () =>
+    'The output stage has failed. The control board is very likely damaged too, so a new power module alone is not enough.',
+  'bridge-passed': () =>
+    'This is not a clean bill of health. The check finds shorted, leaky and open switches. It does not see a fault in the gate drive or the control, or one that shows only under voltage.',
+};
+
+export const bridgeSteps: StepSentences<BridgeStepCode> = {
+  'measure-bus': () => 'Measure the DC-bus voltage on the drive, with a meter that you have just proved on a known source.',
+  'wait-and-measure-bus': () =>
+    'Keep away from the terminals. Make sure that the supply is locked out, wait the time on the warning label, and measure the bus again. If it stays up, find out what feeds it.',
+  'discharge-residual': () =>
+    'Wait longer, or have a qualified person discharge the bus as the drive manual says. Measure it again, then read the resistances.',
+  'take-motor-leads-off': () => 'Take the motor leads off U, V and W at the drive, then take the six readings again.',
+  'state-motor-leads': () => 'Look whether the motor leads are off U, V and W at the drive, and say so above.',
+  'measure-missing': () => 'Take the readings that are missing.',
+  'use-higher-range': () =>
+    'Repeat on the highest resistance range and note the range: type >60M if the meter shows OL on a range of 60 MΩ.',
+  'repeat-short': () => 'Repeat on a lower range, with the leads held together first, so that a short can be told from a low reading.',
+  'repeat-more-exactly': () => 'Repeat with a more accurate meter, or on the range that shows more digits.',
+  'compare-known-good': () => 'Compare with a known good axis of the same model, measured in the same way.',
+  'replace-complete-drive': () => 'Replace the complete drive, not the power module alone.',
+  'test-motor-and-cable': () =>
+    'Test the motor and its cable before the new drive is connected. A bad motor or cable destroys the next drive too.',
+  'test-insulation-next': () => 'Go on to the insulation test of motor and cable.',
+};

@@ -1,0 +1,16 @@
+import type { Finding, Step } from '../calc/index.ts';
+
+/** One sentence (or a few) a code. The type makes a code without a sentence a compile error. */
+export type FindingSentences<Code extends string> = Record<Code, (finding: Finding<Code>) => string>;
+export type StepSentences<Code extends string> = Record<Code, (step: Step<Code>) => string>;
+
+/** How a percentage stands in a sentence: two significant digits below ten, none after the mark above. */
+export function percent(value: number | undefined): string {
+  if (value === undefined) return '';
+  return `${value < 10 ? Number(value.toPrecision(2)) : Math.round(value)} %`;
+}
+
+/** "U", "U and V", "U, V and W". */
+export function listed(words: readonly string[]): string {
+  return words.length < 2 ? words.join('') : `${words.slice(0, -1).join(', ')} and ${words.at(-1)}`;
+}
