@@ -1,5 +1,5 @@
 import type { BridgeCode, BridgeStepCode, Finding } from '../calc/index.ts';
-import { formatRounded, limitValue } from '../calc/index.ts';
+import { formatRounded, type LimitId, limitRange, limitValue } from '../calc/index.ts';
 import { type FindingSentences, listed, percent, type StepSentences } from './sentences.ts';
 
 const railNames: Record<string, string> = { plus: 'DC+', minus: 'DC−' };
@@ -28,6 +28,12 @@ function suspects({ names }: Finding): string[] {
 
 const volts = (value: number | undefined) => formatRounded(value ?? 0, 'V');
 const short = () => formatRounded(limitValue('bridge-short'), 'Ω');
+
+function usualSize([id]: readonly LimitId[]): string {
+  if (id === undefined) return '';
+  const { from, to } = limitRange(id);
+  return `${formatRounded(from, 'Ω')} ${Number.isFinite(to) ? `to ${formatRounded(to, 'Ω')}` : 'up to open'}`;
+}
 
 function unbalanced(finding: Finding): string {
   const { spread, deviation, tolerance } = finding.numbers;
@@ -81,7 +87,7 @@ export const bridgeFindings: FindingSentences<BridgeCode> = {
     return `Too close to call: with the accuracy of your meter, the readings from ${rail(finding)} differ by anything from ${percent(least)} to ${percent(most)}; ${percent(tolerance)} is allowed.`;
   },
   'rail-order-unexpected': (finding) =>
-    `The readings from ${rail(finding)} agree, but they are not of the usual size (${finding.names.rail === 'plus' ? 'hundreds of kilohms up to open' : 'tens of kilohms'}).`,
+    `The readings from ${rail(finding)} agree, but they are not of the usual size (${usualSize(finding.limits)}).`,
   'bridge-more-than-one': () =>
     'More than one position looks bad. One bad position of six is the usual picture: check the leads and the contacts before you believe it.',
   'bridge-failed': () =>
