@@ -1,0 +1,40 @@
+import { readFileSync } from 'node:fs';
+import { join } from 'node:path';
+import { describe, expect, inject, test } from 'vitest';
+import { siteFolder } from '../tools/paths.ts';
+import { builtPages } from './support/built-pages.ts';
+
+const pages = builtPages();
+const site = inject('site');
+const texts = new Map(pages.map((path) => [new URL(path.slice(1), site).href, htmlOf(path)]));
+
+function htmlOf(path: string): string {
+  return readFileSync(join(siteFolder, path.endsWith('/') ? `${path}index.html` : path), 'utf8');
+}
+
+/** Values of an attribute, with the five characters that HTML escapes put back. */
+function attributes(html: string, name: string): string[] {
+  const entities: Record<string, string> = { amp: '&', '#38': '&', quot: '"', '#39': "'", lt: '<', gt: '>' };
+  const values = [...html.matchAll(new RegExp(`\\s${name}="([^"]*)"`, 'g'))].map((match) => match[1] ?? '');
+  return values.map((value) => value.replaceAll(/&(#?\w+);/g, (whole, entity) => entities[entity] ?? whole));
+}
+
+describe.each(pages)('links on %s', (path) => {
+  const own = new URL(path.slice(1), site);
+  const targets = attributes(htmlOf(path), 'href').map((href) => new URL(href, own));
+  const inside = targets.filter((target) => target.host === own.host && !/\.\w+$/.test(target.pathname));
+
+  test('each leads to a page and a heading that exist', () => {
+    const broken = inside.filter((target) => {
+      const html = texts.get(`${target.origin}${target.pathname}`);
+      const id = decodeURIComponent(target.hash.slice(1));
+      return html === undefined || (id !== '' && !attributes(html, 'id').includes(id));
+    });
+    expect(broken.map((target) => target.pathname + target.hash)).toEqual([]);
+  });
+
+  test('each id stands once', () => {
+    const ids = attributes(htmlOf(path), 'id');
+    expect(ids.filter((id, i) => ids.indexOf(id) !== i)).toEqual([]);
+  });
+});

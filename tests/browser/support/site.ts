@@ -1,0 +1,29 @@
+import type { TestProject } from 'vitest/node';
+import { launchBrowser } from '../../tools/browser.ts';
+import { buildSite } from '../../tools/build.ts';
+import { isBuildCurrent } from '../../tools/build-age.ts';
+import { siteBase, siteFolder } from '../../tools/paths.ts';
+import { serveSite } from '../../tools/serve.ts';
+
+declare module 'vitest' {
+  interface ProvidedContext {
+    /** Address of the served site, with a slash at the end. */
+    site: string;
+    /** Where the one browser of the run listens. */
+    browser: string;
+  }
+}
+
+/** Before all browser tests: a current build, a server for it, one browser. FIELDBOOK_BUILD=always builds anyway. */
+export default async function setup(project: TestProject): Promise<() => Promise<void>> {
+  const wanted = process.env.FIELDBOOK_BUILD === 'always' || !isBuildCurrent();
+  if (wanted && !(await buildSite())) throw new Error('The site does not build, so there is nothing to test.');
+  const site = await serveSite({ folder: siteFolder, base: siteBase, port: 0, host: 'localhost' });
+  const browser = await launchBrowser();
+  project.provide('site', site.address);
+  project.provide('browser', browser.wsEndpoint());
+  return async () => {
+    await browser.close();
+    await site.close();
+  };
+}

@@ -1,0 +1,48 @@
+import { dirname, join } from 'node:path';
+import { expect, test } from 'vitest';
+import { filesOf } from './support/files.ts';
+
+/** What each folder of src may import from other folders of src; its own files always. */
+const allowed: Record<string, string[]> = {
+  schemas: [],
+  calc: ['schemas'],
+  texts: ['calc'],
+  guide: ['calc', 'texts'],
+  record: ['calc', 'texts'],
+  simulator: ['calc'],
+  styles: [],
+};
+
+const importPattern = /(?:from|import)\s*\(?\s*'([^']+)'/g;
+
+interface Import {
+  file: string;
+  folder: string;
+  target: string;
+}
+
+const imports: Import[] = filesOf('src/**/*.{ts,tsx,astro}').flatMap(({ path, text }) =>
+  [...text.matchAll(importPattern)].map((match) => {
+    const target = match[1] ?? '';
+    const resolved = target.startsWith('.') ? join(dirname(path), target) : target;
+    return { file: path, folder: path.split('/')[1] ?? '', target: resolved };
+  }),
+);
+
+test('imports point one way: pages → islands → record, guide → texts → calc', () => {
+  const wrong = imports.filter(({ folder, target }) => {
+    const rule = allowed[folder];
+    const [top, other = ''] = target.split('/');
+    return rule !== undefined && top === 'src' && other !== folder && !rule.includes(other);
+  });
+  expect(wrong).toEqual([]);
+});
+
+test('nothing imports a page', () => {
+  expect(imports.filter(({ target }) => target.startsWith('src/pages/'))).toEqual([]);
+});
+
+test('the calculation module imports only data, types and its own files', () => {
+  const packages = imports.filter(({ folder, target }) => folder === 'calc' && !/^(src|content)\//.test(target));
+  expect(packages).toEqual([]);
+});

@@ -1,0 +1,3 @@
+import { astro } from './run.ts';
+
+process.exitCode = await astro(process.argv.slice(2));

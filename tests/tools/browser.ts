@@ -1,0 +1,98 @@
+import { execFileSync } from 'node:child_process';
+import { existsSync, mkdirSync, readFileSync } from 'node:fs';
+import { join } from 'node:path';
+import chromiumFromNpm from '@sparticuz/chromium';
+import { type BrowserServer, chromium } from 'playwright-core';
+import { missingLibraries, packagesFor } from './debian-packages.ts';
+import { root } from './paths.ts';
+
+export interface FoundBrowser {
+  path: string;
+  from: 'CHROME_PATH' | 'system' | 'npm';
+}
+
+const systemPaths = [
+  '/usr/bin/chromium',
+  '/usr/bin/chromium-browser',
+  '/usr/bin/google-chrome',
+  '/usr/bin/google-chrome-stable',
+  '/snap/bin/chromium',
+  '/Applications/Google Chrome.app/Contents/MacOS/Google Chrome',
+  '/Applications/Chromium.app/Contents/MacOS/Chromium',
+  'C:\\Program Files\\Google\\Chrome\\Application\\chrome.exe',
+];
+
+const launchArguments = [
+  '--no-sandbox',
+  '--no-first-run',
+  '--disable-background-networking',
+  '--disable-component-update',
+  '--disable-sync',
+  '--disable-quic',
+];
+
+/**
+ * The browser for the tests: CHROME_PATH, else a Chrome or Chromium of the system, else the one that npm brings.
+ * FIELDBOOK_BROWSER=npm takes the last one in any case.
+ */
+export async function findBrowser(): Promise<FoundBrowser> {
+  const wished = process.env.CHROME_PATH;
+  if (wished) {
+    if (!existsSync(wished)) throw new Error(`CHROME_PATH names ${wished}, and there is no such file.`);
+    return { path: wished, from: 'CHROME_PATH' };
+  }
+  const system = process.env.FIELDBOOK_BROWSER === 'npm' ? undefined : systemPaths.find((path) => existsSync(path));
+  return system ? { path: system, from: 'system' } : { path: await unpackedFromNpm(), from: 'npm' };
+}
+
+/** Starts a browser that several test processes can connect to. */
+export async function launchBrowser(): Promise<BrowserServer> {
+  const { path } = await findBrowser();
+  try {
+    return await chromium.launchServer({ executablePath: path, args: launchArguments });
+  } catch (error) {
+    if (!/error while loading shared libraries/.test(String(error))) throw error;
+    throw new Error(missingLibrariesMessage(path));
+  }
+}
+
+/** One sentence on what to install, worked out from what the browser's file asks for. */
+export function missingLibrariesMessage(path: string): string {
+  const libraries = missingLibraries(execFileSync('ldd', [path], { encoding: 'utf8' }));
+  const { packages, unknown } = packagesFor(libraries, debianVersion());
+  const rest = unknown.length > 0 ? ` No package is known here for ${unknown.join(', ')}.` : '';
+  return (
+    `The browser for the tests can't start: shared libraries are missing (${libraries.join(', ')}).${rest}\n` +
+    `Install them: sudo apt-get update && sudo apt-get install -y ${packages.join(' ') || 'chromium'}\n` +
+    'Or install Chromium, which the tests then take: sudo apt-get install -y chromium'
+  );
+}
+
+/** The package unpacks into the temporary folder; one of our own keeps users and versions apart. */
+async function unpackedFromNpm(): Promise<string> {
+  if (process.platform !== 'linux' || process.arch !== 'x64') {
+    throw new Error('No Chrome or Chromium was found. Install one, or name it with CHROME_PATH.');
+  }
+  const before = process.env.TMPDIR;
+  process.env.TMPDIR = join(root, 'node_modules/.cache/chromium');
+  mkdirSync(process.env.TMPDIR, { recursive: true });
+  try {
+    return await chromiumFromNpm.executablePath();
+  } finally {
+    if (before === undefined) delete process.env.TMPDIR;
+    else process.env.TMPDIR = before;
+  }
+}
+
+/** The major version of Debian; 12 where it is another system or unknown. */
+function debianVersion(): number {
+  const release = existsSync('/etc/os-release') ? readFileSync('/etc/os-release', 'utf8') : '';
+  return /^ID=debian$/m.test(release) ? Number(/^VERSION_ID="?(\d+)/m.exec(release)?.[1] ?? 12) : 12;
+}
+
+// .ci/run asks with this which packages to install: prints one name a line, nothing when the browser starts.
+if (import.meta.main) {
+  const { path, from } = await findBrowser();
+  const libraries = from === 'npm' ? missingLibraries(execFileSync('ldd', [path], { encoding: 'utf8' })) : [];
+  for (const name of packagesFor(libraries, debianVersion()).packages) console.log(name);
+}

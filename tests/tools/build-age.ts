@@ -1,0 +1,24 @@
+import { existsSync, readdirSync, statSync } from 'node:fs';
+import { join, resolve } from 'node:path';
+import { root, siteFolder } from './paths.ts';
+
+const sources = ['src', 'content', 'public', 'astro.config.mjs', 'package-lock.json'];
+
+/** Pagefind writes last, so a build that broke off half-way has no such file, or an old one. */
+const lastFile = 'pagefind/pagefind-entry.json';
+
+/** Whether the built site is younger than everything that it is made from. */
+export function isBuildCurrent(): boolean {
+  const built = join(siteFolder, lastFile);
+  if (!existsSync(built)) return false;
+  const time = statSync(built).mtimeMs;
+  return sources.every((source) => newestChange(resolve(root, source)) < time);
+}
+
+/** Time of the youngest file or folder at or below the path, in ms; a folder's own time tells of files removed. */
+function newestChange(path: string): number {
+  const entry = statSync(path, { throwIfNoEntry: false });
+  if (!entry) return 0;
+  const below = entry.isDirectory() ? readdirSync(path).map((name) => newestChange(join(path, name))) : [];
+  return Math.max(entry.mtimeMs, ...below);
+}

@@ -1,0 +1,24 @@
+import { spawn } from 'node:child_process';
+import { delimiter, resolve } from 'node:path';
+import { root } from './paths.ts';
+
+/**
+ * Runs a tool from node_modules/.bin with the terminal of this process and resolves to its exit code.
+ * The folder goes first on the path so that the tool gets the Node of the `node` package, whatever the host has.
+ */
+export function run(tool: string, args: string[], env: NodeJS.ProcessEnv = {}): Promise<number> {
+  const bin = resolve(root, 'node_modules/.bin');
+  const path = `${bin}${delimiter}${process.env.PATH}`;
+  const child = spawn(tool, args, {
+    cwd: root,
+    stdio: ['ignore', 'inherit', 'inherit'],
+    env: { ...process.env, ...env, PATH: path },
+  });
+  return new Promise((done, fail) => {
+    child.on('error', fail);
+    child.on('exit', (code) => done(code ?? 1));
+  });
+}
+
+/** Astro's own usage reports are switched off: nothing leaves the machine. */
+export const astro = (args: string[]) => run('astro', args, { ASTRO_TELEMETRY_DISABLED: '1' });

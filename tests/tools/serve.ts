@@ -1,0 +1,104 @@
+import { existsSync, readFileSync, statSync } from 'node:fs';
+import { createServer, type IncomingMessage, type Server, type ServerResponse } from 'node:http';
+import type { AddressInfo } from 'node:net';
+import { networkInterfaces } from 'node:os';
+import { join } from 'node:path';
+import sirv from 'sirv';
+import { siteBase, siteFolder } from './paths.ts';
+import { securityPolicy } from './security-policy.ts';
+
+export interface ServeOptions {
+  /** The built site. */
+  folder: string;
+  /** The path it is served below, with a slash at both ends. */
+  base: string;
+  /** The wished port; 0 or a taken one gives a free one. */
+  port: number;
+  /** Leave out to listen on every interface, so that a tablet on the same network can open it. */
+  host?: string;
+}
+
+export interface ServedSite {
+  /** Address of the front page on this machine, with a slash at the end. */
+  address: string;
+  port: number;
+  close: () => Promise<void>;
+}
+
+/** Serves a built site as a plain static host does. Fails where the folder holds no site. */
+export async function serveSite({ folder, base, port, host }: ServeOptions): Promise<ServedSite> {
+  if (!existsSync(join(folder, 'index.html'))) throw new Error(`No built site in ${folder}: run npm run build first.`);
+  const files = sirv(folder, { etag: true, setHeaders });
+  const server = createServer((request, response) => {
+    const path = withinBase(request, response, base);
+    if (path === undefined) return;
+    if (isFolderWithoutSlash(folder, path)) return redirect(response, `${base}${path.slice(1)}/`);
+    request.url = path;
+    files(request, response, () => notFound(response, folder));
+  });
+  const bound = await listen(server, port, host);
+  return {
+    address: `http://localhost:${bound}${base}`,
+    port: bound,
+    close: () => new Promise((done) => server.close(() => done()).closeAllConnections()),
+  };
+}
+
+/** The path below the base, or undefined when the request has been answered. */
+function withinBase(request: IncomingMessage, response: ServerResponse, base: string): string | undefined {
+  const { pathname, search } = new URL(request.url ?? '/', 'http://localhost');
+  if (pathname.startsWith(base)) return `/${pathname.slice(base.length)}`;
+  if (`${pathname}/` === base || pathname === '/') redirect(response, base + search);
+  else response.writeHead(404, { 'Content-Type': 'text/plain; charset=utf-8' }).end(`The site is at ${base}\n`);
+  return undefined;
+}
+
+/** Articles link to each other with the slash; without it, relative addresses would go astray. */
+function isFolderWithoutSlash(folder: string, path: string): boolean {
+  if (path.endsWith('/') || path.includes('..')) return false;
+  return statSync(join(folder, path), { throwIfNoEntry: false })?.isDirectory() ?? false;
+}
+
+function redirect(response: ServerResponse, to: string): void {
+  response.writeHead(302, { Location: to }).end();
+}
+
+function notFound(response: ServerResponse, folder: string): void {
+  const page = join(folder, '404.html');
+  const body = existsSync(page) ? readFileSync(page) : 'Page not found\n';
+  const type = existsSync(page) ? 'text/html; charset=utf-8' : 'text/plain; charset=utf-8';
+  response.writeHead(404, { 'Content-Type': type, 'Content-Security-Policy': securityPolicy }).end(body);
+}
+
+function setHeaders(response: ServerResponse, path: string): void {
+  response.setHeader('Content-Security-Policy', securityPolicy);
+  response.setHeader('X-Content-Type-Options', 'nosniff');
+  // The search index has endings of its own, which no list of types knows.
+  if (/\.(pagefind|pf_\w+)$/.test(path)) response.setHeader('Content-Type', 'application/octet-stream');
+}
+
+function listen(server: Server, port: number, host: string | undefined): Promise<number> {
+  return new Promise((done, fail) => {
+    server.once('error', (error: NodeJS.ErrnoException) => {
+      if (error.code === 'EADDRINUSE' && port !== 0) done(listen(server, 0, host));
+      else fail(error);
+    });
+    server.listen(port, host, () => done((server.address() as AddressInfo).port));
+  });
+}
+
+function otherAddresses(port: number): string[] {
+  const own = Object.values(networkInterfaces()).flatMap((list) => list ?? []);
+  return own.filter((a) => a.family === 'IPv4' && !a.internal).map((a) => `http://${a.address}:${port}${siteBase}`);
+}
+
+if (import.meta.main) {
+  const host = process.env.HOST;
+  const wished = Number(process.env.PORT ?? 4173);
+  const site = await serveSite({ folder: siteFolder, base: siteBase, port: wished, ...(host && { host }) });
+  if (site.port !== wished) console.log(`Port ${wished} is taken, so another one was chosen.`);
+  console.log(`\nThe Overcurrent Fieldbook is at ${site.address}`);
+  if (!host) for (const address of otherAddresses(site.port)) console.log(`From another device here: ${address}`);
+  console.log('Press Ctrl+C to stop.');
+  for (const signal of ['SIGINT', 'SIGTERM'] as const) process.on(signal, () => process.exit(0));
+}

@@ -1,0 +1,30 @@
+import { defineConfig } from 'vitest/config';
+import { root } from './paths.ts';
+
+const project = (name: string) => ({
+  extends: true as const,
+  test: { name, include: [`tests/${name}/**/*.test.{ts,tsx}`] },
+});
+
+export default defineConfig({
+  root,
+  test: {
+    environment: 'node',
+    // Ten thousand cases of a property take longer than the usual five seconds on a small machine.
+    testTimeout: 120_000,
+    projects: [
+      project('unit'),
+      project('reference'),
+      project('content'),
+      {
+        extends: true,
+        test: {
+          name: 'browser',
+          include: ['tests/browser/**/*.test.ts'],
+          globalSetup: 'tests/browser/support/site.ts',
+          hookTimeout: 120_000,
+        },
+      },
+    ],
+  },
+});
