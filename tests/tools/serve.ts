@@ -46,7 +46,8 @@ export async function serveSite({ folder, base, port, host }: ServeOptions): Pro
 
 /** The path below the base, or undefined when the request has been answered. */
 function withinBase(request: IncomingMessage, response: ServerResponse, base: string): string | undefined {
-  const { pathname, search } = new URL(request.url ?? '/', 'http://localhost');
+  // A request line that is no address gives an empty path, which no base starts.
+  const { pathname = '', search = '' } = URL.parse(`http://localhost${request.url}`) ?? {};
   if (pathname.startsWith(base)) return `/${pathname.slice(base.length)}`;
   if (`${pathname}/` === base || pathname === '/') redirect(response, base + search);
   else response.writeHead(404, { 'Content-Type': 'text/plain; charset=utf-8' }).end(`The site is at ${base}\n`);
