@@ -1,0 +1,23 @@
+import Caution from './Caution.astro';
+import Cite from './Cite.astro';
+import Figure from './Figure.astro';
+import Heading2 from './Heading2.astro';
+import Heading3 from './Heading3.astro';
+import Heading4 from './Heading4.astro';
+import Limit from './Limit.astro';
+import TableScroll from './TableScroll.astro';
+
+const calculator = import.meta.glob<{ default: typeof Figure }>('./Calculator.astro', { eager: true });
+
+/** What every article may use without importing it, and what replaces plain Markdown elements. */
+export const articleComponents = {
+  Calculator: calculator['./Calculator.astro']?.default ?? Figure,
+  Caution,
+  Cite,
+  Figure,
+  Limit,
+  h2: Heading2,
+  h3: Heading3,
+  h4: Heading4,
+  table: TableScroll,
+};

@@ -1,0 +1,16 @@
+import { type CollectionEntry, getCollection } from 'astro:content';
+import { href } from './href.ts';
+import { sections } from './sections.ts';
+
+export type ArticleEntry = CollectionEntry<'articles'>;
+
+/** Every article, by section and then by its place in the section. */
+export async function articlesInOrder(): Promise<ArticleEntry[]> {
+  const rank = (article: ArticleEntry) => sections.findIndex(({ id }) => id === article.data.section);
+  const articles = await getCollection('articles');
+  return articles.sort((a, b) => rank(a) - rank(b) || a.data.order - b.data.order);
+}
+
+export function articleHref(id: string): string {
+  return href(`/articles/${id}/`);
+}

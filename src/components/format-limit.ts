@@ -1,0 +1,66 @@
+import { formatQuantity } from '../calc/format-reading.ts';
+import type { Limit } from '../schemas/limit.ts';
+
+type Unit = Limit['unit'];
+
+/** The parts of a limit that make its printed figure. */
+export type LimitFigure = Partial<Pick<Limit, 'value' | 'range' | 'points' | 'constants' | 'inputUnit'>> & {
+  unit: string;
+};
+
+/**
+ * The figure of a limit as it stands in a sentence or a table: `100 MΩ`, `100 kΩ up to open`, `−20 to 60 °C`.
+ * Number and unit are joined by a no-break space.
+ */
+export function formatLimit(limit: LimitFigure): string {
+  const unit = limit.unit as Unit;
+  if (limit.value !== undefined) return formatFigure(limit.value, unit);
+  if (limit.range !== undefined) return formatRange(limit.range, unit);
+  if (limit.points !== undefined) return formatExtent(limit.points, limit.inputUnit ?? unit);
+  return Object.entries(limit.constants ?? {})
+    .map(([name, constant]) => `${name}\u00a0=\u00a0${numeral(constant)}`)
+    .join(', ');
+}
+
+/** A number in base unit `unit` with the prefix that people use for it. */
+export function formatFigure(value: number, unit: Unit): string {
+  switch (unit) {
+    case '×':
+      return `${numeral(value)}\u00a0times`;
+    case 's':
+      return `${numeral(value)}\u00a0s`;
+    case 'A':
+    case 'C':
+      // Amperes and coulombs take the same prefixes as ohms.
+      return tidy(formatQuantity(value, 'Ω').replace('Ω', unit));
+    default:
+      return tidy(formatQuantity(value, unit));
+  }
+}
+
+function formatRange({ from, to }: { from?: number | undefined; to?: number | undefined }, unit: Unit): string {
+  if (from === undefined) return to === undefined ? 'any' : `up to ${formatFigure(to, unit)}`;
+  // A resistance range that is open above ends at an open circuit, which is what the meter shows.
+  if (to === undefined)
+    return unit === 'Ω' ? `${formatFigure(from, unit)} up to open` : `${formatFigure(from, unit)} or more`;
+  if (from === to) return formatFigure(from, unit);
+  const [low, lowUnit] = formatFigure(from, unit).split('\u00a0');
+  const high = formatFigure(to, unit);
+  const sameUnit = from === 0 || lowUnit === high.split('\u00a0')[1];
+  return `${sameUnit ? low : formatFigure(from, unit)} to ${high}`;
+}
+
+function formatExtent(points: readonly (readonly number[])[], inputUnit: Unit): string {
+  const inputs = points.map(([input = Number.NaN]) => input);
+  const extent = formatRange({ from: Math.min(...inputs), to: Math.max(...inputs) }, inputUnit);
+  return `${points.length} points, ${extent}`;
+}
+
+/** A plain number with a true minus sign. */
+export function numeral(value: number): string {
+  return String(value).replace('-', '−');
+}
+
+function tidy(text: string): string {
+  return text.replace('-', '−').replace(' ', '\u00a0');
+}
