@@ -25,6 +25,8 @@ interface RailReading {
   phase: Phase;
   reading: Reading;
   interval: Interval;
+  /** Over-range, and nothing tells of which range. */
+  rangeUnknown: boolean;
 }
 
 const typicalOf: Record<Rail, LimitId> = { plus: 'bridge-dc-plus-typical', minus: 'bridge-dc-minus-typical' };
@@ -43,7 +45,7 @@ export function judgeRail(
   const names = { rail };
   const present = phases
     .filter((phase) => readings[phase].kind !== 'missing')
-    .map((phase) => ({ phase, reading: readings[phase], interval: intervalOf(readings[phase], instrument) }));
+    .map((phase) => railReading(phase, readings[phase], instrument));
   const found: Finding<RailCode>[] = [];
   const missing = phases.filter((phase) => readings[phase].kind === 'missing').map((phase) => ({ phase }));
   if (missing.length > 0) found.push(finding('rail-incomplete', 'undecided', { readings: name(missing), names }));
@@ -56,12 +58,21 @@ export function judgeRail(
     found.push(finding('rail-short', 'fail', { readings: name(shorted), limits, names: { ...names, suspects } }));
     if (shorted.length === 3) found.push(finding('rail-all-short', 'caution', { readings: name(shorted), names }));
   }
-  const possible = sound.filter(({ interval, reading }) => interval.lo <= limitValue('bridge-short') && reading.kind !== 'over');
+  const possible = sound.filter(
+    ({ interval, reading }) => interval.lo <= limitValue('bridge-short') && reading.kind !== 'over',
+  );
   if (possible.length > 0) {
     const limits: LimitId[] = ['bridge-short'];
     found.push(finding('rail-short-possible', 'undecided', { readings: name(possible), limits, names }));
   }
-  return [...found, ...judgeAgreement(rail, sound, tolerancePercent)];
+  // Under-range without a figure tells nothing of agreement; that it may be a short has just been said.
+  const comparable = sound.filter(({ interval, reading }) => reading.kind !== 'under' || Number.isFinite(interval.hi));
+  return [...found, ...judgeAgreement(rail, comparable, tolerancePercent)];
+}
+
+function railReading(phase: Phase, reading: Reading, instrument: Instrument): RailReading {
+  const rangeUnknown = reading.kind === 'over' && reading.atLeast === undefined && instrument.upperLimit === undefined;
+  return { phase, reading, interval: intervalOf(reading, instrument), rangeUnknown };
 }
 
 function judgeAgreement(rail: Rail, list: RailReading[], tolerance: number): Finding<RailCode>[] {
@@ -69,15 +80,16 @@ function judgeAgreement(rail: Rail, list: RailReading[], tolerance: number): Fin
   const readings = list.map(({ phase }) => `${rail}${phase}`);
   const limits: LimitId[] = ['bridge-tolerance'];
   const open = list.filter(({ interval }) => interval.hi === Number.POSITIVE_INFINITY);
-  const unnoted = open.filter(({ interval }) => interval.lo === 0);
+  const unnoted = open.filter(({ rangeUnknown }) => rangeUnknown);
   const notNoted = unnoted.map((one) =>
     finding<RailCode>('rail-range-not-noted', 'caution', { readings: [`${rail}${one.phase}`], names: { rail } }),
   );
-  if (open.length === list.length) return list.length === 3 ? [...judgeAllOpen(rail, list), ...notNoted.slice(0, 1)] : [];
+  if (open.length === list.length)
+    return list.length === 3 ? [...judgeAllOpen(rail, list), ...notNoted.slice(0, 1)] : [];
 
   // Beside a finite reading, an over-range without a noted range is taken for what it usually is: open.
-  const intervals = list.map(({ interval, reading }) =>
-    reading.kind === 'over' && interval.lo === 0 ? { lo: Number.POSITIVE_INFINITY, hi: Number.POSITIVE_INFINITY } : interval,
+  const intervals = list.map(({ interval, rangeUnknown }) =>
+    rangeUnknown ? { lo: Number.POSITIVE_INFINITY, hi: Number.POSITIVE_INFINITY } : interval,
   );
   const spread = spreadInterval(intervals);
   const numbers = { tolerance, ...shownSpread(list) };
@@ -88,7 +100,10 @@ function judgeAgreement(rail: Rail, list: RailReading[], tolerance: number): Fin
   }
   if (list.length < 3) return [];
   if (within(spread.hi, tolerance)) {
-    return [finding('rail-balanced', 'pass', { readings, limits, numbers, names: { rail } }), ...judgeOrder(rail, list)];
+    return [
+      finding('rail-balanced', 'pass', { readings, limits, numbers, names: { rail } }),
+      ...judgeOrder(rail, list),
+    ];
   }
   const code = open.length > 0 ? 'rail-range-too-low' : 'rail-too-close';
   const least = Math.max(0, spread.lo);
@@ -105,7 +120,7 @@ function judgeAllOpen(rail: Rail, list: RailReading[]): Finding<RailCode>[] {
   const limits = [typicalOf[rail]];
   const { from } = limitRange(typicalOf[rail]);
   const tooLow = list.some(
-    ({ interval, reading }) => reading.kind === 'value' || (interval.lo > 0 && interval.lo < from),
+    ({ interval, reading, rangeUnknown }) => reading.kind === 'value' || (!rangeUnknown && interval.lo < from),
   );
   if (tooLow) return [finding('rail-range-too-low', 'undecided', { readings, limits, names: { rail } })];
   return [finding('rail-open', 'pass', { readings, limits, names: { rail } }), ...judgeOrder(rail, list)];
@@ -115,7 +130,9 @@ function judgeAllOpen(rail: Rail, list: RailReading[]): Finding<RailCode>[] {
 function judgeOrder(rail: Rail, list: RailReading[]): Finding<RailCode>[] {
   const { from, to } = limitRange(typicalOf[rail]);
   const usual = list.every(({ interval }) =>
-    interval.hi === Number.POSITIVE_INFINITY ? to === Number.POSITIVE_INFINITY : interval.lo >= from && interval.hi <= to,
+    interval.hi === Number.POSITIVE_INFINITY
+      ? to === Number.POSITIVE_INFINITY
+      : interval.lo >= from && interval.hi <= to,
   );
   if (usual) return [];
   const readings = list.map(({ phase }) => `${rail}${phase}`);

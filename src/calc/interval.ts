@@ -23,23 +23,25 @@ export const everything: Interval = { lo: 0, hi: Number.POSITIVE_INFINITY };
  * The interval that a reading of a non-negative quantity leaves open.
  * Limits of error are taken as bounds at their worst (guard band w = U, JCGM 106:2012), so that
  * a wider stated uncertainty can only take a decision back, never make one.
- * A value above the instrument's own upper limit counts as over-range at that limit.
+ * A value above the instrument's own upper limit counts as over-range at that limit. The bounds of over- and
+ * under-range have the instrument's percentage of error too; a display's counts mean nothing there.
  */
 export function intervalOf(reading: Reading, instrument: Instrument = {}): Interval {
   switch (reading.kind) {
     case 'missing':
       return everything;
     case 'over':
-      return { lo: boundOfOver(reading.atLeast, instrument), hi: Number.POSITIVE_INFINITY };
+      return { lo: least(boundOfOver(reading.atLeast, instrument), instrument), hi: Number.POSITIVE_INFINITY };
     case 'under':
-      return { lo: 0, hi: reading.atMost ?? Number.POSITIVE_INFINITY };
+      return { lo: 0, hi: (reading.atMost ?? Number.POSITIVE_INFINITY) * (1 + (instrument.percent ?? 0) / 100) };
     case 'value': {
       const { upperLimit } = instrument;
-      if (upperLimit !== undefined && reading.value > upperLimit) {
-        return { lo: upperLimit, hi: Number.POSITIVE_INFINITY };
-      }
       const error = limitOfError(reading.value, reading.resolution, instrument);
-      return { lo: Math.max(0, reading.value - error), hi: reading.value + error };
+      const lo = Math.max(0, reading.value - error);
+      if (upperLimit !== undefined && reading.value > upperLimit) {
+        return { lo: Math.min(lo, least(upperLimit, instrument)), hi: Number.POSITIVE_INFINITY };
+      }
+      return { lo, hi: reading.value + error };
     }
   }
 }
@@ -47,6 +49,10 @@ export function intervalOf(reading: Reading, instrument: Instrument = {}): Inter
 function boundOfOver(atLeast: number | undefined, { upperLimit }: Instrument): number {
   if (atLeast === undefined) return upperLimit ?? 0;
   return upperLimit === undefined ? atLeast : Math.min(atLeast, upperLimit);
+}
+
+function least(bound: number, { percent = 0 }: Instrument): number {
+  return Math.max(0, bound * (1 - percent / 100));
 }
 
 /** Limit of error of a shown value, in its unit: percent of reading plus counts of the last digit. */

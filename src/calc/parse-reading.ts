@@ -48,7 +48,6 @@ export function parseReading(text: string, quantity: Quantity, bareUnit = ''): P
 /** One form for characters that look alike; a minus sign and a no-break space come with pasted text. */
 function tidy(text: string): string {
   return text
-    .slice(0, longest * 4)
     .replaceAll('\u2126', 'Ω')
     .replaceAll(/[\u00b5\u03bc]/g, 'u')
     .replaceAll(/[\u2212\u2013](?=\d)/g, '-')
@@ -70,8 +69,9 @@ function asBound(result: ParseResult, sign: '>' | '<'): ParseResult {
 }
 
 function parseValue(typed: string, quantity: Quantity, bareUnit: string): ParseResult {
-  const fail = (code: ReadingErrorCode, suggestions: string[] = [], other?: Quantity): ParseResult => {
+  const fail = (code: ReadingErrorCode, candidates: string[] = [], other?: Quantity): ParseResult => {
     const detail = { typed, accepted: acceptedText(quantity), ...(other === undefined ? {} : { other }) };
+    const suggestions = candidates.flatMap((text) => readableAs(text, quantity, bareUnit));
     return { ok: false, error: readingError(code, quantity, detail, suggestions) };
   };
   const lettered = quantity === 'resistance' ? letterAsMark.exec(typed) : null;
@@ -84,21 +84,26 @@ function parseValue(typed: string, quantity: Quantity, bareUnit: string): ParseR
   // A degree sign alone says nothing about the scale: the form's own choice holds.
   const unitText = unitTyped.trim().replace(/^°$/, '') || bareUnit;
   if (number.kind === 'invalid') return fail('not-a-number');
-  if (number.kind === 'ambiguous') {
-    return fail('ambiguous-comma', [readable(number.asThousands, unitText), readable(number.asDecimal, unitText)]);
-  }
   if (sign === '-' && quantity !== 'temperature') return fail('negative');
   const { unit, bareNumber, meaning } = quantityRules[quantity];
-  const exponent = Number(power ?? 0);
-  const plain = exponent === 0 ? number.digits : `${number.digits}e${exponent}`;
-  if (unitText === '' && !bareNumber) {
-    if (Number(number.digits) === 0) return { ok: true, reading: { kind: 'value', value: 0, unit } };
-    return fail('unit-missing', [`${plain} Ω`, `${plain} kΩ`, `${plain} MΩ`]);
-  }
   const unitMeaning = unitText === '' ? ({ kind: 'scale', exponent: 0 } as const) : meaning(unitText);
   if (unitMeaning.kind === 'unknown') {
     const other = quantityOfUnit(unitText);
     return other === undefined ? fail('unit-unknown') : fail('other-quantity', [], other);
+  }
+  const exponent = Number(power ?? 0);
+  const written = (digits: string) => `${sign}${digits}${exponent === 0 ? '' : `e${exponent}`}`;
+  if (number.kind === 'ambiguous') {
+    const meant = [number.asThousands, number.asDecimal];
+    return fail(
+      'ambiguous-comma',
+      meant.map((digits) => `${written(digits)} ${unitText}`.trim()),
+    );
+  }
+  const plain = written(number.digits);
+  if (unitText === '' && !bareNumber) {
+    if (Number(number.digits) === 0) return { ok: true, reading: { kind: 'value', value: 0, unit } };
+    return fail('unit-missing', [`${plain} Ω`, `${plain} kΩ`, `${plain} MΩ`]);
   }
   if (unitMeaning.kind === 'milli-or-mega') {
     return fail('milli-or-mega', quantity === 'voltage' ? [`${plain} mV`] : [`${plain} mΩ`, `${plain} MΩ`]);
@@ -110,14 +115,14 @@ function parseValue(typed: string, quantity: Quantity, bareUnit: string): ParseR
   const { from, to } = limitRange(quantityRules[quantity].accepts);
   if (!(value >= from && value <= to)) return fail('out-of-range');
   const step = Number(`1e${shift - number.decimals}`);
-  const resolution =
-    unitMeaning.kind === 'convert' ? Math.abs(unitMeaning.toBase(step) - unitMeaning.toBase(0)) : step;
+  const resolution = unitMeaning.kind === 'convert' ? Math.abs(unitMeaning.toBase(step) - unitMeaning.toBase(0)) : step;
   return { ok: true, reading: { kind: 'value', value: value === 0 ? 0 : value, unit, resolution } };
 }
 
-/** A suggestion must be readable itself. */
-function readable(digits: string, unitText: string): string {
-  return unitText === '' ? digits : `${digits} ${unitText}`;
+/** Only what can be read is offered; a text that is still in doubt gives way to its own suggestions. */
+function readableAs(text: string, quantity: Quantity, bareUnit: string): string[] {
+  const result = parseReading(text, quantity, bareUnit);
+  return result.ok ? [text] : result.error.suggestions;
 }
 
 function acceptedText(quantity: Quantity): string {

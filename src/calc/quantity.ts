@@ -30,13 +30,15 @@ const unknown: UnitMeaning = { kind: 'unknown' };
 const resistanceWords: [RegExp, UnitMeaning][] = [
   [/^(Ω|ohms?|r)$/i, scale(0)],
   [/^(k|kilo)[ -]?(Ω|ohms?)?$/i, scale(3)],
-  // `mΩ` in full is the SI symbol; `m` and `mohm` are what a hurried thumb makes of mega.
-  [/^(mΩ|milli[ -]?(ohms?|Ω)?)$/, scale(-3)],
-  [/^(m|m[ -]?ohms?|mOhms?)$/, { kind: 'milli-or-mega' }],
+  // `mΩ` in full is the SI symbol; `m`, `m Ω` and `mohm` are what a hurried thumb makes of mega.
+  [/^mΩ$/, scale(-3)],
+  [/^milli[ -]?(Ω|ohms?)?$/i, scale(-3)],
+  [/^m[ -]?([Ωω]|[Oo][Hh][Mm][Ss]?)?$/, { kind: 'milli-or-mega' }],
   [/^(M[ -]?(Ω|ohms?)?|meg[ -]?(Ω|ohms?)?|mega[ -]?(Ω|ohms?)?)$/i, scale(6)],
   [/^(g|gig|giga)[ -]?(Ω|ohms?)?$/i, scale(9)],
   [/^(t|tera)[ -]?(Ω|ohms?)?$/i, scale(12)],
-  [/^(u|micro)[ -]?(Ω|ohms?)?$/i, scale(-6)],
+  // A capital U is the phase, not the micro sign.
+  [/^(u|[Mm]icro)[ -]?(Ω|[Oo]hms?)?$/, scale(-6)],
 ];
 
 const voltageWords: [RegExp, UnitMeaning][] = [

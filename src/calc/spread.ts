@@ -30,7 +30,8 @@ export function spreadInterval(intervals: readonly Interval[]): Interval {
 }
 
 function ratioExcess(high: number, low: number): number {
-  if (high === low) return 0;
+  // Also where the least spread is asked for and the intervals overlap.
+  if (high <= low) return 0;
   if (low === 0 || high === Number.POSITIVE_INFINITY) return Number.POSITIVE_INFINITY;
   return ((high - low) / low) * 100;
 }

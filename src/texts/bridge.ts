@@ -39,7 +39,7 @@ function unbalanced(finding: Finding): string {
   const { spread, deviation, tolerance } = finding.numbers;
   const size =
     spread === undefined
-      ? 'One is over-range beside one that is not'
+      ? 'One is beyond the range of the meter and another is not'
       : `They differ by ${percent(spread)} of the smaller (${percent(deviation)} from the mean)`;
   const ids = suspects(finding);
   const odd =
@@ -76,15 +76,13 @@ export const bridgeFindings: FindingSentences<BridgeCode> = {
     `${positions(finding.readings)} may be ${short()} or less. The reading does not exclude a short.`,
   'rail-unbalanced': unbalanced,
   'rail-balanced': balanced,
-  'rail-open': (finding) =>
-    `The three readings from ${rail(finding)} are over-range: balanced and open. No short.`,
-  'rail-range-too-low': (finding) =>
-    `The range is too low to tell whether the readings from ${rail(finding)} agree.`,
+  'rail-open': (finding) => `The three readings from ${rail(finding)} are over-range: balanced and open. No short.`,
+  'rail-range-too-low': (finding) => `The range is too low to tell whether the readings from ${rail(finding)} agree.`,
   'rail-range-not-noted': (finding) =>
     `OL was noted without the range. The reading ${positions(finding.readings.slice(0, 1))} counts as open only if the meter was on its highest range.`,
   'rail-too-close': (finding) => {
     const { least, most, tolerance } = finding.numbers;
-    return `Too close to call: with the accuracy of your meter, the readings from ${rail(finding)} differ by anything from ${percent(least)} to ${percent(most)}; ${percent(tolerance)} is allowed.`;
+    return `Too close to call: with the accuracy of your meter, the readings from ${rail(finding)} differ by ${most === undefined ? `${percent(least)} or more` : `anything from ${percent(least)} to ${percent(most)}`}; ${percent(tolerance)} is allowed.`;
   },
   'rail-order-unexpected': (finding) =>
     `The readings from ${rail(finding)} agree, but they are not of the usual size (${usualSize(finding.limits)}).`,
@@ -97,7 +95,8 @@ export const bridgeFindings: FindingSentences<BridgeCode> = {
 };
 
 export const bridgeSteps: StepSentences<BridgeStepCode> = {
-  'measure-bus': () => 'Measure the DC-bus voltage on the drive, with a meter that you have just proved on a known source.',
+  'measure-bus': () =>
+    'Measure the DC-bus voltage on the drive, with a meter that you have just proved on a known source.',
   'wait-and-measure-bus': () =>
     'Keep away from the terminals. Make sure that the supply is locked out, wait the time on the warning label, and measure the bus again. If it stays up, find out what feeds it.',
   'discharge-residual': () =>
@@ -107,7 +106,8 @@ export const bridgeSteps: StepSentences<BridgeStepCode> = {
   'measure-missing': () => 'Take the readings that are missing.',
   'use-higher-range': () =>
     'Repeat on the highest resistance range and note the range: type >60M if the meter shows OL on a range of 60 MΩ.',
-  'repeat-short': () => 'Repeat on a lower range, with the leads held together first, so that a short can be told from a low reading.',
+  'repeat-short': () =>
+    'Repeat on a lower range, with the leads held together first, so that a short can be told from a low reading.',
   'repeat-more-exactly': () => 'Repeat with a more accurate meter, or on the range that shows more digits.',
   'compare-known-good': () => 'Compare with a known good axis of the same model, measured in the same way.',
   'replace-complete-drive': () => 'Replace the complete drive, not the power module alone.',
