@@ -1,4 +1,7 @@
 import { describe, expect, test } from 'vitest';
+import { formatQuantity } from '../../src/calc/format-reading.ts';
+import { limit, limitValue } from '../../src/calc/limits.ts';
+import type { Unit } from '../../src/calc/reading.ts';
 import { filesOf, jsonOf } from './support/files.ts';
 
 // The shape of the front matter is checked by the build; here is what lies between files.
@@ -6,6 +9,11 @@ import { filesOf, jsonOf } from './support/files.ts';
 const articles = filesOf('content/articles/**/*.mdx');
 const limitIds = jsonOf('content/limits/*.json').flatMap(({ data }) =>
   Object.keys((data as { limits: object }).limits),
+);
+
+/** As a reader sees them. Others, such as 5 MΩ, are also plausible readings, so they can't be told apart here. */
+const neverTyped = (['after-trip-point', 'touch-voltage', 'residual-voltage-60'] as const).map((id) =>
+  formatQuantity(limitValue(id), limit(id).unit as Unit),
 );
 const sourceIds = Object.keys(jsonOf('content/sources/sources.json')[0]?.data as object);
 const articleIds = articles.map(({ path }) => path.replace(/^content\/articles\/|\.mdx$/g, ''));
@@ -33,9 +41,9 @@ describe.each(articles)('$path', ({ text }) => {
     expect(listed(text, 'related').filter((id) => !articleIds.includes(id))).toEqual([]);
   });
 
-  test('types no resistance, voltage or temperature limit as a plain number', () => {
-    const prose = text.replace(/^---[\s\S]*?\n---/, '').replaceAll(/<Limit[^>]*>/g, '');
-    const typed = [...prose.matchAll(/\b100 ?MΩ|\b60 ?V\b(?! ?DC bus)/g)].map((match) => match[0]);
+  test('types no well-known limit as a plain number', () => {
+    const prose = text.replace(/^---[\s\S]*?\n---/, '').replaceAll('\u00a0', ' ');
+    const typed = neverTyped.filter((shown) => new RegExp(`(?<![\\d.,])${shown}`).test(prose));
     expect(typed, 'write <Limit id="…"/>').toEqual([]);
   });
 });

@@ -13,7 +13,7 @@ const allowed: Record<string, string[]> = {
   styles: [],
 };
 
-const importPattern = /(?:from|import)\s*\(?\s*'([^']+)'/g;
+const importPattern = /(?:\bfrom\s+|\bimport\s*\(\s*|^\s*import\s+)'([^']+)'/gm;
 
 interface Import {
   file: string;

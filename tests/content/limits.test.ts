@@ -1,4 +1,5 @@
 import { describe, expect, test } from 'vitest';
+import { limitIds } from '../../src/calc/limits.ts';
 import { limitTopicSchema } from '../../src/schemas/limit.ts';
 import { sourceSchema } from '../../src/schemas/source.ts';
 import { filesOf, jsonOf } from './support/files.ts';
@@ -17,6 +18,10 @@ describe('limits', () => {
   test('no id is defined twice, in any topic', () => {
     const ids = limits.map(({ id }) => id);
     expect(ids.filter((id, i) => ids.indexOf(id) !== i)).toEqual([]);
+  });
+
+  test('the calculators load every topic', () => {
+    expect([...limitIds].sort()).toEqual(limits.map(({ id }) => id).sort());
   });
 
   test('no key is written twice in one file, where JSON would keep the last in silence', () => {
