@@ -69,7 +69,9 @@ export function assessBridge(input: BridgeInput): BridgeAssessment {
 
 /** The positions that failed, as `plusU` … `minusW`, for the drawing and the text. */
 export function suspectPositions(findings: readonly Finding[]): string[] {
-  const named = findings.filter(({ severity }) => severity === 'fail').flatMap((f) => f.names.suspects?.split(' ') ?? []);
+  const named = findings
+    .filter(({ severity }) => severity === 'fail')
+    .flatMap((f) => f.names.suspects?.split(' ') ?? []);
   return [...new Set(named)];
 }
 

@@ -18,7 +18,9 @@ export function judgeDischarge(busVoltage: Reading): Finding<DischargeCode> {
   const touch = limitValue('touch-voltage');
   const falsifying = limitValue('resistance-residual-voltage');
   // What the meter showed; an over-range has no number, and no number may stand for it.
-  const numbers: Record<string, number> = Number.isFinite(hi) ? { voltage: hi, touch, falsifying } : { touch, falsifying };
+  const numbers: Record<string, number> = Number.isFinite(hi)
+    ? { voltage: hi, touch, falsifying }
+    : { touch, falsifying };
   if (hi > touch) return finding('bus-not-discharged', 'stop', { readings, limits: ['touch-voltage'], numbers });
   const limits = ['resistance-residual-voltage' as const];
   if (hi > falsifying) return finding('bus-residual-voltage', 'undecided', { readings, limits, numbers });

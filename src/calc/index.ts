@@ -1,12 +1,28 @@
 export * from './assessment.ts';
 export * from './bridge.ts';
 export type { Rail, RailCode } from './bridge-rail.ts';
+export { dewPoint } from './dew-point.ts';
 export { formatQuantity, formatReading, formatRounded } from './format-reading.ts';
+export { assessInsulation } from './insulation.ts';
+export * from './insulation-input.ts';
+export { limitCurve } from './insulation-target.ts';
 export { type Instrument, type Interval, intervalOf } from './interval.ts';
+export { assessIsolation } from './isolation.ts';
+export * from './isolation-input.ts';
+export type { StageName } from './isolation-stage.ts';
 export { type LimitId, limit, limitConstant, limitIds, limitPoints, limitRange, limitValue } from './limits.ts';
-export { parseReading, type ParseResult } from './parse-reading.ts';
-export { type Phase, type Phases, phases } from './phases.ts';
+export type { MachineClass } from './machine-minimum.ts';
+export { parallel } from './parallel-law.ts';
+export { type ParseResult, parseReading } from './parse-reading.ts';
+export { mapPhases, type Phase, type Phases, phases } from './phases.ts';
 export type { Quantity } from './quantity.ts';
 export * from './reading.ts';
 export type { ReadingError, ReadingErrorCode } from './reading-error.ts';
 export { deviationFromMean, pairwiseSpread } from './spread.ts';
+export {
+  type CorrectionMethod,
+  correctionFactor,
+  correctionMethods,
+  interpolate,
+  validityOf,
+} from './temperature-correction.ts';

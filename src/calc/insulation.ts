@@ -1,0 +1,100 @@
+import { type Finding, finding, type Severity, type Step, step, verdictOf } from './assessment.ts';
+import type { InsulationAssessment, InsulationCode, InsulationInput, InsulationStepCode } from './insulation-input.ts';
+import { judgePhases } from './insulation-phases.ts';
+import { intervalOf } from './interval.ts';
+import { limitValue } from './limits.ts';
+import { phases } from './phases.ts';
+import { judgePe, type PeJudgement } from './protective-conductor.ts';
+import type { Reading } from './reading.ts';
+import { judgeSuitability, judgeTestVoltage } from './test-voltage.ts';
+
+/** Go or no-go of an insulation, after a trip or in routine monitoring. */
+export function assessInsulation(input: InsulationInput): InsulationAssessment {
+  const findings: Finding<InsulationCode>[] = [
+    ...judgePhases(input),
+    judgePePin(input.pe),
+    ...judgeTestVoltage(input.testVoltage),
+    ...judgeSuitability(input.testVoltage, input.ratedVoltage),
+    ...judgeDifference(input),
+    ...judgeClass(input),
+  ];
+  const verdict = verdictOf(findings);
+  if (verdict === 'go') findings.push(finding('insulation-passed', 'note'));
+  if (verdict === 'no-go') findings.push(finding('insulation-failed', 'note'));
+  findings.push(...reminders(input));
+  return { verdict, findings, next: nextSteps(findings) };
+}
+
+const peSeverity: Record<PeJudgement, Severity> = {
+  short: 'pass',
+  'not-short': 'fail',
+  'not-proven': 'undecided',
+  missing: 'undecided',
+};
+
+function judgePePin(pe: Reading): Finding<InsulationCode> {
+  const judgement = judgePe(pe);
+  return finding(`pe-${judgement}`, peSeverity[judgement], { readings: ['PE'], limits: ['pe-dead-short'] });
+}
+
+/** The windings meet in a star point, so their readings to PE should be alike, whatever their size. */
+function judgeDifference({ readings, instrument }: InsulationInput): Finding<InsulationCode>[] {
+  const intervals = phases
+    .filter((p) => readings[p].kind !== 'missing')
+    .map((p) => intervalOf(readings[p], instrument));
+  if (intervals.length < 2) return [];
+  const highest = Math.max(...intervals.map(({ lo }) => lo));
+  const lowest = Math.min(...intervals.map(({ hi }) => hi));
+  const ratio = limitValue('phase-difference');
+  if (highest <= lowest * ratio) return [];
+  return [
+    finding('phases-differ', 'caution', { readings: [...phases], limits: ['phase-difference'], numbers: { ratio } }),
+  ];
+}
+
+function judgeClass({ occasion, machineClass, ratedVoltage }: InsulationInput): Finding<InsulationCode>[] {
+  const unlikely =
+    occasion === 'routine' &&
+    machineClass === 'form-wound' &&
+    ratedVoltage.kind === 'value' &&
+    ratedVoltage.value < 1000;
+  return unlikely ? [finding('form-wound-below-1-kv', 'caution', { limits: ['ieee43-minimum-random-wound'] })] : [];
+}
+
+function reminders({ occasion, testMinutes }: InsulationInput): Finding<InsulationCode>[] {
+  const times = limitValue('discharge-after-test');
+  const test = testMinutes.kind === 'value' ? testMinutes.value : limitValue('reading-time');
+  const discharge = finding<InsulationCode>('discharge-after-test', 'note', {
+    limits: ['discharge-after-test'],
+    numbers: { times, minutes: times * test, test },
+  });
+  const charts: Finding<InsulationCode>[] = occasion === 'after-trip' ? [finding('charts-do-not-apply', 'note')] : [];
+  return [...charts, finding('never-on-drive', 'note'), discharge];
+}
+
+const stepAfter: Partial<Record<InsulationCode, InsulationStepCode[]>> = {
+  'phase-missing': ['measure-phases'],
+  'pe-missing': ['measure-pe'],
+  'pe-not-proven': ['measure-pe-low-range'],
+  'pe-not-short': ['mend-pe'],
+  'temperature-missing': ['measure-temperature'],
+  'phase-temperature-needed': ['measure-temperature'],
+  'temperature-out-of-validity': ['other-method-or-temperature'],
+  'test-voltage-missing': ['state-test-voltage'],
+  'test-voltage-too-low': ['use-insulation-tester'],
+  'rated-voltage-missing': ['state-rated-voltage'],
+  'winding-at-dew-point': ['dry-first'],
+  'phase-hot': ['let-cool'],
+  'phase-cold': ['let-warm'],
+  'phase-too-close': ['repeat-more-exactly'],
+  'phase-bound-too-low': ['note-range'],
+  'phase-bound-too-high': ['repeat-more-exactly'],
+  'phases-differ': ['find-contact'],
+  'insulation-failed': ['separate-cable-and-motor'],
+  'insulation-passed': ['keep-as-baseline'],
+};
+
+function nextSteps(findings: readonly Finding<InsulationCode>[]): Step<InsulationStepCode>[] {
+  const codes = findings.flatMap(({ code }) => stepAfter[code] ?? []);
+  return [...new Set(codes)].map((code) => step(code));
+}

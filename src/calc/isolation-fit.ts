@@ -1,0 +1,104 @@
+import { type Finding, finding } from './assessment.ts';
+import { type Interval, intervalOf } from './interval.ts';
+import { type LimitId, limitValue } from './limits.ts';
+import { besideKnown, parallelInterval } from './parallel-law.ts';
+import { type Phase, type Phases, phases } from './phases.ts';
+import type { Reading } from './reading.ts';
+
+export type FitCode =
+  | 'fit'
+  | 'joined-too-high'
+  | 'joined-too-low'
+  | 'joined-needs-bonded'
+  | 'implied-motor'
+  | 'implied-cable';
+
+interface Rows {
+  joined: Phases<Reading>;
+  cable?: Phases<Reading> | undefined;
+  bonded?: Phases<Reading> | undefined;
+  motor?: Phases<Reading> | undefined;
+}
+
+const limits: LimitId[] = ['insulation-tester-error'];
+
+/**
+ * Cross-check by the parallel law. Always with the widest error that an insulation tester may have: insulation
+ * readings taken minutes apart rarely agree better, and a check that a looser statement could switch off would be no check.
+ * The windings meet in the motor, so a joined reading lies between core and motor alone side by side, at most, and
+ * all cores and the motor side by side, at least.
+ */
+export function checkFit({ joined, cable, bonded, motor }: Rows): Finding<FitCode>[] {
+  const cores = cable && phases.map((phase) => lower(read(cable[phase]), bonded && read(bonded[phase])));
+  const windings = motor && phases.map((phase) => read(motor[phase]));
+  const complete = (row: Phases<Reading> | undefined) => row && phases.every((phase) => row[phase].kind !== 'missing');
+  const worst = lowestPhase(joined);
+  if (worst === undefined) return [];
+  if (cores && windings) {
+    const allKnown = complete(cable) === true && complete(motor) === true;
+    return compare(joined, cores, windings, allKnown, complete(bonded) === true);
+  }
+  const index = phases.indexOf(worst);
+  if (cores && complete(cable)) return implied('implied-motor', worst, read(joined[worst]), cores, index);
+  if (windings && complete(motor)) return implied('implied-cable', worst, read(joined[worst]), windings, index);
+  return [];
+}
+
+function read(reading: Reading): Interval {
+  return intervalOf(reading, { percent: limitValue('insulation-tester-error') });
+}
+
+function lower(a: Interval, b: Interval | undefined): Interval {
+  return b === undefined ? a : { lo: Math.min(a.lo, b.lo), hi: Math.min(a.hi, b.hi) };
+}
+
+function lowestPhase(row: Phases<Reading>): Phase | undefined {
+  const measured = phases.filter((phase) => row[phase].kind !== 'missing');
+  return measured.sort((a, b) => read(row[a]).lo - read(row[b]).lo)[0];
+}
+
+function compare(
+  joined: Phases<Reading>,
+  cores: Interval[],
+  windings: Interval[],
+  allKnown: boolean,
+  bondedKnown: boolean,
+): Finding<FitCode>[] {
+  const least = allKnown ? parallelInterval([...cores, ...windings]).lo : 0;
+  const found: Finding<FitCode>[] = [];
+  for (const [index, phase] of phases.entries()) {
+    const [core, winding] = [cores[index], windings[index]];
+    if (joined[phase].kind === 'missing' || core === undefined || winding === undefined) continue;
+    const together = read(joined[phase]);
+    const most = parallelInterval([core, winding]).hi;
+    const readings = [`joined${phase}`, `cable${phase}`, `motor${phase}`];
+    const numbers = finite({ least, most, joinedLo: together.lo, joinedHi: together.hi });
+    if (together.lo > most) found.push(finding('joined-too-high', 'caution', { readings, limits, numbers }));
+    else if (together.hi < least) {
+      const code = bondedKnown ? 'joined-too-low' : 'joined-needs-bonded';
+      found.push(finding(code, 'caution', { readings, limits, numbers }));
+    }
+  }
+  if (found.length === 0 && allKnown) return [finding('fit', 'note', { limits })];
+  return found;
+}
+
+function implied(
+  code: 'implied-motor' | 'implied-cable',
+  phase: Phase,
+  joined: Interval,
+  known: Interval[],
+  index: number,
+): Finding<FitCode>[] {
+  const own = known[index];
+  if (own === undefined) return [];
+  // At least one core is in parallel, at most all three; both bounds are kept.
+  const lowest = besideKnown(joined, [own]).lo;
+  const highest = besideKnown(joined, known).hi;
+  const numbers = finite({ lowest, highest });
+  return [finding(code, 'note', { readings: [`joined${phase}`], limits, numbers })];
+}
+
+function finite(numbers: Record<string, number>): Record<string, number> {
+  return Object.fromEntries(Object.entries(numbers).filter(([, value]) => Number.isFinite(value)));
+}

@@ -1,0 +1,82 @@
+import type { Assessment } from './assessment.ts';
+import type { Instrument } from './interval.ts';
+import type { FitCode } from './isolation-fit.ts';
+import type { StageCode } from './isolation-stage.ts';
+import type { Phases } from './phases.ts';
+import type { PeJudgement } from './protective-conductor.ts';
+import type { Reading } from './reading.ts';
+import type { CorrectionMethod } from './temperature-correction.ts';
+import type { TestVoltageCode } from './test-voltage.ts';
+
+/** Readings to ground, in Ω. PE by multimeter on its lowest resistance range where a dead short is expected. */
+export interface StageReadings extends Phases<Reading> {
+  PE: Reading;
+}
+
+/**
+ * After-trip isolation of cable against motor. `joined`: at the drive end. `cable`: alone, both ends free.
+ * `bonded`: alone, its PE core, screen and idle cores joined to ground. `motor`: alone, at its connector, to its shell.
+ * A stage that is absent was not taken; one that is present with readings missing was begun and never gives `go`.
+ * `windingTemperature` (°C) may be missing: then a reading must hold at any usual temperature.
+ * `suspectedAnyway`: the symptom points here (trips when the cable moves), so a good joined reading is not enough.
+ */
+export interface IsolationInput {
+  joined: StageReadings;
+  cable?: StageReadings;
+  bonded?: Phases<Reading>;
+  motor?: StageReadings;
+  /** Both cable ends and the screen were looked at and are free: then a PE core that reads low is the cable's fault. */
+  cableEndsChecked: boolean;
+  suspectedAnyway: boolean;
+  testVoltage: Reading;
+  windingTemperature: Reading;
+  correction: CorrectionMethod;
+  instrument?: Instrument;
+}
+
+export type PartStatus = 'proven-good' | 'proven-bad' | 'not-suspect' | 'undecided' | 'not-tested';
+
+export type IsolationCode =
+  | StageCode
+  | FitCode
+  | TestVoltageCode
+  | `joined-pe-${PeJudgement}`
+  | `motor-pe-${PeJudgement}`
+  | 'cable-pe-isolated'
+  | 'cable-pe-unclear'
+  | 'cable-pe-low'
+  | 'cable-pe-low-ends-checked'
+  | 'cable-pe-missing'
+  | 'bonded-row-missing'
+  | 'motor-two-shorts'
+  | 'motor-pins-mistaken'
+  | 'cable-pe-broken-implied'
+  | 'good-joined-bad-part'
+  | 'bad-joined-good-parts'
+  | 'joined-good'
+  | 'part-not-known'
+  | 'also-test-other-part';
+
+export type IsolationStepCode =
+  | 'measure-joined'
+  | 'repeat-joined'
+  | 'neither-suspect'
+  | 'flex-cable'
+  | 'measure-pe-low-range'
+  | 'use-insulation-tester'
+  | 'state-test-voltage'
+  | 'test-cable-alone'
+  | 'complete-cable'
+  | 'check-ends-free'
+  | 'take-bonded-row'
+  | 'test-motor-alone'
+  | 'complete-motor'
+  | 'find-broken-pe'
+  | 're-measure-contradiction'
+  | 'replace-cable'
+  | 'replace-motor'
+  | 'replace-both';
+
+export interface IsolationAssessment extends Assessment<IsolationCode, IsolationStepCode> {
+  parts: { cable: PartStatus; motor: PartStatus; protectiveConductor: PartStatus };
+}

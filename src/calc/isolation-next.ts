@@ -1,0 +1,69 @@
+import { type Finding, type Step, step } from './assessment.ts';
+import type { IsolationCode, IsolationInput, IsolationStepCode } from './isolation-input.ts';
+import type { Part } from './isolation-parts.ts';
+import { type IsolationState, joinedStatus } from './isolation-verdict.ts';
+
+/** What to measure or replace next, most pressing first. */
+export function nextSteps(
+  state: IsolationState,
+  findings: readonly Finding<IsolationCode>[],
+): Step<IsolationStepCode>[] {
+  const { joined, joinedPe, cable, motor, input } = state;
+  const has = (code: IsolationCode) => findings.some((one) => one.code === code);
+  const status = joinedStatus(state);
+  const codes: (IsolationStepCode | false)[] = [
+    joined.findings.some(({ code }) => code === 'stage-incomplete') && 'measure-joined',
+    (joinedPe === 'missing' || joinedPe === 'not-proven') && 'measure-pe-low-range',
+    has('test-voltage-missing') && 'state-test-voltage',
+    has('test-voltage-too-low') && 'use-insulation-tester',
+    joinedPe === 'not-short' && 'find-broken-pe',
+  ];
+  if (status === 'undecided') {
+    const unclear = joined.findings.some(
+      ({ code, severity }) => severity === 'undecided' && code !== 'stage-incomplete',
+    );
+    codes.push(unclear && 'repeat-joined');
+  }
+  const contradiction =
+    has('good-joined-bad-part') || findings.some((f) => f.code.startsWith('joined-too') && f.severity === 'undecided');
+  codes.push((contradiction || has('bad-joined-good-parts')) && 're-measure-contradiction');
+  const goOn = status === 'bad' || input.suspectedAnyway || [cable, motor].some((part) => part.status !== 'not-taken');
+  if (goOn) {
+    codes.push(input.suspectedAnyway && status === 'good' && 'flex-cable');
+    codes.push(...cableSteps(input, cable, has), ...motorSteps(motor, cable));
+    codes.push(replacement(isBad(cable), isBad(motor), contradiction && status === 'good'));
+  }
+  if (status === 'good' && !goOn) codes.push('neither-suspect');
+  return [...new Set(codes.filter((code) => code !== false))].map((code) => step(code));
+}
+
+function cableSteps(
+  { cable, bonded }: IsolationInput,
+  part: Part,
+  has: (code: IsolationCode) => boolean,
+): (IsolationStepCode | false)[] {
+  if (part.status === 'not-taken') return ['test-cable-alone'];
+  const incomplete =
+    cable === undefined || has('cable-pe-missing') || (part.status === 'undecided' && bonded !== undefined);
+  return [
+    has('cable-pe-low') && 'check-ends-free',
+    incomplete && 'complete-cable',
+    bonded === undefined && !isBad(part) && 'take-bonded-row',
+  ];
+}
+
+function motorSteps(motor: Part, cable: Part): (IsolationStepCode | false)[] {
+  // The cable comes first: it is the part that is forgotten once the motor is found bad.
+  if (motor.status === 'not-taken') return [cable.status !== 'not-taken' && 'test-motor-alone'];
+  return [motor.status === 'undecided' && 'complete-motor'];
+}
+
+function isBad({ status }: Part): boolean {
+  return status === 'bad';
+}
+
+function replacement(cableBad: boolean, motorBad: boolean, contradicted: boolean): IsolationStepCode | false {
+  if (contradicted) return false;
+  if (cableBad && motorBad) return 'replace-both';
+  return cableBad ? 'replace-cable' : motorBad && 'replace-motor';
+}

@@ -1,0 +1,84 @@
+import { type Finding, finding } from './assessment.ts';
+import { type Instrument, type Interval, intervalOf } from './interval.ts';
+import type { IsolationCode, IsolationInput } from './isolation-input.ts';
+import { judgeStage, type StageStatus } from './isolation-stage.ts';
+import { limitValue } from './limits.ts';
+import { phases } from './phases.ts';
+import { judgePe, type PeJudgement } from './protective-conductor.ts';
+import type { Reading } from './reading.ts';
+
+/** What the readings of cable or motor alone show. `showsBad` also counts readings of a doubtful hook-up. */
+export interface Part {
+  status: StageStatus;
+  showsBad: boolean;
+  findings: Finding<IsolationCode>[];
+}
+
+const notTaken: Part = { status: 'not-taken', showsBad: false, findings: [] };
+
+/** Whether a protective conductor, joined or the motor's own, reads its dead short. */
+export function peFinding(stage: 'joined' | 'motor', judgement: PeJudgement): Finding<IsolationCode> {
+  const severity = { short: 'pass', 'not-short': 'fail', 'not-proven': 'undecided', missing: 'undecided' } as const;
+  return finding(`${stage}-pe-${judgement}`, severity[judgement], {
+    readings: [`${stage}PE`],
+    limits: ['pe-dead-short'],
+  });
+}
+
+/** The cable stays at the temperature of the air, so its readings are taken as they are. */
+const asRead: Interval = { lo: 1, hi: 1 };
+
+export function judgeCable(
+  { cable, bonded, cableEndsChecked }: IsolationInput,
+  instrument: Instrument,
+  tested: boolean,
+): Part {
+  if (cable === undefined && bonded === undefined) return notTaken;
+  const rows = [
+    ...(cable ? [judgeStage('cable', cable, instrument, asRead, tested)] : []),
+    ...(bonded ? [judgeStage('bonded', bonded, instrument, asRead, tested)] : []),
+  ];
+  const findings: Finding<IsolationCode>[] = rows.flatMap((row) => row.findings);
+  // Free at both ends, a core that leaks to its own PE core or screen leaks to nothing that the tester sees.
+  if (bonded === undefined) findings.push(finding('bonded-row-missing', 'undecided'));
+  const core = cable ? judgeCablePe(cable.PE, instrument, cableEndsChecked) : undefined;
+  if (core) findings.push(core);
+  const hookUpDoubtful = core?.code === 'cable-pe-low';
+  const showsBad = rows.some(({ status }) => status === 'bad') || core?.severity === 'fail';
+  const complete = rows.length === 2 && rows.every(({ status }) => status === 'good') && core?.severity === 'pass';
+  const status = hookUpDoubtful ? 'undecided' : showsBad ? 'bad' : complete ? 'good' : 'undecided';
+  return { status, showsBad, findings };
+}
+
+/** Alone and free, the PE core is isolated like the rest. A low reading usually means an end that is still connected. */
+function judgeCablePe(reading: Reading, instrument: Instrument, endsChecked: boolean): Finding<IsolationCode> {
+  const parts = { readings: ['cablePE'], limits: ['after-trip-point' as const] };
+  if (reading.kind === 'missing') return finding('cable-pe-missing', 'undecided', parts);
+  const { lo, hi } = intervalOf(reading, instrument);
+  const point = limitValue('after-trip-point');
+  if (lo >= point) return finding('cable-pe-isolated', 'pass', parts);
+  if (hi >= point) return finding('cable-pe-unclear', 'undecided', parts);
+  return endsChecked
+    ? finding('cable-pe-low-ends-checked', 'fail', parts)
+    : finding('cable-pe-low', 'undecided', parts);
+}
+
+export function judgeMotor(
+  { motor }: IsolationInput,
+  instrument: Instrument,
+  factor: Interval | undefined,
+  tested: boolean,
+): Part {
+  if (motor === undefined) return notTaken;
+  const row = judgeStage('motor', motor, instrument, factor, tested);
+  const ownPe = judgePe(motor.PE);
+  const shorts = phases.filter((phase) => judgePe(motor[phase]) === 'short').length;
+  const findings: Finding<IsolationCode>[] = [...row.findings, peFinding('motor', ownPe)];
+  const readings = phases.map((phase) => `motor${phase}`);
+  if (shorts > 0 && ownPe === 'short')
+    findings.push(finding('motor-two-shorts', 'fail', { readings, limits: ['pe-dead-short'] }));
+  if (shorts === 1 && ownPe === 'not-short') findings.push(finding('motor-pins-mistaken', 'caution', { readings }));
+  const showsBad = row.status === 'bad' || ownPe === 'not-short';
+  const good = row.status === 'good' && ownPe === 'short';
+  return { status: showsBad ? 'bad' : good ? 'good' : 'undecided', showsBad, findings };
+}

@@ -1,0 +1,65 @@
+import { type Finding, finding, type Severity } from './assessment.ts';
+import { judgeAfterTrip, type PointJudgement } from './insulation-point.ts';
+import { type Instrument, type Interval, intervalOf } from './interval.ts';
+import { limitValue } from './limits.ts';
+import { type Phases, phases } from './phases.ts';
+import type { Reading } from './reading.ts';
+
+/** The rows of readings against ground; `bonded` is the cable alone with its PE core and screen joined to ground. */
+export type StageName = 'joined' | 'cable' | 'bonded' | 'motor';
+
+export type StageStatus = 'good' | 'bad' | 'undecided' | 'not-taken';
+
+export type StageCode =
+  | 'stage-good'
+  | 'stage-bad'
+  | 'stage-incomplete'
+  | 'stage-above-instrument-limit'
+  | `stage-${Exclude<PointJudgement, 'good' | 'bad'>}`;
+
+export interface StageJudgement {
+  status: StageStatus;
+  findings: Finding<StageCode>[];
+}
+
+/**
+ * Judges U, V and W of one row against the after-trip point. `factor` converts to the reference temperature and is
+ * undefined where the method has no validity; `tested` is false while the test voltage passes no insulation.
+ */
+export function judgeStage(
+  stage: StageName,
+  readings: Phases<Reading>,
+  instrument: Instrument,
+  factor: Interval | undefined,
+  tested: boolean,
+): StageJudgement {
+  const groups = new Map<StageCode, string[]>();
+  for (const phase of phases) {
+    const code = codeOf(readings[phase], instrument, factor);
+    groups.set(code, [...(groups.get(code) ?? []), `${stage}${phase}`]);
+  }
+  const numbers = { limit: limitValue('after-trip-point') };
+  const findings = [...groups].map(([code, ids]) =>
+    finding(code, severityOf(code), { readings: ids, limits: ['after-trip-point'], numbers, names: { stage } }),
+  );
+  return { status: statusOf([...groups.keys()], tested), findings };
+}
+
+function codeOf(reading: Reading, instrument: Instrument, factor: Interval | undefined): StageCode {
+  if (reading.kind === 'missing') return 'stage-incomplete';
+  const interval = intervalOf(reading, instrument);
+  // A figure above the tester's own limit contradicts what was said of the tester; it proves nothing.
+  if (reading.kind === 'value' && interval.hi === Number.POSITIVE_INFINITY) return 'stage-above-instrument-limit';
+  if (factor === undefined) return 'stage-temperature-needed';
+  return `stage-${judgeAfterTrip(reading, interval, limitValue('after-trip-point'), factor)}`;
+}
+
+function severityOf(code: StageCode): Severity {
+  if (code === 'stage-good') return 'pass';
+  return code === 'stage-bad' ? 'fail' : 'undecided';
+}
+
+function statusOf(codes: readonly StageCode[], tested: boolean): StageStatus {
+  if (codes.includes('stage-bad')) return 'bad';
+  return tested && codes.every((code) => code === 'stage-good') ? 'good' : 'undecided';
+}

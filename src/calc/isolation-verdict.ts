@@ -1,0 +1,100 @@
+import { type Finding, finding, type Verdict } from './assessment.ts';
+import type { FitCode } from './isolation-fit.ts';
+import type { IsolationAssessment, IsolationCode, IsolationInput, PartStatus } from './isolation-input.ts';
+import type { Part } from './isolation-parts.ts';
+import type { StageJudgement, StageStatus } from './isolation-stage.ts';
+import { judgePe, type PeJudgement } from './protective-conductor.ts';
+
+/** All that the readings show, before anything is concluded from it. */
+export interface IsolationState {
+  input: IsolationInput;
+  joined: StageJudgement;
+  joinedPe: PeJudgement;
+  cable: Part;
+  motor: Part;
+  /** Joined reads good, but cable and motor side by side cannot. */
+  joinedImplausible: boolean;
+}
+
+/** Stage 1 with its protective conductor. */
+export function joinedStatus({ joined, joinedPe }: IsolationState): StageStatus {
+  if (joined.status === 'bad') return 'bad';
+  return joined.status === 'good' && joinedPe === 'short' ? 'good' : 'undecided';
+}
+
+/**
+ * A contradiction bars `go` and never lifts a `no-go`: as long as one measurement is bad and none explains it
+ * away, nothing new is connected.
+ */
+export function verdictFrom(state: IsolationState): Verdict {
+  const { cable, motor, joinedPe, input } = state;
+  if (joinedPe === 'not-short') return 'no-go';
+  const parts = [cable, motor];
+  const bothGood = parts.every(({ status }) => status === 'good');
+  switch (joinedStatus(state)) {
+    case 'good': {
+      const begun = parts.filter(({ status }) => status !== 'not-taken');
+      const fits = begun.every(({ status }) => status === 'good') && !state.joinedImplausible;
+      return fits && (bothGood || !input.suspectedAnyway) ? 'go' : 'undecided';
+    }
+    case 'bad':
+      return bothGood ? 'undecided' : 'no-go';
+    default:
+      return parts.some(({ showsBad }) => showsBad) ? 'no-go' : 'undecided';
+  }
+}
+
+/** Among readings that all pass, a misfit of figures is worth a remark; otherwise it is a reason to measure again. */
+export function weighs({ code }: Finding<FitCode>, verdict: Verdict, state: IsolationState): boolean {
+  if (code === 'joined-too-high') return verdict !== 'go';
+  if (code === 'joined-too-low' || code === 'joined-needs-bonded') return joinedStatus(state) !== 'good';
+  return false;
+}
+
+/** Findings about how the stages stand to each other. */
+export function conclusions(state: IsolationState): Finding<IsolationCode>[] {
+  const { cable, motor, joinedPe, input } = state;
+  const found: Finding<IsolationCode>[] = [];
+  const status = joinedStatus(state);
+  const parts = [cable, motor];
+  if (status === 'good' && parts.some(({ showsBad }) => showsBad))
+    found.push(finding('good-joined-bad-part', 'undecided'));
+  if (status === 'good' && !input.suspectedAnyway && parts.every((part) => part.status === 'not-taken')) {
+    found.push(finding('joined-good', 'note'));
+  }
+  if (status === 'bad') {
+    if (parts.every((part) => part.status === 'good')) found.push(finding('bad-joined-good-parts', 'undecided'));
+    else if (parts.every(({ showsBad }) => !showsBad)) found.push(finding('part-not-known', 'note'));
+  }
+  const untested = parts.some((part) => part.status === 'not-taken' || part.status === 'undecided');
+  if (parts.some((part) => part.showsBad) && untested) found.push(finding('also-test-other-part', 'note'));
+  if (joinedPe === 'not-short' && input.motor && judgePe(input.motor.PE) === 'short') {
+    found.push(finding('cable-pe-broken-implied', 'caution', { readings: ['joinedPE', 'motorPE'] }));
+  }
+  return found;
+}
+
+/** What is proven of each part. A contradiction takes a proof back. */
+export function partsFrom(state: IsolationState, fit: readonly Finding<FitCode>[]): IsolationAssessment['parts'] {
+  const { cable, motor, joinedPe, input } = state;
+  const status = joinedStatus(state);
+  const unexplained =
+    status === 'bad' && fit.some(({ code }) => code === 'joined-too-low' || code === 'joined-needs-bonded');
+  const contradicted =
+    status === 'good' && (state.joinedImplausible || [cable, motor].some(({ showsBad }) => showsBad));
+  const bothGood = cable.status === 'good' && motor.status === 'good';
+  const partStatus = (part: Part): PartStatus => {
+    if (part.status === 'not-taken')
+      return status === 'good' && !input.suspectedAnyway && !contradicted ? 'not-suspect' : 'not-tested';
+    if (contradicted || part.status === 'undecided') return 'undecided';
+    if (part.status === 'bad') return 'proven-bad';
+    return unexplained || (status === 'bad' && bothGood) ? 'undecided' : 'proven-good';
+  };
+  const peStatus: Record<PeJudgement, PartStatus> = {
+    short: 'proven-good',
+    'not-short': 'proven-bad',
+    'not-proven': 'undecided',
+    missing: 'not-tested',
+  };
+  return { cable: partStatus(cable), motor: partStatus(motor), protectiveConductor: peStatus[joinedPe] };
+}

@@ -1,0 +1,125 @@
+import type { Finding, InsulationCode, InsulationStepCode } from '../calc/index.ts';
+import { formatRounded, limitValue } from '../calc/index.ts';
+import { type FindingSentences, listed, type StepSentences } from './sentences.ts';
+
+const ohms = (value: number | undefined) => formatRounded(value ?? 0, 'Ω');
+const volts = (value: number | undefined) => formatRounded(value ?? 0, 'V');
+const celsius = (value: number | undefined) => formatRounded(value ?? 0, '°C');
+
+export const methodNames: Record<string, string> = {
+  halving: 'the halving rule',
+  thermosetting: 'the formulas for thermosetting insulation',
+  table: 'the conversion table',
+};
+
+function reads({ readings, numbers, names }: Finding): string {
+  const bound = names.kind === 'over' ? 'at least ' : names.kind === 'under' ? 'at most ' : '';
+  const raw = numbers.raw === undefined ? 'over-range' : `${bound}${ohms(numbers.raw)}`;
+  return `${readings[0]} to PE reads ${raw}`;
+}
+
+function corrected({ numbers }: Finding): string {
+  if (numbers.corrected === undefined) return '';
+  return ` (${ohms(numbers.corrected)} at ${celsius(numbers.reference)}, factor ${Number(numbers.factor?.toPrecision(3))})`;
+}
+
+function point({ numbers, names }: Finding): string {
+  const what = names.occasion === 'routine' ? 'The minimum' : 'The go/no-go point after a trip';
+  return `${what} is ${ohms(numbers.limit)}${names.occasion === 'routine' ? ` at ${celsius(numbers.reference)}` : ''}.`;
+}
+
+export const insulationFindings: FindingSentences<InsulationCode> = {
+  'phase-missing': ({ readings }) => `Not measured yet: ${listed(readings)} to PE.`,
+  'phase-good': (f) => `${reads(f)}${corrected(f)}. That is good. ${point(f)}`,
+  'phase-bad': (f) => `${reads(f)}${corrected(f)}. That is bad. ${point(f)}`,
+  'phase-hot': (f) =>
+    `${reads(f)}${corrected(f)}. It is below the point only because the winding is warm. ${point(f)} Don't condemn it hot.`,
+  'phase-cold': (f) =>
+    `${reads(f)}${corrected(f)}. A cold winding flatters: at ${celsius(f.numbers.reference)} it would be below the point. ${point(f)}`,
+  'phase-temperature-needed': (f) =>
+    `${reads(f)}. Whether that is enough depends on the winding temperature. ${point(f)}`,
+  'phase-too-close': (f) =>
+    `${reads(f)}${corrected(f)}. With the accuracy of your tester that is too close to call. ${point(f)}`,
+  'phase-bound-too-low': (f) =>
+    f.numbers.raw === undefined || f.numbers.raw === 0
+      ? `${f.readings[0]} to PE is over-range, but on which range is not noted. ${point(f)}`
+      : `${reads(f)}${corrected(f)}. That bound is too low to tell. ${point(f)}`,
+  'phase-bound-too-high': (f) => `${reads(f)}${corrected(f)}. That bound is too high to tell. ${point(f)}`,
+  'pe-short': () => 'The PE pin reads a dead short to the frame, as it should.',
+  'pe-not-short': () =>
+    `The PE pin does not read a dead short (${ohms(limitValue('pe-dead-short'))} or less). The protective conductor is broken or makes bad contact, and the insulation readings may have had no return path.`,
+  'pe-not-proven': () =>
+    'The PE reading is too coarse to prove a dead short. A zero on a megohm display can hide thousands of ohms.',
+  'pe-missing': () =>
+    'The PE pin has not been measured. Without it nobody knows that the tester was connected to the frame.',
+  'temperature-missing': () =>
+    'The winding temperature is missing. A hot winding looks bad and a cold one looks good, so no insulation passes without it.',
+  'temperature-out-of-validity': ({ numbers, names }) =>
+    `${capital(methodNames[names.method ?? ''] ?? '')} ${names.method === 'thermosetting' ? 'hold' : 'holds'} from ${celsius(numbers.from)} to ${celsius(numbers.to)}. The winding is outside, and nothing is extrapolated.`,
+  'winding-at-dew-point': ({ numbers }) =>
+    `The winding is at ${celsius(numbers.winding)} and the dew point at ${celsius(numbers.dewPoint)}: there is water on the winding. The phases are not judged wet.`,
+  'dew-point-incomplete': () =>
+    'No dew point could be worked out. It needs the air temperature and the relative humidity, both within their usual range.',
+  'test-voltage-missing': () => 'The test voltage is missing. Without it nobody knows what the insulation has stood.',
+  'test-voltage-too-low': ({ numbers }) =>
+    `${volts(numbers.testVoltage)} is no insulation test: at least ${volts(numbers.lowest)} is needed. A low voltage can show a bad insulation but never pass one.`,
+  'test-voltage-unsuited': ({ numbers }) =>
+    `For a rated voltage of ${volts(numbers.ratedVoltage)} the table gives a test voltage of ${span(numbers.from, numbers.to)}; ${volts(numbers.testVoltage)} was used.`,
+  'rated-voltage-missing': () => 'The rated voltage is missing. It decides which test voltage is right.',
+  'phases-differ': ({ numbers }) =>
+    `The phases differ by more than a factor of ${numbers.ratio}. The windings meet inside a star-connected motor, so all three should read alike: suspect the hook-up, a contact or an open winding.`,
+  'methods-disagree': ({ names }) =>
+    `${capital(listed((names.methods ?? '').split(' ').map((method) => methodNames[method] ?? method)))} would judge otherwise at this temperature. Repeat nearer to room temperature to be sure.`,
+  'form-wound-below-1-kv': () =>
+    `The standard puts form-wound machines rated below 1 kV in the class with ${ohms(limitValue('ieee43-minimum-random-wound'))}. You chose the stricter class.`,
+  'charts-do-not-apply': () =>
+    'Charts of good and fair values are made for healthy machines in routine tests. After a trip they do not apply.',
+  'never-on-drive': () =>
+    'Never put an insulation tester on the terminals of a drive. Disconnect both ends first: the test voltage destroys semiconductors.',
+  'discharge-after-test': ({ numbers }) =>
+    `Discharge the winding to the frame after the test for at least ${minutes(numbers.minutes)} (${numbers.times} times the test), before anyone touches it.`,
+  'insulation-passed': () =>
+    'The insulation to PE passes. The test says nothing of shorts between phases or turns, nor of the feedback device and the brake.',
+  'insulation-failed': () =>
+    'Do not connect a drive to this. A motor or cable that fails here destroys the next drive.',
+};
+
+function span(from: number | undefined, to: number | undefined): string {
+  return from === to ? volts(from) : `${volts(from)} to ${volts(to)}`;
+}
+
+function minutes(value: number | undefined): string {
+  const number = Number((value ?? 0).toPrecision(2));
+  return `${number} ${number === 1 ? 'minute' : 'minutes'}`;
+}
+
+function capital(text: string): string {
+  return text.charAt(0).toUpperCase() + text.slice(1);
+}
+
+export const insulationSteps: StepSentences<InsulationStepCode> = {
+  'measure-phases': () => 'Measure the phases that are missing, each to PE.',
+  'measure-pe': () => 'Measure the PE pin to the frame on the lowest resistance range of a multimeter.',
+  'measure-pe-low-range': () =>
+    'Measure the PE pin to the frame again, with a multimeter on its lowest resistance range or a continuity tester.',
+  'mend-pe': () =>
+    'Find and mend the break in the protective conductor before anything is powered. Until then the frame can become live.',
+  'measure-temperature': () =>
+    'Measure the winding temperature, or that of the housing once both have had hours to settle.',
+  'other-method-or-temperature': () =>
+    'Let the winding come to a temperature within the range and repeat, or choose a method that holds at this one.',
+  'state-test-voltage': () => 'Type the test voltage that was set on the insulation tester.',
+  'use-insulation-tester': () => 'Repeat with an insulation tester at the voltage of the table.',
+  'state-rated-voltage': () => 'Type the rated voltage from the name plate of the motor.',
+  'dry-first': () => 'Warm the motor above the dew point and dry it, then repeat the test.',
+  'let-cool': () => 'Let the motor cool to room temperature, then repeat the test.',
+  'let-warm': () => 'Let the motor come to room temperature in dry air, then repeat the test.',
+  'repeat-more-exactly': () => 'Repeat with a tester that is accurate enough near the limit, on the range that fits.',
+  'note-range': () =>
+    'Repeat on a higher range, or note the limit of the tester: type >550M if it shows more than 550 MΩ.',
+  'find-contact': () => 'Check the hook-up and the contacts, then repeat the phase that stands out.',
+  'separate-cable-and-motor': () =>
+    'Separate the cable from the motor and test each alone: the reading does not tell which is bad, and often both are.',
+  'keep-as-baseline': () =>
+    'Keep these readings with their temperature. They are what the next visit is compared with.',
+};

@@ -1,0 +1,143 @@
+import type { Finding, IsolationCode, IsolationStepCode, PartStatus } from '../calc/index.ts';
+import { formatRounded, limitValue } from '../calc/index.ts';
+import { insulationFindings } from './insulation.ts';
+import { type FindingSentences, listed, type StepSentences } from './sentences.ts';
+
+const ohms = (value: number | undefined) => formatRounded(value ?? 0, 'Ω');
+const deadShort = () => ohms(limitValue('pe-dead-short'));
+
+export const stageNames: Record<string, string> = {
+  joined: 'Cable and motor joined',
+  cable: 'Cable alone',
+  bonded: 'Cable alone, bonded row',
+  motor: 'Motor alone',
+};
+
+/** `joinedU` reads "U", `cablePE` reads "PE". */
+function terminals(ids: readonly string[]): string {
+  return listed(ids.map((id) => id.replace(/^[a-z]+/, '')));
+}
+
+function stage(finding: Finding): string {
+  return `${stageNames[finding.names.stage ?? '']}: ${terminals(finding.readings)}`;
+}
+
+const plural = ({ readings }: Finding, one: string, more: string) => (readings.length === 1 ? one : more);
+
+/** The lowest and highest value of a range of which an end may be open. */
+function span(lowest: number | undefined, highest: number | undefined): string {
+  if (lowest === undefined) return 'more than the readings can tell';
+  return highest === undefined ? `${ohms(lowest)} or more` : `between ${ohms(lowest)} and ${ohms(highest)}`;
+}
+
+function law({ numbers }: Finding): string {
+  const at = numbers.most === undefined ? '' : ` at most ${ohms(numbers.most)}`;
+  const least = numbers.least ? ` at least ${ohms(numbers.least)}` : '';
+  return listed([least, at].filter((part) => part !== ''));
+}
+
+export const isolationFindings: FindingSentences<IsolationCode> = {
+  'stage-good': (f) => `${stage(f)} ${plural(f, 'reaches', 'reach')} ${ohms(f.numbers.limit)}.`,
+  'stage-bad': (f) => `${stage(f)} ${plural(f, 'reads', 'read')} below ${ohms(f.numbers.limit)}.`,
+  'stage-incomplete': (f) => `${stage(f)} not measured yet.`,
+  'stage-hot': (f) =>
+    `${stage(f)} ${plural(f, 'reads', 'read')} below ${ohms(f.numbers.limit)} only because the winding is warm. Don't condemn it hot.`,
+  'stage-cold': (f) =>
+    `${stage(f)} ${plural(f, 'reaches', 'reach')} ${ohms(f.numbers.limit)} only because the winding is cold.`,
+  'stage-temperature-needed': (f) =>
+    `${stage(f)} can't be judged without a winding temperature at which the correction holds.`,
+  'stage-too-close': (f) =>
+    `${stage(f)} ${plural(f, 'is', 'are')} too close to ${ohms(f.numbers.limit)} for the accuracy of your tester.`,
+  'stage-bound-too-low': (f) =>
+    `${stage(f)} over-range, but the range is not noted or does not reach ${ohms(f.numbers.limit)}.`,
+  'stage-bound-too-high': (f) =>
+    `${stage(f)} under-range: the bound does not tell on which side of ${ohms(f.numbers.limit)} it is.`,
+  'stage-above-instrument-limit': (f) =>
+    `${stage(f)} ${plural(f, 'is', 'are')} above what you stated as the limit of the tester. One of the two is wrong.`,
+  'joined-pe-short': () => 'Joined: PE reads a dead short, as it should.',
+  'joined-pe-not-short': () =>
+    `Joined: PE does not read a dead short (${deadShort()} or less). The protective conductor is broken: the motor frame can become live. This is a fault of its own.`,
+  'joined-pe-not-proven': () => 'Joined: the PE reading is too coarse to prove a dead short.',
+  'joined-pe-missing': () => 'Joined: PE has not been measured.',
+  'motor-pe-short': () => 'Motor alone: the PE pin reads a dead short to the shell, as it should.',
+  'motor-pe-not-short': () =>
+    `Motor alone: the PE pin does not read a dead short to the shell (${deadShort()} or less). Exactly one pin must.`,
+  'motor-pe-not-proven': () => 'Motor alone: the PE reading is too coarse to prove a dead short.',
+  'motor-pe-missing': () => 'Motor alone: the PE pin has not been measured.',
+  'motor-two-shorts': () =>
+    'Motor alone: more than one pin reads a dead short to the shell. Only PE may. That condemns the motor.',
+  'motor-pins-mistaken': () =>
+    'Motor alone: the one dead short is not at the pin that you took for PE. Check the pin order against the connector drawing.',
+  'cable-pe-isolated': () => 'Cable alone: the PE core is isolated from ground, as it should be with both ends free.',
+  'cable-pe-low': () =>
+    'Cable alone: the PE core reads to ground. Usually an end or the screen is still connected, and then this stage says nothing.',
+  'cable-pe-low-ends-checked': () =>
+    'Cable alone: the PE core reads to ground although both ends and the screen are free. The jacket is through.',
+  'cable-pe-unclear': () => 'Cable alone: the reading of the PE core does not tell whether it is isolated.',
+  'cable-pe-missing': () => 'Cable alone: the PE core has not been measured.',
+  'bonded-row-missing': () =>
+    'Cable alone: the bonded row is missing. With both ends free, a core that leaks to the PE core or the screen does not show against ground.',
+  fit: () => 'The readings fit together: joined reads what cable and motor side by side should read.',
+  'joined-too-high': (f) =>
+    `Does not fit at ${terminals(f.readings.slice(0, 1))}: cable and motor side by side can read${law(f)}, but joined reads ${ohms(f.numbers.joinedLo)} or more. Suspect a contact at the joined stage, moisture, or charge left from the test before.`,
+  'joined-too-low': (f) =>
+    `Does not fit at ${terminals(f.readings.slice(0, 1))}: cable and motor side by side should read${law(f)}, but joined reads ${ohms(f.numbers.joinedHi)} or less. Something that was not measured leaks: suspect moisture in the connector.`,
+  'joined-needs-bonded': (f) =>
+    `At ${terminals(f.readings.slice(0, 1))} joined reads less than cable and motor explain. The cable may leak to its PE core or screen: the bonded row tells.`,
+  'implied-motor': (f) =>
+    `From the joined and the cable readings, the motor alone would read ${span(f.numbers.lowest, f.numbers.highest)}.`,
+  'implied-cable': (f) =>
+    `From the joined and the motor readings, the cable alone would read ${span(f.numbers.lowest, f.numbers.highest)}.`,
+  'good-joined-bad-part': () =>
+    'Joined reads good, but a part of it reads bad alone. Both cannot be true: the hook-up, a contact or moisture has changed in between.',
+  'bad-joined-good-parts': () =>
+    'Joined reads bad, but cable and motor each pass alone. Suspect the connector between them, or two parts that are both near the limit.',
+  'joined-good': () =>
+    'Neither cable nor motor is suspect. This says nothing about the drive, nor about shorts between turns or phases.',
+  'part-not-known': () => 'Something is bad, and it is not known yet which part.',
+  'also-test-other-part': () =>
+    'One bad part never excuses the other. A shorted motor often takes its cable with it: prove both.',
+  'cable-pe-broken-implied': () =>
+    'The motor has its PE, but joined it does not arrive: the PE core of the cable or a connector is broken.',
+  'test-voltage-missing': insulationFindings['test-voltage-missing'] as (f: Finding) => string,
+  'test-voltage-too-low': insulationFindings['test-voltage-too-low'] as (f: Finding) => string,
+  'test-voltage-unsuited': insulationFindings['test-voltage-unsuited'] as (f: Finding) => string,
+  'rated-voltage-missing': insulationFindings['rated-voltage-missing'] as (f: Finding) => string,
+};
+
+export const isolationSteps: StepSentences<IsolationStepCode> = {
+  'measure-joined': () =>
+    'Measure U, V, W and PE to ground at the drive end, leads off the drive, cable and motor joined.',
+  'repeat-joined': () =>
+    'Repeat the joined stage so that it can be judged: note the range, use the range that fits, state the winding temperature.',
+  'neither-suspect': () => 'Stop here: neither cable nor motor is suspect. Go back to the symptom and the drive.',
+  'flex-cable': () =>
+    'Move the cable through its travel by hand, locked out, while you watch the reading: a break or leak may show in one position only.',
+  'measure-pe-low-range': () => 'Measure PE at the drive end to ground on the lowest resistance range of a multimeter.',
+  'use-insulation-tester': () => 'Repeat with an insulation tester at the voltage of the table.',
+  'state-test-voltage': () => 'Type the test voltage that was set on the insulation tester.',
+  'test-cable-alone': () =>
+    'Discharge, then take the cable off the motor too. Measure its U, V, W and PE to ground with both ends free.',
+  'complete-cable': () => 'Complete or repeat the readings of the cable alone that can’t be judged.',
+  'check-ends-free': () =>
+    'Make sure that both ends of the cable and its screen are free, and repeat. If the PE core still reads, say that the ends were checked.',
+  'take-bonded-row': () =>
+    'Join the PE core, the screen and the cores that you are not measuring to ground, and measure each core once more. This finds leaks inside the cable.',
+  'test-motor-alone': () => 'Measure the motor alone at its connector: U, V, W and PE to the shell.',
+  'complete-motor': () => 'Complete or repeat the readings of the motor alone that can’t be judged.',
+  'find-broken-pe': () =>
+    'Find the break in the protective conductor and mend it before anything is powered: measure the PE core end to end.',
+  're-measure-contradiction': () =>
+    'Re-measure what does not fit: discharge everything, dry and look into the connectors, check every contact, and repeat the stages one after the other.',
+  'replace-cable': () => 'Replace the cable.',
+  'replace-motor': () => 'Replace the motor.',
+  'replace-both': () => 'Replace motor and cable together.',
+};
+
+export const partStatusNames: Record<PartStatus, string> = {
+  'proven-good': 'proven good',
+  'proven-bad': 'proven bad',
+  'not-suspect': 'not suspect',
+  undecided: 'undecided',
+  'not-tested': 'not yet tested',
+};
