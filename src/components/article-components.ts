@@ -1,3 +1,4 @@
+import Calculator from './Calculator.astro';
 import Caution from './Caution.astro';
 import Cite from './Cite.astro';
 import Figure from './Figure.astro';
@@ -7,11 +8,9 @@ import Heading4 from './Heading4.astro';
 import Limit from './Limit.astro';
 import TableScroll from './TableScroll.astro';
 
-const calculator = import.meta.glob<{ default: typeof Figure }>('./Calculator.astro', { eager: true });
-
 /** What every article may use without importing it, and what replaces plain Markdown elements. */
 export const articleComponents = {
-  Calculator: calculator['./Calculator.astro']?.default ?? Figure,
+  Calculator,
   Caution,
   Cite,
   Figure,

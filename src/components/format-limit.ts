@@ -3,10 +3,20 @@ import type { Limit } from '../schemas/limit.ts';
 
 type Unit = Limit['unit'];
 
-/** The parts of a limit that make its printed figure. */
-export type LimitFigure = Partial<Pick<Limit, 'value' | 'range' | 'points' | 'constants' | 'inputUnit'>> & {
+interface Range {
+  from?: number | undefined;
+  to?: number | undefined;
+}
+
+/** The parts of a limit that make its printed figure; a limit of content/limits fits, and so does one of `src/calc`. */
+export interface LimitFigure {
   unit: string;
-};
+  inputUnit?: string | undefined;
+  value?: number | undefined;
+  range?: Range | undefined;
+  points?: readonly (readonly number[])[] | undefined;
+  constants?: Record<string, number> | undefined;
+}
 
 /**
  * The figure of a limit as it stands in a sentence or a table: `100 MΩ`, `100 kΩ up to open`, `−20 to 60 °C`.
@@ -16,7 +26,7 @@ export function formatLimit(limit: LimitFigure): string {
   const unit = limit.unit as Unit;
   if (limit.value !== undefined) return formatFigure(limit.value, unit);
   if (limit.range !== undefined) return formatRange(limit.range, unit);
-  if (limit.points !== undefined) return formatExtent(limit.points, limit.inputUnit ?? unit);
+  if (limit.points !== undefined) return formatExtent(limit.points, (limit.inputUnit ?? unit) as Unit);
   return Object.entries(limit.constants ?? {})
     .map(([name, constant]) => `${name}\u00a0=\u00a0${numeral(constant)}`)
     .join(', ');
@@ -31,14 +41,15 @@ export function formatFigure(value: number, unit: Unit): string {
       return `${numeral(value)}\u00a0s`;
     case 'A':
     case 'C':
-      // Amperes and coulombs take the same prefixes as ohms.
+    case 'J':
+      // Amperes, coulombs and joules take the same prefixes as ohms.
       return tidy(formatQuantity(value, 'Ω').replace('Ω', unit));
     default:
       return tidy(formatQuantity(value, unit));
   }
 }
 
-function formatRange({ from, to }: { from?: number | undefined; to?: number | undefined }, unit: Unit): string {
+function formatRange({ from, to }: Range, unit: Unit): string {
   if (from === undefined) return to === undefined ? 'any' : `up to ${formatFigure(to, unit)}`;
   // A resistance range that is open above ends at an open circuit, which is what the meter shows.
   if (to === undefined)

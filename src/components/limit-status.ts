@@ -32,6 +32,6 @@ export const limitStatus: Record<Limit['status'], Status> = {
 export const recalledWords = 'Recalled from memory, not read in the publication. Check it before you rely on it.';
 
 /** What stands beside a figure in the text, or an empty text for a published figure that was read. */
-export function limitMark(status: Limit['status'], recalled: boolean): string {
-  return [limitStatus[status].mark, recalled ? 'from memory' : null].filter((word) => word !== null).join(', ');
+export function limitMark(status: string, recalled: boolean): string {
+  return [limitStatus[status as Limit['status']].mark, recalled ? 'from memory' : null].filter((word) => word !== null).join(', ');
 }

@@ -10,7 +10,7 @@ export function startSearchBox(form: HTMLFormElement): void {
   const panel = part<HTMLElement>(form, '[data-search-panel]');
   const status = part<HTMLElement>(form, '[data-search-status]');
   const nothing = part<HTMLTemplateElement>(form, '[data-search-nothing]');
-  const siteRoot = form.dataset['siteRoot'] ?? '/';
+  const siteRoot = form.dataset.siteRoot ?? '/';
   let answered = '';
   let timer: ReturnType<typeof setTimeout> | undefined;
 

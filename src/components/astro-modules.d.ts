@@ -1,0 +1,5 @@
+/** Plain tsc knows no .astro files; `astro check` sees their real types. */
+declare module '*.astro' {
+  const component: import('astro/runtime/server/index.js').AstroComponentFactory;
+  export default component;
+}
