@@ -2,17 +2,21 @@ import { spawn } from 'node:child_process';
 import { delimiter, resolve } from 'node:path';
 import { root } from './paths.ts';
 
+/** Vitest sets these for its own tests; a build that is started from a test would take them for its settings. */
+const ofVitest = /^(NODE_ENV|BASE_URL|DEV|PROD|MODE|SSR|TEST|VITEST.*)$/;
+
 /**
  * Runs a tool from node_modules/.bin with the terminal of this process and resolves to its exit code.
  * The folder goes first on the path so that the tool gets the Node of the `node` package, whatever the host has.
  */
 export function run(tool: string, args: string[], env: NodeJS.ProcessEnv = {}): Promise<number> {
   const bin = resolve(root, 'node_modules/.bin');
+  const outer = Object.entries(process.env).filter(([name]) => !process.env.VITEST || !ofVitest.test(name));
   const path = `${bin}${delimiter}${process.env.PATH}`;
   const child = spawn(tool, args, {
     cwd: root,
     stdio: ['ignore', 'inherit', 'inherit'],
-    env: { ...process.env, ...env, PATH: path },
+    env: { ...Object.fromEntries(outer), ...env, PATH: path },
   });
   return new Promise((done, fail) => {
     child.on('error', fail);

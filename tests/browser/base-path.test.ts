@@ -1,0 +1,40 @@
+import { globSync, readFileSync } from 'node:fs';
+import { join } from 'node:path';
+import { beforeAll, expect, onTestFinished, test } from 'vitest';
+import { reportFolder } from '../tools/paths.ts';
+import { run } from '../tools/run.ts';
+import { serveSite } from '../tools/serve.ts';
+import { browser } from './support/open.ts';
+import { watch } from './support/watch.ts';
+
+// A school or a plant may serve the site below a folder of its host.
+
+const base = '/fieldbook/';
+const folder = join(reportFolder, 'based-site');
+
+beforeAll(async () => {
+  const code = await run('npm', ['run', '--silent', 'build'], { SITE_OUT: folder, SITE_BASE: base });
+  expect(code, 'the build below a base path').toBe(0);
+});
+
+test('every address in every page lies below the base path', () => {
+  const astray = globSync('**/*.html', { cwd: folder }).flatMap((file) => {
+    const html = readFileSync(join(folder, file), 'utf8');
+    const addresses = [...html.matchAll(/\s(?:href|src|action)="(\/[^"]*)"/g)].map((match) => match[1] ?? '');
+    return addresses.filter((address) => !address.startsWith(base)).map((address) => `${file}: ${address}`);
+  });
+  expect(astray).toEqual([]);
+});
+
+test('the front page loads below the base path', async () => {
+  const site = await serveSite({ folder, base, port: 0, host: 'localhost' });
+  const page = await (await browser()).newPage();
+  onTestFinished(async () => {
+    await page.close();
+    await site.close();
+  });
+  const problems = watch(page, new URL(site.address).host);
+  await page.goto(site.address, { waitUntil: 'networkidle' });
+  expect(await page.locator('h1').count()).toBe(1);
+  expect(problems).toEqual([]);
+});
