@@ -59,11 +59,15 @@ function roundedLog10(value: number): number {
   return Math.abs(log - Math.round(log)) < 1e-9 ? Math.round(log) : log;
 }
 
-/** The shortest decimal numeral of `value` with its exponent shifted, so that nothing is rounded twice. */
+/** The shortest decimal numeral of `value` with its mark moved by `exponent` places: no arithmetic, so nothing is rounded. */
 function shifted(value: number, exponent: number): string {
   const [mantissa = '0', power = '0'] = value.toExponential().split('e');
-  const number = Number(`${mantissa}e${Number(power) - exponent}`);
-  return number.toLocaleString('en', { useGrouping: false, maximumSignificantDigits: 17 });
+  const sign = mantissa.startsWith('-') ? '-' : '';
+  const digits = mantissa.replaceAll(/[-.]/g, '');
+  const whole = Number(power) - exponent + 1;
+  if (whole <= 0) return `${sign}0.${'0'.repeat(-whole)}${digits}`;
+  if (whole >= digits.length) return sign + digits.padEnd(whole, '0');
+  return `${sign}${digits.slice(0, whole)}.${digits.slice(whole)}`;
 }
 
 function withStep(value: number, exponent: number, resolution: number): string {

@@ -29,7 +29,7 @@ const unknown: UnitMeaning = { kind: 'unknown' };
 
 const resistanceWords: [RegExp, UnitMeaning][] = [
   [/^(Ω|ohms?|r)$/i, scale(0)],
-  [/^(k|kilo)[ -]?(Ω|ohms?)?$/i, scale(3)],
+  [/^(kilohms?|(k|kilo)[ -]?(Ω|ohms?)?)$/i, scale(3)],
   // `mΩ` in full is the SI symbol; `m`, `m Ω` and `mohm` are what a hurried thumb makes of mega.
   [/^mΩ$/, scale(-3)],
   [/^milli[ -]?(Ω|ohms?)?$/i, scale(-3)],

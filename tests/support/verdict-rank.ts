@@ -1,0 +1,20 @@
+import type { Assessment, Verdict } from '../../src/calc/index.ts';
+
+/** Safety order: a worse reading may only lower the rank. */
+export const rank: Record<Verdict, number> = { 'no-go': 0, undecided: 1, go: 2 };
+
+/** Codes of the findings that bear on the verdict or warn, without notes, sorted. */
+export function codesOf({ findings }: Assessment): string[] {
+  return [...new Set(findings.map(({ code }) => code))].sort();
+}
+
+/** Counts verdicts, so that a property can show that it met all of them. */
+export function tally(): {
+  count: Record<Verdict, number>;
+  add: (verdict: Verdict) => void;
+  share: (v: Verdict) => number;
+} {
+  const count = { go: 0, 'no-go': 0, undecided: 0 };
+  const total = () => count.go + count['no-go'] + count.undecided;
+  return { count, add: (verdict) => count[verdict]++, share: (verdict) => count[verdict] / total() };
+}
