@@ -1,0 +1,54 @@
+import fc from 'fast-check';
+import { type BridgeInput, missing, overOhms, type Phases, type Reading, volts } from '../../src/calc/index.ts';
+import { instrument, logUniform, readingOf, shown } from './arbitrary-readings.ts';
+
+/** Limits of usual multimeters, and one that is too low for any bridge. */
+export const meterLimits = [60e3, 600e3, 6e6, 60e6, 600e6];
+
+const three = (one: fc.Arbitrary<Reading>): fc.Arbitrary<Phases<Reading>> => fc.record({ U: one, V: one, W: one });
+
+/** Rails as they come: sound, open, nearly sound with one odd reading, and anything. */
+function rail(usual: fc.Arbitrary<number>): fc.Arbitrary<Phases<Reading>> {
+  const around = (center: number, factors: number[]) =>
+    fc.constantFrom(...factors).map((factor) => shown(center * factor));
+  const sound = usual.chain((center) => three(around(center, [1, 1.01, 1.02, 1.05, 1.08])));
+  const close = usual.chain((center) => three(around(center, [1, 1.05, 1.09, 1.095, 1.1, 1.105, 1.12])));
+  const open = three(fc.constantFrom<Reading>(overOhms(), overOhms(60e6), overOhms(600e6), overOhms(600e3)));
+  const odd = usual.chain((center) =>
+    three(readingOf(around(center, [1, 1, 1, 1.03, 2, 0.5, 0.02, 1e-6]).map((r) => r.value))),
+  );
+  return fc.oneof(
+    { weight: 12, arbitrary: sound },
+    { weight: 3, arbitrary: close },
+    { weight: 3, arbitrary: open },
+    { weight: 2, arbitrary: odd },
+    { weight: 1, arbitrary: three(readingOf(logUniform(0.1, 1e9))) },
+  );
+}
+
+/** Visits to a bridge, near the limits of every rule. */
+export const bridgeInput: fc.Arbitrary<BridgeInput> = fc.record({
+  busVoltage: fc.oneof(
+    { weight: 12, arbitrary: fc.constantFrom(0, 0.02, 0.1).map((one) => volts(one, 0.01)) },
+    {
+      weight: 1,
+      arbitrary: fc.constantFrom<Reading>(volts(0.11), volts(5), volts(50), volts(51), volts(565), missing),
+    },
+  ),
+  motorLeads: fc.oneof(
+    { weight: 12, arbitrary: fc.constant('off' as const) },
+    { weight: 1, arbitrary: fc.constantFrom('connected' as const, 'not-stated' as const) },
+  ),
+  dcPlus: rail(logUniform(120e3, 5e6)),
+  dcMinus: rail(logUniform(11e3, 90e3)),
+  tolerancePercent: fc.oneof(
+    { weight: 4, arbitrary: fc.constant(10) },
+    { weight: 1, arbitrary: fc.constantFrom(5, 20) },
+  ),
+  instrument: fc.oneof({ weight: 1, arbitrary: fc.constant({}) }, { weight: 1, arbitrary: instrument(meterLimits) }),
+});
+
+export const position = fc.record({
+  rail: fc.constantFrom('dcPlus' as const, 'dcMinus' as const),
+  phase: fc.constantFrom('U' as const, 'V' as const, 'W' as const),
+});

@@ -1,0 +1,62 @@
+import fc from 'fast-check';
+import {
+  type Instrument,
+  missing,
+  ohms,
+  overOhms,
+  type Reading,
+  underOhms,
+  type ValueReading,
+} from '../../src/calc/index.ts';
+
+/** What a display of `digits` digits shows for a resistance in ohms: the value rounded, with its step. */
+export function shown(resistance: number, digits = 3): ValueReading {
+  if (resistance === 0) return ohms(0, 0.1);
+  const place = Math.floor(Math.log10(resistance)) - digits + 1;
+  return ohms(Number(`${Math.round(resistance / 10 ** place)}e${place}`), Number(`1e${place}`));
+}
+
+/** Resistances whose order of magnitude is spread evenly between two ends, in ohms. */
+export function logUniform(from: number, to: number): fc.Arbitrary<number> {
+  return fc.double({ min: Math.log10(from), max: Math.log10(to), noNaN: true }).map((exponent) => 10 ** exponent);
+}
+
+/** Resistances beside a limit: at it, a little and far below and above. */
+export function near(limit: number): fc.Arbitrary<number> {
+  const factors = [1e-3, 0.1, 0.25, 0.5, 0.8, 0.9, 0.95, 0.99, 1, 1.01, 1.05, 1.1, 1.25, 1.5, 2, 4, 10, 100];
+  return fc.constantFrom(...factors).map((factor) => limit * factor);
+}
+
+/** Mostly values, now and then an over-range or under-range with or without its bound, or nothing. */
+export function readingOf(resistance: fc.Arbitrary<number>): fc.Arbitrary<Reading> {
+  return fc.oneof(
+    { weight: 12, arbitrary: resistance.map((one) => shown(one)) },
+    { weight: 3, arbitrary: resistance.map((one) => overOhms(shown(one).value)) },
+    { weight: 1, arbitrary: fc.constantFrom<Reading>(overOhms(), underOhms(), missing) },
+    { weight: 1, arbitrary: resistance.map((one) => underOhms(shown(one).value)) },
+  );
+}
+
+/** `upperLimits` in ohms; each statement may be left out. */
+export function instrument(upperLimits: number[]): fc.Arbitrary<Instrument> {
+  return fc.record(
+    {
+      percent: fc.constantFrom(0, 0.5, 1, 2, 5, 10, 30),
+      counts: fc.constantFrom(0, 1, 2, 5),
+      upperLimit: fc.constantFrom(...upperLimits),
+    },
+    { requiredKeys: [] },
+  );
+}
+
+/** The same instrument stated less well: wider limits of error, or a lower upper limit. */
+export function weakerInstrument(upperLimits: number[]): fc.Arbitrary<(instrument: Instrument) => Instrument> {
+  const extra = fc.constantFrom(0, 0.5, 1, 5, 20, 100);
+  return fc
+    .record({ percent: extra, counts: fc.constantFrom(0, 1, 5, 50), limit: fc.constantFrom(...upperLimits) })
+    .map(({ percent, counts, limit }) => (stated) => ({
+      percent: Math.min(100, (stated.percent ?? 0) + percent),
+      counts: (stated.counts ?? 0) + counts,
+      upperLimit: Math.min(stated.upperLimit ?? limit, limit),
+    }));
+}

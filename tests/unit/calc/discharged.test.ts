@@ -1,0 +1,40 @@
+import { describe, expect, it } from 'vitest';
+import { judgeDischarge } from '../../../src/calc/discharged.ts';
+import { typed } from '../../support/typed.ts';
+
+describe('the DC bus before any resistance is read', () => {
+  it.each([
+    ['', 'bus-not-measured', 'undecided'],
+    ['0', 'bus-discharged', 'pass'],
+    ['0.02', 'bus-discharged', 'pass'],
+    ['20 mV', 'bus-discharged', 'pass'],
+    ['0.1', 'bus-discharged', 'pass'],
+    ['<0.1', 'bus-discharged', 'pass'],
+    ['0.11', 'bus-residual-voltage', 'undecided'],
+    ['1.5', 'bus-residual-voltage', 'undecided'],
+    ['<1', 'bus-residual-voltage', 'undecided'],
+    ['50', 'bus-residual-voltage', 'undecided'],
+    ['50.1', 'bus-not-discharged', 'stop'],
+    ['565', 'bus-not-discharged', 'stop'],
+    ['1 kV', 'bus-not-discharged', 'stop'],
+    ['<60', 'bus-not-discharged', 'stop'],
+    ['under range', 'bus-not-discharged', 'stop'],
+    ['OL', 'bus-not-discharged', 'stop'],
+    ['>600', 'bus-not-discharged', 'stop'],
+    ['>0', 'bus-not-discharged', 'stop'],
+  ])('“%s” volts: %s', (text, code, severity) => {
+    expect(judgeDischarge(typed(text, 'voltage'))).toMatchObject({ code, severity, readings: ['busVoltage'] });
+  });
+
+  it('names the limit that decided', () => {
+    expect(judgeDischarge(typed('565', 'voltage')).limits).toEqual(['touch-voltage']);
+    expect(judgeDischarge(typed('5', 'voltage')).limits).toEqual(['resistance-residual-voltage']);
+    expect(judgeDischarge(typed('0', 'voltage')).limits).toEqual(['resistance-residual-voltage']);
+  });
+
+  it('carries the figures, and none where the meter showed none', () => {
+    expect(judgeDischarge(typed('565', 'voltage')).numbers).toEqual({ voltage: 565, touch: 50, falsifying: 0.1 });
+    expect(judgeDischarge(typed('<60', 'voltage')).numbers.voltage).toBe(60);
+    expect(judgeDischarge(typed('OL', 'voltage')).numbers).toEqual({ touch: 50, falsifying: 0.1 });
+  });
+});
