@@ -2,6 +2,7 @@ export * from './assessment.ts';
 export * from './bridge.ts';
 export type { Rail, RailCode } from './bridge-rail.ts';
 export { dewPoint } from './dew-point.ts';
+export { type DischargeCode, judgeDischarge } from './discharged.ts';
 export { formatQuantity, formatReading, formatRounded } from './format-reading.ts';
 export { assessInsulation } from './insulation.ts';
 export * from './insulation-input.ts';
@@ -26,3 +27,4 @@ export {
   interpolate,
   validityOf,
 } from './temperature-correction.ts';
+export * from './winding.ts';

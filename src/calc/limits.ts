@@ -7,6 +7,7 @@ import protectiveConductor from '../../content/limits/protective-conductor.json'
 import residualVoltage from '../../content/limits/residual-voltage.json' with { type: 'json' };
 import temperature from '../../content/limits/temperature.json' with { type: 'json' };
 import testVoltage from '../../content/limits/test-voltage.json' with { type: 'json' };
+import winding from '../../content/limits/winding.json' with { type: 'json' };
 
 const all = {
   ...residualVoltage.limits,
@@ -18,6 +19,7 @@ const all = {
   ...instruments.limits,
   ...air.limits,
   ...formEntries.limits,
+  ...winding.limits,
 };
 
 export type LimitId = keyof typeof all;

@@ -1,0 +1,183 @@
+import { judgeDischarge } from '../calc/index.ts';
+import type { Answers, LockoutId, RetryAnswer, StepId, VisitAnswers } from './answers.ts';
+import { cableSuspect, driveBad, insulationSettled, mayBePowered, motorBad } from './evidence.ts';
+
+/** Why an answer does not let the visit go on. */
+export type Problem =
+  | 'indication-contradicts'
+  | 'not-locked-out'
+  | 'not-waited'
+  | 'meter-not-proved'
+  | 'bus-not-measured'
+  | 'bus-not-discharged'
+  | 'not-done'
+  | 'power-not-allowed'
+  | 'undecided';
+
+interface StepDefinition<Id extends StepId> {
+  /** Hands go near conductors: only locked out, waited, and with the bus measured. */
+  touches: boolean;
+  /** `power`: the drive is switched on. `enable`: the axis is enabled too, so its brake opens. */
+  energy: 'none' | 'power' | 'enable';
+  /** Earlier answers that this one rests on; changed later, this one must be confirmed. */
+  restsOn: readonly StepId[];
+  /** Undefined where the answer lets the visit go on. */
+  problem: (answer: Answers[Id]) => Problem | undefined;
+  next: (visit: VisitAnswers) => PlainStepId | 'decide';
+}
+
+/** The steps that name what follows them; lockout and support are put in between by the walk. */
+export type PlainStepId = Exclude<StepId, LockoutId | 'support-axis'>;
+
+type Definitions = { [Id in PlainStepId]: StepDefinition<Id> };
+
+const done = ({ done: isDone }: { done: boolean }): Problem | undefined => (isDone ? undefined : 'not-done');
+
+const retried = ({ powerAllowed, result }: RetryAnswer): Problem | undefined =>
+  !powerAllowed && result !== 'not-done' ? 'power-not-allowed' : undefined;
+
+const measured = ({
+  assessment,
+  leftOpen,
+}: {
+  assessment: { verdict: string };
+  leftOpen: boolean;
+}): Problem | undefined => (assessment.verdict === 'undecided' && !leftOpen ? 'undecided' : undefined);
+
+/** A bad motor never excuses skipping the cable, nor the other way round: both parts need their proof. */
+const bothPartsKnown = ({ assessment, leftOpen }: Answers['isolation']): Problem | undefined => {
+  const open = [assessment.parts.cable, assessment.parts.motor].some(
+    (part) => part === 'not-tested' || part === 'undecided',
+  );
+  return (open || assessment.verdict === 'undecided') && !leftOpen ? 'undecided' : undefined;
+};
+
+/**
+ * The steps of a visit and what follows each. Lockout and axis support are not named here: the walk puts them before
+ * every step that needs them, so that no path can leave them out.
+ */
+export const definitions: Definitions = {
+  'find-drive': {
+    touches: false,
+    energy: 'none',
+    restsOn: [],
+    // A drive can only name an axis that it has.
+    problem: ({ observation, axesOnDrive, indicatedAxis = 0 }) =>
+      observation === 'looked' && (indicatedAxis < 1 || indicatedAxis > axesOnDrive)
+        ? 'indication-contradicts'
+        : undefined,
+    next: () => 'symptom',
+  },
+  symptom: { touches: false, energy: 'none', restsOn: [], problem: () => undefined, next: () => 'inspect' },
+  inspect: {
+    touches: true,
+    energy: 'none',
+    restsOn: [],
+    problem: ({ reseated }) => (reseated === 'no' ? 'not-done' : undefined),
+    next: (visit) => {
+      const when = visit.symptom?.answer.when;
+      if (when === 'control-off' && mayBePowered(visit)) return 'unplug-feedback';
+      return when === 'control-off' || when === 'on-enable' ? 'disconnect-leads' : 'mechanics';
+    },
+  },
+  'unplug-feedback': { touches: true, energy: 'none', restsOn: [], problem: done, next: () => 'retry-feedback-off' },
+  'retry-feedback-off': {
+    touches: false,
+    energy: 'power',
+    restsOn: ['unplug-feedback'],
+    problem: retried,
+    next: (visit) =>
+      visit['retry-feedback-off']?.answer.result === 'no-trip' ? 'unplug-device-end' : 'disconnect-leads',
+  },
+  'unplug-device-end': {
+    touches: true,
+    energy: 'none',
+    restsOn: ['retry-feedback-off'],
+    problem: done,
+    next: () => 'retry-device-end',
+  },
+  'retry-device-end': {
+    touches: false,
+    energy: 'power',
+    restsOn: ['unplug-device-end'],
+    problem: retried,
+    next: () => 'decide',
+  },
+  mechanics: { touches: true, energy: 'none', restsOn: [], problem: () => undefined, next: () => 'disconnect-leads' },
+  'disconnect-leads': {
+    touches: true,
+    energy: 'none',
+    restsOn: [],
+    problem: done,
+    next: (visit) => (visit.symptom?.answer.when === 'on-enable' && mayBePowered(visit) ? 'retry-leads-off' : 'bridge'),
+  },
+  'retry-leads-off': {
+    touches: false,
+    energy: 'enable',
+    restsOn: ['disconnect-leads'],
+    problem: retried,
+    next: () => 'bridge',
+  },
+  bridge: { touches: true, energy: 'none', restsOn: ['disconnect-leads'], problem: measured, next: () => 'insulation' },
+  insulation: {
+    touches: true,
+    energy: 'none',
+    restsOn: ['disconnect-leads'],
+    problem: measured,
+    next: (visit) => (cableSuspect(visit) || !insulationSettled(visit) ? 'isolation' : 'winding'),
+  },
+  isolation: {
+    touches: true,
+    energy: 'none',
+    restsOn: ['insulation'],
+    problem: bothPartsKnown,
+    // A motor that is proven bad needs no further proof; through a bad cable its winding can't be judged.
+    next: (visit) => {
+      if (motorBad(visit)) return 'decide';
+      return visit.isolation?.answer.assessment.parts.cable === 'proven-bad' ? 'winding-motor' : 'winding';
+    },
+  },
+  winding: {
+    touches: true,
+    energy: 'none',
+    restsOn: ['disconnect-leads'],
+    problem: measured,
+    next: (visit) => (visit.winding?.answer.assessment.verdict === 'no-go' ? 'winding-motor' : afterMeasuring(visit)),
+  },
+  'winding-motor': {
+    touches: true,
+    energy: 'none',
+    restsOn: ['winding', 'isolation'],
+    problem: measured,
+    next: (visit) => afterMeasuring(visit),
+  },
+  reconnect: {
+    touches: true,
+    energy: 'none',
+    restsOn: ['bridge', 'insulation'],
+    problem: done,
+    next: () => 'retry-all',
+  },
+  'retry-all': { touches: false, energy: 'enable', restsOn: ['reconnect'], problem: retried, next: () => 'decide' },
+};
+
+/** Everything is put together and powered again only if every measurement passed. */
+function afterMeasuring(visit: VisitAnswers): PlainStepId | 'decide' {
+  const passed = (['bridge', 'insulation', 'winding'] as const).every(
+    (id) => visit[id]?.answer.assessment.verdict === 'go',
+  );
+  const isolation = visit.isolation?.answer.assessment.verdict ?? 'go';
+  return passed && isolation === 'go' && !driveBad(visit) ? 'reconnect' : 'decide';
+}
+
+export const lockoutRule = {
+  problem: (answer: Answers['lockout-1']): Problem | undefined => {
+    if (!answer.lockedOut) return 'not-locked-out';
+    if (!answer.waited) return 'not-waited';
+    if (!answer.meterProved) return 'meter-not-proved';
+    const { code } = judgeDischarge(answer.busVoltage);
+    return code === 'bus-not-measured' || code === 'bus-not-discharged' ? code : undefined;
+  },
+};
+
+export const supportRule = { problem: done };
