@@ -1,0 +1,247 @@
+import { formatRounded, limitValue } from '../calc/index.ts';
+import type { InspectedPart, LockoutId, StepId, Symptom } from '../guide/answers.ts';
+import type { Problem } from '../guide/steps.ts';
+
+export interface StepText {
+  title: string;
+  /** What to do, one action a line. */
+  instructions: string[];
+  /** Why, in a sentence or two. */
+  why: string;
+  /** When it comes, as long as it lies ahead. */
+  when: string;
+  /** The caution that stands above the instructions. */
+  caution?: string;
+}
+
+const touch = () => formatRounded(limitValue('touch-voltage'), 'V');
+
+const lockout: StepText = {
+  title: 'Lock out, wait, measure the DC bus',
+  instructions: [
+    'Switch off, lock out and tag the supply after your site’s procedure. Keep the key.',
+    'Block or relieve every other stored energy: springs, pressure, hanging loads.',
+    'Wait the time on the drive’s warning label.',
+    'Prove the meter on a known source, measure DC+ to DC− at the drive, prove the meter again.',
+  ],
+  why: `The bus capacitors stay charged after switch-off. Only the measurement says that they are not: go on at ${touch()} or less.`,
+  when: 'Before every step near conductors, and again after every step with power.',
+  caution: 'Until the bus is measured, everything in the drive counts as live. Only qualified persons measure.',
+};
+
+const powerCaution =
+  'This step needs power. Covers shut, nobody near the machine, and only if you are qualified and permitted to switch on.';
+
+const enableCaution =
+  'This step needs power and enables the axis. Releasing the stop opens the brake. Covers shut, nobody in reach of any motion, and only if you are qualified and permitted.';
+
+export const stepTexts: Record<StepId, StepText> = {
+  'find-drive': {
+    title: 'Find the drive and the axis',
+    instructions: [
+      'Write down the controller’s message. It may name every axis of a drive that serves several.',
+      'If you are qualified and permitted to look while energised: look at the drives’ own indications while the trip stands, and touch nothing.',
+      'If you are not, do not open the cabinet: find the drive from the drawings or an earlier record.',
+      'Note which drive serves which axis.',
+    ],
+    why: 'The indication is gone after a reset. Kept in the record, the next visit need not look again.',
+    when: 'First.',
+    caution: 'Looking into an open, energised cabinet is energised work.',
+  },
+  symptom: {
+    title: 'When does it trip?',
+    instructions: ['Choose the moment that fits best.', 'Say whether the axis can fall or is pulled by gravity.'],
+    why: 'The moment of the trip says which part is likely, and so what to measure first.',
+    when: 'After the drive is found.',
+  },
+  'lockout-1': lockout,
+  'lockout-2': { ...lockout, title: 'Lock out again, wait, measure the DC bus' },
+  'lockout-3': { ...lockout, title: 'Lock out again, wait, measure the DC bus' },
+  'lockout-4': { ...lockout, title: 'Lock out again, wait, measure the DC bus' },
+  inspect: {
+    title: 'Re-seat and look',
+    instructions: [
+      'Take out the drive’s plug-in control board, if it has one, and seat it again. Do the same with its connectors.',
+      'Look for burnt, wet or chafed parts: drive, motor and its connector, motor cable, feedback cable.',
+      'Write down what you see, and take a photograph.',
+    ],
+    why: 'A board or connector that has worked loose trips a drive that has no fault, and a burnt or wet part saves you hours. Common practice.',
+    when: 'After the first lockout, before any measurement.',
+  },
+  'unplug-feedback': {
+    title: 'Unplug the feedback connector of this axis',
+    instructions: ['Locked out, unplug this axis’s feedback connector at the drive.', 'Leave the control off.'],
+    why: 'A short in the feedback cable or device pulls down the drive’s supply and shows as a trip at switch-on.',
+    when: 'If it trips at once with the control off.',
+  },
+  'retry-feedback-off': {
+    title: 'Switch on with the feedback unplugged',
+    instructions: ['Close the covers and switch the drive on, control off.', 'See whether it trips again. Switch off.'],
+    why: 'If the trip is gone, the feedback cable or device is at fault. If it is still there, the drive is bad.',
+    when: 'If it trips at once with the control off.',
+    caution: powerCaution,
+  },
+  'unplug-device-end': {
+    title: 'Plug in at the drive, unplug at the device',
+    instructions: [
+      'Locked out, plug the feedback cable in again at the drive.',
+      'Unplug it at the other end, at the motor or encoder.',
+    ],
+    why: 'Now the cable is connected and the device is not. The next retry tells one from the other.',
+    when: 'If the trip went away with the feedback unplugged.',
+  },
+  'retry-device-end': {
+    title: 'Switch on with the device unplugged',
+    instructions: ['Close the covers and switch the drive on, control off.', 'See whether it trips again. Switch off.'],
+    why: 'Trips again: the feedback cable. No trip: the feedback device.',
+    when: 'If the trip went away with the feedback unplugged.',
+    caution: powerCaution,
+  },
+  mechanics: {
+    title: 'Look at the mechanics',
+    instructions: [
+      'Locked out, secure the axis against falling before you touch it.',
+      'See whether it moves as freely as it should by hand, and whether the brake drags.',
+    ],
+    why: 'A stiff axis or a brake that drags draws the same current as a fault. Replacing a drive does not free it.',
+    when: 'If it trips on acceleration, at one position, when hot, or now and then.',
+    caution: 'Never release the brake of an axis that hangs on it.',
+  },
+  'disconnect-leads': {
+    title: 'Take the motor leads off the drive',
+    instructions: [
+      'Check the lockout once more, then take U, V and W off the drive.',
+      'Take the PE core of the motor cable off too for the insulation test, and note where it was.',
+      'Mark the leads, and keep their ends apart and insulated.',
+    ],
+    why: 'The windings join U, V and W, so a fault looks balanced while they are on. And an insulation tester must never reach the drive.',
+    when: 'Before the retry without motor and before any measurement.',
+  },
+  'support-axis': {
+    title: 'Support the axis',
+    instructions: [
+      'Prop, pin or block the axis so that it can’t fall with its brake open.',
+      'Have a second look at it.',
+    ],
+    why: 'Releasing the stop releases the brake, and without its motor nothing else holds the axis.',
+    when: 'Before anything is enabled, if the axis can fall.',
+    caution: 'A hanging axis kills. Nobody below it, ever.',
+  },
+  'retry-leads-off': {
+    title: 'Enable with the motor leads off',
+    instructions: [
+      'Close the covers. The lead ends are apart and insulated.',
+      'Switch on, release the stop, enable the axis once.',
+      'See whether it trips again. Switch off.',
+    ],
+    why: 'Trips again: the drive is bad, whatever the motor is. No trip is a good sign and no proof.',
+    when: 'If it trips when the axes are enabled.',
+    caution: enableCaution,
+  },
+  bridge: {
+    title: 'Six readings at the output stage',
+    instructions: ['Take the six readings with a multimeter and type them in.'],
+    why: 'It finds shorted, leaky and open switches.',
+    when: 'Always, with the motor leads off.',
+  },
+  insulation: {
+    title: 'Insulation of motor and cable',
+    instructions: [
+      'Both ends of what you test are off the drive. Test at the drive end, cable and motor joined.',
+      'Discharge the winding after each test.',
+    ],
+    why: 'A motor or cable with bad insulation destroys the next drive.',
+    when: 'Always, whatever the drive is: a bad drive may have been killed by its motor.',
+    caution: 'The tester’s voltage is dangerous too. Nobody touches the leads or the other end.',
+  },
+  isolation: {
+    title: 'Cable or motor',
+    instructions: ['Test the cable alone, then the motor alone, as the calculator asks.'],
+    why: 'The joined reading does not tell which is bad, and often both are.',
+    when: 'If the insulation does not pass, or if the symptom or what you saw points at the cable.',
+  },
+  winding: {
+    title: 'Winding resistance',
+    instructions: ['Measure U–V, V–W and W–U at the drive end, through the cable, leads zeroed.'],
+    why: 'A short between phases or an open winding does not show in the insulation to PE.',
+    when: 'Unless the motor is proven bad already.',
+  },
+  'winding-motor': {
+    title: 'Winding resistance at the motor',
+    instructions: ['Measure U–V, V–W and W–U at the motor connector, without the cable.'],
+    why: 'Bad here as well: the motor. Good here: the cable.',
+    when: 'If the readings through the cable fail, or the cable is bad.',
+  },
+  reconnect: {
+    title: 'Connect everything again',
+    instructions: [
+      'Discharge the winding. Connect U, V, W, PE and the screen as they were.',
+      'Check every terminal by pulling, and close the covers.',
+    ],
+    why: 'Every measurement passed, so the axis may be tried as a whole.',
+    when: 'If every measurement passes.',
+  },
+  'retry-all': {
+    title: 'Try the axis',
+    instructions: ['Switch on, enable, move slowly, then as the machine does.', 'See whether it trips again.'],
+    why: 'If the trip goes on though every check passes, the drive is replaced. If it stays away, the readings are your baseline.',
+    when: 'If every measurement passes.',
+    caution: enableCaution,
+  },
+};
+
+export const neverSwap =
+  'Never exchange parts between axes to find this fault. A bad motor or cable kills the good drive that you put on it, and then you have two.';
+
+/** What each moment of the trip makes likely, and why. */
+export const symptomTexts: Record<Symptom, { label: string; likely: string }> = {
+  'control-off': {
+    label: 'At once when the drive gets power, control still off',
+    likely: 'Feedback cable, feedback device, or the drive itself: nothing is switched through to the motor yet.',
+  },
+  'on-enable': {
+    label: 'When the axes are enabled',
+    likely: 'Output stage, motor or motor cable: with the enable, voltage reaches the motor for the first time.',
+  },
+  'on-acceleration': {
+    label: 'On acceleration',
+    likely:
+      'Mechanical overload, a brake that drags, tuning, or insulation that fails under load: acceleration draws the highest current.',
+  },
+  'position-or-cable': {
+    label: 'At one position, or when the cable moves',
+    likely: 'A moving cable or its connector: a core breaks or chafes where it bends.',
+  },
+  'when-hot': {
+    label: 'When it is hot',
+    likely:
+      'Motor insulation or winding, or a drive that is poorly cooled: insulation resistance falls with temperature.',
+  },
+  'now-and-then': {
+    label: 'Now and then',
+    likely: 'Contacts, moisture, a cable about to fail, or interference: a fault that is not there while you look.',
+  },
+};
+
+export const inspectedPartNames: Record<InspectedPart, string> = {
+  drive: 'Drive',
+  motor: 'Motor and its connector',
+  motorCable: 'Motor cable',
+  feedbackCable: 'Feedback cable',
+};
+
+export const problemTexts: Record<Problem, string> = {
+  'indication-contradicts':
+    'The drive does not have the axis that you noted. A drive can only name an axis that it has: the indication is misread, or it is another drive’s. Look again.',
+  'not-locked-out': 'Not locked out. Nothing is touched before the supply is locked out and tagged.',
+  'not-waited': 'The waiting time has not passed. Wait what the label says, then measure.',
+  'meter-not-proved': 'Prove the meter on a known source before and after. A dead meter shows zero on a live bus.',
+  'bus-not-measured': 'Type the bus voltage that you measured. A waiting time alone proves nothing.',
+  'bus-not-discharged': `Stop. The bus is not shown to be at ${touch()} or less. Keep away and find out what feeds it.`,
+  'not-done': 'Confirm when it is done.',
+  'power-not-allowed':
+    'A result needs power, and you have not confirmed that you may switch on. Confirm it, or choose “not done”.',
+  undecided: 'No decision yet. Take the measurement that the verdict asks for, or say that you leave it open.',
+};
+
+export const lockoutIds: readonly LockoutId[] = ['lockout-1', 'lockout-2', 'lockout-3', 'lockout-4'];
