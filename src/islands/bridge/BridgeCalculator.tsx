@@ -1,0 +1,53 @@
+import { Choices } from '../form/Choices.tsx';
+import { FormFrame } from '../form/FormFrame.tsx';
+import { MoreFields } from '../form/MoreFields.tsx';
+import { ReadingInput } from '../form/ReadingInput.tsx';
+import { ReadingRow } from '../form/ReadingRow.tsx';
+import { type IslandProps, useForm } from '../form/use-form.ts';
+import { BridgeSchematic } from './BridgeSchematic.tsx';
+import { bridgeForm, busVoltage, meterFields, motorLeads, railFields, tolerance } from './form.ts';
+import { bridgePositions } from './positions.ts';
+
+const { name } = bridgeForm;
+const plus = railFields('plus');
+const minus = railFields('minus');
+const optional = [tolerance, ...meterFields];
+
+/** The six-reading check of a drive's output stage. */
+export function BridgeCalculator(props: IslandProps) {
+  const form = useForm(bridgeForm, props);
+  const { outcome } = form;
+  const assessment = outcome.state === 'judged' ? outcome.assessment : undefined;
+  return (
+    <FormFrame
+      {...props}
+      definition={bridgeForm}
+      label="Bridge balance"
+      form={form}
+      drawing={<BridgeSchematic positions={bridgePositions(form.read, assessment)} />}
+    >
+      <ReadingInput name={name} field={busVoltage} form={form} />
+      <Choices name={name} field={motorLeads} form={form} />
+      <ReadingRow
+        name={name}
+        legend="DC+ to each terminal"
+        hint="Resistance range. Type what the meter shows, with its unit: 450k, 1.2 MΩ, OL, >60M."
+        fields={plus}
+        form={form}
+      />
+      <ReadingRow
+        name={name}
+        legend="DC− to each terminal"
+        hint="The same way round at all three."
+        fields={minus}
+        form={form}
+      />
+      <MoreFields
+        name={name}
+        summary="Allowed difference, accuracy of the meter (optional)"
+        fields={optional}
+        form={form}
+      />
+    </FormFrame>
+  );
+}

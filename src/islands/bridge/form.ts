@@ -1,0 +1,87 @@
+import {
+  assessBridge,
+  type BridgeCode,
+  type BridgeInput,
+  type BridgeStepCode,
+  formatRounded,
+  limitRange,
+  limitValue,
+  missing,
+  type Phases,
+  phases,
+  type Rail,
+  type Reading,
+} from '../../calc/index.ts';
+import { bridgeFindings, bridgeSteps, positionName } from '../../texts/bridge.ts';
+import type { CalculatorForm } from '../form/calculator-form.ts';
+import type { ChoiceField, ReadingField } from '../form/field.ts';
+import { instrumentFields, instrumentOf, numberOf } from '../form/instrument.ts';
+import type { ReadForm } from '../form/read-form.ts';
+
+export const busVoltage: ReadingField = {
+  kind: 'reading',
+  id: 'busVoltage',
+  label: 'DC-bus voltage just before',
+  name: 'DC-bus voltage',
+  hint: `Between DC+ and DC−, on a DC range. Above ${formatRounded(limitValue('touch-voltage'), 'V')} nothing is judged.`,
+  quantity: 'voltage',
+};
+
+export const motorLeads: ChoiceField = {
+  kind: 'choice',
+  id: 'motorLeads',
+  name: 'Motor leads at the drive',
+  hint: 'The windings join U, V and W, so that a fault looks balanced while they are on.',
+  options: [
+    { value: 'off', label: 'Taken off U, V and W' },
+    { value: 'connected', label: 'Still connected' },
+  ],
+  initial: '',
+};
+
+export const railFields = (rail: Rail): ReadingField[] =>
+  phases.map((phase) => {
+    const id = `${rail}${phase}`;
+    return { kind: 'reading', id, label: `to ${phase}`, name: positionName(id), quantity: 'resistance' };
+  });
+
+export const tolerance: ReadingField = {
+  kind: 'reading',
+  id: 'tolerance',
+  label: 'Allowed difference, %',
+  name: 'Allowed difference',
+  hint: `Empty means ${formatRounded(limitValue('bridge-tolerance'), '%')}. Change it only if the drive manual of your model does.`,
+  quantity: 'percent',
+  check: (reading) =>
+    reading.kind === 'value' && reading.value === 0
+      ? `No three readings agree to 0 %. Type more than 0, up to ${formatRounded(limitRange('entry-percent').to, '%')}, or leave it empty.`
+      : undefined,
+};
+
+export const meterFields = instrumentFields('60 MΩ');
+
+function rail(name: Rail, { readings }: ReadForm): Phases<Reading> {
+  const of = (phase: string) => readings[`${name}${phase}`] ?? missing;
+  return { U: of('U'), V: of('V'), W: of('W') };
+}
+
+export function bridgeInput(read: ReadForm): BridgeInput {
+  const tolerancePercent = numberOf(read.readings.tolerance);
+  const leads = read.choices.motorLeads;
+  return {
+    busVoltage: read.readings.busVoltage ?? missing,
+    motorLeads: leads === 'off' || leads === 'connected' ? leads : 'not-stated',
+    dcPlus: rail('plus', read),
+    dcMinus: rail('minus', read),
+    ...(tolerancePercent !== undefined && { tolerancePercent }),
+    instrument: instrumentOf(read),
+  };
+}
+
+export const bridgeForm: CalculatorForm<BridgeCode, BridgeStepCode> = {
+  name: 'bridge',
+  fields: [busVoltage, motorLeads, ...railFields('plus'), ...railFields('minus'), tolerance, ...meterFields],
+  assess: (read) => assessBridge(bridgeInput(read)),
+  findingTexts: bridgeFindings,
+  stepTexts: bridgeSteps,
+};

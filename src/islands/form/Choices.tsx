@@ -1,0 +1,44 @@
+import type { CalculatorName } from './calculator-form.ts';
+import type { ChoiceField } from './field.ts';
+import { fieldError } from './shown-error.ts';
+import type { FormState } from './use-form.ts';
+
+interface Props {
+  name: CalculatorName;
+  field: ChoiceField;
+  form: FormState;
+}
+
+/** A question with a few answers, all of them in sight. */
+export function Choices({ name, field, form }: Props) {
+  const id = `${name}-${field.id}`;
+  const error = fieldError(form, field.id);
+  return (
+    <fieldset id={id} tabIndex={-1} aria-describedby={field.hint && `${id}-hint`}>
+      <legend>{field.name}</legend>
+      {field.hint && (
+        <p class="hint" id={`${id}-hint`}>
+          {field.hint}
+        </p>
+      )}
+      <div class="choices">
+        {field.options.map((option) => (
+          <label key={option.value}>
+            <input
+              type="radio"
+              name={field.id}
+              value={option.value}
+              checked={form.typed[field.id] === option.value}
+              onChange={() => form.choose(field.id, option.value)}
+            />
+            <span>
+              {option.label}
+              {option.hint && <span class="option-hint">{option.hint}</span>}
+            </span>
+          </label>
+        ))}
+      </div>
+      {error && <p class="error">{error.message}</p>}
+    </fieldset>
+  );
+}

@@ -1,0 +1,35 @@
+import type { FormState, WorkedVisit } from './use-form.ts';
+
+interface Props {
+  visits: readonly WorkedVisit[];
+  form: FormState;
+}
+
+/** Filling and clearing at once. Both can be undone, so neither asks first. */
+export function FormActions({ visits, form }: Props) {
+  return (
+    <div class="form-actions">
+      {visits.map(({ id, title, form: values }) => (
+        <button
+          key={id}
+          type="button"
+          class="plain"
+          onClick={() => form.fill(values, `Filled in: ${title} (invented).`)}
+        >
+          Fill in the worked visit ({title}, invented)
+        </button>
+      ))}
+      <button type="button" class="plain" onClick={form.clear}>
+        Clear the form
+      </button>
+      <p class="form-change">
+        <span role="status">{form.change?.text}</span>{' '}
+        {form.change && (
+          <button type="button" class="plain" onClick={form.undo}>
+            Undo
+          </button>
+        )}
+      </p>
+    </div>
+  );
+}

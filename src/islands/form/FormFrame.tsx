@@ -1,0 +1,46 @@
+import type { ComponentChildren } from 'preact';
+import type { CalculatorForm } from './calculator-form.ts';
+import { ErrorSummary } from './ErrorSummary.tsx';
+import { FormActions } from './FormActions.tsx';
+import type { FormState, IslandProps } from './use-form.ts';
+import { VerdictPanel } from './VerdictPanel.tsx';
+
+interface Props extends IslandProps {
+  definition: Pick<CalculatorForm, 'name' | 'fields'>;
+  /** What the form is for, as its name. */
+  label: string;
+  form: FormState;
+  children: ComponentChildren;
+  /** Drawing that follows the form, between the fields and the verdict. */
+  drawing: ComponentChildren;
+}
+
+/** What all calculators have in common around their own fields. */
+export function FormFrame({ definition, label, form, visits, children, drawing }: Props) {
+  return (
+    <form
+      class="calculator"
+      aria-label={label}
+      noValidate
+      onSubmit={(event) => event.preventDefault()}
+      onKeyDown={enterMovesOn}
+    >
+      <FormActions visits={visits} form={form} />
+      {children}
+      <ErrorSummary definition={definition} form={form} />
+      {drawing}
+      <VerdictPanel name={definition.name} outcome={form.outcome} />
+    </form>
+  );
+}
+
+/** The "next" key of an on-screen keyboard goes to the next text field, as its label says. */
+function enterMovesOn(event: KeyboardEvent & { currentTarget: HTMLFormElement }): void {
+  if (event.key !== 'Enter' || !(event.target instanceof HTMLInputElement)) return;
+  event.preventDefault();
+  const inputs = [...event.currentTarget.querySelectorAll<HTMLInputElement>('input[type="text"]')];
+  const shown = inputs.filter((input) => input.checkVisibility());
+  const next = shown[shown.indexOf(event.target) + 1];
+  if (next === undefined) event.target.blur();
+  else next.focus();
+}

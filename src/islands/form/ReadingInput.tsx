@@ -1,0 +1,62 @@
+import { missing } from '../../calc/index.ts';
+import type { CalculatorName } from './calculator-form.ts';
+import { echo } from './echo.ts';
+import type { ReadingField } from './field.ts';
+import { fieldError } from './shown-error.ts';
+import type { FormState } from './use-form.ts';
+
+interface Props {
+  name: CalculatorName;
+  field: ReadingField;
+  form: FormState;
+}
+
+/** A text field for a reading: label, hint, field, what was understood, error, offers to mend it. */
+export function ReadingInput({ name, field, form }: Props) {
+  const id = `${name}-${field.id}`;
+  const error = fieldError(form, field.id);
+  const described = [field.hint && `${id}-hint`, error ? `${id}-error` : `${id}-echo`].filter(Boolean).join(' ');
+  return (
+    <div class={error ? 'field is-bad' : 'field'}>
+      <label for={id}>{field.label}</label>
+      {field.hint && (
+        <p class="hint" id={`${id}-hint`}>
+          {field.hint}
+        </p>
+      )}
+      <input
+        id={id}
+        name={field.id}
+        type="text"
+        inputMode="text"
+        autoCapitalize="off"
+        autoComplete="off"
+        autocorrect="off"
+        spellcheck={false}
+        enterKeyHint="next"
+        aria-describedby={described}
+        aria-invalid={error ? 'true' : undefined}
+        value={form.typed[field.id]}
+        onInput={(event) => form.type(field.id, event.currentTarget.value)}
+        onBlur={form.leave}
+      />
+      <p class="echo" id={`${id}-echo`}>
+        {echo(form.read.readings[field.id] ?? missing)}
+      </p>
+      {error && (
+        <p class="error" id={`${id}-error`}>
+          {error.message}
+        </p>
+      )}
+      {error && error.suggestions.length > 0 && (
+        <div class="suggestions">
+          {error.suggestions.map((text) => (
+            <button type="button" key={text} onClick={() => form.choose(field.id, text)}>
+              {text}
+            </button>
+          ))}
+        </div>
+      )}
+    </div>
+  );
+}

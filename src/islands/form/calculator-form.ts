@@ -1,0 +1,64 @@
+import type { Assessment, LimitId, Severity, Verdict } from '../../calc/index.ts';
+import type { FindingSentences, StepSentences } from '../../texts/sentences.ts';
+import { type FormField, isBlank, type Typed } from './field.ts';
+import { type FieldError, type ReadForm, readForm } from './read-form.ts';
+
+export type CalculatorName = 'bridge' | 'insulation' | 'isolation';
+
+/** All that a calculator is, apart from its looks. */
+export interface CalculatorForm<
+  FindingCode extends string = string,
+  StepCode extends string = string,
+  A extends Assessment<FindingCode, StepCode> = Assessment<FindingCode, StepCode>,
+> {
+  name: CalculatorName;
+  fields: readonly FormField[];
+  /** Called only with a form that could be read whole. */
+  assess: (read: ReadForm) => A;
+  findingTexts: FindingSentences<FindingCode>;
+  stepTexts: StepSentences<StepCode>;
+}
+
+export interface FindingLine {
+  severity: Severity;
+  text: string;
+}
+
+/** What the verdict panel shows. `stop` is a verdict of its own here: nothing is judged because going on is dangerous. */
+export type Outcome<A extends Assessment = Assessment> =
+  | { state: 'blank' }
+  | { state: 'unreadable'; errors: Record<string, FieldError> }
+  | { state: 'unchosen'; questions: string[] }
+  | {
+      state: 'judged';
+      verdict: Verdict | 'stop';
+      assessment: A;
+      findings: FindingLine[];
+      steps: string[];
+      limits: LimitId[];
+    };
+
+const weight: Severity[] = ['stop', 'fail', 'undecided', 'caution', 'pass', 'note'];
+
+/** From what stands in the form to what is said about it. An entry that can't be read gives no verdict. */
+export function judge<F extends string, S extends string, A extends Assessment<F, S>>(
+  form: CalculatorForm<F, S, A>,
+  typed: Typed,
+): Outcome<A> {
+  const read = readForm(form.fields, typed);
+  if (Object.keys(read.errors).length > 0) return { state: 'unreadable', errors: read.errors };
+  if (isBlank(form.fields, typed)) return { state: 'blank' };
+  if (read.unchosen.length > 0) return { state: 'unchosen', questions: read.unchosen.map(({ name }) => name) };
+  const assessment = form.assess(read);
+  const findings = assessment.findings
+    .map((finding) => ({ severity: finding.severity, text: form.findingTexts[finding.code](finding) }))
+    .sort((a, b) => weight.indexOf(a.severity) - weight.indexOf(b.severity));
+  return {
+    state: 'judged',
+    verdict: findings.some(({ severity }) => severity === 'stop') ? 'stop' : assessment.verdict,
+    assessment,
+    findings,
+    steps: assessment.next.map((step) => form.stepTexts[step.code](step)),
+    limits: [...new Set(assessment.findings.flatMap(({ limits }) => limits))],
+  };
+}

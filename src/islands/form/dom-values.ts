@@ -1,0 +1,16 @@
+import type { Typed } from './field.ts';
+
+/** What stands in the fields of a form that has no script yet. */
+export function typedIn(element: ParentNode): Typed {
+  const inputs = [...element.querySelectorAll('input')];
+  return Object.fromEntries(inputs.filter(holdsAnswer).map(({ name, value }) => [name, value]));
+}
+
+/** A radio button only counts when it was changed from what the page came with. */
+function holdsAnswer({ type, value, checked, defaultChecked }: HTMLInputElement): boolean {
+  return type === 'radio' ? checked && !defaultChecked : value !== '';
+}
+
+export function isBlankTyped(typed: Typed): boolean {
+  return Object.keys(typed).length === 0;
+}

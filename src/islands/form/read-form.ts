@@ -1,0 +1,45 @@
+import { missing, parseReading, type Reading } from '../../calc/index.ts';
+import type { ChoiceField, FormField, ReadingField, Typed } from './field.ts';
+
+/** What is wrong with an entry, what to do, and texts that would be readable. */
+export interface FieldError {
+  message: string;
+  suggestions: string[];
+}
+
+/** A form as it was understood: readings and choices by field id, and what could not be understood. */
+export interface ReadForm {
+  readings: Record<string, Reading>;
+  choices: Record<string, string>;
+  errors: Record<string, FieldError>;
+  /** Required choices without an answer. */
+  unchosen: ChoiceField[];
+}
+
+/** Reads every field by itself, so that a bad entry costs nothing but its own reading. */
+export function readForm(fields: readonly FormField[], typed: Typed): ReadForm {
+  const read: ReadForm = { readings: {}, choices: {}, errors: {}, unchosen: [] };
+  for (const field of fields) {
+    if (field.kind === 'choice') readChoice(field, typed, read);
+    else readReading(field, typed, read);
+  }
+  return read;
+}
+
+function readChoice(field: ChoiceField, typed: Typed, read: ReadForm): void {
+  const value = typed[field.id] ?? field.initial;
+  const known = value === '' || field.options.some((option) => option.value === value);
+  if (!known)
+    read.errors[field.id] = { message: 'This is not one of the answers. Choose one of them.', suggestions: [] };
+  if (value === '' && field.required) read.unchosen.push(field);
+  read.choices[field.id] = known ? value : '';
+}
+
+function readReading(field: ReadingField, typed: Typed, read: ReadForm): void {
+  const bareUnit = field.bareUnitFrom === undefined ? '' : (typed[field.bareUnitFrom] ?? '');
+  const result = parseReading(typed[field.id] ?? '', field.quantity, bareUnit);
+  const complaint = result.ok ? field.check?.(result.reading) : undefined;
+  if (!result.ok) read.errors[field.id] = result.error;
+  else if (complaint !== undefined) read.errors[field.id] = { message: complaint, suggestions: [] };
+  read.readings[field.id] = result.ok && complaint === undefined ? result.reading : missing;
+}

@@ -1,0 +1,118 @@
+import { useEffect, useMemo, useRef, useState } from 'preact/hooks';
+import type { Assessment } from '../../calc/index.ts';
+import { caseInAddress, openedByReload } from './address.ts';
+import { type CalculatorForm, judge, type Outcome } from './calculator-form.ts';
+import { blankForm, fillForm, isBlank, type Typed } from './field.ts';
+import { keepTyped } from './keep.ts';
+import { type ReadForm, readForm } from './read-form.ts';
+
+/** An example visit, as far as one calculator needs it. */
+export interface WorkedVisit {
+  id: string;
+  title: string;
+  form: Typed;
+}
+
+export interface IslandProps {
+  visits: WorkedVisit[];
+  /** What the browser had in the fields before the script came, or what was kept in this tab. */
+  start?: Typed;
+}
+
+/** Something that changed the whole form at once, and how it was before. */
+interface Change {
+  text: string;
+  before: Typed;
+}
+
+export interface FormState<A extends Assessment = Assessment> {
+  typed: Typed;
+  /** The form as it stands at this moment, for the echo beside each field. */
+  read: ReadForm;
+  /** What is said about it; follows when the person pauses or leaves a field. */
+  outcome: Outcome<A>;
+  change: Change | undefined;
+  type: (id: string, value: string) => void;
+  /** Judge soon: the person left the field. */
+  leave: () => void;
+  choose: (id: string, value: string) => void;
+  fill: (values: Typed, text: string) => void;
+  clear: () => void;
+  undo: () => void;
+}
+
+/** Long enough to finish typing `450k` with a gloved thumb, short enough to feel live. */
+const pauseMilliseconds = 700;
+
+/** A message that appears under the pointer moves what the person is about to press: the press comes first. */
+const leaveMilliseconds = 250;
+
+/** The state of a calculator's form. The first render equals the server's, which knows of no entries. */
+export function useForm<F extends string, S extends string, A extends Assessment<F, S>>(
+  form: CalculatorForm<F, S, A>,
+  props: IslandProps,
+): FormState<A> {
+  const { fields, name } = form;
+  const [typed, setTyped] = useState<Typed>(() => fillForm(fields, props.start ?? {}));
+  const [settled, setSettled] = useState<Typed>(() => blankForm(fields));
+  const [change, setChange] = useState<Change>();
+  const [live, setLive] = useState(false);
+  const timer = useRef<ReturnType<typeof setTimeout>>();
+  const latest = useRef(typed);
+  latest.current = typed;
+
+  const settle = (next: Typed) => {
+    clearTimeout(timer.current);
+    setSettled(next);
+    keepTyped(name, isBlank(fields, next) ? undefined : next);
+  };
+  const settleIn = (milliseconds: number) => {
+    clearTimeout(timer.current);
+    timer.current = setTimeout(() => settle(latest.current), milliseconds);
+  };
+  const put = (next: Typed) => {
+    latest.current = next;
+    setTyped(next);
+  };
+  const replace = (next: Typed, text: string) => {
+    setChange({ text, before: latest.current });
+    put(next);
+    settle(next);
+  };
+
+  useEffect(() => {
+    setLive(true);
+    settle(latest.current);
+    const fillFromAddress = () => {
+      const visit = props.visits.find(({ id }) => id === caseInAddress());
+      if (visit !== undefined) replace(fillForm(fields, visit.form), `Filled in: ${visit.title} (invented).`);
+    };
+    // A reload keeps what the person changed since the link was opened.
+    if (!openedByReload() || isBlank(fields, latest.current)) fillFromAddress();
+    addEventListener('hashchange', fillFromAddress);
+    return () => {
+      removeEventListener('hashchange', fillFromAddress);
+      clearTimeout(timer.current);
+    };
+  }, []);
+
+  const shown = live ? typed : settled;
+  return {
+    typed,
+    read: useMemo(() => readForm(fields, shown), [shown]),
+    outcome: useMemo(() => judge(form, settled), [settled]),
+    change,
+    type: (id, value) => {
+      put({ ...latest.current, [id]: value });
+      settleIn(pauseMilliseconds);
+    },
+    leave: () => settleIn(leaveMilliseconds),
+    choose: (id, value) => {
+      put({ ...latest.current, [id]: value });
+      settle(latest.current);
+    },
+    fill: (values, text) => replace(fillForm(fields, values), text),
+    clear: () => replace(blankForm(fields), 'Cleared.'),
+    undo: () => change && replace(change.before, 'Undone.'),
+  };
+}

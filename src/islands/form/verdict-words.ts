@@ -1,0 +1,47 @@
+import type { Severity } from '../../calc/index.ts';
+import type { Outcome } from './calculator-form.ts';
+
+export type Shown = 'go' | 'no-go' | 'undecided' | 'stop' | 'empty';
+
+export const verdictWords: Record<Shown, string> = {
+  go: 'Go',
+  'no-go': 'No-go',
+  undecided: 'Undecided',
+  stop: 'Stop',
+  empty: 'No verdict',
+};
+
+export const severityWords: Record<Severity, string> = {
+  stop: 'Stop',
+  fail: 'Fails',
+  undecided: 'Open',
+  caution: 'Caution',
+  pass: 'Passes',
+  note: 'Note',
+};
+
+export function shownVerdict(outcome: Outcome): Shown {
+  return outcome.state === 'judged' ? outcome.verdict : 'empty';
+}
+
+/** Why there is no verdict, and what to do about it. */
+export function whyEmpty(outcome: Outcome): string {
+  switch (outcome.state) {
+    case 'blank':
+      return 'Type your readings above. The verdict follows as you go.';
+    case 'unchosen':
+      return `Answer first: ${outcome.questions.join(', ')}.`;
+    case 'unreadable':
+      return Object.keys(outcome.errors).length === 1
+        ? 'Mend the field that is marked. The other entries are kept.'
+        : 'Mend the fields that are marked. The other entries are kept.';
+    case 'judged':
+      return '';
+  }
+}
+
+/** What a screen reader hears when the verdict changes: the word and the weightiest reason. */
+export function announcement(outcome: Outcome): string {
+  const reason = outcome.state === 'judged' ? outcome.findings[0]?.text : whyEmpty(outcome);
+  return outcome.state === 'blank' ? '' : `Verdict: ${verdictWords[shownVerdict(outcome)]}. ${reason ?? ''}`;
+}

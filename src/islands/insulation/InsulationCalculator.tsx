@@ -1,0 +1,49 @@
+import { Choices } from '../form/Choices.tsx';
+import { FormFrame } from '../form/FormFrame.tsx';
+import { correction, temperatureUnit, testVoltage, windingTemperature } from '../form/form-choices.ts';
+import { MoreFields } from '../form/MoreFields.tsx';
+import { ReadingRow } from '../form/ReadingRow.tsx';
+import { type IslandProps, useForm } from '../form/use-form.ts';
+import { air, machineClass, occasion, pe, phaseFields, ratedVoltage, tester, testMinutes } from './fields.ts';
+import { insulationForm, insulationInput } from './form.ts';
+import { InsulationPlot } from './InsulationPlot.tsx';
+import { plotData } from './plot-data.ts';
+
+const { name } = insulationForm;
+
+/** Insulation to PE, after a trip or in routine monitoring. */
+export function InsulationCalculator(props: IslandProps) {
+  const form = useForm(insulationForm, props);
+  const plot = form.outcome.state === 'judged' ? plotData(insulationInput(form.read)) : undefined;
+  return (
+    <FormFrame
+      {...props}
+      definition={insulationForm}
+      label="Insulation go/no-go"
+      form={form}
+      drawing={plot && <InsulationPlot data={plot} />}
+    >
+      <Choices name={name} field={occasion} form={form} />
+      <ReadingRow
+        name={name}
+        legend="Readings"
+        hint="Insulation tester, drive disconnected, read after the same time each. Type 3.2 MΩ, 1.4G or >550M."
+        fields={[...phaseFields, pe]}
+        form={form}
+      />
+      <ReadingRow name={name} legend="Test" fields={[testVoltage, ratedVoltage, testMinutes]} form={form} />
+      <ReadingRow name={name} legend="Temperature" fields={[windingTemperature]} form={form} />
+      <Choices name={name} field={temperatureUnit} form={form} />
+      {form.read.choices.occasion === 'routine' && <Choices name={name} field={machineClass} form={form} />}
+      <Choices name={name} field={correction} form={form} />
+      <MoreFields
+        name={name}
+        summary="Air and humidity (optional)"
+        hint="For the dew point: at or below it the winding is wet, and nothing is judged."
+        fields={air}
+        form={form}
+      />
+      <MoreFields name={name} summary="Accuracy of the tester (optional)" fields={tester} form={form} />
+    </FormFrame>
+  );
+}

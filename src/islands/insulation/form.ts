@@ -1,0 +1,53 @@
+import {
+  assessInsulation,
+  type InsulationCode,
+  type InsulationInput,
+  type InsulationStepCode,
+  missing,
+} from '../../calc/index.ts';
+import { insulationFindings, insulationSteps } from '../../texts/insulation.ts';
+import type { CalculatorForm } from '../form/calculator-form.ts';
+import { correction, correctionOf, temperatureUnit, testVoltage, windingTemperature } from '../form/form-choices.ts';
+import { instrumentOf } from '../form/instrument.ts';
+import type { ReadForm } from '../form/read-form.ts';
+import { air, machineClass, occasion, pe, phaseFields, ratedVoltage, tester, testMinutes } from './fields.ts';
+
+export function insulationInput(read: ReadForm): InsulationInput {
+  const of = (id: string) => read.readings[id] ?? missing;
+  const group = read.choices.machineClass;
+  return {
+    occasion: read.choices.occasion === 'routine' ? 'routine' : 'after-trip',
+    readings: { U: of('U'), V: of('V'), W: of('W') },
+    pe: of('PE'),
+    testVoltage: of('testVoltage'),
+    ratedVoltage: of('ratedVoltage'),
+    windingTemperature: of('windingTemperature'),
+    ambient: of('ambient'),
+    humidity: of('humidity'),
+    machineClass: group === 'form-wound' || group === 'pre-1970' ? group : 'random-wound',
+    correction: correctionOf(read),
+    instrument: instrumentOf(read),
+    testMinutes: of('testMinutes'),
+  };
+}
+
+export const insulationForm: CalculatorForm<InsulationCode, InsulationStepCode> = {
+  name: 'insulation',
+  fields: [
+    occasion,
+    ...phaseFields,
+    pe,
+    testVoltage,
+    ratedVoltage,
+    testMinutes,
+    windingTemperature,
+    temperatureUnit,
+    machineClass,
+    correction,
+    ...air,
+    ...tester,
+  ],
+  assess: (read) => assessInsulation(insulationInput(read)),
+  findingTexts: insulationFindings,
+  stepTexts: insulationSteps,
+};

@@ -1,0 +1,86 @@
+import type { StageName } from '../../calc/index.ts';
+import { Choices } from '../form/Choices.tsx';
+import { FormFrame } from '../form/FormFrame.tsx';
+import { correction, temperatureUnit, testVoltage, windingTemperature } from '../form/form-choices.ts';
+import { MoreFields } from '../form/MoreFields.tsx';
+import { ReadingRow } from '../form/ReadingRow.tsx';
+import { type IslandProps, useForm } from '../form/use-form.ts';
+import { cableEndsChecked, stageFields, suspectedAnyway, tester } from './fields.ts';
+import { isolationForm } from './form.ts';
+import { PartsStrip } from './PartsStrip.tsx';
+import { Stage } from './Stage.tsx';
+import { contradicts, type LaterStage, stagesAsked } from './stages-asked.ts';
+
+const { name } = isolationForm;
+const fields = {
+  joined: stageFields('joined'),
+  cable: stageFields('cable'),
+  bonded: stageFields('bonded'),
+  motor: stageFields('motor'),
+};
+
+/** Cable against motor, in three stages. */
+export function IsolationCalculator(props: IslandProps) {
+  const form = useForm(isolationForm, props);
+  const { outcome, read } = form;
+  const assessment = outcome.state === 'judged' ? outcome.assessment : undefined;
+  const asked = stagesAsked(assessment);
+  const used = (...stages: StageName[]) =>
+    stages.some((stage) => fields[stage].some(({ id }) => read.readings[id]?.kind !== 'missing' || read.errors[id]));
+  const stage = (number: number, title: string, later: LaterStage, isUsed: boolean) => ({
+    number,
+    title,
+    asked: asked.includes(later),
+    used: isUsed,
+  });
+  return (
+    <FormFrame
+      {...props}
+      definition={isolationForm}
+      label="Cable or motor"
+      form={form}
+      drawing={assessment && <PartsStrip parts={assessment.parts} misfit={contradicts(assessment)} />}
+    >
+      <Choices name={name} field={suspectedAnyway} form={form} />
+      <ReadingRow
+        name={name}
+        legend="Stage 1: at the drive end, joined"
+        hint="Leads off the drive, cable and motor joined. Each to machine ground."
+        fields={fields.joined}
+        form={form}
+      />
+      <ReadingRow name={name} legend="Test" fields={[testVoltage, windingTemperature]} form={form} />
+      <MoreFields name={name} summary="Temperature unit and correction" fields={[]} form={form}>
+        <Choices name={name} field={temperatureUnit} form={form} />
+        <Choices name={name} field={correction} form={form} />
+      </MoreFields>
+      <Stage {...stage(2, 'the cable alone', 'cable', used('cable', 'bonded'))}>
+        <ReadingRow
+          name={name}
+          legend="Both ends free"
+          hint="Off the drive and off the motor. Each core to machine ground."
+          fields={fields.cable}
+          form={form}
+        />
+        <Choices name={name} field={cableEndsChecked} form={form} />
+        <ReadingRow
+          name={name}
+          legend="Once more, bonded"
+          hint="Join the PE core, the screen and the cores that you are not measuring to ground. With both ends free, a core that leaks to them leaks into a dead end and does not show."
+          fields={fields.bonded}
+          form={form}
+        />
+      </Stage>
+      <Stage {...stage(3, 'the motor alone', 'motor', used('motor'))}>
+        <ReadingRow
+          name={name}
+          legend="At the motor connector"
+          hint="Each pin to the motor shell. Exactly one, PE, reads a dead short."
+          fields={fields.motor}
+          form={form}
+        />
+      </Stage>
+      <MoreFields name={name} summary="Accuracy of the tester (optional)" fields={tester} form={form} />
+    </FormFrame>
+  );
+}

@@ -1,0 +1,55 @@
+import { phases, type StageName } from '../../calc/index.ts';
+import { stageNames } from '../../texts/isolation.ts';
+import type { ChoiceField, ReadingField } from '../form/field.ts';
+import { instrumentFields } from '../form/instrument.ts';
+
+const terminals: Record<StageName, readonly string[]> = {
+  joined: [...phases, 'PE'],
+  cable: [...phases, 'PE'],
+  bonded: phases,
+  motor: [...phases, 'PE'],
+};
+
+const peHints: Record<StageName, string> = {
+  joined: 'Multimeter, lowest range. Expect a dead short.',
+  cable: 'Expect it isolated, like the others.',
+  bonded: '',
+  motor: 'Multimeter, lowest range. Expect a dead short.',
+};
+
+/** The readings of one stage: `joinedU` … `motorPE`. */
+export const stageFields = (stage: StageName): ReadingField[] =>
+  terminals[stage].map((terminal) => ({
+    kind: 'reading',
+    id: stage + terminal,
+    label: terminal,
+    name: `${stageNames[stage]}: ${terminal}`,
+    quantity: 'resistance',
+    ...(terminal === 'PE' && { hint: peHints[stage] }),
+  }));
+
+export const suspectedAnyway: ChoiceField = {
+  kind: 'choice',
+  id: 'suspectedAnyway',
+  name: 'Does the symptom point at cable or motor?',
+  hint: 'For example: it trips when the cable moves, at one position, or when the motor is hot.',
+  options: [
+    { value: 'no', label: 'No' },
+    { value: 'yes', label: 'Yes, so a good joined reading is not enough' },
+  ],
+  initial: 'no',
+};
+
+export const cableEndsChecked: ChoiceField = {
+  kind: 'choice',
+  id: 'cableEndsChecked',
+  name: 'Are both ends and the screen free?',
+  hint: 'A PE core that reads low usually means an end that is still connected.',
+  options: [
+    { value: 'no', label: 'Not looked at' },
+    { value: 'yes', label: 'Looked at: both ends and the screen are free' },
+  ],
+  initial: 'no',
+};
+
+export const tester = instrumentFields('550 MΩ');

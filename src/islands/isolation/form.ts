@@ -1,0 +1,65 @@
+import {
+  assessIsolation,
+  type IsolationAssessment,
+  type IsolationCode,
+  type IsolationInput,
+  type IsolationStepCode,
+  missing,
+  type StageName,
+  type StageReadings,
+} from '../../calc/index.ts';
+import { isolationFindings, isolationSteps } from '../../texts/isolation.ts';
+import type { CalculatorForm } from '../form/calculator-form.ts';
+import { correction, correctionOf, temperatureUnit, testVoltage, windingTemperature } from '../form/form-choices.ts';
+import { instrumentOf } from '../form/instrument.ts';
+import type { ReadForm } from '../form/read-form.ts';
+import { cableEndsChecked, stageFields, suspectedAnyway, tester } from './fields.ts';
+
+function stage(name: StageName, { readings }: ReadForm): StageReadings {
+  const of = (terminal: string) => readings[name + terminal] ?? missing;
+  return { U: of('U'), V: of('V'), W: of('W'), PE: of('PE') };
+}
+
+/** A stage with nothing in it was not taken; one with a single reading was begun. */
+function takenStage(name: StageName, read: ReadForm): StageReadings | undefined {
+  const readings = stage(name, read);
+  return Object.values(readings).every(({ kind }) => kind === 'missing') ? undefined : readings;
+}
+
+export function isolationInput(read: ReadForm): IsolationInput {
+  const cable = takenStage('cable', read);
+  const bonded = takenStage('bonded', read);
+  const motor = takenStage('motor', read);
+  return {
+    joined: stage('joined', read),
+    ...(cable && { cable }),
+    ...(bonded && { bonded: { U: bonded.U, V: bonded.V, W: bonded.W } }),
+    ...(motor && { motor }),
+    cableEndsChecked: read.choices.cableEndsChecked === 'yes',
+    suspectedAnyway: read.choices.suspectedAnyway === 'yes',
+    testVoltage: read.readings.testVoltage ?? missing,
+    windingTemperature: read.readings.windingTemperature ?? missing,
+    correction: correctionOf(read),
+    instrument: instrumentOf(read),
+  };
+}
+
+export const isolationForm: CalculatorForm<IsolationCode, IsolationStepCode, IsolationAssessment> = {
+  name: 'isolation',
+  fields: [
+    suspectedAnyway,
+    ...stageFields('joined'),
+    testVoltage,
+    windingTemperature,
+    temperatureUnit,
+    correction,
+    ...stageFields('cable'),
+    cableEndsChecked,
+    ...stageFields('bonded'),
+    ...stageFields('motor'),
+    ...tester,
+  ],
+  assess: (read) => assessIsolation(isolationInput(read)),
+  findingTexts: isolationFindings,
+  stepTexts: isolationSteps,
+};

@@ -1,0 +1,43 @@
+import { type ComponentType, h, hydrate } from 'preact';
+import type { CalculatorName } from './form/calculator-form.ts';
+import { isBlankTyped, typedIn } from './form/dom-values.ts';
+import { keptTyped } from './form/keep.ts';
+import type { IslandProps } from './form/use-form.ts';
+
+const load: Record<CalculatorName, () => Promise<ComponentType<IslandProps>>> = {
+  bridge: () => import('./bridge/BridgeCalculator.tsx').then((m) => m.BridgeCalculator),
+  insulation: () => import('./insulation/InsulationCalculator.tsx').then((m) => m.InsulationCalculator),
+  isolation: () => import('./isolation/IsolationCalculator.tsx').then((m) => m.IsolationCalculator),
+};
+
+/** Brings a server-rendered form to life, with what was typed into it before. */
+async function mount(element: HTMLElement): Promise<void> {
+  const name = element.dataset.island as CalculatorName;
+  const calculator = await load[name]();
+  // Read after the script has come: until this line the person may have been typing.
+  const typed = typedIn(element);
+  const start = isBlankTyped(typed) ? keptTyped(name) : typed;
+  const visits: IslandProps['visits'] = JSON.parse(element.dataset.visits ?? '[]');
+  hydrate(h(calculator, { visits, start }), element);
+  element.dataset.live = '';
+}
+
+/** Each form once: when it comes near the window, is touched, or when the page has nothing else to do. */
+function mountSoon(element: HTMLElement): void {
+  let begun = false;
+  const begin = () => {
+    if (begun) return;
+    begun = true;
+    near.disconnect();
+    void mount(element);
+  };
+  const near = new IntersectionObserver((entries) => entries.some((e) => e.isIntersecting) && begin(), {
+    rootMargin: '300px',
+  });
+  near.observe(element);
+  for (const event of ['focusin', 'pointerdown']) element.addEventListener(event, begin, { once: true });
+  if ('requestIdleCallback' in window) requestIdleCallback(begin, { timeout: 4000 });
+  else setTimeout(begin, 1000);
+}
+
+for (const element of document.querySelectorAll<HTMLElement>('[data-island]')) mountSoon(element);
