@@ -10,6 +10,14 @@ export default defineConfig({
   integrations: [mdx(), preact()],
   build: { inlineStylesheets: 'never' },
   // Nothing inline: the pages must work under a Content-Security-Policy that allows no inline script.
-  vite: { build: { assetsInlineLimit: 0 } },
+  vite: {
+    build: {
+      assetsInlineLimit: 0,
+      // Pure modules, so that a calculator loads only the part of src/calc that it uses, though all import its index.
+      rolldownOptions: {
+        treeshake: { moduleSideEffects: [{ test: /[\\/]src[\\/](calc|texts)[\\/]/, sideEffects: false }] },
+      },
+    },
+  },
   devToolbar: { enabled: false },
 });
