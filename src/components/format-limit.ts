@@ -67,8 +67,15 @@ function formatExtent(points: readonly (readonly number[])[], inputUnit: Unit): 
   return `${points.length} points, ${extent}`;
 }
 
+/** Factors of one column with equally many decimals, so that they stand below each other; other units one by one. */
+export function formatColumn(values: readonly number[], unit: Unit): string[] {
+  if (unit !== '×') return values.map((value) => formatFigure(value, unit));
+  const decimals = Math.max(...values.map((value) => String(value).split('.')[1]?.length ?? 0));
+  return values.map((value) => value.toFixed(decimals));
+}
+
 /** A plain number with a true minus sign. */
-export function numeral(value: number): string {
+function numeral(value: number): string {
   return String(value).replace('-', '−');
 }
 

@@ -33,5 +33,7 @@ export const recalledWords = 'Recalled from memory, not read in the publication.
 
 /** What stands beside a figure in the text, or an empty text for a published figure that was read. */
 export function limitMark(status: string, recalled: boolean): string {
-  return [limitStatus[status as Limit['status']].mark, recalled ? 'from memory' : null].filter((word) => word !== null).join(', ');
+  return [limitStatus[status as Limit['status']].mark, recalled ? 'from memory' : null]
+    .filter((word) => word !== null)
+    .join(', ');
 }

@@ -4,6 +4,8 @@ export interface HeadingHit {
   url: string;
   /** HTML made by the library from the text of our own pages: escaped, with <mark> around the words. */
   excerpt: string;
+  /** Where the words stand below this heading, and what each place counts for. */
+  weighted_locations: { balanced_score: number }[];
 }
 
 export interface PageHit {

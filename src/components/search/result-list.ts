@@ -11,10 +11,18 @@ export function resultList(pages: readonly PageHit[]): HTMLUListElement {
 }
 
 function pageItems(page: PageHit): HTMLLIElement[] {
-  const headings = page.sub_results.filter((hit) => hit.url !== page.url).slice(0, mostHeadings);
+  const headings = page.sub_results
+    .filter((hit) => hit.url !== page.url)
+    .sort((a, b) => score(b) - score(a))
+    .slice(0, mostHeadings);
   const title = link(page.url, 'search-page');
   title.textContent = page.meta.title ?? page.url;
   return [item(title), ...headings.map((hit) => item(headingLink(hit)))];
+}
+
+/** The library gives headings in the order of the page; the one that answers best belongs first. */
+function score(hit: HeadingHit): number {
+  return hit.weighted_locations.reduce((sum, { balanced_score }) => sum + balanced_score, 0);
 }
 
 function headingLink(hit: HeadingHit): HTMLAnchorElement {

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { limit, limitIds } from '../../../src/calc/limits.ts';
-import { formatFigure, formatLimit } from '../../../src/components/format-limit.ts';
+import { formatColumn, formatFigure, formatLimit } from '../../../src/components/format-limit.ts';
 
 /** The tests read better with plain spaces than with no-break ones. */
 const spaced = (text: string) => text.replaceAll('\u00a0', ' ');
@@ -47,6 +47,11 @@ describe('formatLimit', () => {
 
   it('names the constants of a formula', () => {
     expect(spaced(formatLimit({ constants: { a: 17.625, b: -243.04 }, unit: '°C' }))).toBe('a = 17.625, b = −243.04');
+  });
+
+  it('gives the factors of one column equally many decimals', () => {
+    expect(formatColumn([0.4, 2.05, 10], '×')).toEqual(['0.40', '2.05', '10.00']);
+    expect(formatColumn([1e6, 2.5e6], 'Ω').map(spaced)).toEqual(['1 MΩ', '2.5 MΩ']);
   });
 
   it('keeps a number and its unit on one line', () => {
