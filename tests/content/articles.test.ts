@@ -1,53 +1,73 @@
 import { describe, expect, test } from 'vitest';
-import { formatQuantity } from '../../src/calc/format-reading.ts';
-import { limit, limitValue } from '../../src/calc/limits.ts';
-import type { Unit } from '../../src/calc/reading.ts';
+import { limit, limitIds } from '../../src/calc/index.ts';
+import { attributesOf, listed, splitArticle, typedProse, wordCount } from './support/article-text.ts';
 import { filesOf, jsonOf } from './support/files.ts';
+import { allowedNumbers, typedNumbers } from './support/typed-numbers.ts';
 
-// The shape of the front matter is checked by the build; here is what lies between files.
+// The shape of the front matter is checked by the build; here is what lies between files, and what authors forget.
 
 const articles = filesOf('content/articles/**/*.mdx');
-const limitIds = jsonOf('content/limits/*.json').flatMap(({ data }) =>
-  Object.keys((data as { limits: object }).limits),
-);
-
-/** As a reader sees them. Others, such as 5 MΩ, are also plausible readings, so they can't be told apart here. */
-const neverTyped = (['after-trip-point', 'touch-voltage', 'residual-voltage-60'] as const).map((id) =>
-  formatQuantity(limitValue(id), limit(id).unit as Unit),
-);
 const sourceIds = Object.keys(jsonOf('content/sources/sources.json')[0]?.data as object);
 const articleIds = articles.map(({ path }) => path.replace(/^content\/articles\/|\.mdx$/g, ''));
+const figureNames = filesOf('src/figures/*.astro').map(({ path }) => path.replace(/^.*\/|\.astro$/g, ''));
 
-const idsIn = (text: string, component: string) =>
-  [...text.matchAll(new RegExp(`<${component}\\b[^>]*\\bid="([^"]*)"`, 'g'))].map((match) => match[1] ?? '');
+test('there are articles', () => {
+  expect(articles.length).toBeGreaterThanOrEqual(3);
+});
 
-/** Entries of a list in the front matter, written in one line or one a line. */
-function listed(text: string, field: string): string[] {
-  const matter = /^---\n([\s\S]*?)\n---/.exec(text)?.[1] ?? '';
-  const list = new RegExp(`^${field}:((?:\\s*\\[[^\\]]*\\])|(?:\\n\\s*- .*)+)`, 'm').exec(matter)?.[1] ?? '';
-  return [...list.matchAll(/[\w][\w/-]*/g)].map((match) => match[0]);
-}
+describe.each(articles)('$path', ({ path, text }) => {
+  const limitsUsed = attributesOf(text, 'Limit', 'id');
+  const { body } = splitArticle(text);
 
-describe.each(articles)('$path', ({ text }) => {
-  test('quotes limits that exist', () => {
-    expect(idsIn(text, 'Limit').filter((id) => !limitIds.includes(id))).toEqual([]);
+  test('quotes limits that exist, and some', () => {
+    expect(limitsUsed.filter((id) => !(limitIds as string[]).includes(id))).toEqual([]);
+    expect(limitsUsed.length).toBeGreaterThan(0);
   });
 
   test('cites sources that exist', () => {
-    expect([...idsIn(text, 'Cite'), ...listed(text, 'sources')].filter((id) => !sourceIds.includes(id))).toEqual([]);
+    const cited = [...attributesOf(text, 'Cite', 'id'), ...listed(text, 'sources')];
+    expect(cited.filter((id) => !sourceIds.includes(id))).toEqual([]);
   });
 
-  test('relates to articles that exist', () => {
-    expect(listed(text, 'related').filter((id) => !articleIds.includes(id))).toEqual([]);
+  test('lists every source that it cites or that a quoted limit has', () => {
+    const ofLimits = limitIds.filter((id) => limitsUsed.includes(id)).map((id) => limit(id).source);
+    const used = [...attributesOf(text, 'Cite', 'id'), ...ofLimits.filter((id) => id !== null)];
+    expect([...new Set(used)].filter((id) => !listed(text, 'sources').includes(id))).toEqual([]);
   });
 
-  test('types no well-known limit as a plain number', () => {
-    const prose = text.replace(/^---[\s\S]*?\n---/, '').replaceAll('\u00a0', ' ');
-    const typed = neverTyped.filter((shown) => new RegExp(`(?<![\\d.,])${shown}`).test(prose));
-    expect(typed, 'write <Limit id="…"/>').toEqual([]);
+  test('relates to other articles that exist', () => {
+    const related = listed(text, 'related');
+    expect(related.filter((id) => !articleIds.includes(id) || path.includes(`${id}.mdx`))).toEqual([]);
+    expect(related.length).toBeGreaterThan(0);
   });
-});
 
-test('there are articles', () => {
-  expect(articles.length).toBeGreaterThan(0);
+  test('types no figure with a unit that has no reason to be typed', () => {
+    const typed = typedNumbers(typedProse(text)).filter((figure) => !(figure in allowedNumbers));
+    expect(typed, 'write <Limit id="…"/>, compute it, or give a reason in typed-numbers.ts').toEqual([]);
+  });
+
+  test('names its hazards, its preconditions and what it cannot tell', () => {
+    for (const field of ['hazards', 'preconditions', 'cannotTell']) {
+      expect(listed(text, field).length, field).toBeGreaterThan(0);
+    }
+  });
+
+  test('is neither a note nor a book', () => {
+    const words = wordCount(typedProse(text));
+    // Articles with a calculator carry its whole subject.
+    expect(words).toBeGreaterThanOrEqual(body.includes('<Calculator') ? 1200 : 900);
+    expect(words).toBeLessThanOrEqual(2500);
+  });
+
+  test('has figures, each imported drawing shown and captioned', () => {
+    const imported = [...body.matchAll(/src\/figures\/(\w+)\.astro/g)].map((match) => match[1] ?? '');
+    expect(imported.length).toBeGreaterThan(0);
+    expect(imported.filter((name) => !figureNames.includes(name) || !body.includes(`<${name} />`))).toEqual([]);
+    expect(attributesOf(body, 'Figure', 'caption')).toHaveLength(imported.length);
+  });
+
+  test('has a worked example that is said to be invented, and the mistakes that people make', () => {
+    expect(body).toMatch(/^## Worked example\n\n\*Marrow Bay Glassworks.*invented\.\*$/m);
+    expect(body).toMatch(/^## Mistakes that people make$/m);
+  });
 });

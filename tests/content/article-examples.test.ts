@@ -1,0 +1,88 @@
+import { expect, test } from 'vitest';
+import { betweenRows, published, room, visit } from '../../content/articles/measuring/insulation-testing.example.ts';
+import { bus } from '../../content/articles/safety/safe-measurement.example.ts';
+import { dcMinus, dcPlus } from '../../content/articles/trip/causes-of-an-overcurrent-trip.example.ts';
+import {
+  assessBridge,
+  assessIsolation,
+  celsius,
+  correctionFactor,
+  dewPoint,
+  limitValue,
+  mapPhases,
+  ohms,
+  parallel,
+  suspectPositions,
+  volts,
+} from '../../src/calc/index.ts';
+
+// What the worked examples of the articles say in words, held against the calculators.
+
+const toOhms = (rail: typeof dcPlus) => mapPhases(rail, (value) => ohms(value));
+const allAt = (value: number) => ({ U: ohms(value), V: ohms(value), W: ohms(value) });
+
+test('causes of a trip: the stage has failed, and position 6 alone is suspect', () => {
+  const bridge = assessBridge({
+    busVoltage: volts(0),
+    motorLeads: 'off',
+    dcPlus: toOhms(dcPlus),
+    dcMinus: toOhms(dcMinus),
+  });
+  expect(bridge.verdict).toBe('no-go');
+  expect(suspectPositions(bridge.findings)).toEqual(['minusW']);
+});
+
+test('safe measurement: not discharged, then safe but false, then fit for a resistance reading', () => {
+  const codes = [bus.early, bus.later, bus.last].map((voltage) => {
+    const rail = toOhms(dcPlus);
+    const { findings } = assessBridge({ busVoltage: volts(voltage), motorLeads: 'off', dcPlus: rail, dcMinus: rail });
+    return findings[0]?.code;
+  });
+  expect(codes).toEqual(['bus-not-discharged', 'bus-residual-voltage', 'bus-discharged']);
+});
+
+test('insulation testing: the motor is bad, the cable proven good, and heat is no excuse', () => {
+  const isolation = assessIsolation({
+    joined: { ...allAt(visit.joined), PE: ohms(0.2) },
+    cable: { ...allAt(visit.cable), PE: ohms(visit.cable) },
+    bonded: allAt(visit.bonded),
+    motor: { ...allAt(visit.motor), PE: ohms(0.2) },
+    cableEndsChecked: true,
+    suspectedAnyway: false,
+    testVoltage: volts(limitValue('test-voltage-lowest') * 2),
+    windingTemperature: celsius(visit.celsius),
+    correction: 'halving',
+  });
+  expect(isolation.parts).toMatchObject({
+    motor: 'proven-bad',
+    cable: 'proven-good',
+    protectiveConductor: 'proven-good',
+  });
+  expect(isolation.next.map(({ code }) => code)).toContain('replace-motor');
+});
+
+test('insulation testing: the parts, side by side, explain the joined reading within the tester’s error', () => {
+  const difference = Math.abs(parallel([visit.cable, visit.motor]) / visit.joined - 1) * 100;
+  expect(difference).toBeLessThan(limitValue('insulation-tester-error'));
+});
+
+test('insulation testing: the routine minimum would have passed the same motor', () => {
+  expect(visit.motor).toBeGreaterThan(limitValue('ieee43-minimum-random-wound'));
+});
+
+// IEEE 43: 3 MΩ at 70 °C is 21 MΩ by its chart (read in a trade article), 24 MΩ by its halving rule.
+test('insulation testing: chart and rule differ as published', () => {
+  expect(published.reading * limitValue('chart-factor-at-70')).toBeCloseTo(21e6, 0);
+  expect(published.reading * (correctionFactor('halving', published.celsius, 40) ?? 0)).toBeCloseTo(24e6, 0);
+});
+
+test('insulation testing: an interpolated factor lies between those of the rows beside it', () => {
+  const at = (temperature: number) => correctionFactor('table', temperature, 20) ?? Number.NaN;
+  expect(at(betweenRows.celsius)).toBeGreaterThan(at(30));
+  expect(at(betweenRows.celsius)).toBeLessThan(at(35));
+});
+
+// 25 °C and 50 % give 13.9 °C: common dew-point tables (recalled).
+test('insulation testing: the dew point of the example room', () => {
+  expect(dewPoint(room.celsius, room.humidity)).toBeCloseTo(13.9, 1);
+});

@@ -1,0 +1,32 @@
+/** Front matter and body of an MDX article. */
+export function splitArticle(text: string): { matter: string; body: string } {
+  const match = /^---\n([\s\S]*?)\n---\n([\s\S]*)$/.exec(text);
+  return { matter: match?.[1] ?? '', body: match?.[2] ?? '' };
+}
+
+/** Values of `<Component attribute="…">` in the order they stand. */
+export function attributesOf(text: string, component: string, attribute: string): string[] {
+  const pattern = new RegExp(`<${component}\\b[^>]*\\b${attribute}="([^"]*)"`, 'g');
+  return [...text.matchAll(pattern)].map((match) => match[1] ?? '');
+}
+
+/** Entries of a list in the front matter, written in one line or one a line. */
+export function listed(text: string, field: string): string[] {
+  const { matter } = splitArticle(text);
+  const oneLine = new RegExp(`^${field}: *\\[([^\\]]*)\\]`, 'm').exec(matter)?.[1];
+  if (oneLine !== undefined) return oneLine.split(',').map((entry) => entry.trim());
+  const lines = new RegExp(`^${field}:\\n((?: *- .*\\n?)+)`, 'm').exec(matter)?.[1] ?? '';
+  return lines.split('\n').flatMap((line) => (/^ *- (.*)$/.exec(line)?.[1] ? [line.replace(/^ *- /, '')] : []));
+}
+
+/** What the author typed for the reader: captions stay, imports, components and computed values go. */
+export function typedProse(text: string): string {
+  const { body } = splitArticle(text);
+  const withoutCode = body.replace(/^(import|export) .*$/gm, '');
+  const withCaptions = withoutCode.replace(/<Figure caption="([^"]*)">/g, '$1');
+  return withCaptions.replace(/<[A-Z/a-z][^>]*>/g, ' ').replace(/\{[^{}]*\}/g, ' … ');
+}
+
+export function wordCount(prose: string): number {
+  return prose.match(/[\p{L}\p{N}][\p{L}\p{N}'’.-]*/gu)?.length ?? 0;
+}
