@@ -2,12 +2,21 @@ import { type Finding, finding } from './assessment.ts';
 import { dewPoint } from './dew-point.ts';
 import type { InsulationCode, InsulationInput } from './insulation-input.ts';
 
-/** Whether the winding is at or below the dew point of the air around it; nothing where no air was given. */
+/**
+ * Whether the winding is at or below the dew point of the air around it; nothing where no air was given.
+ * Half a statement of the air may not pass a winding that the whole one would hold back; no air has a dew point above
+ * its temperature, so a winding warmer than the air is dry whatever the humidity.
+ */
 export function judgeDewPoint({ ambient, humidity, windingTemperature }: InsulationInput): Finding<InsulationCode>[] {
   if (ambient.kind === 'missing' && humidity.kind === 'missing') return [];
   const dew =
     ambient.kind === 'value' && humidity.kind === 'value' ? dewPoint(ambient.value, humidity.value) : undefined;
-  if (dew === undefined) return [finding('dew-point-incomplete', 'caution', { readings: ['ambient', 'humidity'] })];
+  if (dew === undefined) {
+    const warmer =
+      ambient.kind === 'value' && windingTemperature.kind === 'value' && windingTemperature.value > ambient.value;
+    const severity = warmer ? 'caution' : 'undecided';
+    return [finding('dew-point-incomplete', severity, { readings: ['ambient', 'humidity'] })];
+  }
   if (windingTemperature.kind !== 'value' || windingTemperature.value > dew) return [];
   const readings = ['windingTemperature', 'ambient', 'humidity'];
   const numbers = { dewPoint: dew, winding: windingTemperature.value };

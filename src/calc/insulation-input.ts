@@ -58,6 +58,7 @@ export type InsulationStepCode =
   | 'state-test-voltage'
   | 'use-insulation-tester'
   | 'state-rated-voltage'
+  | 'measure-air'
   | 'dry-first'
   | 'let-cool'
   | 'let-warm'

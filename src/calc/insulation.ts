@@ -83,6 +83,7 @@ const stepAfter: Partial<Record<InsulationCode, InsulationStepCode[]>> = {
   'test-voltage-missing': ['state-test-voltage'],
   'test-voltage-too-low': ['use-insulation-tester'],
   'rated-voltage-missing': ['state-rated-voltage'],
+  'dew-point-incomplete': ['measure-air'],
   'winding-at-dew-point': ['dry-first'],
   'phase-hot': ['let-cool'],
   'phase-cold': ['let-warm'],

@@ -36,7 +36,10 @@ export function correctionFactor(method: CorrectionMethod, fromCelsius: number, 
   return relative(method, fromCelsius) / relative(method, toCelsius);
 }
 
-/** The factors possible while the temperature is unknown within `range` (°C) and the method's validity. */
+/**
+ * The factors possible while the temperature is unknown within `range` (°C). Where the range goes beyond the method's
+ * validity, that end is open: nothing is extrapolated.
+ */
 export function factorIfUnknown(
   method: CorrectionMethod,
   range: { from: number; to: number },
@@ -44,7 +47,10 @@ export function factorIfUnknown(
 ): Interval {
   const validity = validityOf(method);
   const factor = (celsius: number) => relative(method, celsius) / relative(method, toCelsius);
-  return { lo: factor(Math.max(range.from, validity.from)), hi: factor(Math.min(range.to, validity.to)) };
+  return {
+    lo: range.from < validity.from ? 0 : factor(range.from),
+    hi: range.to > validity.to ? Number.POSITIVE_INFINITY : factor(range.to),
+  };
 }
 
 /** Grows with temperature; only ratios of it mean anything. */

@@ -58,8 +58,12 @@ export const insulationFindings: FindingSentences<InsulationCode> = {
     `${capital(methodNames[names.method ?? ''] ?? '')} ${names.method === 'thermosetting' ? 'hold' : 'holds'} from ${celsius(numbers.from)} to ${celsius(numbers.to)}. The winding is outside, and nothing is extrapolated.`,
   'winding-at-dew-point': ({ numbers }) =>
     `The winding is at ${celsius(numbers.winding)} and the dew point at ${celsius(numbers.dewPoint)}: there is water on the winding. The phases are not judged wet.`,
-  'dew-point-incomplete': () =>
-    'No dew point could be worked out. It needs the air temperature and the relative humidity, both within their usual range.',
+  'dew-point-incomplete': ({ severity }) =>
+    `No dew point could be worked out: it needs the air temperature and the relative humidity, both within their usual range. ${
+      severity === 'caution'
+        ? 'The winding is warmer than the air, so it is dry.'
+        : 'The winding is not shown to be warmer than the air, so it may be wet.'
+    }`,
   'test-voltage-missing': () => 'The test voltage is missing. Without it nobody knows what the insulation has stood.',
   'test-voltage-too-low': ({ numbers }) =>
     `${volts(numbers.testVoltage)} is no insulation test: at least ${volts(numbers.lowest)} is needed. A low voltage can show a bad insulation but never pass one.`,
@@ -111,6 +115,7 @@ export const insulationSteps: StepSentences<InsulationStepCode> = {
   'state-test-voltage': () => 'Type the test voltage that was set on the insulation tester.',
   'use-insulation-tester': () => 'Repeat with an insulation tester at the voltage of the table.',
   'state-rated-voltage': () => 'Type the rated voltage from the name plate of the motor.',
+  'measure-air': () => 'Measure the temperature and the relative humidity of the air at the motor, and type both.',
   'dry-first': () => 'Warm the motor above the dew point and dry it, then repeat the test.',
   'let-cool': () => 'Let the motor cool to room temperature, then repeat the test.',
   'let-warm': () => 'Let the motor come to room temperature in dry air, then repeat the test.',
