@@ -13,7 +13,12 @@ const allowed: Record<string, string[]> = {
   styles: [],
 };
 
-const importPattern = /(?:\bfrom\s+|\bimport\s*\(\s*|^\s*import\s+)'([^']+)'/gm;
+/** Static, side-effect and dynamic imports; `import type` carries no code and may point anywhere. */
+const patterns = [
+  /^\s*(?:import|export)\s+(?!type\b)[^'";]*?\bfrom\s+'([^']+)'/gm,
+  /^\s*import\s+'([^']+)'/gm,
+  /\bimport\(\s*'([^']+)'/g,
+];
 
 interface Import {
   file: string;
@@ -22,11 +27,13 @@ interface Import {
 }
 
 const imports: Import[] = filesOf('src/**/*.{ts,tsx,astro}').flatMap(({ path, text }) =>
-  [...text.matchAll(importPattern)].map((match) => {
-    const target = match[1] ?? '';
-    const resolved = target.startsWith('.') ? join(dirname(path), target) : target;
-    return { file: path, folder: path.split('/')[1] ?? '', target: resolved };
-  }),
+  patterns
+    .flatMap((pattern) => [...text.matchAll(pattern)])
+    .map((match) => {
+      const target = match[1] ?? '';
+      const resolved = target.startsWith('.') ? join(dirname(path), target) : target;
+      return { file: path, folder: path.split('/')[1] ?? '', target: resolved };
+    }),
 );
 
 test('imports point one way: pages → islands → record, texts → guide → calc', () => {
