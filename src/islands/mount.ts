@@ -8,6 +8,7 @@ const load: Record<CalculatorName, () => Promise<ComponentType<IslandProps>>> = 
   bridge: () => import('./bridge/BridgeCalculator.tsx').then((m) => m.BridgeCalculator),
   insulation: () => import('./insulation/InsulationCalculator.tsx').then((m) => m.InsulationCalculator),
   isolation: () => import('./isolation/IsolationCalculator.tsx').then((m) => m.IsolationCalculator),
+  winding: () => import('./winding/WindingCalculator.tsx').then((m) => m.WindingCalculator),
 };
 
 /** Brings a server-rendered form to life, with what was typed into it before. */

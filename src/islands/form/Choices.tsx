@@ -13,6 +13,7 @@ interface Props {
 export function Choices({ name, field, form }: Props) {
   const id = `${name}-${field.id}`;
   const error = fieldError(form, field.id);
+  const short = field.options.every(({ label, hint }) => label.length < 12 && hint === undefined);
   return (
     <fieldset id={id} tabIndex={-1} aria-describedby={field.hint && `${id}-hint`}>
       <legend>{field.name}</legend>
@@ -21,7 +22,7 @@ export function Choices({ name, field, form }: Props) {
           {field.hint}
         </p>
       )}
-      <div class="choices">
+      <div class={short ? 'choices short' : 'choices'}>
         {field.options.map((option) => (
           <label key={option.value}>
             <input

@@ -3,7 +3,7 @@ import type { FindingSentences, StepSentences } from '../../texts/sentences.ts';
 import { type FormField, isBlank, type Typed } from './field.ts';
 import { type FieldError, type ReadForm, readForm } from './read-form.ts';
 
-export type CalculatorName = 'bridge' | 'insulation' | 'isolation';
+export type CalculatorName = 'bridge' | 'insulation' | 'isolation' | 'winding';
 
 /** All that a calculator is, apart from its looks. */
 export interface CalculatorForm<

@@ -17,6 +17,10 @@ export interface IslandProps {
   visits: WorkedVisit[];
   /** What the browser had in the fields before the script came, or what was kept in this tab. */
   start?: Typed;
+  /** Where the form is part of a visit: hears each change that has settled. The tab then keeps nothing of its own. */
+  onSettled?: (typed: Typed) => void;
+  /** Said beside a field, by its id: where its entry comes from. */
+  notes?: Readonly<Record<string, string>>;
 }
 
 /** Something that changed the whole form at once, and how it was before. */
@@ -32,6 +36,7 @@ export interface FormState<A extends Assessment = Assessment> {
   /** What is said about it; follows when the person pauses or leaves a field. */
   outcome: Outcome<A>;
   change: Change | undefined;
+  notes: Readonly<Record<string, string>>;
   type: (id: string, value: string) => void;
   /** Judge soon: the person left the field. */
   leave: () => void;
@@ -60,6 +65,7 @@ export function useForm<F extends string, S extends string, A extends Assessment
   const timer = useRef<ReturnType<typeof setTimeout>>();
   const latest = useRef(typed);
   latest.current = typed;
+  const { onSettled } = props;
 
   const settle = (next: Typed) => {
     clearTimeout(timer.current);

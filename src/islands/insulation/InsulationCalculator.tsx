@@ -2,10 +2,12 @@ import { Choices } from '../form/Choices.tsx';
 import { FormFrame } from '../form/FormFrame.tsx';
 import { correction, temperatureUnit, testVoltage, windingTemperature } from '../form/form-choices.ts';
 import { MoreFields } from '../form/MoreFields.tsx';
+import { ReadingInput } from '../form/ReadingInput.tsx';
 import { ReadingRow } from '../form/ReadingRow.tsx';
 import { type IslandProps, useForm } from '../form/use-form.ts';
 import { air, machineClass, occasion, pe, phaseFields, ratedVoltage, tester, testMinutes } from './fields.ts';
 import { insulationForm, insulationInput } from './form.ts';
+import { formulaText } from './formula.ts';
 import { InsulationPlot } from './InsulationPlot.tsx';
 import { plotData } from './plot-data.ts';
 
@@ -14,25 +16,26 @@ const { name } = insulationForm;
 /** Insulation to PE, after a trip or in routine monitoring. */
 export function InsulationCalculator(props: IslandProps) {
   const form = useForm(insulationForm, props);
-  const plot = form.outcome.state === 'judged' ? plotData(insulationInput(form.read)) : undefined;
+  const input = insulationInput(form.read);
+  const plot = form.outcome.state === 'judged' ? plotData(input) : undefined;
   return (
     <FormFrame
       {...props}
       definition={insulationForm}
       label="Insulation go/no-go"
       form={form}
-      drawing={plot && <InsulationPlot data={plot} />}
+      drawing={plot && <InsulationPlot data={plot} formula={formulaText(input)} />}
     >
       <Choices name={name} field={occasion} form={form} />
       <ReadingRow
         name={name}
         legend="Readings"
-        hint="Insulation tester, drive disconnected, read after the same time each. Type 3.2 MΩ, 1.4G or >550M."
+        hint="Insulation tester, drive disconnected, read after the same time each: 3.2 MΩ, 1.4G, >550M. PE by multimeter, lowest range."
         fields={[...phaseFields, pe]}
         form={form}
       />
       <ReadingRow name={name} legend="Test" fields={[testVoltage, ratedVoltage, testMinutes]} form={form} />
-      <ReadingRow name={name} legend="Temperature" fields={[windingTemperature]} form={form} />
+      <ReadingInput name={name} field={windingTemperature} form={form} />
       <Choices name={name} field={temperatureUnit} form={form} />
       {form.read.choices.occasion === 'routine' && <Choices name={name} field={machineClass} form={form} />}
       <Choices name={name} field={correction} form={form} />

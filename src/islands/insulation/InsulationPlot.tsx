@@ -4,10 +4,10 @@ import { LimitTable } from './LimitTable.tsx';
 import { PlotMark } from './PlotMark.tsx';
 import type { PlotData } from './plot-data.ts';
 
-const box = { left: 78, right: 350, top: 30, bottom: 300 };
+const box = { left: 78, right: 340, top: 30, bottom: 300 };
 
 /** The limit and the readings against winding temperature. Between the two limits nothing is decided. */
-export function InsulationPlot({ data }: { data: PlotData }) {
+export function InsulationPlot({ data, formula }: { data: PlotData; formula: string }) {
   const { curve, marks, temperatures, ohms } = data;
   const x = linear(temperatures, [box.left, box.right]);
   const y = logarithmic(ohms, [box.bottom, box.top]);
@@ -66,6 +66,7 @@ export function InsulationPlot({ data }: { data: PlotData }) {
           ? 'Above the lines: go. Below them: no-go. Between them, nothing is decided. Readings appear once the winding temperature is known.'
           : 'Above the lines: go. Below them: no-go. Between them, nothing is decided.'}
       </figcaption>
+      {formula && <p class="formula">{formula}</p>}
       <LimitTable data={data} />
     </figure>
   );

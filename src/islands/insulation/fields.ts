@@ -35,7 +35,6 @@ export const pe: ReadingField = {
   id: 'PE',
   label: 'PE pin to frame',
   name: 'PE pin to frame',
-  hint: 'Multimeter, lowest range.',
   quantity: 'resistance',
 };
 

@@ -3,6 +3,7 @@ import { Choices } from '../form/Choices.tsx';
 import { FormFrame } from '../form/FormFrame.tsx';
 import { correction, temperatureUnit, testVoltage, windingTemperature } from '../form/form-choices.ts';
 import { MoreFields } from '../form/MoreFields.tsx';
+import { ReadingInput } from '../form/ReadingInput.tsx';
 import { ReadingRow } from '../form/ReadingRow.tsx';
 import { type IslandProps, useForm } from '../form/use-form.ts';
 import { cableEndsChecked, stageFields, suspectedAnyway, tester } from './fields.ts';
@@ -45,11 +46,12 @@ export function IsolationCalculator(props: IslandProps) {
       <ReadingRow
         name={name}
         legend="Stage 1: at the drive end, joined"
-        hint="Leads off the drive, cable and motor joined. Each to machine ground."
+        hint="Leads off the drive, cable and motor joined. Each to machine ground. PE by multimeter on its lowest range: expect a dead short."
         fields={fields.joined}
         form={form}
       />
-      <ReadingRow name={name} legend="Test" fields={[testVoltage, windingTemperature]} form={form} />
+      <ReadingInput name={name} field={testVoltage} form={form} />
+      <ReadingInput name={name} field={windingTemperature} form={form} />
       <MoreFields name={name} summary="Temperature unit and correction" fields={[]} form={form}>
         <Choices name={name} field={temperatureUnit} form={form} />
         <Choices name={name} field={correction} form={form} />
@@ -58,7 +60,7 @@ export function IsolationCalculator(props: IslandProps) {
         <ReadingRow
           name={name}
           legend="Both ends free"
-          hint="Off the drive and off the motor. Each core to machine ground."
+          hint="Off the drive and off the motor. Each core to machine ground. Expect PE isolated like the others."
           fields={fields.cable}
           form={form}
         />
@@ -75,7 +77,7 @@ export function IsolationCalculator(props: IslandProps) {
         <ReadingRow
           name={name}
           legend="At the motor connector"
-          hint="Each pin to the motor shell. Exactly one, PE, reads a dead short."
+          hint="Each pin to the motor shell. Exactly one, PE, reads a dead short; measure it by multimeter on its lowest range."
           fields={fields.motor}
           form={form}
         />

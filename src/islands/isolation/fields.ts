@@ -10,13 +10,6 @@ const terminals: Record<StageName, readonly string[]> = {
   motor: [...phases, 'PE'],
 };
 
-const peHints: Record<StageName, string> = {
-  joined: 'Multimeter, lowest range. Expect a dead short.',
-  cable: 'Expect it isolated, like the others.',
-  bonded: '',
-  motor: 'Multimeter, lowest range. Expect a dead short.',
-};
-
 /** The readings of one stage: `joinedU` … `motorPE`. */
 export const stageFields = (stage: StageName): ReadingField[] =>
   terminals[stage].map((terminal) => ({
@@ -25,7 +18,6 @@ export const stageFields = (stage: StageName): ReadingField[] =>
     label: terminal,
     name: `${stageNames[stage]}: ${terminal}`,
     quantity: 'resistance',
-    ...(terminal === 'PE' && { hint: peHints[stage] }),
   }));
 
 export const suspectedAnyway: ChoiceField = {

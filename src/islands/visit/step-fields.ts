@@ -1,9 +1,10 @@
-import { inspectedPartNames, stepTexts, symptomTexts } from '../../texts/guide-steps.ts';
 import type { Damage, InspectedPart, StepId, Symptom } from '../../guide/answers.ts';
+import type { MeasurementStepId } from '../../record/step-forms.ts';
+import { inspectedPartNames, symptomTexts } from '../../texts/guide-steps.ts';
 import { busVoltage } from '../bridge/form.ts';
 import type { ChoiceField, Option, ReadingField } from '../form/field.ts';
 
-/** A field that takes a text as it is; `digits` asks for a number keypad. */
+/** A field that takes a text as it is; `digits` asks for a number keypad, `long` for several lines. */
 export interface TextField {
   kind: 'text';
   id: string;
@@ -13,68 +14,68 @@ export interface TextField {
   long?: true;
 }
 
-export type StepField = ChoiceField | ReadingField | TextField;
+/** Something that is confirmed: 'yes' or ''. */
+export interface TickField {
+  kind: 'tick';
+  id: string;
+  name: string;
+}
+
+export type StepField = ChoiceField | ReadingField | TextField | TickField;
 
 /** The steps that are a few questions; the others are a calculator. */
-export type AskedStepId = Exclude<StepId, MeasuredStepId>;
-export type MeasuredStepId = 'bridge' | 'insulation' | 'isolation' | 'winding' | 'winding-motor';
+export type AskedStepId = Exclude<StepId, MeasurementStepId>;
 
-const ask = (id: string, name: string, options: Option[], hint?: string): ChoiceField => ({
+const ask = (id: string, name: string, options: Option[]): ChoiceField => ({
   kind: 'choice',
   id,
   name,
   options,
   initial: '',
-  ...(hint !== undefined && { hint }),
 });
 
-const yesOrNo = (yes: string, no: string): Option[] => [
-  { value: 'yes', label: yes },
-  { value: 'no', label: no },
+const tick = (id: string, name: string): TickField => ({ kind: 'tick', id, name });
+
+const lockout: StepField[] = [
+  tick('lockedOut', 'The supply is locked out and tagged. I keep the key.'),
+  tick('waited', 'The time on the drive’s warning label has passed.'),
+  tick('meterProved', 'The meter was proved on a known source before and after.'),
+  { ...busVoltage, label: 'DC+ to DC−, measured', hint: 'On a DC range. Type what the meter shows, such as 0.3 V.' },
 ];
 
-/** Free words about a step; the guide does not read them. */
-export const remark: TextField = { kind: 'text', id: 'remark', name: 'Remark', long: true };
-
-const lockoutFields: StepField[] = [
-  ask('lockedOut', 'Is the supply locked out and tagged?', yesOrNo('Locked out and tagged', 'Not yet')),
-  ask('waited', 'Has the time on the label passed?', yesOrNo('It has passed', 'Not yet')),
-  ask('meterProved', 'Was the meter proved before and after?', yesOrNo('Proved before and after', 'Not yet')),
-  { ...busVoltage, label: 'DC+ to DC−', hint: 'On a DC range. Type what the meter shows, such as 0.3 V.' },
+const done: StepField[] = [
+  ask('done', 'Is it done?', [
+    { value: 'yes', label: 'Done' },
+    { value: 'no', label: 'Not yet' },
+  ]),
 ];
 
-const doneFields: StepField[] = [ask('done', 'Is it done?', yesOrNo('Done', 'Not yet'))];
-
-const powerAllowed = ask(
-  'powerAllowed',
-  'May you switch the power on?',
-  yesOrNo('Yes: qualified, permitted, covers shut, nobody near', 'No'),
-);
-
-const retryFields: StepField[] = [
-  powerAllowed,
+const retry: StepField[] = [
+  tick('powerAllowed', 'I am qualified and permitted to switch on. Covers are shut, and nobody is near the machine.'),
   ask('result', 'What happened?', [
     { value: 'trips', label: 'It trips again' },
     { value: 'no-trip', label: 'No trip' },
-    { value: 'not-done', label: 'Not done', hint: 'The decision will list it as open.' },
+    { value: 'not-done', label: 'Not done', hint: 'The decision lists it as open.' },
   ]),
 ];
 
 const damages: Record<Damage, string> = { nothing: 'Nothing', burnt: 'Burnt', wet: 'Wet', chafed: 'Chafed' };
 const damageOptions = Object.entries(damages).map(([value, label]) => ({ value, label }));
-const inspectedParts = Object.entries(inspectedPartNames) as [InspectedPart, string][];
+
+const seen = (part: InspectedPart, id: string): ChoiceField =>
+  ask(id, `${inspectedPartNames[part]}: what do you see?`, damageOptions);
 
 const symptomOptions = (Object.keys(symptomTexts) as Symptom[]).map((value) => ({
   value,
   label: symptomTexts[value].label,
 }));
 
-/** What each step asks. The ids are the keys of the step's form in the record, and the values what is stored. */
+/** What each step asks, in words; ids and values are those of src/record/step-forms.ts. */
 export const stepFields: Record<AskedStepId, readonly StepField[]> = {
   'find-drive': [
     ask('observation', 'How did you find the drive?', [
       { value: 'looked', label: 'I looked at its indication while the trip stood' },
-      { value: 'not-permitted', label: 'From the drawings: I am not permitted to look while energised' },
+      { value: 'not-permitted', label: 'From the drawings', hint: 'I am not permitted to look while energised.' },
       { value: 'known', label: 'From an earlier record' },
     ]),
     { kind: 'text', id: 'axesOnDrive', name: 'How many axes does this drive have?', digits: true },
@@ -91,45 +92,43 @@ export const stepFields: Record<AskedStepId, readonly StepField[]> = {
     ask('gravityLoaded', 'Can the axis fall, or is it pulled by gravity?', [
       { value: 'yes', label: 'Yes' },
       { value: 'no', label: 'No' },
-      { value: 'unknown', label: 'I don’t know', hint: 'Treated as yes.' },
+      { value: 'unknown', label: 'I don’t know', hint: 'Treated as yes: support costs minutes.' },
     ]),
   ],
-  'lockout-1': lockoutFields,
-  'lockout-2': lockoutFields,
-  'lockout-3': lockoutFields,
-  'lockout-4': lockoutFields,
+  'lockout-1': lockout,
+  'lockout-2': lockout,
+  'lockout-3': lockout,
+  'lockout-4': lockout,
   inspect: [
     ask('reseated', 'Are the control board and the connectors seated anew?', [
       { value: 'yes', label: 'Seated anew' },
-      { value: 'none', label: 'It has no plug-in board; the connectors are seated anew' },
+      { value: 'none', label: 'The drive has no plug-in board' },
       { value: 'no', label: 'Not yet' },
     ]),
-    ...inspectedParts.map(([id, name]) => ask(id, name, damageOptions)),
+    seen('drive', 'seenDrive'),
+    seen('motor', 'seenMotor'),
+    seen('motorCable', 'seenMotorCable'),
+    seen('feedbackCable', 'seenFeedbackCable'),
   ],
-  'unplug-feedback': doneFields,
-  'retry-feedback-off': retryFields,
-  'unplug-device-end': doneFields,
-  'retry-device-end': retryFields,
+  'unplug-feedback': done,
+  'retry-feedback-off': retry,
+  'unplug-device-end': done,
+  'retry-device-end': retry,
   mechanics: [
     ask('found', 'What did you find?', [
       { value: 'free', label: 'It moves freely, and the brake does not drag' },
       { value: 'stiff', label: 'It is stiff' },
       { value: 'brake-drags', label: 'The brake drags' },
-      { value: 'not-checked', label: 'Not checked', hint: 'The decision will list it as open.' },
+      { value: 'not-checked', label: 'Not checked', hint: 'The decision lists it as open.' },
     ]),
   ],
-  'disconnect-leads': doneFields,
-  'support-axis': doneFields,
-  'retry-leads-off': retryFields,
-  reconnect: doneFields,
-  'retry-all': retryFields,
+  'disconnect-leads': done,
+  'support-axis': done,
+  'retry-leads-off': retry,
+  reconnect: done,
+  'retry-all': retry,
 };
-
-/** The person goes on without a decision of the calculator. A key of the form, beside the calculator's own fields. */
-export const leftOpenId = 'leftOpen';
 
 export function isAsked(id: StepId): id is AskedStepId {
   return id in stepFields;
 }
-
-export const stepTitle = (id: StepId): string => stepTexts[id].title;

@@ -1,0 +1,16 @@
+import { expect, test } from 'vitest';
+import { echo } from '../../../src/islands/form/echo.ts';
+import { typed } from '../../support/typed.ts';
+
+test.each([
+  ['450k', '= 450 kΩ'],
+  ['2,2 MΩ', '= 2.2 MΩ'],
+  ['2M2', '= 2.2 MΩ'],
+  ['OL', 'over-range, range not noted'],
+  ['>550M', 'over-range, at least 550 MΩ'],
+  ['<1k', 'under-range, at most 1 kΩ'],
+  ['under range', 'under-range, range not noted'],
+  ['', ''],
+])('%s is echoed as “%s”', (text, expected) => {
+  expect(echo(typed(text))).toBe(expected);
+});
