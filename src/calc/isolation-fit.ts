@@ -72,8 +72,12 @@ function compare(
     const together = read(joined[phase]);
     const most = parallelInterval([core, winding]).hi;
     const readings = [`joined${phase}`, `cable${phase}`, `motor${phase}`];
-    const numbers = finite({ least, most, joinedLo: together.lo, joinedHi: together.hi });
-    if (together.lo > most) found.push(finding('joined-too-high', 'caution', { readings, limits, numbers }));
+    const asRead = intervalOf(joined[phase]);
+    const numbers = finite({ least, most, joinedLo: asRead.lo, joinedHi: asRead.hi });
+    // Beyond the widest error, or good where cable and motor together can't be: one of the readings is wrong.
+    const passes = asRead.lo >= limitValue('after-trip-point');
+    const tooHigh = together.lo > most || (passes && most < limitValue('after-trip-point'));
+    if (tooHigh) found.push(finding('joined-too-high', 'caution', { readings, limits, numbers }));
     else if (together.hi < least) {
       const code = bondedKnown ? 'joined-too-low' : 'joined-needs-bonded';
       found.push(finding(code, 'caution', { readings, limits, numbers }));

@@ -54,6 +54,7 @@ export type IsolationCode =
   | 'good-joined-bad-part'
   | 'bad-joined-good-parts'
   | 'joined-good'
+  | 'symptom-outweighs-joined'
   | 'part-not-known'
   | 'also-test-other-part';
 

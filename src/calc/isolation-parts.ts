@@ -5,7 +5,7 @@ import { judgeStage, type StageStatus } from './isolation-stage.ts';
 import { limitValue } from './limits.ts';
 import { phases } from './phases.ts';
 import { judgePe, type PeJudgement } from './protective-conductor.ts';
-import type { Reading } from './reading.ts';
+import { missing, type Reading } from './reading.ts';
 
 /** What the readings of cable or motor alone show. `showsBad` also counts readings of a doubtful hook-up. */
 export interface Part {
@@ -41,11 +41,11 @@ export function judgeCable(
   const findings: Finding<IsolationCode>[] = rows.flatMap((row) => row.findings);
   // Free at both ends, a core that leaks to its own PE core or screen leaks to nothing that the tester sees.
   if (bonded === undefined) findings.push(finding('bonded-row-missing', 'undecided'));
-  const core = cable ? judgeCablePe(cable.PE, instrument, cableEndsChecked) : undefined;
-  if (core) findings.push(core);
-  const hookUpDoubtful = core?.code === 'cable-pe-low';
-  const showsBad = rows.some(({ status }) => status === 'bad') || core?.severity === 'fail';
-  const complete = rows.length === 2 && rows.every(({ status }) => status === 'good') && core?.severity === 'pass';
+  const core = judgeCablePe(cable?.PE ?? missing, instrument, cableEndsChecked);
+  findings.push(core);
+  const hookUpDoubtful = core.code === 'cable-pe-low';
+  const showsBad = rows.some(({ status }) => status === 'bad') || core.severity === 'fail';
+  const complete = rows.length === 2 && rows.every(({ status }) => status === 'good') && core.severity === 'pass';
   const status = hookUpDoubtful ? 'undecided' : showsBad ? 'bad' : complete ? 'good' : 'undecided';
   return { status, showsBad, findings };
 }

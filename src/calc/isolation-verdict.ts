@@ -62,6 +62,9 @@ export function conclusions(state: IsolationState): Finding<IsolationCode>[] {
   if (status === 'good' && !input.suspectedAnyway && parts.every((part) => part.status === 'not-taken')) {
     found.push(finding('joined-good', 'note'));
   }
+  if (status === 'good' && input.suspectedAnyway && parts.some((part) => part.status === 'not-taken')) {
+    found.push(finding('symptom-outweighs-joined', 'undecided'));
+  }
   if (status === 'bad') {
     if (parts.every((part) => part.status === 'good')) found.push(finding('bad-joined-good-parts', 'undecided'));
     else if (parts.every(({ showsBad }) => !showsBad)) found.push(finding('part-not-known', 'note'));

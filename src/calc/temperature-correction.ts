@@ -1,4 +1,4 @@
-import type { Interval } from './interval.ts';
+import { everything, type Interval } from './interval.ts';
 import { type LimitId, limitConstant, limitPoints, limitRange, limitValue } from './limits.ts';
 
 /** How a change of temperature changes insulation resistance. */
@@ -38,7 +38,7 @@ export function correctionFactor(method: CorrectionMethod, fromCelsius: number, 
 
 /**
  * The factors possible while the temperature is unknown within `range` (°C). Where the range goes beyond the method's
- * validity, that end is open: nothing is extrapolated.
+ * validity any factor is: nothing is extrapolated, and not to state the temperature can't be worth more than stating it.
  */
 export function factorIfUnknown(
   method: CorrectionMethod,
@@ -47,10 +47,8 @@ export function factorIfUnknown(
 ): Interval {
   const validity = validityOf(method);
   const factor = (celsius: number) => relative(method, celsius) / relative(method, toCelsius);
-  return {
-    lo: range.from < validity.from ? 0 : factor(range.from),
-    hi: range.to > validity.to ? Number.POSITIVE_INFINITY : factor(range.to),
-  };
+  if (range.from < validity.from || range.to > validity.to) return everything;
+  return { lo: factor(range.from), hi: factor(range.to) };
 }
 
 /** Grows with temperature; only ratios of it mean anything. */

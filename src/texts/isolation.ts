@@ -30,12 +30,6 @@ function span(lowest: number | undefined, highest: number | undefined): string {
   return highest === undefined ? `${ohms(lowest)} or more` : `between ${ohms(lowest)} and ${ohms(highest)}`;
 }
 
-function law({ numbers }: Finding): string {
-  const at = numbers.most === undefined ? '' : ` at most ${ohms(numbers.most)}`;
-  const least = numbers.least ? ` at least ${ohms(numbers.least)}` : '';
-  return listed([least, at].filter((part) => part !== ''));
-}
-
 export const isolationFindings: FindingSentences<IsolationCode> = {
   'stage-good': (f) => `${stage(f)} ${plural(f, 'reaches', 'reach')} ${ohms(f.numbers.limit)}.`,
   'stage-bad': (f) => `${stage(f)} ${plural(f, 'reads', 'read')} below ${ohms(f.numbers.limit)}.`,
@@ -79,9 +73,9 @@ export const isolationFindings: FindingSentences<IsolationCode> = {
     'Cable alone: the bonded row is missing. With both ends free, a core that leaks to the PE core or the screen does not show against ground.',
   fit: () => 'The readings fit together: joined reads what cable and motor side by side should read.',
   'joined-too-high': (f) =>
-    `Does not fit at ${terminals(f.readings.slice(0, 1))}: cable and motor side by side can read${law(f)}, but joined reads ${ohms(f.numbers.joinedLo)} or more. Suspect a contact at the joined stage, moisture, or charge left from the test before.`,
+    `Does not fit at ${terminals(f.readings.slice(0, 1))}: cable and motor side by side reach at most ${ohms(f.numbers.most)}, the error of a tester included, but joined reads ${ohms(f.numbers.joinedLo)}. Suspect a contact at the joined stage, moisture, or charge left from the test before.`,
   'joined-too-low': (f) =>
-    `Does not fit at ${terminals(f.readings.slice(0, 1))}: cable and motor side by side should read${law(f)}, but joined reads ${ohms(f.numbers.joinedHi)} or less. Something that was not measured leaks: suspect moisture in the connector.`,
+    `Does not fit at ${terminals(f.readings.slice(0, 1))}: cable and motor side by side stay above ${ohms(f.numbers.least)}, the error of a tester included, but joined reads ${ohms(f.numbers.joinedHi)}. Something that was not measured leaks: suspect moisture in the connector.`,
   'joined-needs-bonded': (f) =>
     `At ${terminals(f.readings.slice(0, 1))} joined reads less than cable and motor explain. The cable may leak to its PE core or screen: the bonded row tells.`,
   'implied-motor': (f) =>
@@ -94,6 +88,8 @@ export const isolationFindings: FindingSentences<IsolationCode> = {
     'Joined reads bad, but cable and motor each pass alone. Suspect the connector between them, or two parts that are both near the limit.',
   'joined-good': () =>
     'Neither cable nor motor is suspect. This says nothing about the drive, nor about shorts between turns or phases.',
+  'symptom-outweighs-joined': () =>
+    'Joined reads good, but the symptom points to cable or motor. A fault that comes with movement or heat does not show at rest, so prove each part alone.',
   'part-not-known': () => 'Something is bad, and it is not known yet which part.',
   'also-test-other-part': () =>
     'One bad part never excuses the other. A shorted motor often takes its cable with it: prove both.',

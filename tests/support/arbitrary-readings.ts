@@ -57,6 +57,30 @@ export function weakerInstrument(upperLimits: number[]): fc.Arbitrary<(instrumen
     .map(({ percent, counts, limit }) => (stated) => ({
       percent: Math.min(100, (stated.percent ?? 0) + percent),
       counts: (stated.counts ?? 0) + counts,
-      upperLimit: Math.min(stated.upperLimit ?? limit, limit),
+      // To state a limit for the first time is to know more: it bounds an over-range noted without its range.
+      ...(stated.upperLimit === undefined ? {} : { upperLimit: Math.min(stated.upperLimit, limit) }),
     }));
+}
+
+/** The reading with its resistance, or its bound, divided by `factor`: on the display's steps, never above what it was. */
+export function lower(reading: Reading, factor: number): Reading {
+  return changed(reading, (value, step) => Math.floor(value / factor / step) * step);
+}
+
+/** The reading with its resistance, or its bound, multiplied by `factor`. */
+export function higher(reading: Reading, factor: number): Reading {
+  return changed(reading, (value, step) => Math.ceil((value * factor) / step) * step);
+}
+
+function changed(reading: Reading, change: (value: number, step: number) => number): Reading {
+  switch (reading.kind) {
+    case 'missing':
+      return reading;
+    case 'value':
+      return { ...reading, value: change(reading.value, reading.resolution ?? 1e-9) };
+    case 'over':
+      return reading.atLeast === undefined ? reading : overOhms(change(reading.atLeast, 1e-9));
+    case 'under':
+      return reading.atMost === undefined ? reading : underOhms(change(reading.atMost, 1e-9));
+  }
 }

@@ -1,3 +1,4 @@
+import { expect } from 'vitest';
 import type { Assessment, Verdict } from '../../src/calc/index.ts';
 
 /** Safety order: a worse reading may only lower the rank. */
@@ -17,4 +18,9 @@ export function tally(): {
   const count = { go: 0, 'no-go': 0, undecided: 0 };
   const total = () => count.go + count['no-go'] + count.undecided;
   return { count, add: (verdict) => count[verdict]++, share: (verdict) => count[verdict] / total() };
+}
+
+/** A property that meets a verdict rarely proves little about it: each must come in at least a tenth of the cases. */
+export function meetsAllVerdicts({ share }: ReturnType<typeof tally>, least = 0.1) {
+  for (const verdict of ['go', 'undecided', 'no-go'] as const) expect(share(verdict), verdict).toBeGreaterThan(least);
 }

@@ -12,7 +12,7 @@ import {
 import { bridgeInput, meterLimits, position } from '../../support/arbitrary-bridge.ts';
 import { weakerInstrument } from '../../support/arbitrary-readings.ts';
 import { runs } from '../../support/runs.ts';
-import { rank, tally } from '../../support/verdict-rank.ts';
+import { meetsAllVerdicts, rank, tally } from '../../support/verdict-rank.ts';
 
 type Position = { rail: 'dcPlus' | 'dcMinus'; phase: 'U' | 'V' | 'W' };
 
@@ -49,12 +49,6 @@ function movedAway(input: BridgeInput, place: Position, factor: number, up: bool
 
 const ratio = (a: number, b: number) => Math.max(a, b) / Math.min(a, b);
 
-/** Every property counts the verdicts that it met: one that meets a verdict rarely proves little about it. */
-function meetsAll({ count, share }: ReturnType<typeof tally>, least = 0.1) {
-  expect(count.go + count.undecided + count['no-go']).toBeGreaterThanOrEqual(runs / 4);
-  for (const verdict of ['go', 'undecided', 'no-go'] as const) expect(share(verdict), verdict).toBeGreaterThan(least);
-}
-
 describe('a worse reading never turns the verdict of a bridge towards go', () => {
   it('moved away from the other two of its rail', () => {
     const met = tally();
@@ -69,7 +63,7 @@ describe('a worse reading never turns the verdict of a bridge towards go', () =>
       }),
       { numRuns: runs },
     );
-    meetsAll(met);
+    meetsAllVerdicts(met);
   });
 
   it('turned into a short', () => {
@@ -83,7 +77,7 @@ describe('a worse reading never turns the verdict of a bridge towards go', () =>
       }),
       { numRuns: runs },
     );
-    meetsAll(met);
+    meetsAllVerdicts(met);
   });
 });
 
@@ -121,7 +115,7 @@ describe('weaker evidence never makes a verdict of a bridge', () => {
       }),
       { numRuns: runs },
     );
-    meetsAll(met);
+    meetsAllVerdicts(met);
   });
 });
 
@@ -135,7 +129,7 @@ it('a bridge with a required reading missing is never go', () => {
     }),
     { numRuns: runs },
   );
-  meetsAll(met);
+  meetsAllVerdicts(met);
 });
 
 it('the order of phases and of rails makes no difference to the verdict', () => {

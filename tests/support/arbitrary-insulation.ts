@@ -1,0 +1,84 @@
+import fc from 'fast-check';
+import { celsius, type InsulationInput, limitValue, missing, ohms, type Reading, volts } from '../../src/calc/index.ts';
+import { instrument, logUniform, near, readingOf } from './arbitrary-readings.ts';
+
+/** Limits of usual insulation testers in ohms, one below the after-trip point. */
+export const testerLimits = [50e6, 200e6, 1e9, 20e9, 1e12];
+
+export const mostly = <T>(usual: fc.Arbitrary<T>, rare: fc.Arbitrary<T>, weight = 10): fc.Arbitrary<T> =>
+  fc.oneof({ weight, arbitrary: usual }, { weight: 1, arbitrary: rare });
+
+/** A protective conductor by multimeter: nearly always its dead short. */
+export const pe: fc.Arbitrary<Reading> = mostly(
+  fc.constantFrom(0.1, 0.2, 0.5, 0.9).map((one) => ohms(one, 0.1)),
+  fc.oneof(
+    fc.constantFrom<Reading>(missing, ohms(0, 1e6), ohms(1, 0.1), ohms(1.1, 0.1)),
+    readingOf(logUniform(0.01, 1e9)),
+  ),
+  20,
+);
+
+const point = limitValue('after-trip-point');
+const minimum = limitValue('ieee43-minimum-random-wound');
+
+/** One size for a winding, a little different at each terminal, so that whole sets pass and fail often. */
+function winding(limit: number): fc.Arbitrary<InsulationInput['readings']> {
+  const size = fc.oneof(near(limit), logUniform(limit, limit * 1e4), logUniform(limit, limit * 1e4));
+  const one = (center: number) => readingOf(fc.constantFrom(1, 1, 1.02, 0.97, 1.1).map((factor) => center * factor));
+  const even = size.chain((center) => fc.record({ U: one(center), V: one(center), W: one(center) }));
+  const uneven = fc.record({ U: readingOf(near(limit)), V: readingOf(near(limit)), W: readingOf(near(limit)) });
+  return mostly(even, uneven, 5);
+}
+
+/** Mostly room temperature, at times at the ends of the methods' validity or beyond. */
+export const windingTemperature: fc.Arbitrary<Reading> = mostly(
+  fc.constantFrom(15, 20, 22, 25, 30, 40).map((one) => celsius(one, 1)),
+  fc.oneof(
+    fc.constantFrom<Reading>(missing),
+    fc.integer({ min: -20, max: 130 }).map((one) => celsius(one, 1)),
+  ),
+  4,
+);
+
+export const testVoltage: fc.Arbitrary<Reading> = mostly(
+  fc.constantFrom(250, 500, 1000).map((one) => volts(one, 1)),
+  fc.constantFrom<Reading>(missing, volts(9), volts(100), volts(249)),
+  12,
+);
+
+const percent = (value: number): Reading => ({ kind: 'value', value, unit: '%', resolution: 1 });
+
+/** Visits to a winding, near the limits of every rule. */
+export const insulationInput: fc.Arbitrary<InsulationInput> = fc
+  .constantFrom('after-trip' as const, 'routine' as const)
+  .chain((occasion) =>
+    fc.record({
+      occasion: fc.constant(occasion),
+      readings: winding(occasion === 'after-trip' ? point : minimum),
+      pe,
+      testVoltage,
+      ratedVoltage: mostly(
+        fc.constantFrom<Reading>(volts(400), volts(690)),
+        fc.constantFrom<Reading>(missing, volts(3000)),
+        15,
+      ),
+      windingTemperature,
+      ambient: fc.oneof(
+        fc.constant<Reading>(missing),
+        fc.constantFrom<Reading>(celsius(20, 1), celsius(35, 1), celsius(70, 1)),
+      ),
+      humidity: fc.oneof(fc.constant<Reading>(missing), fc.constantFrom(30, 60, 100).map(percent)),
+      machineClass: mostly(
+        fc.constant('random-wound' as const),
+        fc.constantFrom('form-wound' as const, 'pre-1970' as const),
+        4,
+      ),
+      correction: mostly(
+        fc.constant('halving' as const),
+        fc.constantFrom('thermosetting' as const, 'table' as const),
+        2,
+      ),
+      instrument: fc.oneof(fc.constant({}), instrument(testerLimits)),
+      testMinutes: fc.constantFrom<Reading>(missing, { kind: 'value', value: 1, unit: 'min' }),
+    }),
+  );

@@ -1,0 +1,82 @@
+import fc from 'fast-check';
+import {
+  type IsolationInput,
+  limitValue,
+  missing,
+  ohms,
+  type Phases,
+  type Reading,
+  type StageReadings,
+} from '../../src/calc/index.ts';
+import { mostly, pe, testerLimits, testVoltage, windingTemperature } from './arbitrary-insulation.ts';
+import { instrument, logUniform, near, readingOf } from './arbitrary-readings.ts';
+
+const point = limitValue('after-trip-point');
+
+type Row = fc.Arbitrary<Phases<Reading>>;
+
+/** Three readings of one size, on a display of whole megohms. */
+const even = (size: fc.Arbitrary<number>): Row =>
+  size.map((center) => {
+    const reading = ohms(Math.round(center / 1e6) * 1e6, 1e6);
+    return { U: reading, V: reading, W: reading };
+  });
+
+/** Three readings of about one size, at times bounds or missing. */
+const ragged = (size: fc.Arbitrary<number>): Row => {
+  const one = (center: number) => readingOf(fc.constantFrom(1, 1.05, 0.95).map((factor) => center * factor));
+  return size.chain((center) => fc.record({ U: one(center), V: one(center), W: one(center) }));
+};
+
+const good = even(logUniform(4 * point, 100 * point));
+/** Just above the point, where two good parts can be a bad pair. */
+const tight = even(fc.constantFrom(1, 1.1, 1.3, 1.6, 2, 3, 10, 50).map((factor) => factor * point));
+const any: Row = fc.oneof(ragged(logUniform(point, 100 * point)), ragged(near(point)), ragged(logUniform(0.1, 1e9)));
+
+const stage = (phases: fc.Arbitrary<Phases<Reading>>, core: fc.Arbitrary<Reading>): fc.Arbitrary<StageReadings> =>
+  fc.tuple(phases, core).map(([three, PE]) => ({ ...three, PE }));
+
+const isolated: fc.Arbitrary<Reading> = mostly(
+  logUniform(point, 1e12).map(
+    (value): Reading => ({ kind: 'value', value: Math.ceil(value / 1e6) * 1e6, unit: 'Ω', resolution: 1e6 }),
+  ),
+  fc.oneof(fc.constant<Reading>(missing), readingOf(logUniform(0.1, 1e9))),
+  8,
+);
+
+const optional = <T>(one: fc.Arbitrary<T>) => fc.option(one, { nil: undefined, freq: 3 });
+
+/** A visit whose rows are mostly like `row`, now and then anything. */
+function visit(row: Row): fc.Arbitrary<IsolationInput> {
+  const usual = mostly(row, any, 7);
+  return fc
+    .record({
+      joined: stage(usual, pe),
+      cable: optional(stage(usual, isolated)),
+      bonded: optional(usual),
+      motor: optional(stage(usual, pe)),
+      cableEndsChecked: fc.boolean(),
+      suspectedAnyway: mostly(fc.constant(false), fc.constant(true), 5),
+      testVoltage,
+      windingTemperature: mostly(windingTemperature, fc.constant<Reading>(missing), 3),
+      correction: mostly(
+        fc.constant('halving' as const),
+        fc.constantFrom('thermosetting' as const, 'table' as const),
+        3,
+      ),
+      instrument: mostly(fc.constant({}), instrument(testerLimits), 2),
+    })
+    .map(({ cable, bonded, motor, ...rest }) => ({
+      ...rest,
+      ...(cable === undefined ? {} : { cable }),
+      ...(bonded === undefined ? {} : { bonded }),
+      ...(motor === undefined ? {} : { motor }),
+    }));
+}
+
+/** Visits to cable and motor with any of the stages taken, near the limits of every rule. */
+export const isolationInput: fc.Arbitrary<IsolationInput> = fc.oneof(
+  { weight: 3, arbitrary: visit(good) },
+  { weight: 2, arbitrary: visit(tight) },
+  { weight: 1, arbitrary: visit(any) },
+);
