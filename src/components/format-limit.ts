@@ -38,11 +38,15 @@ export function formatFigure(value: number, unit: Unit): string {
     case '×':
       return `${numeral(value)}\u00a0times`;
     case 's':
-      return `${numeral(value)}\u00a0s`;
+    case 'axes':
+    case 'characters':
+    case 'entries':
+      return `${numeral(value)}\u00a0${unit}`;
     case 'A':
     case 'C':
     case 'J':
-      // Amperes, coulombs and joules take the same prefixes as ohms.
+    case 'B':
+      // Amperes, bytes, coulombs and joules take the same prefixes as ohms.
       return tidy(formatQuantity(value, 'Ω').replace('Ω', unit));
     default:
       return tidy(formatQuantity(value, unit));

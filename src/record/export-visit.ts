@@ -1,0 +1,28 @@
+import type { VisitRecord } from './visit-schema.ts';
+
+export interface ExportedFile {
+  name: string;
+  text: string;
+}
+
+/** The visit as a JSON file. Needs no storage, so that a visit can be taken out of a browser that can't save. */
+export function exportVisit(visit: VisitRecord): ExportedFile {
+  return { name: fileName(visit), text: `${JSON.stringify(visit, null, 2)}\n` };
+}
+
+/** `visit-line-2-Lift-2026-03-02.json`: letters and figures of any script, and nothing that a file system refuses. */
+export function fileName({ machine, axis, createdAt }: VisitRecord): string {
+  const parts = [machine, axis].map(safe).filter((part) => part !== '');
+  return `${['visit', ...parts, createdAt.slice(0, 10)].join('-')}.json`;
+}
+
+/** Short enough that the whole name stays below 255 bytes in any script. */
+const longestPart = 24;
+
+function safe(text: string): string {
+  const joined = text.normalize('NFC').replaceAll(/[^\p{L}\p{N}]+/gu, '-');
+  return [...joined]
+    .slice(0, longestPart)
+    .join('')
+    .replaceAll(/^-+|-+$/g, '');
+}

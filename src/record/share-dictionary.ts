@@ -1,0 +1,1 @@
+export const shareDictionary = new TextEncoder().encode('x');
