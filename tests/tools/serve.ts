@@ -1,10 +1,8 @@
 import { existsSync, readFileSync, statSync } from 'node:fs';
 import { createServer, type IncomingMessage, type Server, type ServerResponse } from 'node:http';
 import type { AddressInfo } from 'node:net';
-import { networkInterfaces } from 'node:os';
 import { join } from 'node:path';
 import sirv from 'sirv';
-import { siteBase, siteFolder } from './paths.ts';
 import { securityPolicy } from './security-policy.ts';
 
 export interface ServeOptions {
@@ -86,20 +84,4 @@ function listen(server: Server, port: number, host: string | undefined): Promise
     });
     server.listen(port, host, () => done((server.address() as AddressInfo).port));
   });
-}
-
-function otherAddresses(port: number): string[] {
-  const own = Object.values(networkInterfaces()).flatMap((list) => list ?? []);
-  return own.filter((a) => a.family === 'IPv4' && !a.internal).map((a) => `http://${a.address}:${port}${siteBase}`);
-}
-
-if (import.meta.main) {
-  const host = process.env.HOST;
-  const wished = Number(process.env.PORT ?? 4173);
-  const site = await serveSite({ folder: siteFolder, base: siteBase, port: wished, ...(host && { host }) });
-  if (site.port !== wished) console.log(`Port ${wished} is taken, so another one was chosen.`);
-  console.log(`\nThe Overcurrent Fieldbook is at ${site.address}`);
-  if (!host) for (const address of otherAddresses(site.port)) console.log(`From another device here: ${address}`);
-  console.log('Press Ctrl+C to stop.');
-  for (const signal of ['SIGINT', 'SIGTERM'] as const) process.on(signal, () => process.exit(0));
 }
