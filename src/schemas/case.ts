@@ -14,10 +14,10 @@ export const visitCaseSchema = z.strictObject({
   axis: z.string(),
   /** What happened, in paragraphs. */
   story: z.array(z.string()).min(1),
-  /** Field values for each calculator. */
-  forms: z.strictObject({ bridge: typed, insulation: typed, isolation: typed }),
+  /** Field values for each calculator; the winding where it was measured. */
+  forms: z.strictObject({ bridge: typed, insulation: typed, isolation: typed, winding: typed.optional() }),
   /** The verdicts stated by hand, checked in a test. */
-  expected: z.strictObject({ bridge: verdict, insulation: verdict, isolation: verdict }),
+  expected: z.strictObject({ bridge: verdict, insulation: verdict, isolation: verdict, winding: verdict.optional() }),
   /** What was decided and why, in paragraphs. */
   conclusion: z.array(z.string()).min(1),
 });

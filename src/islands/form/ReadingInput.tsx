@@ -15,13 +15,21 @@ interface Props {
 export function ReadingInput({ name, field, form }: Props) {
   const id = `${name}-${field.id}`;
   const error = fieldError(form, field.id);
-  const described = [field.hint && `${id}-hint`, error ? `${id}-error` : `${id}-echo`].filter(Boolean).join(' ');
+  const note = form.notes[field.id];
+  const described = [field.hint && `${id}-hint`, note && `${id}-note`, error ? `${id}-error` : `${id}-echo`]
+    .filter(Boolean)
+    .join(' ');
   return (
     <div class={error ? 'field is-bad' : 'field'}>
       <label for={id}>{field.label}</label>
       {field.hint && (
         <p class="hint" id={`${id}-hint`}>
           {field.hint}
+        </p>
+      )}
+      {note && (
+        <p class="hint filled-in" id={`${id}-note`}>
+          {note}
         </p>
       )}
       <input

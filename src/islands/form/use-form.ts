@@ -65,12 +65,15 @@ export function useForm<F extends string, S extends string, A extends Assessment
   const timer = useRef<ReturnType<typeof setTimeout>>();
   const latest = useRef(typed);
   latest.current = typed;
-  const { onSettled } = props;
+  const listener = useRef(props.onSettled);
+  listener.current = props.onSettled;
 
   const settle = (next: Typed) => {
     clearTimeout(timer.current);
+    timer.current = undefined;
     setSettled(next);
-    keepTyped(name, isBlank(fields, next) ? undefined : next);
+    if (listener.current !== undefined) listener.current(next);
+    else keepTyped(name, isBlank(fields, next) ? undefined : next);
   };
   const settleIn = (milliseconds: number) => {
     clearTimeout(timer.current);
@@ -95,10 +98,18 @@ export function useForm<F extends string, S extends string, A extends Assessment
     };
     // A reload keeps what the person changed since the link was opened.
     if (!openedByReload() || isBlank(fields, latest.current)) fillFromAddress();
+    // Whoever leaves the page or the step before the pause is over loses nothing.
+    const settleAtOnce = () => {
+      if (timer.current !== undefined) settle(latest.current);
+    };
     addEventListener('hashchange', fillFromAddress);
+    addEventListener('pagehide', settleAtOnce);
+    document.addEventListener('visibilitychange', settleAtOnce);
     return () => {
       removeEventListener('hashchange', fillFromAddress);
-      clearTimeout(timer.current);
+      removeEventListener('pagehide', settleAtOnce);
+      document.removeEventListener('visibilitychange', settleAtOnce);
+      settleAtOnce();
     };
   }, []);
 
@@ -108,6 +119,7 @@ export function useForm<F extends string, S extends string, A extends Assessment
     read: useMemo(() => readForm(fields, shown), [shown]),
     outcome: useMemo(() => judge(form, settled), [settled]),
     change,
+    notes: props.notes ?? {},
     type: (id, value) => {
       put({ ...latest.current, [id]: value });
       settleIn(pauseMilliseconds);

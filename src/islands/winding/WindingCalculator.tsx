@@ -2,9 +2,9 @@ import { FormFrame } from '../form/FormFrame.tsx';
 import { MoreFields } from '../form/MoreFields.tsx';
 import { ReadingRow } from '../form/ReadingRow.tsx';
 import { type IslandProps, useForm } from '../form/use-form.ts';
+import { windingBars } from './bars.ts';
 import { meterFields, pairFields, windingForm } from './form.ts';
 import { WindingBars } from './WindingBars.tsx';
-import { windingBars } from './bars.ts';
 
 const { name } = windingForm;
 

@@ -1,19 +1,21 @@
 import { readdirSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { bridgeForm } from '../../../src/islands/bridge/form.ts';
-import type { CalculatorForm, CalculatorName } from '../../../src/islands/form/calculator-form.ts';
+import type { CalculatorForm } from '../../../src/islands/form/calculator-form.ts';
 import type { Typed } from '../../../src/islands/form/field.ts';
 import { insulationForm } from '../../../src/islands/insulation/form.ts';
 import { isolationForm } from '../../../src/islands/isolation/form.ts';
 import { type VisitCase, visitCaseSchema } from '../../../src/schemas/case.ts';
 import { root } from '../../tools/paths.ts';
 
-export const names: CalculatorName[] = ['bridge', 'insulation', 'isolation'];
+export const names = ['bridge', 'insulation', 'isolation'] as const;
+
+type WorkedName = (typeof names)[number];
 
 export const forms = { bridge: bridgeForm, insulation: insulationForm, isolation: isolationForm };
 
 /** The forms with their codes as plain strings, for tests that treat all three alike. */
-export const anyForm = (name: CalculatorName) => forms[name] as unknown as CalculatorForm;
+export const anyForm = (name: WorkedName) => forms[name] as unknown as CalculatorForm;
 
 const folder = join(root, 'content/cases');
 
@@ -23,7 +25,7 @@ export const visits: { id: string; visit: VisitCase }[] = readdirSync(folder).ma
 }));
 
 /** What the Lift's visit typed into one calculator, with changes. */
-export function liftVisit(name: CalculatorName, changes: Typed = {}): Typed {
+export function liftVisit(name: WorkedName, changes: Typed = {}): Typed {
   const lift = visits.find(({ id }) => id === 'marrow-bay-lift');
   if (lift === undefined) throw new Error('the worked visit is gone');
   return { ...lift.visit.forms[name], ...changes };
