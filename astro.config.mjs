@@ -2,6 +2,16 @@ import mdx from '@astrojs/mdx';
 import preact from '@astrojs/preact';
 import { defineConfig } from 'astro/config';
 
+/** What only the tables print stays out of the modules: a calculator needs the figures, not the remarks. */
+const limitsWithoutRemarks = {
+  name: 'limits-without-remarks',
+  enforce: 'pre',
+  transform(json, id) {
+    if (!/[\\/]content[\\/]limits[\\/][\w-]+\.json$/.test(id)) return null;
+    return JSON.stringify(JSON.parse(json, (key, value) => (key === 'note' || key === 'when' ? undefined : value)));
+  },
+};
+
 export default defineConfig({
   // A static host may serve the site below a folder: SITE_BASE=/fieldbook/ npm run build.
   base: process.env.SITE_BASE ?? '/',
@@ -11,6 +21,7 @@ export default defineConfig({
   build: { inlineStylesheets: 'never' },
   // Nothing inline: the pages must work under a Content-Security-Policy that allows no inline script.
   vite: {
+    plugins: [limitsWithoutRemarks],
     build: {
       assetsInlineLimit: 0,
       // Pure modules, so that a calculator loads only the part of src/calc that it uses, though all import its index.
