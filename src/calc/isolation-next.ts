@@ -33,7 +33,7 @@ export function nextSteps(
     codes.push(...cableSteps(input, cable, has), ...motorSteps(motor, cable));
     codes.push(replacement(isBad(cable), isBad(motor), contradiction && status === 'good'));
   }
-  if (status === 'good' && codes.every((code) => code === false)) codes.push('neither-suspect');
+  if (status === 'good' && !codes.some(Boolean)) codes.push('neither-suspect');
   return [...new Set(codes.filter((code) => code !== false))].map((code) => step(code));
 }
 

@@ -1,4 +1,4 @@
-import { all, create } from 'mathjs';
+import { unit } from 'mathjs';
 import { describe, expect, it } from 'vitest';
 import { type Quantity, quantityOfUnit, quantityRules } from '../../../src/calc/quantity.ts';
 
@@ -98,7 +98,6 @@ describe('the quantity that a unit belongs to', () => {
 
 /** Source: the unit prefixes of mathjs, an independent library. Only texts that both know are compared. */
 describe('scale factors against mathjs', () => {
-  const { unit } = create(all);
   const prefixes = ['', 'u', 'm', 'k', 'M', 'G', 'T', 'micro', 'milli', 'kilo', 'mega', 'giga', 'tera'];
   const names: [Quantity, string[], string][] = [
     ['resistance', ['Ω', 'ohm', 'ohms'], 'ohm'],

@@ -1,0 +1,58 @@
+import { describe, expect, it } from 'vitest';
+import { type LimitId, limit, limitRange, limitValue } from '../../src/calc/index.ts';
+
+/** Common practice, no source: what the trade reads, and what no standard says. */
+describe('common practice, no source', () => {
+  const values: [LimitId, number][] = [
+    ['bridge-tolerance', 10],
+    ['after-trip-point', 100e6],
+  ];
+  it.each(values)('%s is %d', (id, value) => {
+    expect(limitValue(id)).toBe(value);
+  });
+
+  const ranges: [LimitId, number, number][] = [
+    ['bridge-dc-plus-typical', 100e3, Number.POSITIVE_INFINITY],
+    ['bridge-dc-minus-typical', 10e3, 100e3],
+  ];
+  it.each(ranges)('%s goes from %d to %d Ω', (id, from, to) => {
+    expect(limitRange(id)).toEqual({ from, to });
+  });
+
+  it.each([...values.map(([id]) => id), ...ranges.map(([id]) => id)])('%s says so itself', (id) => {
+    expect(limit(id)).toMatchObject({ status: 'common-practice', source: null });
+  });
+});
+
+/** Project judgement: figures that the project chose, each with its reason in content/limits. */
+describe('project judgement', () => {
+  const values: [LimitId, number][] = [
+    ['bridge-short', 1000],
+    ['pe-dead-short', 1],
+    ['phase-difference', 2],
+    ['resistance-residual-voltage', 0.1],
+    ['reference-temperature-after-trip', 20],
+  ];
+  it.each(values)('%s is %d and says that it is one', (id, value) => {
+    expect(limitValue(id)).toBe(value);
+    expect(limit(id)).toMatchObject({ status: 'project-judgement', source: null });
+  });
+
+  it('the short of a switch lies a decade below the lowest usual reading', () => {
+    expect(limitValue('bridge-short') * 10).toBeLessThanOrEqual(limitRange('bridge-dc-minus-typical').from);
+  });
+
+  it('the after-trip point is stricter than every minimum for healthy machines below 1 kV', () => {
+    const minima: LimitId[] = ['ieee43-minimum-random-wound', 'machine-minimum-60204', 'installation-minimum-500'];
+    for (const id of minima) expect(limitValue('after-trip-point')).toBeGreaterThan(limitValue(id));
+  });
+});
+
+/** Sources: 29 CFR 1910.333(a)(1), read; IEC 60204-1 clause 6.2.4, read. */
+describe('touch voltage and discharge', () => {
+  it('the site stops at the lower of the published figures', () => {
+    expect(limitValue('touch-voltage')).toBe(50);
+    expect(limitValue('residual-voltage-60')).toBe(60);
+    expect(limit('touch-voltage')).toMatchObject({ status: 'regulation', source: '29-cfr-1910-333' });
+  });
+});

@@ -1,0 +1,180 @@
+import { describe, expect, it } from 'vitest';
+import {
+  assessBridge,
+  assessIsolation,
+  type BridgeInput,
+  celsius,
+  type IsolationInput,
+  ohms,
+  overOhms,
+  type Phases,
+  parallel,
+  type Reading,
+  type StageReadings,
+  suspectPositions,
+  volts,
+} from '../../src/calc/index.ts';
+import { hasNgspice, networks, simulate } from './ngspice/networks.ts';
+import recordedValues from './ngspice/recorded.json' with { type: 'json' };
+
+/**
+ * Source: ngspice, a circuit simulator, on the netlists in tests/reference/ngspice. Where it is installed the recorded
+ * values are computed again; where it is not, the recorded ones stand.
+ */
+const recorded: Record<string, Record<string, number>> = recordedValues;
+
+it('every netlist has its recorded values', () => {
+  expect(Object.keys(recorded).sort()).toEqual(networks);
+  expect(networks.length).toBeGreaterThanOrEqual(8);
+});
+
+describe.runIf(hasNgspice)('the recorded values come out again', () => {
+  it.each(networks)('%s', (network) => {
+    const again = simulate(network);
+    expect(Object.keys(again)).toEqual(Object.keys(recorded[network] ?? {}));
+    for (const [name, value] of Object.entries(recorded[network] ?? {})) {
+      expect(Math.abs((again[name] ?? Number.NaN) / value - 1)).toBeLessThan(1e-6);
+    }
+  });
+});
+
+const value = (network: string, name: string): number => recorded[network]?.[name.toLowerCase()] ?? Number.NaN;
+
+/** What a display of four digits shows, up to the limit of the instrument; beyond, over-range. */
+function shown(resistance: number, upperLimit: number): Reading {
+  if (resistance > upperLimit) return overOhms(upperLimit);
+  const place = Math.floor(Math.log10(resistance)) - 3;
+  return ohms(Number(`${Math.round(resistance / 10 ** place)}e${place}`), Number(`1e${place}`));
+}
+
+function row(network: string, name: string, upperLimit: number): Phases<Reading> {
+  const one = (phase: string) => shown(value(network, `${name}${phase}`), upperLimit);
+  return { U: one('U'), V: one('V'), W: one('W') };
+}
+
+describe('a bridge read by an ohmmeter', () => {
+  const read = (network: string): BridgeInput => ({
+    busVoltage: volts(0.02, 0.01),
+    motorLeads: 'off',
+    dcPlus: row(network, 'plus', 60e6),
+    dcMinus: row(network, 'minus', 60e6),
+  });
+
+  it.each(['bridge-sound', 'bridge-open-upper'])('%s is go, without a caution', (network) => {
+    const { verdict, findings } = assessBridge(read(network));
+    expect(verdict).toBe('go');
+    expect(findings.filter(({ severity }) => severity === 'caution')).toEqual([]);
+  });
+
+  it.each([
+    ['bridge-leaky-upper-w', 'plusW'],
+    ['bridge-leaky-lower-u', 'minusU'],
+  ])('%s is no-go, and the leaky switch is named alone: %s', (network, position) => {
+    const { verdict, findings } = assessBridge(read(network));
+    expect(verdict).toBe('no-go');
+    expect(suspectPositions(findings)).toEqual([position]);
+  });
+
+  it.each([
+    ['bridge-short-lower-v', 'minusV'],
+    ['bridge-short-upper-u', 'plusU'],
+  ])('%s is no-go, and the short is named: %s', (network, position) => {
+    const { verdict, findings } = assessBridge(read(network));
+    expect(verdict).toBe('no-go');
+    expect(findings.filter(({ code }) => code === 'rail-short').map(({ names }) => names.suspects)).toEqual([position]);
+  });
+});
+
+describe('cable and motor read by an insulation tester', () => {
+  const tester = 20e9;
+  const pe = ohms(0.2, 0.1);
+
+  function read(network: string, taken: ('cable' | 'bonded' | 'motor')[]): IsolationInput {
+    const stage = (name: string, core: Reading): StageReadings => ({ ...row(network, name, tester), PE: core });
+    return {
+      joined: stage('joined', pe),
+      ...(taken.includes('cable') ? { cable: stage('cable', shown(value(network, 'cablePE'), tester)) } : {}),
+      ...(taken.includes('bonded') ? { bonded: row(network, 'bonded', tester) } : {}),
+      ...(taken.includes('motor') ? { motor: stage('motor', pe) } : {}),
+      cableEndsChecked: true,
+      suspectedAnyway: false,
+      testVoltage: volts(500, 1),
+      windingTemperature: celsius(20, 1),
+      correction: 'halving',
+    };
+  }
+
+  const faults: [string, { verdict: string; cable: string; motor: string; step: string }][] = [
+    ['isolation-sound', { verdict: 'go', cable: 'proven-good', motor: 'proven-good', step: 'neither-suspect' }],
+    ['isolation-motor-bad', { verdict: 'no-go', cable: 'proven-good', motor: 'proven-bad', step: 'replace-motor' }],
+    ['isolation-cable-bad', { verdict: 'no-go', cable: 'proven-bad', motor: 'proven-good', step: 'replace-cable' }],
+    [
+      'isolation-cable-blind-spot',
+      { verdict: 'no-go', cable: 'proven-bad', motor: 'proven-good', step: 'replace-cable' },
+    ],
+    ['isolation-both-bad', { verdict: 'no-go', cable: 'proven-bad', motor: 'proven-bad', step: 'replace-both' }],
+    [
+      'isolation-wet-connector',
+      { verdict: 'undecided', cable: 'undecided', motor: 'undecided', step: 're-measure-contradiction' },
+    ],
+  ];
+
+  it.each(faults)('%s, all stages taken, is judged as the netlist is: %o', (network, expected) => {
+    const { verdict, parts, next } = assessIsolation(read(network, ['cable', 'bonded', 'motor']));
+    expect({ verdict, cable: parts.cable, motor: parts.motor }).toEqual({
+      verdict: expected.verdict,
+      cable: expected.cable,
+      motor: expected.motor,
+    });
+    expect(next.map(({ code }) => code)).toContain(expected.step);
+  });
+
+  it.each(faults)('%s, joined alone, is go only where nothing is bad', (network, { cable, motor, verdict }) => {
+    const alone = assessIsolation(read(network, [])).verdict;
+    expect(alone).toBe(verdict === 'go' ? 'go' : 'no-go');
+    expect([cable, motor].includes('proven-bad') && alone === 'go').toBe(false);
+  });
+
+  it('the free cable does not show a leak to its own PE core, the bonded row does', () => {
+    const network = 'isolation-cable-blind-spot';
+    expect(value(network, 'cableV')).toBeGreaterThan(1e9);
+    expect(value(network, 'bondedV')).toBeLessThan(2e6);
+    const free = assessIsolation(read(network, ['cable', 'motor']));
+    expect(free.parts.cable).toBe('undecided');
+    expect(free.next.map(({ code }) => code)).toContain('take-bonded-row');
+  });
+
+  it.each(faults.filter(([network]) => network !== 'isolation-wet-connector'))(
+    '%s fits the parallel law: joined is all cores, bonded, beside the motor',
+    (network) => {
+      const findings = assessIsolation(read(network, ['cable', 'bonded', 'motor'])).findings.map(({ code }) => code);
+      expect(findings).toContain('fit');
+    },
+  );
+
+  it('the wet connector does not fit', () => {
+    const { findings } = assessIsolation(read('isolation-wet-connector', ['cable', 'bonded', 'motor']));
+    expect(findings.map(({ code }) => code)).toContain('joined-too-low');
+  });
+});
+
+describe('the parallel law', () => {
+  it.each(networks.filter((network) => network.startsWith('isolation')))('gives what %s reads', (network) => {
+    const wet = network === 'isolation-wet-connector' ? 20e6 : 1e12;
+    const cores = ['bondedU', 'bondedV', 'bondedW', 'motorU'].map((name) => value(network, name));
+    // The windings of a few ohms between the terminals are all that the law leaves out.
+    expect(parallel([...cores, wet]) / value(network, 'joinedU')).toBeCloseTo(1, 5);
+  });
+
+  it('joins the three leaks of a star winding into one', () => {
+    expect(parallel([9e9, 9e9, 9e9]) / value('isolation-sound', 'motorV')).toBeCloseTo(1, 5);
+  });
+
+  it('gives the two resistances of an ohmmeter’s view of a sound bridge', () => {
+    // Upper and lower arm of a phase in series, three such arms and the bleed resistor side by side.
+    const arms = [960e3, 970.5e3, 966e3];
+    const busAlone = parallel([...arms, 1e6]);
+    expect(value('bridge-sound', 'plusU') + value('bridge-sound', 'minusU')).toBeGreaterThan(busAlone);
+    expect(value('bridge-open-upper', 'minusU')).toBeCloseTo(60e3, 0);
+  });
+});

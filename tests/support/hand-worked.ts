@@ -1,0 +1,126 @@
+import type {
+  BridgeInput,
+  Instrument,
+  InsulationInput,
+  IsolationInput,
+  PartStatus,
+  StageReadings,
+  Verdict,
+} from '../../src/calc/index.ts';
+import cases from '../unit/calc/hand-worked-cases.json' with { type: 'json' };
+import { typed, typedPhases } from './typed.ts';
+
+/** What each case expects: the verdict, the codes and steps that matter, and why, worked by hand from the rules. */
+interface Expected {
+  title: string;
+  verdict: Verdict;
+  why: string;
+  codes?: string[];
+  absent?: string[];
+  steps?: string[];
+  absentSteps?: string[];
+}
+
+interface StatedInstrument {
+  percent?: number;
+  counts?: number;
+  upperLimit?: string;
+}
+
+interface BridgeCase extends Expected {
+  plus: string;
+  minus: string;
+  bus?: string;
+  leads?: BridgeInput['motorLeads'];
+  tolerance?: number;
+  meter?: StatedInstrument;
+  suspects?: string[];
+}
+
+interface InsulationCase extends Expected {
+  phases: string;
+  occasion?: InsulationInput['occasion'];
+  pe?: string;
+  test?: string;
+  rated?: string;
+  winding?: string;
+  ambient?: string;
+  humidity?: string;
+  class?: InsulationInput['machineClass'];
+  method?: InsulationInput['correction'];
+  tester?: StatedInstrument;
+}
+
+interface IsolationCase extends Expected {
+  joined: string;
+  cable?: string;
+  bonded?: string;
+  motor?: string;
+  ends?: boolean;
+  symptom?: boolean;
+  test?: string;
+  winding?: string;
+  method?: IsolationInput['correction'];
+  tester?: StatedInstrument;
+  parts?: Partial<Record<'cable' | 'motor' | 'protectiveConductor', PartStatus>>;
+}
+
+export const bridgeCases = cases.bridge as BridgeCase[];
+export const insulationCases = cases.insulation as InsulationCase[];
+export const isolationCases = cases.isolation as IsolationCase[];
+
+function stated({ upperLimit, ...accuracy }: StatedInstrument = {}): Instrument {
+  const limit = upperLimit === undefined ? undefined : typed(upperLimit);
+  return limit?.kind === 'value' ? { ...accuracy, upperLimit: limit.value } : accuracy;
+}
+
+/** What is left out is as usual: a discharged bus and the motor leads off. */
+export function bridgeInput({ plus, minus, bus = '0.02 V', leads = 'off', tolerance, meter }: BridgeCase): BridgeInput {
+  return {
+    busVoltage: typed(bus, 'voltage'),
+    motorLeads: leads,
+    dcPlus: typedPhases(plus),
+    dcMinus: typedPhases(minus),
+    instrument: stated(meter),
+    ...(tolerance === undefined ? {} : { tolerancePercent: tolerance }),
+  };
+}
+
+/** What is left out is as usual: after a trip, 400 V motor at 20 °C, 500 V test, halving rule, PE sound, no air. */
+export function insulationInput(one: InsulationCase): InsulationInput {
+  return {
+    occasion: one.occasion ?? 'after-trip',
+    readings: typedPhases(one.phases),
+    pe: typed(one.pe ?? '0.2 Ω'),
+    testVoltage: typed(one.test ?? '500 V', 'voltage'),
+    ratedVoltage: typed(one.rated ?? '400 V', 'voltage'),
+    windingTemperature: typed(one.winding ?? '20 °C', 'temperature'),
+    ambient: typed(one.ambient ?? '', 'temperature'),
+    humidity: typed(one.humidity ?? '', 'percent'),
+    machineClass: one.class ?? 'random-wound',
+    correction: one.method ?? 'halving',
+    instrument: stated(one.tester),
+    testMinutes: typed('1 min', 'duration'),
+  };
+}
+
+function stage(text: string): StageReadings {
+  const [U = '', V = '', W = '', PE = ''] = text.split('|');
+  return { ...typedPhases([U, V, W].join('|')), PE: typed(PE) };
+}
+
+/** What is left out is as usual: stage not taken, 500 V test, motor at 20 °C, ends not looked at, no symptom. */
+export function isolationInput(one: IsolationCase): IsolationInput {
+  return {
+    joined: stage(one.joined),
+    ...(one.cable === undefined ? {} : { cable: stage(one.cable) }),
+    ...(one.bonded === undefined ? {} : { bonded: typedPhases(one.bonded) }),
+    ...(one.motor === undefined ? {} : { motor: stage(one.motor) }),
+    cableEndsChecked: one.ends ?? false,
+    suspectedAnyway: one.symptom ?? false,
+    testVoltage: typed(one.test ?? '500 V', 'voltage'),
+    windingTemperature: typed(one.winding ?? '20 °C', 'temperature'),
+    correction: one.method ?? 'halving',
+    instrument: stated(one.tester),
+  };
+}
