@@ -1,3 +1,4 @@
+import { byteLength } from './read-visit.ts';
 import type { VisitRecord } from './visit-schema.ts';
 
 export interface ExportedFile {
@@ -16,13 +17,12 @@ export function fileName({ machine, axis, createdAt }: VisitRecord): string {
   return `${['visit', ...parts, createdAt.slice(0, 10)].join('-')}.json`;
 }
 
-/** Short enough that the whole name stays below 255 bytes in any script. */
-const longestPart = 24;
+/** Short enough that the whole name stays below the 255 bytes that file systems take, in any script. */
+const most = { characters: 40, bytes: 100 };
 
 function safe(text: string): string {
   const joined = text.normalize('NFC').replaceAll(/[^\p{L}\p{N}]+/gu, '-');
-  return [...joined]
-    .slice(0, longestPart)
-    .join('')
-    .replaceAll(/^-+|-+$/g, '');
+  const characters = [...joined].slice(0, most.characters);
+  while (byteLength(characters.join('')) > most.bytes) characters.pop();
+  return characters.join('').replaceAll(/^-+|-+$/g, '');
 }
