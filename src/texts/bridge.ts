@@ -82,7 +82,9 @@ export const bridgeFindings: FindingSentences<BridgeCode> = {
     `OL was noted without the range. The reading ${positions(finding.readings.slice(0, 1))} counts as open only if the meter was on its highest range.`,
   'rail-too-close': (finding) => {
     const { least, most, tolerance } = finding.numbers;
-    return `Too close to call: with the accuracy of your meter, the readings from ${rail(finding)} differ by ${most === undefined ? `${percent(least)} or more` : `anything from ${percent(least)} to ${percent(most)}`}; ${percent(tolerance)} is allowed.`;
+    return most === undefined
+      ? `The readings from ${rail(finding)} do not tell whether they agree within ${percent(tolerance)}.`
+      : `Too close to call: with the accuracy of your meter, the readings from ${rail(finding)} differ by anything from ${percent(least)} to ${percent(most)}; ${percent(tolerance)} is allowed.`;
   },
   'rail-order-unexpected': (finding) =>
     `The readings from ${rail(finding)} agree, but they are not of the usual size (${usualSize(finding.limits)}).`,

@@ -1,5 +1,5 @@
 import type { Finding, InsulationCode, InsulationStepCode } from '../calc/index.ts';
-import { formatRounded, limitValue } from '../calc/index.ts';
+import { formatQuantity, formatRounded, limitValue } from '../calc/index.ts';
 import { type FindingSentences, listed, type StepSentences } from './sentences.ts';
 
 const ohms = (value: number | undefined) => formatRounded(value ?? 0, 'Ω');
@@ -14,7 +14,7 @@ export const methodNames: Record<string, string> = {
 
 function reads({ readings, numbers, names }: Finding): string {
   const bound = names.kind === 'over' ? 'at least ' : names.kind === 'under' ? 'at most ' : '';
-  const raw = numbers.raw === undefined ? 'over-range' : `${bound}${ohms(numbers.raw)}`;
+  const raw = numbers.raw === undefined ? 'over-range' : `${bound}${formatQuantity(numbers.raw, 'Ω')}`;
   return `${readings[0]} to PE reads ${raw}`;
 }
 

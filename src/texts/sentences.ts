@@ -4,10 +4,10 @@ import type { Finding, Step } from '../calc/index.ts';
 export type FindingSentences<Code extends string> = Record<Code, (finding: Finding<Code>) => string>;
 export type StepSentences<Code extends string> = Record<Code, (step: Step<Code>) => string>;
 
-/** How a percentage stands in a sentence: two significant digits below ten, none after the mark above. */
+/** How a percentage stands in a sentence: digits enough that 10.1 % is not told as the 10 % that would be allowed. */
 export function percent(value: number | undefined): string {
   if (value === undefined) return '';
-  return `${value < 10 ? Number(value.toPrecision(2)) : Math.round(value)} %`;
+  return `${value < 100 ? Number(value.toPrecision(value < 10 ? 2 : 3)) : Math.round(value)} %`;
 }
 
 /** "U", "U and V", "U, V and W". */
