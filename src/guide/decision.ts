@@ -1,5 +1,14 @@
 import type { StepId, VisitAnswers } from './answers.ts';
-import { cableProofs, driveProofs, motorProofs, type Part, type Proof } from './evidence.ts';
+import {
+  damageOpen,
+  feedbackGone,
+  insulationSettled,
+  isolationClears,
+  isolationLeavesOpen,
+  type Part,
+  type Proof,
+  provenBad,
+} from './evidence.ts';
 
 export interface PartDecision {
   part: Part;
@@ -9,6 +18,7 @@ export interface PartDecision {
 /** What is still open, and what would decide it. */
 export type OpenItem =
   | 'feedback-cable-or-device'
+  | 'damage-open'
   | 'retry-not-done'
   | 'bridge-open'
   | 'insulation-open'
@@ -20,8 +30,8 @@ export type OpenItem =
 
 /**
  * `replace`: at least one part is proven bad. `inconclusive`: every check passes and the trip goes on, so the drive is
- * replaced by exclusion. `no-fault-found`: every check passes and the trip stays away. `mechanical`: every electrical
- * check passes and the axis is stiff or its brake drags. `undecided`: something open must be decided first.
+ * replaced by exclusion. `no-fault-found`: every check passes and the trip stays away. `mechanical`: every measurement
+ * passes and the axis is stiff or its brake drags. `undecided`: something open must be decided first.
  */
 export type DecisionKind = 'replace' | 'inconclusive' | 'no-fault-found' | 'mechanical' | 'undecided';
 
@@ -37,62 +47,34 @@ export interface Decision {
 
 /** The decision that complete answers lead to. Only parts with proof are replaced. */
 export function decide(visit: VisitAnswers): Decision {
-  const replace = [
-    { part: 'drive' as const, proofs: driveProofs(visit) },
-    { part: 'motor' as const, proofs: motorProofs(visit) },
-    { part: 'motor-cable' as const, proofs: cableProofs(visit) },
-    ...feedbackParts(visit),
-    { part: 'protective-conductor' as const, proofs: peProofs(visit) },
-  ].filter(({ proofs }) => proofs.length > 0);
+  const replace: PartDecision[] = provenBad(visit);
   const good = goodParts(visit).filter((part) => !replace.some((bad) => bad.part === part));
   const baseline = (['bridge', 'insulation', 'isolation', 'winding', 'winding-motor'] as const).filter(
     (id) => visit[id] !== undefined,
   );
-  const open = openItems(visit).filter((item) => !explained(item, replace));
+  const open = openItems(visit).filter((item) => !explained(item, replace, visit));
   const decision = { replace, good, open, baseline };
   if (replace.length > 0) return { kind: 'replace', ...decision };
   const last = visit['retry-all']?.answer.result;
-  if (open.includes('mechanics')) return { kind: 'mechanical', ...decision };
+  if (open.length === 1 && open[0] === 'mechanics') return { kind: 'mechanical', ...decision };
   if (open.length > 0 || last === undefined) return { kind: 'undecided', ...decision };
   if (last === 'no-trip') return { kind: 'no-fault-found', ...decision };
   const byExclusion: PartDecision = { part: 'drive', proofs: ['all-passed-still-trips'] };
   return { kind: 'inconclusive', ...decision, replace: [byExclusion], good: good.filter((part) => part !== 'drive') };
 }
 
-function feedbackParts(visit: VisitAnswers): PartDecision[] {
-  const cable: Proof[] =
-    visit.inspect?.answer.seen.feedbackCable === 'nothing' || !visit.inspect ? [] : ['feedback-cable-damaged'];
-  const device: Proof[] = [];
-  if (visit['retry-feedback-off']?.answer.result === 'no-trip') {
-    const separated = visit['retry-device-end']?.answer.result;
-    if (separated === 'trips') cable.push('trip-follows-feedback-cable');
-    if (separated === 'no-trip') device.push('trip-gone-without-device');
-  }
-  return [
-    { part: 'feedback-cable', proofs: cable },
-    { part: 'feedback-device', proofs: device },
-  ];
-}
-
-function peProofs(visit: VisitAnswers): Proof[] {
-  const fromIsolation = visit.isolation?.answer.assessment.parts.protectiveConductor === 'proven-bad';
-  const fromInsulation =
-    visit.insulation?.answer.assessment.findings.some(({ code }) => code === 'pe-not-short') === true;
-  return fromIsolation || fromInsulation ? ['pe-broken'] : [];
-}
-
+/** A part stays only if it passed what was measured of it, insulation and winding alike. */
 function goodParts(visit: VisitAnswers): Part[] {
-  const parts = visit.isolation?.answer.assessment.parts;
-  const joinedGood = visit.insulation?.answer.assessment.verdict === 'go' && parts === undefined;
+  const joined = visit.isolation === undefined && insulationSettled(visit);
+  const through = visit.winding?.answer.assessment.verdict;
+  const atMotor = visit['winding-motor']?.answer.assessment.verdict;
   const good: Part[] = [];
   if (visit.bridge?.answer.assessment.verdict === 'go') good.push('drive');
-  if (joinedGood || isGood(parts?.motor)) good.push('motor');
-  if (joinedGood || isGood(parts?.cable)) good.push('motor-cable');
+  if ((joined || isolationClears(visit, 'motor')) && (through === 'go' || atMotor === 'go')) good.push('motor');
+  // Bad through the cable and not known to be bad at the motor: a core of the cable may be broken.
+  const coreInDoubt = through === 'no-go' && atMotor !== 'no-go';
+  if ((joined || isolationClears(visit, 'cable')) && !coreInDoubt) good.push('motor-cable');
   return good;
-}
-
-function isGood(status: string | undefined): boolean {
-  return status === 'proven-good' || status === 'not-suspect';
 }
 
 const undecided = (answer: { assessment: { verdict: string } } | undefined) =>
@@ -100,18 +82,18 @@ const undecided = (answer: { assessment: { verdict: string } } | undefined) =>
 
 function openItems(visit: VisitAnswers): OpenItem[] {
   const open: OpenItem[] = [];
-  const feedbackGone = visit['retry-feedback-off']?.answer.result === 'no-trip';
-  if (feedbackGone && visit['retry-device-end']?.answer.result === 'not-done') open.push('feedback-cable-or-device');
+  if (feedbackGone(visit) && visit['retry-device-end']?.answer.result === 'not-done')
+    open.push('feedback-cable-or-device');
+  if (damageOpen(visit)) open.push('damage-open');
   const retries = (['retry-feedback-off', 'retry-leads-off', 'retry-all'] as const).map(
     (id) => visit[id]?.answer.result,
   );
   if (retries.includes('not-done')) open.push('retry-not-done');
   if (undecided(visit.bridge?.answer)) open.push('bridge-open');
-  const parts = visit.isolation?.answer.assessment.parts;
-  if (undecided(visit.insulation?.answer) && !(isGood(parts?.cable) && isGood(parts?.motor)))
-    open.push('insulation-open');
-  if (parts?.cable === 'not-tested' || parts?.cable === 'undecided') open.push('cable-open');
-  if (parts?.motor === 'not-tested' || parts?.motor === 'undecided') open.push('motor-open');
+  const joinedFails = visit.insulation !== undefined && !insulationSettled(visit);
+  if (joinedFails || undecided(visit.isolation?.answer)) open.push('insulation-open');
+  if (isolationLeavesOpen(visit, 'cable')) open.push('cable-open');
+  if (isolationLeavesOpen(visit, 'motor')) open.push('motor-open');
   if (undecided(visit.winding?.answer) || undecided(visit['winding-motor']?.answer)) open.push('winding-open');
   const mechanics = visit.mechanics?.answer.found;
   if (mechanics === 'stiff' || mechanics === 'brake-drags') open.push('mechanics');
@@ -120,7 +102,7 @@ function openItems(visit: VisitAnswers): OpenItem[] {
 }
 
 /** A part that is replaced needs no further test of itself; a retry that was not done matters only while nothing is proven. */
-function explained(item: OpenItem, replace: readonly PartDecision[]): boolean {
+function explained(item: OpenItem, replace: readonly PartDecision[], visit: VisitAnswers): boolean {
   const replaced = (part: Part) => replace.some((one) => one.part === part);
   switch (item) {
     case 'retry-not-done':
@@ -133,10 +115,17 @@ function explained(item: OpenItem, replace: readonly PartDecision[]): boolean {
     case 'winding-open':
       return replaced('motor');
     case 'insulation-open':
-      return replaced('motor') && replaced('motor-cable');
+      return insulationExplained(replaced, visit);
     case 'feedback-cable-or-device':
       return replaced('feedback-cable') || replaced('feedback-device');
     default:
       return false;
   }
+}
+
+/** A joined reading that did not pass is explained once a part of it is proven bad and each other part is settled. */
+function insulationExplained(replaced: (part: Part) => boolean, visit: VisitAnswers): boolean {
+  const cable = replaced('motor-cable') || isolationClears(visit, 'cable');
+  const motor = replaced('motor') || isolationClears(visit, 'motor');
+  return cable && motor && (replaced('motor-cable') || replaced('motor') || replaced('protective-conductor'));
 }

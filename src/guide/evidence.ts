@@ -18,14 +18,20 @@ export type Proof =
   | 'trip-gone-without-device'
   | 'feedback-cable-damaged';
 
-/** A burnt drive is not switched on again, not even for a trial. */
+/** A burnt drive is not switched on again, not even for a trial; a wet or chafed one not before that is mended. */
 export function mayBePowered(visit: VisitAnswers): boolean {
-  return visit.inspect?.answer.seen.drive !== 'burnt';
+  return visit.inspect?.answer.seen.drive === 'nothing';
+}
+
+/** Damage that proves no part bad, but must be dried or mended before the axis is tried as a whole. */
+export function damageOpen(visit: VisitAnswers): boolean {
+  const seen = visit.inspect?.answer.seen;
+  return seen?.drive === 'wet' || seen?.drive === 'chafed' || seen?.feedbackCable === 'wet';
 }
 
 export function driveProofs(visit: VisitAnswers): Proof[] {
   const proofs: Proof[] = [];
-  if (!mayBePowered(visit)) proofs.push('drive-burnt');
+  if (visit.inspect?.answer.seen.drive === 'burnt') proofs.push('drive-burnt');
   if (visit.symptom?.answer.when === 'control-off' && visit['retry-feedback-off']?.answer.result === 'trips') {
     proofs.push('trips-without-feedback');
   }
@@ -61,12 +67,72 @@ export function cableProofs(visit: VisitAnswers): Proof[] {
   return proofs;
 }
 
-/** The symptom or what was seen points at the cable, so that a good joined reading is not enough. */
-export function cableSuspect(visit: VisitAnswers): boolean {
-  const seen = visit.inspect?.answer.seen.motorCable ?? 'nothing';
-  return visit.symptom?.answer.when === 'position-or-cable' || seen !== 'nothing';
+/** The trip goes away with the feedback unplugged: the cable or the device, as the second retry tells. */
+export function feedbackGone(visit: VisitAnswers): boolean {
+  return visit['retry-feedback-off']?.answer.result === 'no-trip';
+}
+
+function feedbackCableProofs(visit: VisitAnswers): Proof[] {
+  const proofs: Proof[] = [];
+  const seen = visit.inspect?.answer.seen.feedbackCable;
+  // Water proves nothing: a wet cable is dried and looked at again.
+  if (seen === 'burnt' || seen === 'chafed') proofs.push('feedback-cable-damaged');
+  if (feedbackGone(visit) && visit['retry-device-end']?.answer.result === 'trips') {
+    proofs.push('trip-follows-feedback-cable');
+  }
+  return proofs;
+}
+
+function feedbackDeviceProofs(visit: VisitAnswers): Proof[] {
+  const gone = feedbackGone(visit) && visit['retry-device-end']?.answer.result === 'no-trip';
+  return gone ? ['trip-gone-without-device'] : [];
+}
+
+/** The later and closer measurement counts: where the isolation finds PE sound, the insulation test had a bad contact. */
+function peProofs(visit: VisitAnswers): Proof[] {
+  const separate = visit.isolation?.answer.assessment.parts.protectiveConductor;
+  const together = visit.insulation?.answer.assessment.findings.some(({ code }) => code === 'pe-not-short') === true;
+  return separate === 'proven-bad' || (together && separate !== 'proven-good') ? ['pe-broken'] : [];
+}
+
+/** Every part with what proves it bad; parts without proof are left out. */
+export function provenBad(visit: VisitAnswers): { part: Part; proofs: Proof[] }[] {
+  const all: { part: Part; proofs: Proof[] }[] = [
+    { part: 'drive', proofs: driveProofs(visit) },
+    { part: 'motor', proofs: motorProofs(visit) },
+    { part: 'motor-cable', proofs: cableProofs(visit) },
+    { part: 'feedback-cable', proofs: feedbackCableProofs(visit) },
+    { part: 'feedback-device', proofs: feedbackDeviceProofs(visit) },
+    { part: 'protective-conductor', proofs: peProofs(visit) },
+  ];
+  return all.filter(({ proofs }) => proofs.length > 0);
+}
+
+/** Motor or cable looks damaged. */
+export function looksDamaged(visit: VisitAnswers): boolean {
+  const seen = visit.inspect?.answer.seen;
+  return seen !== undefined && (seen.motor !== 'nothing' || seen.motorCable !== 'nothing');
+}
+
+/** The symptom or what was seen points at cable or motor, so that a good joined reading is not enough. */
+export function suspectedAnyway(visit: VisitAnswers): boolean {
+  return visit.symptom?.answer.when === 'position-or-cable' || looksDamaged(visit);
 }
 
 export function insulationSettled(visit: VisitAnswers): boolean {
   return visit.insulation?.answer.assessment.verdict === 'go';
+}
+
+/** Whether the isolation clears this part: by its own readings, or by joined ones that nothing speaks against. */
+export function isolationClears(visit: VisitAnswers, part: 'cable' | 'motor'): boolean {
+  const status = visit.isolation?.answer.assessment.parts[part];
+  if (status === 'not-suspect') return insulationSettled(visit) && !suspectedAnyway(visit);
+  return status === 'proven-good';
+}
+
+/** Neither proven bad nor cleared. */
+export function isolationLeavesOpen(visit: VisitAnswers, part: 'cable' | 'motor'): boolean {
+  const status = visit.isolation?.answer.assessment.parts[part];
+  if (status === 'not-suspect') return suspectedAnyway(visit);
+  return status === 'not-tested' || status === 'undecided';
 }

@@ -55,6 +55,13 @@ export function nextStep(visit: VisitAnswers): GuideState {
     offPath: offPath(visit, path),
     conditions,
   });
+  /** Back to the lockout that no longer holds: what stands after it is for later. */
+  const lockAgain = (lockout: LockoutId): GuideState => {
+    path.length = path.findIndex(({ id }) => id === lockout);
+    path.push({ id: lockout, status: 'check-again' });
+    conditions.lockedBy = undefined;
+    return stopped(lockout);
+  };
 
   let id: PlainStepId | 'decide' = 'find-drive';
   while (id !== 'decide') {
@@ -75,7 +82,10 @@ export function nextStep(visit: VisitAnswers): GuideState {
       definition.touches ? conditions.lockedBy : undefined,
       supportFor(definition.energy),
     ];
-    if (!take(id, restsOn, problemOf(visit, id))) return stopped(id);
+    if (!take(id, restsOn, problemOf(visit, id))) {
+      const { lockedBy } = conditions;
+      return definition.touches && lockedBy && poweredSince(visit, lockedBy) ? lockAgain(lockedBy) : stopped(id);
+    }
     if (definition.energy !== 'none' && wasPowered(visit, id)) {
       conditions.lockedBy = undefined;
       lastPower = id;
@@ -89,8 +99,8 @@ export function nextStep(visit: VisitAnswers): GuideState {
 
 function problemOf(visit: VisitAnswers, id: PlainStepId): Problem | undefined {
   const answer = visit[id]?.answer;
-  const problem = definitions[id].problem as (given: unknown) => Problem | undefined;
-  return answer === undefined ? undefined : problem(answer);
+  const problem = definitions[id].problem as (given: unknown, all: VisitAnswers) => Problem | undefined;
+  return answer === undefined ? undefined : problem(answer, visit);
 }
 
 function supportFor(energy: 'none' | 'power' | 'enable'): StepId | undefined {
@@ -119,6 +129,12 @@ function gravityLoaded(visit: VisitAnswers): boolean {
 function wasPowered(visit: VisitAnswers, id: StepId): boolean {
   const answer = visit[id]?.answer;
   return answer !== undefined && 'result' in answer && answer.result !== 'not-done';
+}
+
+/** Also by a step that a correction has taken off the way: hands may go near conductors only after a newer lockout. */
+function poweredSince(visit: VisitAnswers, lockout: LockoutId): boolean {
+  const since = visit[lockout]?.seq ?? 0;
+  return (Object.keys(visit) as StepId[]).some((id) => (visit[id]?.seq ?? 0) > since && wasPowered(visit, id));
 }
 
 function offPath(visit: VisitAnswers, path: readonly PathStep[]): StepId[] {

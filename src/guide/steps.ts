@@ -1,6 +1,16 @@
 import { judgeDischarge } from '../calc/index.ts';
 import type { Answers, LockoutId, RetryAnswer, StepId, VisitAnswers } from './answers.ts';
-import { cableSuspect, driveBad, insulationSettled, mayBePowered, motorBad } from './evidence.ts';
+import {
+  damageOpen,
+  feedbackGone,
+  insulationSettled,
+  isolationLeavesOpen,
+  looksDamaged,
+  mayBePowered,
+  motorBad,
+  provenBad,
+  suspectedAnyway,
+} from './evidence.ts';
 
 /** Why an answer does not let the visit go on. */
 export type Problem =
@@ -22,7 +32,7 @@ interface StepDefinition<Id extends StepId> {
   /** Earlier answers that this one rests on; changed later, this one must be confirmed. */
   restsOn: readonly StepId[];
   /** Undefined where the answer lets the visit go on. */
-  problem: (answer: Answers[Id]) => Problem | undefined;
+  problem: (answer: Answers[Id], visit: VisitAnswers) => Problem | undefined;
   next: (visit: VisitAnswers) => PlainStepId | 'decide';
 }
 
@@ -36,20 +46,21 @@ const done = ({ done: isDone }: { done: boolean }): Problem | undefined => (isDo
 const retried = ({ powerAllowed, result }: RetryAnswer): Problem | undefined =>
   !powerAllowed && result !== 'not-done' ? 'power-not-allowed' : undefined;
 
-const measured = ({
-  assessment,
-  leftOpen,
-}: {
-  assessment: { verdict: string };
+interface Measured {
+  assessment: { verdict: string; findings: readonly { severity: string }[] };
   leftOpen: boolean;
-}): Problem | undefined => (assessment.verdict === 'undecided' && !leftOpen ? 'undecided' : undefined);
+}
+
+/** A charged bus is never left open: the lockout that the visit rests on does not hold. */
+const measured = ({ assessment, leftOpen }: Measured): Problem | undefined => {
+  if (assessment.findings.some(({ severity }) => severity === 'stop')) return 'bus-not-discharged';
+  return assessment.verdict === 'undecided' && !leftOpen ? 'undecided' : undefined;
+};
 
 /** A bad motor never excuses skipping the cable, nor the other way round: both parts need their proof. */
-const bothPartsKnown = ({ assessment, leftOpen }: Answers['isolation']): Problem | undefined => {
-  const open = [assessment.parts.cable, assessment.parts.motor].some(
-    (part) => part === 'not-tested' || part === 'undecided',
-  );
-  return (open || assessment.verdict === 'undecided') && !leftOpen ? 'undecided' : undefined;
+const bothPartsKnown = (answer: Answers['isolation'], visit: VisitAnswers): Problem | undefined => {
+  const open = isolationLeavesOpen(visit, 'cable') || isolationLeavesOpen(visit, 'motor');
+  return open && !answer.leftOpen ? 'undecided' : measured(answer);
 };
 
 /**
@@ -62,10 +73,10 @@ export const definitions: Definitions = {
     energy: 'none',
     restsOn: [],
     // A drive can only name an axis that it has.
-    problem: ({ observation, axesOnDrive, indicatedAxis = 0 }) =>
-      observation === 'looked' && (indicatedAxis < 1 || indicatedAxis > axesOnDrive)
-        ? 'indication-contradicts'
-        : undefined,
+    problem: ({ observation, axesOnDrive, indicatedAxis }) => {
+      if (indicatedAxis === undefined) return observation === 'looked' ? 'indication-contradicts' : undefined;
+      return indicatedAxis >= 1 && indicatedAxis <= axesOnDrive ? undefined : 'indication-contradicts';
+    },
     next: () => 'symptom',
   },
   symptom: { touches: false, energy: 'none', restsOn: [], problem: () => undefined, next: () => 'inspect' },
@@ -86,8 +97,7 @@ export const definitions: Definitions = {
     energy: 'power',
     restsOn: ['unplug-feedback'],
     problem: retried,
-    next: (visit) =>
-      visit['retry-feedback-off']?.answer.result === 'no-trip' ? 'unplug-device-end' : 'disconnect-leads',
+    next: (visit) => (feedbackGone(visit) ? 'unplug-device-end' : 'disconnect-leads'),
   },
   'unplug-device-end': {
     touches: true,
@@ -101,7 +111,8 @@ export const definitions: Definitions = {
     energy: 'power',
     restsOn: ['unplug-device-end'],
     problem: retried,
-    next: () => 'decide',
+    // The feedback explains the trip, but not a motor or cable that looks damaged.
+    next: (visit) => (looksDamaged(visit) ? 'disconnect-leads' : 'decide'),
   },
   mechanics: { touches: true, energy: 'none', restsOn: [], problem: () => undefined, next: () => 'disconnect-leads' },
   'disconnect-leads': {
@@ -124,7 +135,7 @@ export const definitions: Definitions = {
     energy: 'none',
     restsOn: ['disconnect-leads'],
     problem: measured,
-    next: (visit) => (cableSuspect(visit) || !insulationSettled(visit) ? 'isolation' : 'winding'),
+    next: (visit) => (suspectedAnyway(visit) || !insulationSettled(visit) ? 'isolation' : 'winding'),
   },
   isolation: {
     touches: true,
@@ -154,20 +165,28 @@ export const definitions: Definitions = {
   reconnect: {
     touches: true,
     energy: 'none',
-    restsOn: ['bridge', 'insulation'],
+    restsOn: ['bridge', 'insulation', 'isolation', 'winding'],
     problem: done,
     next: () => 'retry-all',
   },
   'retry-all': { touches: false, energy: 'enable', restsOn: ['reconnect'], problem: retried, next: () => 'decide' },
 };
 
-/** Everything is put together and powered again only if every measurement passed. */
+/** Everything is put together and powered again only if every measurement passed and nothing speaks against it. */
 function afterMeasuring(visit: VisitAnswers): PlainStepId | 'decide' {
   const passed = (['bridge', 'insulation', 'winding'] as const).every(
     (id) => visit[id]?.answer.assessment.verdict === 'go',
   );
   const isolation = visit.isolation?.answer.assessment.verdict ?? 'go';
-  return passed && isolation === 'go' && !driveBad(visit) ? 'reconnect' : 'decide';
+  const separated = !isolationLeavesOpen(visit, 'cable') && !isolationLeavesOpen(visit, 'motor');
+  const faulty = provenBad(visit).length > 0 || feedbackGone(visit) || damageOpen(visit) || hindered(visit);
+  return passed && isolation === 'go' && separated && !faulty ? 'reconnect' : 'decide';
+}
+
+/** A stiff axis is mended before it is tried: a trip of it would tell nothing. */
+function hindered(visit: VisitAnswers): boolean {
+  const mechanics = visit.mechanics?.answer.found;
+  return mechanics === 'stiff' || mechanics === 'brake-drags';
 }
 
 export const lockoutRule = {

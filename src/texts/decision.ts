@@ -30,6 +30,8 @@ export const proofTexts: Record<Proof, string> = {
 export const openTexts: Record<OpenItem, string> = {
   'feedback-cable-or-device':
     'Feedback cable or device: the trip went away without them, but which of the two is not known. Retry with the cable plugged in at the drive and unplugged at the device.',
+  'damage-open':
+    'Drive or feedback cable looks damaged. Dry or mend it, look again, and say what you see then. Until then nothing is tried with power.',
   'retry-not-done': 'A retry with power was not done. Have it done by someone who is permitted to.',
   'bridge-open': 'The output stage is undecided. Repeat the six readings as the verdict asks.',
   'insulation-open': 'The insulation is undecided. Repeat the test as the verdict asks.',

@@ -1,0 +1,35 @@
+import { describe, expect, it } from 'vitest';
+import { isolationClassNames } from './support/options.ts';
+import { Walk } from './support/walk.ts';
+
+describe('every state that a visit can reach from the empty record', () => {
+  const walk = new Walk();
+  const decisions = [...walk.kinds.values()].reduce((sum, count) => sum + count, 0);
+  console.info(
+    [
+      `state walk: ${walk.states} states, ${walk.transitions} transitions, ${walk.variants} variants`,
+      `${decisions} decisions (${[...walk.kinds].map(([kind, count]) => `${kind} ${count}`).join(', ')})`,
+      `longest visit ${walk.longest} answers, ${isolationClassNames.length} combinations of isolation`,
+    ].join('; '),
+  );
+
+  it('keeps every rule of safety and proof', () => {
+    const found = [...walk.faults].map(([rule, { count, example }]) => `${rule}: ${count} times, first${example}`);
+    expect(found.join('\n\n')).toBe('');
+  });
+
+  it('reaches every kind of decision', () => {
+    expect([...walk.kinds.keys()].sort()).toEqual([
+      'inconclusive',
+      'mechanical',
+      'no-fault-found',
+      'replace',
+      'undecided',
+    ]);
+  });
+
+  it('asks for every step but the spare lockout: no way has four steps with power', () => {
+    expect(walk.steps.size).toBe(21);
+    expect(walk.steps.has('lockout-4')).toBe(false);
+  });
+});

@@ -1,0 +1,80 @@
+import type { VisitAnswers } from '../../../../src/guide/answers.ts';
+import type { DecisionKind } from '../../../../src/guide/decision.ts';
+import type { Part } from '../../../../src/guide/evidence.ts';
+
+/**
+ * What the answers on the way prove, worked out again from issue 4 and the articles. It shares no code with the guide.
+ */
+export interface Proven {
+  bad: Set<Part>;
+  /** Passed its own measurements and nothing speaks against it. */
+  mayBeGood: Set<Part>;
+  passed: boolean;
+  kind: DecisionKind;
+}
+
+export function proven(visit: VisitAnswers): Proven {
+  const verdict = (id: 'bridge' | 'insulation' | 'isolation' | 'winding' | 'winding-motor') =>
+    visit[id]?.answer.assessment.verdict;
+  const result = (id: 'retry-feedback-off' | 'retry-device-end' | 'retry-leads-off' | 'retry-all') =>
+    visit[id]?.answer.result;
+  const seen = visit.inspect?.answer.seen;
+  const parts = visit.isolation?.answer.assessment.parts;
+  const gone = result('retry-feedback-off') === 'no-trip';
+  const insulationPeBroken = visit.insulation?.answer.assessment.findings.some((f) => f.code === 'pe-not-short');
+
+  const evidence: Record<Part, boolean[]> = {
+    drive: [
+      seen?.drive === 'burnt',
+      result('retry-feedback-off') === 'trips',
+      result('retry-leads-off') === 'trips',
+      verdict('bridge') === 'no-go',
+    ],
+    motor: [parts?.motor === 'proven-bad', verdict('winding-motor') === 'no-go'],
+    'motor-cable': [parts?.cable === 'proven-bad', verdict('winding') === 'no-go' && verdict('winding-motor') === 'go'],
+    // Wet is dried and looked at again: water on a cable proves nothing.
+    'feedback-cable': [
+      gone && result('retry-device-end') === 'trips',
+      seen?.feedbackCable === 'burnt' || seen?.feedbackCable === 'chafed',
+    ],
+    'feedback-device': [gone && result('retry-device-end') === 'no-trip'],
+    // The later and closer measurement counts where the two differ.
+    'protective-conductor': [
+      parts?.protectiveConductor === 'proven-bad' ||
+        (insulationPeBroken === true && parts?.protectiveConductor !== 'proven-good'),
+    ],
+  };
+  const bad = new Set((Object.keys(evidence) as Part[]).filter((part) => evidence[part].some(Boolean)));
+
+  const suspect =
+    visit.symptom?.answer.when === 'position-or-cable' ||
+    (seen !== undefined && (seen.motorCable !== 'nothing' || seen.motor !== 'nothing'));
+  const good = (status: string | undefined) =>
+    status === 'proven-good' || (status === 'not-suspect' && verdict('insulation') === 'go' && !suspect);
+  const joinedGood = verdict('insulation') === 'go' && visit.isolation === undefined && !suspect;
+  const windingGood = verdict('winding') === 'go' || verdict('winding-motor') === 'go';
+  const coreBroken = verdict('winding') === 'no-go' && verdict('winding-motor') !== 'no-go';
+  const mayBeGood = new Set<Part>();
+  if (verdict('bridge') === 'go') mayBeGood.add('drive');
+  if ((joinedGood || good(parts?.motor)) && windingGood) mayBeGood.add('motor');
+  if ((joinedGood || good(parts?.cable)) && !coreBroken) mayBeGood.add('motor-cable');
+  for (const part of bad) mayBeGood.delete(part);
+
+  const measured = (['bridge', 'insulation', 'winding'] as const).every((id) => verdict(id) === 'go');
+  const separated = suspect ? good(parts?.cable) && good(parts?.motor) : (verdict('isolation') ?? 'go') === 'go';
+  const passed = measured && separated && (verdict('isolation') ?? 'go') === 'go' && bad.size === 0;
+  const allRetries = !(['retry-feedback-off', 'retry-leads-off', 'retry-all'] as const).some(
+    (id) => result(id) === 'not-done',
+  );
+  const mechanics = visit.mechanics?.answer.found ?? 'free';
+  const kind = (): DecisionKind => {
+    if (bad.size > 0) return 'replace';
+    if (!passed || !allRetries || mechanics === 'not-checked') return 'undecided';
+    // Water and chafed leads in drive or feedback cable prove nothing, and are mended before anything is tried.
+    if (seen?.feedbackCable !== 'nothing' || seen.drive !== 'nothing') return 'undecided';
+    if (mechanics !== 'free') return 'mechanical';
+    if (result('retry-all') === undefined) return 'undecided';
+    return result('retry-all') === 'no-trip' ? 'no-fault-found' : 'inconclusive';
+  };
+  return { bad, mayBeGood, passed, kind: kind() };
+}
