@@ -39,6 +39,7 @@ export function formatFigure(value: number, unit: Unit): string {
       return `${numeral(value)}\u00a0times`;
     case 's':
     case 'axes':
+    case 'counts':
     case 'characters':
     case 'entries':
       return `${numeral(value)}\u00a0${unit}`;
