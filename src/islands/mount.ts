@@ -1,6 +1,6 @@
 import { type ComponentType, h, hydrate } from 'preact';
 import type { CalculatorName } from './form/calculator-form.ts';
-import { isBlankTyped, typedIn } from './form/dom-values.ts';
+import { typedIn } from './form/dom-values.ts';
 import { keptTyped } from './form/keep.ts';
 import type { IslandProps } from './form/use-form.ts';
 
@@ -16,10 +16,10 @@ async function mount(element: HTMLElement): Promise<void> {
   const name = element.dataset.island as CalculatorName;
   const calculator = await load[name]();
   // Read after the script has come: until this line the person may have been typing.
-  const typed = typedIn(element);
-  const start = isBlankTyped(typed) ? keptTyped(name) : typed;
+  const kept = keptTyped(name);
+  const start = { ...kept, ...typedIn(element) };
   const visits: IslandProps['visits'] = JSON.parse(element.dataset.visits ?? '[]');
-  hydrate(h(calculator, { visits, start }), element);
+  hydrate(h(calculator, { visits, start, startIsKept: Object.keys(kept).length > 0 }), element);
   element.dataset.live = '';
 }
 

@@ -156,6 +156,18 @@ describe('what was typed', () => {
     expect(await page.inputValue('#bridge-minusV')).toBe('45.9k');
   });
 
+  test('is still there later in the same tab, and the page says so', async () => {
+    const page = await calculator('/calculators/bridge/');
+    await page.fill('#bridge-plusU', '123k');
+    await page.locator('#bridge-plusU').blur();
+    await page.goto(page.url().replace('bridge', 'insulation'));
+    await page.goBack();
+    await page.getByText('These entries are from before, in this tab.').waitFor();
+    expect(await page.inputValue('#bridge-plusU')).toBe('123k');
+    await page.getByRole('button', { name: 'Undo' }).click();
+    expect(await page.inputValue('#bridge-plusU')).toBe('');
+  });
+
   test('before the script has come is kept', async () => {
     const context = await (await browser()).newContext();
     let release = () => {};

@@ -1,10 +1,10 @@
-import type { CalculatorName } from './calculator-form.ts';
 import type { ChoiceField } from './field.ts';
 import { fieldError } from './shown-error.ts';
 import type { FormState } from './use-form.ts';
 
 interface Props {
-  name: CalculatorName;
+  /** What the ids of the fields begin with. */
+  name: string;
   field: ChoiceField;
   form: FormState;
 }

@@ -29,7 +29,7 @@ export function FormFrame({ definition, label, form, visits, children, drawing }
       {children}
       <ErrorSummary definition={definition} form={form} />
       {drawing}
-      <VerdictPanel name={definition.name} outcome={form.outcome} />
+      <VerdictPanel name={definition.name} label={label} outcome={form.outcome} />
     </form>
   );
 }

@@ -1,12 +1,12 @@
 import type { ComponentChildren } from 'preact';
-import type { CalculatorName } from './calculator-form.ts';
 import type { ReadingField } from './field.ts';
 import { ReadingInput } from './ReadingInput.tsx';
 import type { FormState } from './use-form.ts';
 import { useOpening } from './use-opening.ts';
 
 interface Props {
-  name: CalculatorName;
+  /** What the ids of the fields begin with. */
+  name: string;
   summary: string;
   hint?: string;
   fields: readonly ReadingField[];

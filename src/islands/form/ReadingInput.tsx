@@ -1,12 +1,12 @@
 import { missing } from '../../calc/index.ts';
-import type { CalculatorName } from './calculator-form.ts';
 import { echo } from './echo.ts';
 import type { ReadingField } from './field.ts';
 import { fieldError } from './shown-error.ts';
 import type { FormState } from './use-form.ts';
 
 interface Props {
-  name: CalculatorName;
+  /** What the ids of the fields begin with. */
+  name: string;
   field: ReadingField;
   form: FormState;
 }

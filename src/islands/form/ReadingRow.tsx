@@ -1,10 +1,10 @@
-import type { CalculatorName } from './calculator-form.ts';
 import type { ReadingField } from './field.ts';
 import { ReadingInput } from './ReadingInput.tsx';
 import type { FormState } from './use-form.ts';
 
 interface Props {
-  name: CalculatorName;
+  /** What the ids of the fields begin with. */
+  name: string;
   legend: string;
   hint?: string;
   fields: readonly ReadingField[];

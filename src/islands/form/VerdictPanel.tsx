@@ -5,6 +5,8 @@ import { announcement, severityWords, shownVerdict, verdictWords, whyEmpty } fro
 
 interface Props {
   name: CalculatorName;
+  /** Of the calculator: a page may hold several verdicts. */
+  label: string;
   outcome: Outcome;
 }
 
@@ -12,7 +14,7 @@ interface Props {
  * The verdict with its reasons, next steps and limits. The bar stays at the foot of the window until the panel slides
  * over it, so that a change is seen on a phone. It is for eyes and fingers only: others hear the status.
  */
-export function VerdictPanel({ name, outcome }: Props) {
+export function VerdictPanel({ name, label, outcome }: Props) {
   const verdict = shownVerdict(outcome);
   const id = `${name}-verdict`;
   return (
@@ -25,8 +27,8 @@ export function VerdictPanel({ name, outcome }: Props) {
         <span>{verdictWords[verdict]}</span>
         <span class="verdict-bar-more">Why</span>
       </div>
-      <section class="verdict" data-verdict={verdict} id={id} tabIndex={-1} aria-labelledby={`${id}-word`}>
-        <h3 class="verdict-word" id={`${id}-word`}>
+      <section class="verdict" data-verdict={verdict} id={id} tabIndex={-1} aria-label={`${label}: verdict`}>
+        <h3 class="verdict-word">
           <VerdictShape verdict={verdict} />
           {verdictWords[verdict]}
         </h3>

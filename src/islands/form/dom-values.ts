@@ -10,7 +10,3 @@ export function typedIn(element: ParentNode): Typed {
 function holdsAnswer({ type, value, checked, defaultChecked }: HTMLInputElement): boolean {
   return type === 'radio' ? checked && !defaultChecked : value !== '';
 }
-
-export function isBlankTyped(typed: Typed): boolean {
-  return Object.keys(typed).length === 0;
-}

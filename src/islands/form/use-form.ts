@@ -17,6 +17,8 @@ export interface IslandProps {
   visits: WorkedVisit[];
   /** What the browser had in the fields before the script came, or what was kept in this tab. */
   start?: Typed;
+  /** Some of it was kept from before: the person is told, since it may belong to another axis. */
+  startIsKept?: boolean;
   /** Where the form is part of a visit: hears each change that has settled. The tab then keeps nothing of its own. */
   onSettled?: (typed: Typed) => void;
   /** Said beside a field, by its id: where its entry comes from. */
@@ -91,6 +93,8 @@ export function useForm<F extends string, S extends string, A extends Assessment
 
   useEffect(() => {
     setLive(true);
+    if (props.startIsKept)
+      setChange({ text: 'These entries are from before, in this tab.', before: blankForm(fields) });
     settle(latest.current);
     const fillFromAddress = () => {
       const visit = props.visits.find(({ id }) => id === caseInAddress());
