@@ -1,7 +1,7 @@
-import type { CalculatorName, Outcome } from './calculator-form.ts';
+import type { CalculatorName, FindingLine, Outcome } from './calculator-form.ts';
 import { LimitsUsed } from './LimitsUsed.tsx';
 import { VerdictShape } from './VerdictShape.tsx';
-import { announcement, severityWords, shownVerdict, verdictWords, whyEmpty } from './verdict-words.ts';
+import { announcement, findingsShown, severityWords, shownVerdict, verdictWords, whyEmpty } from './verdict-words.ts';
 
 interface Props {
   name: CalculatorName;
@@ -32,22 +32,29 @@ export function VerdictPanel({ name, label, outcome }: Props) {
           <VerdictShape verdict={verdict} />
           {verdictWords[verdict]}
         </h3>
-        {outcome.state === 'judged' ? <Reasons outcome={outcome} /> : <p>{whyEmpty(outcome)}</p>}
+        <Findings lines={findingsShown(outcome)} />
+        {outcome.state === 'judged' ? <WhatNext outcome={outcome} /> : <p>{whyEmpty(outcome)}</p>}
       </section>
     </>
   );
 }
 
-function Reasons({ outcome }: { outcome: Extract<Outcome, { state: 'judged' }> }) {
+function Findings({ lines }: { lines: readonly FindingLine[] }) {
+  if (lines.length === 0) return null;
+  return (
+    <ul class="findings">
+      {lines.map(({ severity, text }) => (
+        <li key={text} data-severity={severity}>
+          <b>{severityWords[severity]}:</b> {text}
+        </li>
+      ))}
+    </ul>
+  );
+}
+
+function WhatNext({ outcome }: { outcome: Extract<Outcome, { state: 'judged' }> }) {
   return (
     <>
-      <ul class="findings">
-        {outcome.findings.map(({ severity, text }) => (
-          <li key={text} data-severity={severity}>
-            <b>{severityWords[severity]}:</b> {text}
-          </li>
-        ))}
-      </ul>
       {outcome.steps.length > 0 && <h4>Next</h4>}
       {outcome.steps.length > 0 && (
         <ol class="next-steps">

@@ -27,7 +27,7 @@ export interface FindingLine {
 /** What the verdict panel shows. `stop` is a verdict of its own here: nothing is judged because going on is dangerous. */
 export type Outcome<A extends Assessment = Assessment> =
   | { state: 'blank' }
-  | { state: 'unreadable'; errors: Record<string, FieldError> }
+  | { state: 'unreadable'; errors: Record<string, FieldError>; dangers: FindingLine[] }
   | { state: 'unchosen'; questions: string[] }
   | {
       state: 'judged';
@@ -40,22 +40,28 @@ export type Outcome<A extends Assessment = Assessment> =
 
 const weight: Severity[] = ['stop', 'fail', 'undecided', 'caution', 'pass', 'note'];
 
-/** From what stands in the form to what is said about it. An entry that can't be read gives no verdict. */
+/**
+ * From what stands in the form to what is said about it. An entry that can't be read gives no verdict, but never
+ * hides a danger that the other entries show.
+ */
 export function judge<F extends string, S extends string, A extends Assessment<F, S>>(
   form: CalculatorForm<F, S, A>,
   typed: Typed,
 ): Outcome<A> {
   const read = readForm(form.fields, typed);
-  if (Object.keys(read.errors).length > 0) return { state: 'unreadable', errors: read.errors };
-  if (isBlank(form.fields, typed)) return { state: 'blank' };
-  if (read.unchosen.length > 0) return { state: 'unchosen', questions: read.unchosen.map(({ name }) => name) };
+  const isReadable = Object.keys(read.errors).length === 0;
+  if (isReadable && isBlank(form.fields, typed)) return { state: 'blank' };
+  if (isReadable && read.unchosen.length > 0)
+    return { state: 'unchosen', questions: read.unchosen.map(({ name }) => name) };
   const assessment = form.assess(read);
   const findings = assessment.findings
     .map((finding) => ({ severity: finding.severity, text: form.findingTexts[finding.code](finding) }))
     .sort((a, b) => weight.indexOf(a.severity) - weight.indexOf(b.severity));
+  const dangers = findings.filter(({ severity }) => severity === 'stop');
+  if (!isReadable) return { state: 'unreadable', errors: read.errors, dangers };
   return {
     state: 'judged',
-    verdict: findings.some(({ severity }) => severity === 'stop') ? 'stop' : assessment.verdict,
+    verdict: dangers.length > 0 ? 'stop' : assessment.verdict,
     assessment,
     findings,
     steps: assessment.next.map((step) => form.stepTexts[step.code](step)),

@@ -1,5 +1,5 @@
 import type { Severity } from '../../calc/index.ts';
-import type { Outcome } from './calculator-form.ts';
+import type { FindingLine, Outcome } from './calculator-form.ts';
 
 export type Shown = 'go' | 'no-go' | 'undecided' | 'stop' | 'empty';
 
@@ -21,7 +21,14 @@ export const severityWords: Record<Severity, string> = {
 };
 
 export function shownVerdict(outcome: Outcome): Shown {
+  if (outcome.state === 'unreadable' && outcome.dangers.length > 0) return 'stop';
   return outcome.state === 'judged' ? outcome.verdict : 'empty';
+}
+
+/** The reasons to show. Beside an entry that can't be read, only the dangers. */
+export function findingsShown(outcome: Outcome): FindingLine[] {
+  if (outcome.state === 'judged') return outcome.findings;
+  return outcome.state === 'unreadable' ? outcome.dangers : [];
 }
 
 /** Why there is no verdict, and what to do about it. */
@@ -42,6 +49,6 @@ export function whyEmpty(outcome: Outcome): string {
 
 /** What a screen reader hears when the verdict changes: the word and the weightiest reason. */
 export function announcement(outcome: Outcome): string {
-  const reason = outcome.state === 'judged' ? outcome.findings[0]?.text : whyEmpty(outcome);
-  return outcome.state === 'blank' ? '' : `Verdict: ${verdictWords[shownVerdict(outcome)]}. ${reason ?? ''}`;
+  const reason = findingsShown(outcome)[0]?.text ?? whyEmpty(outcome);
+  return outcome.state === 'blank' ? '' : `Verdict: ${verdictWords[shownVerdict(outcome)]}. ${reason}`;
 }

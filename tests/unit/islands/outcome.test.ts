@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { judge, type Outcome } from '../../../src/islands/form/calculator-form.ts';
-import { announcement, shownVerdict, whyEmpty } from '../../../src/islands/form/verdict-words.ts';
+import { announcement, findingsShown, shownVerdict, whyEmpty } from '../../../src/islands/form/verdict-words.ts';
 import { forms, liftVisit } from './visits.ts';
 
 const bridge = (changes = {}) => judge(forms.bridge, liftVisit('bridge', changes));
@@ -22,6 +22,14 @@ describe('the verdict panel', () => {
     const outcome = bridge({ busVoltage: '320 V' });
     expect(shownVerdict(outcome)).toBe('stop');
     expect(announcement(outcome)).toMatch(/^Verdict: Stop\. Stop\. The bus/);
+  });
+
+  test('shows stop also beside an entry that can’t be read', () => {
+    const outcome = bridge({ busVoltage: '320 V', plusU: 'x' });
+    expect(outcome.state).toBe('unreadable');
+    expect(shownVerdict(outcome)).toBe('stop');
+    expect(findingsShown(outcome).map(({ severity }) => severity)).toEqual(['stop']);
+    expect(shownVerdict(bridge({ plusU: 'x' }))).toBe('empty');
   });
 
   test('names each limit once', () => {
