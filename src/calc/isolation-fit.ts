@@ -1,7 +1,7 @@
 import { type Finding, finding } from './assessment.ts';
 import { type Interval, intervalOf } from './interval.ts';
 import { type LimitId, limitValue } from './limits.ts';
-import { besideKnown, parallelInterval } from './parallel-law.ts';
+import { besideKnown, parallel, parallelInterval } from './parallel-law.ts';
 import { type Phase, type Phases, phases } from './phases.ts';
 import type { Reading } from './reading.ts';
 
@@ -40,7 +40,9 @@ export function checkFit({ joined, cable, bonded, motor }: Rows): Finding<FitCod
   }
   const index = phases.indexOf(worst);
   if (cores && complete(cable)) return implied('implied-motor', worst, read(joined[worst]), cores, index);
-  if (windings && complete(motor)) return implied('implied-cable', worst, read(joined[worst]), windings, index);
+  // Each reading of the motor is already that of all three windings: one of them counts.
+  const winding = windings?.slice(index, index + 1);
+  if (winding && complete(motor)) return implied('implied-cable', worst, read(joined[worst]), winding, 0);
   return [];
 }
 
@@ -64,7 +66,9 @@ function compare(
   allKnown: boolean,
   bondedKnown: boolean,
 ): Finding<FitCode>[] {
-  const least = allKnown ? parallelInterval([...cores, ...windings]).lo : 0;
+  // Of the motor too one reading counts, the lowest.
+  const motor = Math.min(...windings.map(({ lo }) => lo));
+  const least = allKnown ? parallel([...cores.map(({ lo }) => lo), motor]) : 0;
   const found: Finding<FitCode>[] = [];
   for (const [index, phase] of phases.entries()) {
     const [core, winding] = [cores[index], windings[index]];
@@ -96,7 +100,7 @@ function implied(
 ): Finding<FitCode>[] {
   const own = known[index];
   if (own === undefined) return [];
-  // At least one core is in parallel, at most all three; both bounds are kept.
+  // Of the cable at least one core is in parallel, at most all three; both bounds are kept.
   const lowest = besideKnown(joined, [own]).lo;
   const highest = besideKnown(joined, known).hi;
   const numbers = finite({ lowest, highest });

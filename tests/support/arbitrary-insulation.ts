@@ -48,6 +48,25 @@ export const testVoltage: fc.Arbitrary<Reading> = mostly(
 
 const percent = (value: number): Reading => ({ kind: 'value', value, unit: '%', resolution: 1 });
 
+/** The air: mostly not given, at times whole, now and then half. */
+const air: fc.Arbitrary<Pick<InsulationInput, 'ambient' | 'humidity'>> = fc.oneof(
+  { weight: 4, arbitrary: fc.constant({ ambient: missing, humidity: missing }) },
+  {
+    weight: 4,
+    arbitrary: fc.record({
+      ambient: fc.constantFrom(20, 35, 70).map((one) => celsius(one, 1)),
+      humidity: fc.constantFrom(30, 60, 100).map(percent),
+    }),
+  },
+  {
+    weight: 1,
+    arbitrary: fc.constantFrom(
+      { ambient: celsius(25, 1), humidity: missing },
+      { ambient: missing, humidity: percent(60) },
+    ),
+  },
+);
+
 /** Visits to a winding, near the limits of every rule. */
 export const insulationInput: fc.Arbitrary<InsulationInput> = fc
   .constantFrom('after-trip' as const, 'routine' as const)
@@ -63,11 +82,7 @@ export const insulationInput: fc.Arbitrary<InsulationInput> = fc
         15,
       ),
       windingTemperature,
-      ambient: fc.oneof(
-        fc.constant<Reading>(missing),
-        fc.constantFrom<Reading>(celsius(20, 1), celsius(35, 1), celsius(70, 1)),
-      ),
-      humidity: fc.oneof(fc.constant<Reading>(missing), fc.constantFrom(30, 60, 100).map(percent)),
+      air,
       machineClass: mostly(
         fc.constant('random-wound' as const),
         fc.constantFrom('form-wound' as const, 'pre-1970' as const),
@@ -78,7 +93,8 @@ export const insulationInput: fc.Arbitrary<InsulationInput> = fc
         fc.constantFrom('thermosetting' as const, 'table' as const),
         2,
       ),
-      instrument: fc.oneof(fc.constant({}), instrument(testerLimits)),
+      instrument: mostly(fc.constant({}), instrument(testerLimits), 2),
       testMinutes: fc.constantFrom<Reading>(missing, { kind: 'value', value: 1, unit: 'min' }),
     }),
-  );
+  )
+  .map(({ air, ...rest }) => ({ ...rest, ...air }));

@@ -1,0 +1,107 @@
+import { describe, expect, it } from 'vitest';
+import { checkFit } from '../../../src/calc/isolation-fit.ts';
+import { typedPhases } from '../../support/typed.ts';
+
+function fit(joined: string, parts: { cable?: string; bonded?: string; motor?: string }) {
+  const row = (text: string | undefined) => (text === undefined ? undefined : typedPhases(text));
+  return checkFit({
+    joined: typedPhases(joined),
+    cable: row(parts.cable),
+    bonded: row(parts.bonded),
+    motor: row(parts.motor),
+  });
+}
+const codes = (...parameters: Parameters<typeof fit>) => fit(...parameters).map(({ code }) => code);
+
+describe('all stages taken', () => {
+  const cable = '900M | 900M | 900M';
+  const parts = { cable, bonded: cable, motor: '300M | 300M | 300M' };
+
+  it('fit where joined is what cable and motor make side by side', () => {
+    // 900/3 and 300 MΩ side by side are 150 MΩ.
+    expect(codes('150M | 150M | 150M', parts)).toEqual(['fit']);
+  });
+
+  it('fit within the error that an insulation tester may have, on both sides', () => {
+    // At most one core and the motor, 225 MΩ, each 30 % high: 292 MΩ; joined 30 % low: up to 417 MΩ.
+    expect(codes('400M | 400M | 400M', parts)).toEqual(['fit']);
+    expect(codes('420M | 420M | 420M', parts)).toContain('joined-too-high');
+    // At least 150 MΩ, 30 % low: 105 MΩ; joined 30 % high: down to 81 MΩ.
+    expect(codes('82M | 82M | 82M', parts)).toEqual(['fit']);
+    expect(codes('80M | 80M | 80M', parts)).toContain('joined-too-low');
+  });
+
+  it('say which terminal does not fit, with the figures as read', () => {
+    const found = fit('150M | 150M | 80M', parts);
+    expect(found).toHaveLength(1);
+    expect(found[0]).toMatchObject({ code: 'joined-too-low', readings: ['joinedW', 'cableW', 'motorW'] });
+    expect(found[0]?.numbers).toMatchObject({ joinedLo: 80e6, joinedHi: 80e6 });
+    expect(found[0]?.numbers.least).toBeCloseTo(105e6, 0);
+  });
+
+  it('take the lower of free and bonded row for each core', () => {
+    const bonded = '900M | 1.5M | 900M';
+    expect(codes('1.49M | 1.49M | 1.49M', { ...parts, bonded })).toEqual(['fit']);
+  });
+
+  it('without the bonded row leave a leak to the PE core possible', () => {
+    expect(codes('1.5M | 1.5M | 1.5M', { cable, motor: parts.motor })).toEqual([
+      'joined-needs-bonded',
+      'joined-needs-bonded',
+      'joined-needs-bonded',
+    ]);
+  });
+
+  it('do not fit where joined passes the point and the parts together can’t', () => {
+    const tight = '120M | 120M | 120M';
+    expect(codes('110M | 110M | 110M', { cable: tight, bonded: tight, motor: tight })).toContain('joined-too-high');
+    expect(codes('90M | 90M | 90M', { cable: tight, bonded: tight, motor: tight })).toEqual(['fit']);
+  });
+
+  it('say nothing of a terminal that is missing', () => {
+    expect(codes('150M | | ', parts)).toEqual(['fit']);
+    expect(codes(' | | ', parts)).toEqual([]);
+    expect(codes('150M | 150M | 150M', { ...parts, motor: '300M | | ' })).toEqual([]);
+  });
+
+  it('over-ranges fit with anything above their bound', () => {
+    expect(codes('>550M | >550M | >550M', { cable: '>2G | >2G | >2G', motor: '>2G | >2G | >2G' })).toEqual(['fit']);
+    expect(codes('2M | 2M | 2M', { cable: '>2G | >2G | >2G', motor: '>2G | >2G | >2G' })).toContain(
+      'joined-needs-bonded',
+    );
+  });
+});
+
+describe('the value of a stage that was not taken', () => {
+  it('of the motor comes from joined and cable', () => {
+    const [implied] = fit('2M | 2M | 2M', { cable: '5G | 5G | 5G', bonded: '5G | 5G | 5G' });
+    expect(implied?.code).toBe('implied-motor');
+    // Joined 1.4 to 2.6 MΩ; three cores of 3.5 GΩ and more beside it hardly count.
+    expect(implied?.numbers.lowest).toBeCloseTo(1.4e6, -3);
+    expect(implied?.numbers.highest).toBeCloseTo(2.6058e6, -3);
+  });
+
+  it('of the cable comes from joined and motor', () => {
+    const [implied] = fit('2M | 2M | 2M', { motor: '300M | 300M | 300M' });
+    expect(implied?.code).toBe('implied-cable');
+    // 2.6 MΩ beside 210 MΩ, once: the three readings of the motor are one and the same insulation.
+    expect(implied?.numbers.highest).toBeCloseTo(1 / (1 / 2.6e6 - 1 / 210e6), 0);
+  });
+
+  it('has no upper end where the known part may explain joined alone', () => {
+    const [implied] = fit('2M | 2M | 2M', { motor: '2M | 2M | 2M' });
+    expect(implied?.numbers.highest).toBeUndefined();
+    expect(implied?.numbers.lowest).toBeGreaterThan(2e6);
+  });
+
+  it('is reckoned from the lowest joined terminal', () => {
+    const [implied] = fit('600M | 2M | 600M', { cable: '5G | 5G | 5G' });
+    expect(implied?.readings).toEqual(['joinedV']);
+  });
+
+  it('is not reckoned from half a stage, or from joined alone', () => {
+    expect(codes('2M | 2M | 2M', { cable: '5G | 5G | ' })).toEqual([]);
+    expect(codes('2M | 2M | 2M', {})).toEqual([]);
+    expect(codes('2M | 2M | 2M', { bonded: '5G | 5G | 5G' })).toEqual([]);
+  });
+});
