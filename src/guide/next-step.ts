@@ -12,6 +12,8 @@ export interface PathStep {
   problem?: Problem;
 }
 
+type LockoutBroken = Pick<PathStep, 'status' | 'problem'>;
+
 /** What the guide assumes of the machine at a step. The walk only ever goes on as these allow. */
 export interface Conditions {
   /** The lockout that holds now, answered and found good; undefined while the supply may be on. */
@@ -55,10 +57,10 @@ export function nextStep(visit: VisitAnswers): GuideState {
     offPath: offPath(visit, path),
     conditions,
   });
-  /** Back to the lockout that no longer holds: what stands after it is for later. */
-  const lockAgain = (lockout: LockoutId): GuideState => {
+  /** Back to a lockout that does not hold: what stands after it is for later. */
+  const lockAgain = (lockout: LockoutId, broken: LockoutBroken): GuideState => {
     path.length = path.findIndex(({ id }) => id === lockout);
-    path.push({ id: lockout, status: 'check-again' });
+    path.push({ id: lockout, ...broken });
     conditions.lockedBy = undefined;
     return stopped(lockout);
   };
@@ -84,7 +86,8 @@ export function nextStep(visit: VisitAnswers): GuideState {
     ];
     if (!take(id, restsOn, problemOf(visit, id))) {
       const { lockedBy } = conditions;
-      return definition.touches && lockedBy && poweredSince(visit, lockedBy) ? lockAgain(lockedBy) : stopped(id);
+      const broken = definition.touches && lockedBy ? brokenSince(visit, lockedBy) : undefined;
+      return lockedBy && broken ? lockAgain(lockedBy, broken) : stopped(id);
     }
     if (definition.energy !== 'none' && wasPowered(visit, id)) {
       conditions.lockedBy = undefined;
@@ -131,10 +134,19 @@ function wasPowered(visit: VisitAnswers, id: StepId): boolean {
   return answer !== undefined && 'result' in answer && answer.result !== 'not-done';
 }
 
-/** Also by a step that a correction has taken off the way: hands may go near conductors only after a newer lockout. */
-function poweredSince(visit: VisitAnswers, lockout: LockoutId): boolean {
+/**
+ * Hands go near conductors only under the newest lockout: not after a later step with power, even one that a
+ * correction has taken off the way, nor after a later reading that found the bus charged.
+ */
+function brokenSince(visit: VisitAnswers, lockout: LockoutId): LockoutBroken | undefined {
   const since = visit[lockout]?.seq ?? 0;
-  return (Object.keys(visit) as StepId[]).some((id) => (visit[id]?.seq ?? 0) > since && wasPowered(visit, id));
+  const later = (Object.keys(visit) as StepId[]).filter((id) => (visit[id]?.seq ?? 0) > since);
+  if (later.includes('bridge') && busFoundCharged(visit)) return { status: 'problem', problem: 'bus-not-discharged' };
+  return later.some((id) => wasPowered(visit, id)) ? { status: 'check-again' } : undefined;
+}
+
+function busFoundCharged(visit: VisitAnswers): boolean {
+  return visit.bridge?.answer.assessment.findings.some(({ severity }) => severity === 'stop') === true;
 }
 
 function offPath(visit: VisitAnswers, path: readonly PathStep[]): StepId[] {

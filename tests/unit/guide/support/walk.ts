@@ -58,7 +58,8 @@ export class Walk {
     if (!option.stops && this.known.has(key)) return [];
     const longer = { ...visit, [due]: { seq: options.length + 1, answer: option.given[1] } };
     const state = nextStep(longer);
-    const stopped = state.due === due;
+    // Back at a step that has its answer: at this one, or at the lockout that turned out not to hold.
+    const stopped = state.due !== undefined && longer[state.due] !== undefined;
     const rule = (sentence: string, holds: boolean) =>
       holds || this.fault(sentence, [...options.map(({ given }) => given), option.given]);
     rule('an answer that does not suffice stops the visit', stopped || !option.stops);
