@@ -1,0 +1,184 @@
+import { describe, expect, it } from 'vitest';
+import { assessIsolation, type IsolationInput, missing, type StageReadings } from '../../../src/calc/index.ts';
+import { typed, typedPhases } from '../../support/typed.ts';
+
+const stage = (phases: string, PE: string): StageReadings => ({ ...typedPhases(phases), PE: typed(PE) });
+const stages = {
+  goodJoined: stage('600M | 600M | 600M', '0.2 Ω'),
+  badJoined: stage('2M | 2M | 2M', '0.2 Ω'),
+  goodCable: { cable: stage('5G | 5G | 5G', '>1G'), bonded: typedPhases('5G | 5G | 5G') },
+  badCable: { cable: stage('5G | 2M | 5G', '>1G'), bonded: typedPhases('5G | 2M | 5G') },
+  goodMotor: { motor: stage('5G | 5G | 5G', '0.1 Ω') },
+  badMotor: { motor: stage('2M | 2M | 2M', '0.1 Ω') },
+};
+
+const usual: IsolationInput = {
+  joined: stages.goodJoined,
+  cableEndsChecked: false,
+  suspectedAnyway: false,
+  testVoltage: typed('500 V', 'voltage'),
+  windingTemperature: typed('20', 'temperature'),
+  correction: 'halving',
+};
+
+const assess = (change: Partial<IsolationInput>) => assessIsolation({ ...usual, ...change });
+const steps = (change: Partial<IsolationInput>) => assess(change).next.map(({ code }) => code);
+const codes = (change: Partial<IsolationInput>) => assess(change).findings.map(({ code }) => code);
+
+describe('the order of the stages', () => {
+  const { badJoined, goodCable, badCable, goodMotor, badMotor } = stages;
+  const rows: [string, Partial<IsolationInput>, string, string[]][] = [
+    ['stage 1 good: stop', {}, 'go', ['neither-suspect']],
+    ['stage 1 bad: cable', { joined: badJoined }, 'no-go', ['test-cable-alone']],
+    ['then motor', { joined: badJoined, ...goodCable }, 'no-go', ['test-motor-alone']],
+    [
+      'then motor, though the cable is bad',
+      { joined: badJoined, ...badCable },
+      'no-go',
+      ['test-motor-alone', 'replace-cable'],
+    ],
+    [
+      'cable, though the motor is bad',
+      { joined: badJoined, ...badMotor },
+      'no-go',
+      ['test-cable-alone', 'replace-motor'],
+    ],
+    ['the motor it was', { joined: badJoined, ...goodCable, ...badMotor }, 'no-go', ['replace-motor']],
+    ['the cable it was', { joined: badJoined, ...badCable, ...goodMotor }, 'no-go', ['replace-cable']],
+    ['both', { joined: stage('1M | 1M | 1M', '0.2 Ω'), ...badCable, ...badMotor }, 'no-go', ['replace-both']],
+    ['neither', { joined: badJoined, ...goodCable, ...goodMotor }, 'undecided', ['re-measure-contradiction']],
+  ];
+  it.each(rows)('%s', (_, change, verdict, next) => {
+    expect(assess(change).verdict).toBe(verdict);
+    expect(steps(change)).toEqual(next);
+  });
+});
+
+describe('what is proven', () => {
+  const { badJoined, goodCable, badCable, goodMotor, badMotor } = stages;
+  const rows: [Partial<IsolationInput>, string, string][] = [
+    [{}, 'not-suspect', 'not-suspect'],
+    [{ suspectedAnyway: true }, 'not-tested', 'not-tested'],
+    [{ joined: badJoined }, 'not-tested', 'not-tested'],
+    [{ joined: badJoined, ...goodCable }, 'proven-good', 'not-tested'],
+    [{ joined: badJoined, ...badCable }, 'proven-bad', 'not-tested'],
+    [{ joined: badJoined, ...goodCable, ...badMotor }, 'proven-good', 'proven-bad'],
+    [{ joined: badJoined, ...badCable, ...goodMotor }, 'proven-bad', 'proven-good'],
+    [{ joined: badJoined, ...goodCable, ...goodMotor }, 'undecided', 'undecided'],
+    [{ ...badMotor }, 'not-tested', 'undecided'],
+    [{ ...badCable }, 'undecided', 'not-tested'],
+    [{ ...goodCable, ...goodMotor }, 'proven-good', 'proven-good'],
+    [{ joined: badJoined, cable: goodCable.cable }, 'undecided', 'not-tested'],
+  ];
+  it.each(rows)('case %#: cable %s, motor %s', (change, cable, motor) => {
+    expect(assess(change).parts).toMatchObject({ cable, motor });
+  });
+
+  it.each([
+    ['0.2 Ω', 'proven-good', 'go'],
+    ['OL', 'proven-bad', 'no-go'],
+    ['20 Ω', 'proven-bad', 'no-go'],
+    ['0 MΩ', 'undecided', 'undecided'],
+    ['', 'not-tested', 'undecided'],
+  ])('of the protective conductor that reads “%s”: %s, %s', (PE, protectiveConductor, verdict) => {
+    const change = { joined: stage('600M | 600M | 600M', PE) };
+    expect(assess(change).parts.protectiveConductor).toBe(protectiveConductor);
+    expect(assess(change).verdict).toBe(verdict);
+  });
+});
+
+describe('a broken protective conductor', () => {
+  const joined = stage('600M | 600M | 600M', 'OL');
+
+  it('is no-go though everything else is good', () => {
+    const change = { joined, ...stages.goodCable, ...stages.goodMotor };
+    expect(assess(change).verdict).toBe('no-go');
+    expect(steps(change)).toContain('find-broken-pe');
+  });
+
+  it('is in the cable or a connector where the motor has its PE', () => {
+    expect(codes({ joined, ...stages.goodMotor })).toContain('cable-pe-broken-implied');
+    expect(codes({ joined, motor: stage('5G | 5G | 5G', 'OL') })).not.toContain('cable-pe-broken-implied');
+  });
+});
+
+describe('contradictions', () => {
+  it('joined good and a part bad: nothing is replaced, everything measured again', () => {
+    for (const part of [stages.badMotor, stages.badCable]) {
+      expect(assess(part).verdict).toBe('undecided');
+      expect(codes(part)).toContain('good-joined-bad-part');
+      expect(steps(part)).toContain('re-measure-contradiction');
+      expect(steps(part).some((step) => step.startsWith('replace'))).toBe(false);
+    }
+  });
+
+  it('a misfit among readings that all pass is only a remark where joined is low', () => {
+    // 5 GΩ three times and 5 GΩ are 1.25 GΩ; 600 MΩ is lower than their errors explain, and still good.
+    const { findings, verdict } = assess({ ...stages.goodCable, ...stages.goodMotor });
+    expect(verdict).toBe('go');
+    expect(
+      findings.filter(({ code }) => code === 'joined-too-low').every(({ severity }) => severity === 'caution'),
+    ).toBe(true);
+  });
+
+  it('joined much too high with bad parts is a reason to measure again', () => {
+    const tight = typedPhases('120M | 120M | 120M');
+    const change = {
+      joined: stage('2G | 2G | 2G', '0.2 Ω'),
+      cable: { ...tight, PE: typed('>1G') },
+      bonded: tight,
+      motor: { ...tight, PE: typed('0.1 Ω') },
+    };
+    const { verdict, findings } = assess(change);
+    expect(verdict).toBe('undecided');
+    expect(
+      findings.filter(({ code, severity }) => code === 'joined-too-high' && severity === 'undecided'),
+    ).toHaveLength(3);
+  });
+});
+
+describe('what must be given', () => {
+  it.each([
+    ['', 'state-test-voltage'],
+    ['9 V', 'use-insulation-tester'],
+  ])('a test voltage of “%s”: %s', (text, next) => {
+    const change = { testVoltage: typed(text, 'voltage') };
+    expect(assess(change).verdict).toBe('undecided');
+    expect(steps(change)).toContain(next);
+  });
+
+  it('without a winding temperature a reading must hold at every usual one', () => {
+    const at = (size: string) =>
+      assess({ joined: stage(`${size} | ${size} | ${size}`, '0.2 Ω'), windingTemperature: missing }).verdict;
+    expect(at('400M')).toBe('go');
+    expect(at('399M')).toBe('undecided');
+    expect(at('391k')).toBe('undecided');
+    expect(at('390k')).toBe('no-go');
+  });
+
+  it('outside the validity of the method nothing passes', () => {
+    expect(assess({ windingTemperature: typed('-5', 'temperature') }).verdict).toBe('undecided');
+    expect(assess({ windingTemperature: typed('120', 'temperature') }).verdict).toBe('undecided');
+    expect(assess({ windingTemperature: missing, correction: 'thermosetting' }).verdict).toBe('undecided');
+  });
+
+  it('a joined stage that was not taken at all is asked for', () => {
+    const nothing = { joined: stage(' | | ', '') };
+    expect(assess(nothing).verdict).toBe('undecided');
+    expect(steps(nothing)).toEqual(['measure-joined', 'measure-pe-low-range']);
+  });
+});
+
+describe('a symptom that points here', () => {
+  it('asks for proof of both parts, and for the cable to be moved', () => {
+    const change = { suspectedAnyway: true };
+    expect(assess(change).verdict).toBe('undecided');
+    expect(codes(change)).toContain('symptom-outweighs-joined');
+    expect(steps(change)).toEqual(['flex-cable', 'test-cable-alone']);
+  });
+
+  it('is answered once both are proven good', () => {
+    expect(assess({ suspectedAnyway: true, ...stages.goodCable }).verdict).toBe('undecided');
+    expect(assess({ suspectedAnyway: true, ...stages.goodCable, ...stages.goodMotor }).verdict).toBe('go');
+  });
+});
