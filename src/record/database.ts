@@ -88,9 +88,9 @@ export function database(name = 'overcurrent-fieldbook', version = databaseVersi
         return value;
       } catch (error) {
         abort(tx);
-        // The transaction knows the reason, such as a full disk; the request only knows that it was given up.
-        const reason = await ended;
-        throw tx.error ?? error ?? reason;
+        await ended;
+        // The transaction knows the reason, such as a full disk; a request may only know that it was given up.
+        throw tx.error ?? error;
       }
     },
     close() {

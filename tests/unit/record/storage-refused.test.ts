@@ -73,16 +73,19 @@ describe('a full device', () => {
     expect(must(await store.save(mine)).revision).toBe(saved.revision + 1);
   });
 
-  test('also where the browser finds out only when it writes to the disk', async () => {
+  // What browsers do: the transaction is aborted, and it alone knows why.
+  test.each([
+    ['while the request runs', (_request: IDBRequest, abort: () => void) => abort()],
+    ['after it', (request: IDBRequest, abort: () => void) => request.addEventListener('success', abort)],
+  ])('also where the browser finds out only when it writes to the disk, %s', async (_when, giveUp) => {
     const store = tab(freshName());
     const saved = must(await store.save(lift));
     const { put } = IDBObjectStore.prototype;
     const spy = vi.spyOn(IDBObjectStore.prototype, 'put').mockImplementation(function (this: IDBObjectStore, value) {
       const request = put.call(this, value);
       const { transaction } = this;
-      // What browsers do: the transaction is aborted, and only it knows why.
       Object.defineProperty(transaction, 'error', { get: quota });
-      request.addEventListener('success', () => transaction.abort());
+      giveUp(request, () => transaction.abort());
       return request;
     });
     expect(await store.save({ ...saved, notes: 'x' })).toMatchObject({ ok: false, problem: { kind: 'full' } });
