@@ -59,6 +59,9 @@ const retry: StepField[] = [
   ]),
 ];
 
+/** Free words; the guide does not read them. */
+const remark: TextField = { kind: 'text', id: 'remark', name: 'What you see, in your words', long: true };
+
 const damages: Record<Damage, string> = { nothing: 'Nothing', burnt: 'Burnt', wet: 'Wet', chafed: 'Chafed' };
 const damageOptions = Object.entries(damages).map(([value, label]) => ({ value, label }));
 
@@ -109,6 +112,7 @@ export const stepFields: Record<AskedStepId, readonly StepField[]> = {
     seen('motor', 'seenMotor'),
     seen('motorCable', 'seenMotorCable'),
     seen('feedbackCable', 'seenFeedbackCable'),
+    remark,
   ],
   'unplug-feedback': done,
   'retry-feedback-off': retry,
@@ -121,6 +125,7 @@ export const stepFields: Record<AskedStepId, readonly StepField[]> = {
       { value: 'brake-drags', label: 'The brake drags' },
       { value: 'not-checked', label: 'Not checked', hint: 'The decision lists it as open.' },
     ]),
+    remark,
   ],
   'disconnect-leads': done,
   'support-axis': done,

@@ -1,0 +1,64 @@
+import { Choices } from '../form/Choices.tsx';
+import type { Typed } from '../form/field.ts';
+import { ReadingInput } from '../form/ReadingInput.tsx';
+import type { FormState } from '../form/use-form.ts';
+import { type AskedStepId, type StepField, stepFields } from './step-fields.ts';
+import { TextInput } from './TextInput.tsx';
+import { useStepForm } from './use-step-form.ts';
+
+interface Props {
+  id: AskedStepId;
+  start: Typed;
+  onSettled: (typed: Typed) => void;
+}
+
+/** A step that asks a few questions. */
+export function AskedStep({ id, start, onSettled }: Props) {
+  const fields = stepFields[id];
+  const form = useStepForm(fields, start, onSettled);
+  return (
+    <form class="step-form" noValidate onSubmit={(event) => event.preventDefault()}>
+      {fields.map((field) => (
+        <Field key={field.id} name={id} field={field} form={form} />
+      ))}
+    </form>
+  );
+}
+
+function Field({ name, field, form }: { name: string; field: StepField; form: FormState }) {
+  const id = `${name}-${field.id}`;
+  const value = form.typed[field.id] ?? '';
+  switch (field.kind) {
+    case 'choice':
+      return <Choices name={name} field={field} form={form} />;
+    case 'reading':
+      return <ReadingInput name={name} field={field} form={form} />;
+    case 'tick':
+      return (
+        <div class="choices tick">
+          <label for={id}>
+            <input
+              type="checkbox"
+              id={id}
+              checked={value === 'yes'}
+              onChange={(event) => form.choose(field.id, event.currentTarget.checked ? 'yes' : '')}
+            />
+            <span>{field.name}</span>
+          </label>
+        </div>
+      );
+    case 'text':
+      return (
+        <TextInput
+          id={id}
+          label={field.name}
+          hint={field.hint}
+          value={value}
+          digits={field.digits}
+          long={field.long}
+          onInput={(next) => form.type(field.id, next)}
+          onLeave={form.leave}
+        />
+      );
+  }
+}

@@ -1,0 +1,60 @@
+import { useMemo, useRef } from 'preact/hooks';
+import type { LockoutId } from '../../guide/answers.ts';
+import type { MeasurementStepId } from '../../record/step-forms.ts';
+import type { VisitRecord } from '../../record/visit-schema.ts';
+import { BridgeCalculator } from '../bridge/BridgeCalculator.tsx';
+import type { Typed } from '../form/field.ts';
+import { InsulationCalculator } from '../insulation/InsulationCalculator.tsx';
+import { IsolationCalculator } from '../isolation/IsolationCalculator.tsx';
+import { WindingCalculator } from '../winding/WindingCalculator.tsx';
+import { prefill } from './prefill.ts';
+
+const calculators = {
+  bridge: BridgeCalculator,
+  insulation: InsulationCalculator,
+  isolation: IsolationCalculator,
+  winding: WindingCalculator,
+  'winding-motor': WindingCalculator,
+};
+
+interface Props {
+  id: MeasurementStepId;
+  visit: VisitRecord;
+  lockedBy: LockoutId | undefined;
+  /** The guide waits for a decision of this step, or the person has left it open. */
+  askToLeaveOpen: boolean;
+  onSettled: (typed: Typed) => void;
+}
+
+/** A step that is one of the calculators, filled from the record and keeping its entries in it. */
+export function MeasuredStep({ id, visit, lockedBy, askToLeaveOpen, onSettled }: Props) {
+  const Calculator = calculators[id];
+  // What is offered when the step is opened stays as it is while the person types.
+  const { start, notes } = useMemo(() => prefill(visit, id, lockedBy), [id]);
+  const form = visit.steps[id]?.form ?? {};
+  const untouched = useRef<string>();
+  const keep = (typed: Typed) => {
+    // A calculator says at once what it was opened with; that is an entry only when the person has made it one.
+    untouched.current ??= JSON.stringify(typed);
+    if (visit.steps[id] === undefined && JSON.stringify(typed) === untouched.current) return;
+    onSettled({ ...typed, leftOpen: form.leftOpen ?? '' });
+  };
+  return (
+    <>
+      <Calculator visits={[]} start={start} notes={notes} onSettled={keep} />
+      {askToLeaveOpen && (
+        <div class="choices tick">
+          <label for={`${id}-left-open`}>
+            <input
+              type="checkbox"
+              id={`${id}-left-open`}
+              checked={form.leftOpen === 'yes'}
+              onChange={(event) => onSettled({ ...start, ...form, leftOpen: event.currentTarget.checked ? 'yes' : '' })}
+            />
+            <span>I can’t get a decision here. I leave it open and go on: the decision lists it.</span>
+          </label>
+        </div>
+      )}
+    </>
+  );
+}

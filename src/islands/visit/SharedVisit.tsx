@@ -1,0 +1,84 @@
+import { useMemo, useState } from 'preact/hooks';
+import { nextStep } from '../../guide/next-step.ts';
+import { isoTime } from '../../record/iso-time.ts';
+import type { Problem } from '../../record/problem.ts';
+import { readShare } from '../../record/share.ts';
+import type { VisitRecord } from '../../record/visit-schema.ts';
+import type { VisitStore } from '../../record/visit-store.ts';
+import { decisionHeadline } from '../../texts/decision.ts';
+import { stepTexts } from '../../texts/guide-steps.ts';
+import { completed } from './change-step.ts';
+import { recordAnswers } from './record-answers.ts';
+import { listHash, visitHash } from './route.ts';
+import { stepLine } from './step-line.ts';
+import { TakeIn } from './TakeIn.tsx';
+import { shownTime, visitTitle } from './visit-title.ts';
+
+/** What a link carries, shown before anything is stored. */
+export function SharedVisit({ share, store }: { share: string; store: VisitStore }) {
+  const read = useMemo(() => readShare(share, []), [share]);
+  if (!read.ok) return <Refused problem={read.problem} />;
+  // A calculator's link opens that calculator; here only visits are read.
+  if (read.value.kind !== 'visit') return null;
+  return <Offer visit={read.value.visit} store={store} />;
+}
+
+function Refused({ problem }: { problem: Problem }) {
+  return (
+    <>
+      <h1 tabIndex={-1}>This link can’t be opened</h1>
+      <p role="alert">{problem.message}</p>
+      <p>Nothing was stored or changed.</p>
+      <p>
+        <a class="button" href={listHash}>
+          To the visits on this device
+        </a>
+      </p>
+    </>
+  );
+}
+
+function Offer({ visit, store }: { visit: VisitRecord; store: VisitStore }) {
+  const [taken, setTaken] = useState(false);
+  const guide = nextStep(recordAnswers(visit));
+  const answered = guide.path.filter(({ id }) => visit.steps[id] !== undefined);
+  return (
+    <>
+      <h1 tabIndex={-1}>A visit from a link</h1>
+      <p>Nothing is stored yet. This is what the link holds:</p>
+      <h2>{visitTitle(visit)}</h2>
+      <p>
+        Begun {shownTime(visit.createdAt)}
+        {visit.person && ` by ${visit.person}`}.{' '}
+        {guide.decision ? decisionHeadline(guide.decision) : guide.due && `Due: ${stepTexts[guide.due].title}.`}
+      </p>
+      {answered.length > 0 && (
+        <ol class="shared-steps">
+          {answered.map(({ id }) => (
+            <li key={id}>
+              <b>{stepTexts[id].title}</b>: {stepLine(id, visit.steps[id]?.form ?? {})}
+            </li>
+          ))}
+        </ol>
+      )}
+      <p>Do you know who sent it? The readings are what somebody typed: check them before you act on them.</p>
+      {!taken && (
+        <p class="banner-actions">
+          <button type="button" class="primary" onClick={() => setTaken(true)}>
+            Store it on this device
+          </button>
+          <a class="button" href={listHash}>
+            Leave it
+          </a>
+        </p>
+      )}
+      {taken && (
+        <TakeIn
+          visit={completed(visit, isoTime(new Date()))}
+          store={store}
+          onTaken={(stored) => location.replace(visitHash(stored.id))}
+        />
+      )}
+    </>
+  );
+}

@@ -1,0 +1,92 @@
+import { useEffect, useRef, useState } from 'preact/hooks';
+import type { StepId } from '../../guide/answers.ts';
+import type { GuideState } from '../../guide/next-step.ts';
+import type { VisitRecord } from '../../record/visit-schema.ts';
+import { stepTexts } from '../../texts/guide-steps.ts';
+import { stepsAhead } from './ahead.ts';
+import { confirmStep, enterStep } from './change-step.ts';
+import { StepBody } from './StepBody.tsx';
+import { StepItem, type StepMark } from './StepItem.tsx';
+import { stepLine } from './step-line.ts';
+import type { Session } from './use-session.ts';
+
+interface Props {
+  visit: VisitRecord;
+  guide: GuideState;
+  change: Session['change'];
+}
+
+/** The way so far with the step that is due open, what has left it, and what may follow. */
+export function StepList({ visit, guide, change }: Props) {
+  const [open, setOpen] = useState<StepId | undefined>(guide.due);
+  const focusOn = useRef<string>();
+  const { path, offPath, due } = guide;
+
+  // The heading exists only after the step has been drawn.
+  useEffect(() => {
+    if (focusOn.current === undefined) return;
+    const target = document.getElementById(focusOn.current);
+    focusOn.current = undefined;
+    target?.scrollIntoView({ block: 'start' });
+    target?.focus({ preventScroll: true });
+  });
+
+  const goOn = () => {
+    setOpen(due);
+    focusOn.current = due === undefined ? 'decision' : `step-${due}`;
+  };
+
+  const item = (id: StepId, number: number | undefined, mark: StepMark) => (
+    <StepItem
+      key={id}
+      id={id}
+      number={number}
+      mark={mark}
+      line={stepLine(id, visit.steps[id]?.form ?? {})}
+      open={open === id}
+      onToggle={() => setOpen(open === id ? undefined : id)}
+    >
+      <StepBody
+        id={id}
+        visit={visit}
+        guide={guide}
+        onEnter={(form) => change((before, now) => enterStep(before, id, form, now))}
+        onConfirm={() => change((before, now) => confirmStep(before, id, now))}
+      />
+      {mark !== 'due' && mark !== 'problem' && mark !== 'check-again' && (
+        <button type="button" class="primary go-on" onClick={goOn}>
+          {due === undefined ? 'Go on to the decision' : `Go on: ${stepTexts[due].title}`}
+        </button>
+      )}
+    </StepItem>
+  );
+
+  const ahead = stepsAhead(guide);
+  return (
+    <section aria-labelledby="steps" class="visit-steps">
+      <h2 id="steps">Steps</h2>
+      <ol>{path.map(({ id, status }, index) => item(id, index + 1, status))}</ol>
+      {offPath.length > 0 && (
+        <>
+          <h2>Not on the way now</h2>
+          <p>
+            Answered earlier, kept, and not counted. A step comes back by itself when your answers lead to it again.
+          </p>
+          <ul>{offPath.map((id) => item(id, undefined, 'left'))}</ul>
+        </>
+      )}
+      {ahead.length > 0 && (
+        <details class="more steps-ahead">
+          <summary>What may follow</summary>
+          <ul>
+            {ahead.map((id) => (
+              <li key={id}>
+                <b>{stepTexts[id].title}.</b> {stepTexts[id].when}
+              </li>
+            ))}
+          </ul>
+        </details>
+      )}
+    </section>
+  );
+}

@@ -1,0 +1,61 @@
+import { changeDetails, type VisitDetails as Details } from '../../record/change-visit.ts';
+import type { VisitRecord } from '../../record/visit-schema.ts';
+import { useOpening } from '../form/use-opening.ts';
+import { DetailFields } from './DetailFields.tsx';
+import { conditionFields, nameFields, plateFields } from './details-fields.ts';
+import { Instruments } from './Instruments.tsx';
+import { ServedAxes } from './ServedAxes.tsx';
+import { TextInput } from './TextInput.tsx';
+import { useDraft } from './use-draft.ts';
+import type { Session } from './use-session.ts';
+
+interface Props {
+  visit: VisitRecord;
+  change: Session['change'];
+}
+
+/** Who and where, instruments, conditions, notes: everything that is no step. Folded, but for the name of a new visit. */
+export function VisitDetails({ visit, change }: Props) {
+  const put = (details: Partial<Details>) => change((before, now) => changeDetails(before, details, now));
+  const { machine, axis, controllerMessage, drive, motor, site, person, conditions, notes } = visit;
+  const name = useDraft({ machine, axis, controllerMessage }, put);
+  const more = useDraft({ drive, motor, site, person, conditions, notes }, put);
+  const setMore = (part: Partial<typeof more.value>) => more.set({ ...more.value, ...part });
+  const isNew = machine === '' && axis === '' && visit.seq === 0;
+  return (
+    <form class="visit-details" noValidate onSubmit={(event) => event.preventDefault()}>
+      <details class="more" ref={useOpening(isNew)}>
+        <summary>Machine, axis, message</summary>
+        <DetailFields fields={nameFields} draft={name} />
+      </details>
+      <details class="more">
+        <summary>Drive, motor, instruments, conditions, notes</summary>
+        <DetailFields fields={plateFields} draft={more} />
+        <ServedAxes rows={visit.servedAxes} onSettled={(servedAxes) => put({ servedAxes })} />
+        <Instruments instruments={visit.instruments} onSettled={(instruments) => put({ instruments })} />
+        <fieldset>
+          <legend>Conditions</legend>
+          {conditionFields.map(({ id, label, hint }) => (
+            <TextInput
+              key={id}
+              id={`visit-${id}`}
+              label={label}
+              hint={hint}
+              value={more.value.conditions[id]}
+              onInput={(value) => setMore({ conditions: { ...more.value.conditions, [id]: value } })}
+              onLeave={more.flush}
+            />
+          ))}
+        </fieldset>
+        <TextInput
+          id="visit-notes"
+          label="Notes"
+          long
+          value={more.value.notes}
+          onInput={(value) => setMore({ notes: value })}
+          onLeave={more.flush}
+        />
+      </details>
+    </form>
+  );
+}

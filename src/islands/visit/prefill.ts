@@ -1,0 +1,107 @@
+import type { LockoutId } from '../../guide/answers.ts';
+import { suspectedAnyway } from '../../guide/evidence.ts';
+import type { MeasurementStepId } from '../../record/step-forms.ts';
+import type { VisitRecord } from '../../record/visit-schema.ts';
+import type { Typed } from '../form/field.ts';
+import { recordAnswers } from './record-answers.ts';
+
+export interface Prefill {
+  /** What the form starts with: what was typed in it, and what the record knows. */
+  start: Typed;
+  /** Beside which fields it must be said where their entry comes from. */
+  notes: Record<string, string>;
+}
+
+/** The start of a calculator within a visit. What was typed in it before is never replaced, only what is empty filled. */
+export function prefill(visit: VisitRecord, id: MeasurementStepId, lockedBy: LockoutId | undefined): Prefill {
+  const typed = visit.steps[id]?.form ?? {};
+  const offers = [...fromEarlierSteps(visit, id, lockedBy), ...fromInstrument(visit, id)];
+  const taken = offers.filter(({ value, field }) => value !== '' && (typed[field] ?? '').trim() === '');
+  const differing = offers
+    .filter(({ value, field }) => value !== '' && (typed[field] ?? '').trim() !== '')
+    .filter(({ value, field, source }) => source !== undefined && typed[field] !== value);
+  return {
+    start: { ...typed, ...Object.fromEntries(taken.map(({ field, value }) => [field, value])) },
+    notes: Object.fromEntries([
+      ...taken.flatMap(({ field, note }) => (note === undefined ? [] : [[field, note]])),
+      ...differing.map(({ field, source, value }) => [field, `${source} says ${value}.`]),
+    ]),
+  };
+}
+
+interface Offer {
+  field: string;
+  value: string;
+  note?: string;
+  /** Where it comes from, if it must be said when it differs from what stands in the field. */
+  source?: string;
+}
+
+function fromEarlierSteps(visit: VisitRecord, id: MeasurementStepId, lockedBy: LockoutId | undefined): Offer[] {
+  switch (id) {
+    case 'bridge':
+      return [
+        {
+          field: 'busVoltage',
+          value: (lockedBy && visit.steps[lockedBy]?.form.busVoltage) ?? '',
+          note: 'Filled in from your last lockout step. Measure again if you have left the cabinet since.',
+        },
+        { field: 'motorLeads', value: visit.steps['disconnect-leads']?.form.done === 'yes' ? 'off' : '' },
+      ];
+    case 'insulation':
+      return [{ field: 'occasion', value: 'after-trip' }];
+    case 'isolation':
+      return [...joinedStage(visit), { field: 'suspectedAnyway', value: suspected(visit) ? 'yes' : '' }];
+    default:
+      return [];
+  }
+}
+
+/** The insulation step is the joined stage: the same readings at the same place. */
+function joinedStage(visit: VisitRecord): Offer[] {
+  const insulation = visit.steps.insulation?.form ?? {};
+  const offer = (field: string, from: string): Offer => ({
+    field,
+    value: insulation[from] ?? '',
+    note: 'Filled in from the insulation step.',
+    source: 'The insulation step',
+  });
+  return [
+    ...['U', 'V', 'W', 'PE'].map((terminal) => offer(`joined${terminal}`, terminal)),
+    ...['testVoltage', 'windingTemperature', 'temperatureUnit', 'correction'].map((field) => offer(field, field)),
+  ];
+}
+
+function suspected(visit: VisitRecord): boolean {
+  return suspectedAnyway(recordAnswers(visit));
+}
+
+/** What the person calls each instrument, as the form of the visit offers it. */
+export const instrumentOf: Record<MeasurementStepId, readonly string[]> = {
+  bridge: ['Multimeter'],
+  insulation: ['Insulation tester'],
+  isolation: ['Insulation tester'],
+  winding: ['Milliohm meter', 'Multimeter'],
+  'winding-motor': ['Milliohm meter', 'Multimeter'],
+};
+
+function fromInstrument(visit: VisitRecord, id: MeasurementStepId): Offer[] {
+  const used = instrumentOf[id]
+    .map((what) => visit.instruments.find((instrument) => instrument.what === what))
+    .find((instrument) => instrument !== undefined);
+  if (used === undefined) return [];
+  const note = `From the accuracy that you noted for the ${used.what.toLowerCase()}.`;
+  const { percent, counts } = readAccuracy(used.accuracy);
+  return [
+    { field: 'accuracyPercent', value: percent, note },
+    { field: 'accuracyCounts', value: counts, note },
+  ];
+}
+
+/** The two usual figures of a data sheet, `±(1.5 % + 3 counts)`; empty where the text does not say them plainly. */
+export function readAccuracy(text: string): { percent: string; counts: string } {
+  const percents = [...text.matchAll(/(\d+(?:[.,]\d+)?)\s*%/g)];
+  const counts = [...text.matchAll(/(\d+)\s*(?:counts?|digits?|dgts?|d)\b/gi)];
+  const only = (found: RegExpMatchArray[]) => (found.length === 1 ? (found[0]?.[1] ?? '') : '');
+  return { percent: only(percents), counts: only(counts) };
+}

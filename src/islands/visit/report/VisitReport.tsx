@@ -1,0 +1,85 @@
+import { nextStep } from '../../../guide/next-step.ts';
+import type { VisitRecord } from '../../../record/visit-schema.ts';
+import { stepTexts } from '../../../texts/guide-steps.ts';
+import { recordAnswers } from '../record-answers.ts';
+import { visitHash } from '../route.ts';
+import { StaleVerdicts } from '../StaleVerdicts.tsx';
+import { shownTime, visitTitle } from '../visit-title.ts';
+import { measuredReports } from './measured.ts';
+import { ReportDecision } from './ReportDecision.tsx';
+import { ReportFacts } from './ReportFacts.tsx';
+import { ReportMeasurement } from './ReportMeasurement.tsx';
+import { ReportSteps } from './ReportSteps.tsx';
+import { ReportWarranty } from './ReportWarranty.tsx';
+
+/** The visit on one or two sheets, for the parts desk, the supplier and the next visit. */
+export function VisitReport({ visit }: { visit: VisitRecord }) {
+  const answers = recordAnswers(visit);
+  const { decision, due, path } = nextStep(answers);
+  const ids = path.map(({ id }) => id);
+  const measured = measuredReports(visit, ids);
+  const counted = Object.fromEntries(ids.map((id) => [id, answers[id]]).filter(([, answer]) => answer !== undefined));
+  return (
+    <article class="report">
+      <p class="report-actions">
+        <a class="button" href={visitHash(visit.id)}>
+          Back to the visit
+        </a>
+        <button type="button" class="primary" onClick={() => print()}>
+          Print
+        </button>
+      </p>
+      <h1 tabIndex={-1}>Overcurrent trip: {visitTitle(visit)}</h1>
+      <p class="report-when">
+        Begun {shownTime(visit.createdAt)}, last entry {shownTime(visit.changedAt)}. Record {visit.id}
+      </p>
+      <StaleVerdicts visit={visit} />
+      {decision ? (
+        <ReportDecision decision={decision} />
+      ) : (
+        <section>
+          <h2>No decision yet</h2>
+          <p>
+            The visit is not finished. Due: {due && stepTexts[due].title}. Do not order or replace anything on this page
+            alone.
+          </p>
+        </section>
+      )}
+      <ReportWarranty
+        answers={counted}
+        replacesDrive={decision?.replace.some(({ part }) => part === 'drive') ?? false}
+      />
+      <ReportFacts visit={visit} answers={answers} />
+      <section>
+        <h2>What was measured</h2>
+        {measured.length === 0 && <p>Nothing yet.</p>}
+        {measured.map((report) => (
+          <ReportMeasurement key={report.id} report={report} />
+        ))}
+      </section>
+      <ReportSteps visit={visit} path={path} />
+      <section class="report-cautions">
+        <h2>Cautions</h2>
+        <p>
+          Before anybody touches a terminal: lock out, wait the time on the drive’s label, and measure the DC bus.
+          Support a hanging axis. This page does not replace the site’s procedures, local codes or the drive manual.
+          Work on electrical equipment is for people who are qualified and permitted to do it.
+        </p>
+      </section>
+      <dl class="report-signature">
+        <div>
+          <dt>Name</dt>
+          <dd>{visit.person}</dd>
+        </div>
+        <div>
+          <dt>Signature</dt>
+          <dd />
+        </div>
+        <div>
+          <dt>Date</dt>
+          <dd />
+        </div>
+      </dl>
+    </article>
+  );
+}

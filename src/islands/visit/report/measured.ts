@@ -1,0 +1,73 @@
+import type { StepId } from '../../../guide/answers.ts';
+import type { LimitSnapshot, Snapshot } from '../../../record/snapshot-schema.ts';
+import { isMeasurement, type MeasurementStepId } from '../../../record/step-forms.ts';
+import type { VisitRecord } from '../../../record/visit-schema.ts';
+import { stepTexts } from '../../../texts/guide-steps.ts';
+import type { FormField } from '../../form/field.ts';
+import { verdictWords } from '../../form/verdict-words.ts';
+import { instrumentOf } from '../prefill.ts';
+import { snapshotOf } from '../snapshot.ts';
+import { stepCalculators } from '../step-calculators.ts';
+
+export interface MeasuredReport {
+  id: MeasurementStepId;
+  title: string;
+  verdict: string;
+  /** Name and text of each reading and choice, as typed. */
+  readings: { name: string; value: string }[];
+  /** When the readings were taken, first and last: `05:58` or `05:58 to 06:10`. */
+  time: string;
+  instrument: string;
+  sentences: string[];
+  limits: LimitSnapshot[];
+}
+
+/** What was measured, with what, when, and what was said of it. Steps without a readable entry are left out. */
+export function measuredReports(visit: VisitRecord, ids: readonly StepId[]): MeasuredReport[] {
+  return ids.filter(isMeasurement).flatMap((id) => {
+    const step = visit.steps[id];
+    const snapshot = step && snapshotOf(id, step.form);
+    return step === undefined || snapshot === undefined ? [] : [measuredReport(visit, id, step, snapshot)];
+  });
+}
+
+function measuredReport(
+  visit: VisitRecord,
+  id: MeasurementStepId,
+  { form, readAt }: { form: Record<string, string>; readAt: Record<string, string> },
+  snapshot: Snapshot,
+): MeasuredReport {
+  return {
+    id,
+    title: stepTexts[id].title,
+    verdict: verdictWords[snapshot.verdict] + (form.leftOpen === 'yes' ? ', left open' : ''),
+    readings: stepCalculators[id].fields.flatMap((field) => entry(field, form)),
+    time: timeSpan(Object.values(readAt)),
+    instrument: instrumentText(visit, id),
+    sentences: snapshot.sentences,
+    limits: snapshot.limits,
+  };
+}
+
+/** A choice that stands as the form began says nothing that the sentences do not say. */
+function entry(field: FormField, form: Record<string, string>): { name: string; value: string }[] {
+  const value = (form[field.id] ?? '').trim();
+  if (value === '') return [];
+  if (field.kind === 'reading') return [{ name: field.name, value }];
+  if (value === field.initial || field.id === 'occasion') return [];
+  return [{ name: field.name, value: field.options.find((option) => option.value === value)?.label ?? value }];
+}
+
+function timeSpan(times: readonly string[]): string {
+  const clocks = times.map((time) => time.slice(11, 16)).sort();
+  const [first = '', last = ''] = [clocks[0], clocks.at(-1)];
+  return first === last ? first : `${first} to ${last}`;
+}
+
+function instrumentText(visit: VisitRecord, id: MeasurementStepId): string {
+  const used = instrumentOf[id]
+    .map((what) => visit.instruments.find((instrument) => instrument.what === what))
+    .find((instrument) => instrument !== undefined);
+  if (used === undefined) return 'instrument not noted';
+  return [used.what, used.identification, used.accuracy].filter(Boolean).join(', ');
+}

@@ -1,0 +1,34 @@
+import type { VisitAnswers } from '../../../guide/answers.ts';
+import { isolationClears } from '../../../guide/evidence.ts';
+
+export interface WarrantyLine {
+  part: 'Motor' | 'Motor cable';
+  tested: boolean;
+  text: string;
+}
+
+/**
+ * Whether motor and cable were tested, in one sentence each. It says what the readings show, bad or good: a supplier
+ * asks whether the next drive was put onto something that was known.
+ */
+export function warrantyLines(answers: VisitAnswers): WarrantyLine[] {
+  return [line(answers, 'Motor', 'motor'), line(answers, 'Motor cable', 'cable')];
+}
+
+function line(answers: VisitAnswers, part: WarrantyLine['part'], which: 'motor' | 'cable'): WarrantyLine {
+  const isolation = answers.isolation?.answer.assessment;
+  const joined = answers.insulation?.answer.assessment.verdict;
+  if (isolation?.parts[which] === 'proven-bad') {
+    return { part, tested: true, text: 'tested alone, and bad. It must not stay in service with the new drive.' };
+  }
+  if (isolation?.parts[which] === 'proven-good') return { part, tested: true, text: 'tested alone, and passed.' };
+  const clear = isolation === undefined ? joined === 'go' : isolationClears(answers, which);
+  if (clear) return { part, tested: true, text: 'tested together with the other, and passed.' };
+  if (joined === 'no-go')
+    return {
+      part,
+      tested: false,
+      text: 'PROOF IS MISSING: the joined test fails, and which of the two it is was not decided.',
+    };
+  return { part, tested: false, text: 'PROOF IS MISSING: no test of it led to a decision.' };
+}

@@ -1,0 +1,60 @@
+import type { StepId } from '../../guide/answers.ts';
+import type { Form } from '../../record/step-answers.ts';
+import { isMeasurement } from '../../record/step-forms.ts';
+import { inspectedPartNames } from '../../texts/guide-steps.ts';
+import { verdictWords } from '../form/verdict-words.ts';
+import { stepAnswer } from './record-answers.ts';
+import { snapshotOf } from './snapshot.ts';
+import { stepFields } from './step-fields.ts';
+
+/** The answer of a step in one line, as it stands beside its title. */
+export function stepLine(id: StepId, form: Form): string {
+  if (isMeasurement(id)) return measuredLine(id, form);
+  if (id === 'find-drive') return driveLine(form);
+  if (id === 'inspect') return inspectLine(form);
+  return stepFields[id]
+    .flatMap((field) => {
+      const value = (form[field.id] ?? '').trim();
+      if (value === '' || field.id === 'remark') return [];
+      if (field.kind === 'reading') return [`bus ${value}`];
+      if (field.kind === 'tick') return ticks[field.id] ?? [];
+      return field.kind === 'choice' ? [choiceLabel(field.options, field.id, value)] : [value];
+    })
+    .join(', ');
+}
+
+const ticks: Record<string, string[]> = {
+  lockedOut: ['Locked out'],
+  waited: ['waited'],
+  meterProved: ['meter proved'],
+};
+
+/** A bare "Yes" says nothing without its question. */
+const gravity: Record<string, string> = { yes: 'axis can fall', no: 'axis can’t fall', unknown: 'axis may fall' };
+
+function choiceLabel(options: readonly { value: string; label: string }[], id: string, value: string): string {
+  const label = options.find((option) => option.value === value)?.label ?? value;
+  return id === 'gravityLoaded' ? (gravity[value] ?? label) : label;
+}
+
+function measuredLine(id: StepId, form: Form): string {
+  const verdict = snapshotOf(id, form)?.verdict;
+  const left = form.leftOpen === 'yes' ? ', left open' : '';
+  return (verdict === undefined ? 'No verdict' : verdictWords[verdict]) + left;
+}
+
+function driveLine(form: Form): string {
+  const answer = stepAnswer('find-drive', form);
+  if (answer === undefined) return '';
+  const how = { looked: 'looked at', 'not-permitted': 'from the drawings', known: 'from an earlier record' };
+  const axis = answer.indicatedAxis === undefined ? [] : [`axis ${answer.indicatedAxis} of ${answer.axesOnDrive}`];
+  return [...axis, how[answer.observation]].join(', ');
+}
+
+function inspectLine(form: Form): string {
+  const answer = stepAnswer('inspect', form);
+  if (answer === undefined) return '';
+  const seen = Object.entries(answer.seen).filter(([, damage]) => damage !== 'nothing');
+  const names = inspectedPartNames as Record<string, string>;
+  return seen.length === 0 ? 'Nothing seen' : seen.map(([part, damage]) => `${names[part]}: ${damage}`).join(', ');
+}
