@@ -3,8 +3,7 @@ import { describe, expect, test } from 'vitest';
 import { newVisit } from '../../../src/record/change-visit.ts';
 import { exportVisit, fileName } from '../../../src/record/export-visit.ts';
 import { readVisitFile, readVisitText } from '../../../src/record/read-visit.ts';
-import { runs } from '../../support/runs.ts';
-import { arbitraryVisit } from './support/arbitrary-visit.ts';
+import { arbitraryVisit, wholeVisits } from './support/arbitrary-visit.ts';
 import { at, typicalVisit } from './support/typical-visit.ts';
 
 const named = (machine: string, axis: string) => fileName(newVisit('visit-0001', at(0), { machine, axis }));
@@ -28,7 +27,7 @@ describe('the name of the file', () => {
         expect(name).toMatch(/^visit(-[\p{L}\p{N}-]+)?-\d{4}-\d\d-\d\d\.json$/u);
         expect(new TextEncoder().encode(name).length).toBeLessThan(255);
       }),
-      { numRuns: runs },
+      { numRuns: wholeVisits },
     );
     expect(new TextEncoder().encode(named('𐎀'.repeat(80), '𐎀'.repeat(80))).length).toBeLessThan(255);
   });

@@ -2,8 +2,7 @@ import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { limitValue } from '../../../src/calc/index.ts';
 import { readVisit, readVisitFile, readVisitText } from '../../../src/record/read-visit.ts';
-import { runs } from '../../support/runs.ts';
-import { arbitraryVisit } from './support/arbitrary-visit.ts';
+import { arbitraryVisit, wholeVisits } from './support/arbitrary-visit.ts';
 import { typicalVisit } from './support/typical-visit.ts';
 
 const visit = typicalVisit();
@@ -34,7 +33,7 @@ test('any record that fits comes back unchanged through its text', () => {
     fc.property(arbitraryVisit, (one) => {
       expect(readVisitText(JSON.stringify(one))).toEqual({ ok: true, value: one });
     }),
-    { numRuns: runs },
+    { numRuns: wholeVisits },
   );
 });
 

@@ -6,7 +6,7 @@ import { readShare, type Shared, shareText } from '../../../src/record/share.ts'
 import { shareAddress, shareInAddress } from '../../../src/record/share-address.ts';
 import { withoutSnapshots } from '../../../src/record/without-snapshots.ts';
 import { runs } from '../../support/runs.ts';
-import { arbitraryForm, arbitraryVisit } from './support/arbitrary-visit.ts';
+import { arbitraryForm, arbitraryVisit, wholeVisits } from './support/arbitrary-visit.ts';
 import { must } from './support/must.ts';
 import { at, typicalVisit } from './support/typical-visit.ts';
 
@@ -32,7 +32,7 @@ describe('there and back', () => {
           value: { kind: 'visit', visit: withoutSnapshots(visit) },
         });
       }),
-      { numRuns: runs },
+      { numRuns: wholeVisits },
     );
   });
 

@@ -2,7 +2,11 @@ import fc from 'fast-check';
 import { newVisit } from '../../../../src/record/change-visit.ts';
 import { stepIds } from '../../../../src/record/step-forms.ts';
 import type { StepRecord, VisitRecord } from '../../../../src/record/visit-schema.ts';
+import { runs } from '../../../support/runs.ts';
 import { at, failed } from './typical-visit.ts';
+
+/** How many whole visits a property is tried with: each costs as much as a hundred readings. */
+export const wholeVisits = Math.min(runs, 2000);
 
 /** Any text a person could paste: other scripts, quotes, control characters and half surrogates among it. */
 const text = fc.oneof(
