@@ -1,6 +1,22 @@
 import { z } from 'astro/zod';
 
-const unit = z.enum(['V', 'Ω', '°C', '%', '×', 'min', 's', 'A', 'J', 'C', 'B', 'counts', 'axes', 'characters', 'entries']);
+const unit = z.enum([
+  'V',
+  'Ω',
+  '°C',
+  '%',
+  '×',
+  'min',
+  's',
+  'A',
+  'J',
+  'C',
+  'B',
+  'counts',
+  'axes',
+  'characters',
+  'entries',
+]);
 
 /** Published tables: pairs of input and output, e.g. temperature and factor. */
 const points = z.array(z.tuple([z.number(), z.number()])).min(2);
