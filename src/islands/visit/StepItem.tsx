@@ -35,7 +35,7 @@ export function StepItem({ id, number, mark, line, open, onToggle, children }: P
           </span>
           <span class="step-title">
             {number !== undefined && <span class="visually-hidden">Step {number}: </span>}
-            {stepTexts[id].title}
+            <span class="step-name">{stepTexts[id].title}</span>
             <span class="step-line">
               <b>{markWords[mark]}</b>
               {line !== '' && `: ${line}`}

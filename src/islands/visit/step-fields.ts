@@ -40,7 +40,7 @@ const lockout: StepField[] = [
   tick('lockedOut', 'The supply is locked out and tagged. I keep the key.'),
   tick('waited', 'The time on the drive’s warning label has passed.'),
   tick('meterProved', 'The meter was proved on a known source before and after.'),
-  { ...busVoltage, label: 'DC+ to DC−, measured', hint: 'On a DC range. Type what the meter shows, such as 0.3 V.' },
+  { ...busVoltage, label: 'DC+ to DC−, measured', hint: 'On a DC range. Type what the meter shows, such as 0.03 V.' },
 ];
 
 const done: StepField[] = [

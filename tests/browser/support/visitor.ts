@@ -1,0 +1,104 @@
+import type { Page } from 'playwright-core';
+import { expect } from 'vitest';
+
+type Typed = Readonly<Record<string, string>>;
+
+/** A person on a visit: clicks what is in sight, types readings, goes on when the step lets them. */
+export class Visitor {
+  readonly page: Page;
+
+  constructor(page: Page) {
+    this.page = page;
+    page.setDefaultTimeout(15_000);
+  }
+
+  async start(machine: string, axis: string): Promise<void> {
+    await this.page.getByRole('button', { name: 'Start a visit' }).click();
+    await this.page.getByLabel('Machine', { exact: true }).fill(machine);
+    await this.page.getByLabel('Axis', { exact: true }).fill(axis);
+    await this.page.getByLabel('Axis', { exact: true }).blur();
+    await this.page.getByRole('heading', { level: 1, name: `${machine}, ${axis}` }).waitFor();
+  }
+
+  /** The title of the step that is open. */
+  openStep(): Promise<string> {
+    return this.page.locator('.visit-step button[aria-expanded="true"] .step-name').innerText();
+  }
+
+  /** Chooses an answer of a question: clicks its label, as a thumb does. */
+  async choose(question: string | RegExp, answer: string): Promise<void> {
+    const group = this.page.getByRole('group', { name: question });
+    await group.locator('label', { hasText: answer }).first().click();
+  }
+
+  async tick(text: string): Promise<void> {
+    await this.page.locator('label', { hasText: text }).first().click();
+  }
+
+  /** Types into the fields of a calculator by their ids, one key after the other. */
+  async type(name: string, readings: Typed): Promise<void> {
+    for (const [id, text] of Object.entries(readings)) {
+      const field = this.page.locator(`#${name}-${id}`);
+      await field.evaluate((element) => element.closest('details')?.setAttribute('open', ''));
+      await field.fill(text);
+    }
+    await this.page.keyboard.press('Tab');
+  }
+
+  /** Waits until the step is done, goes on by its button, and finds the next step open. */
+  async goOn(next: string): Promise<void> {
+    await this.page
+      .getByRole('button', { name: next === 'decision' ? 'Go on to the decision' : `Go on: ${next}` })
+      .click();
+    if (next === 'decision') await this.page.locator('.decision').waitFor();
+    else await expect.poll(() => this.openStep()).toBe(next);
+  }
+
+  async lockOut(bus = '0.03 V'): Promise<void> {
+    await this.tick('The supply is locked out and tagged');
+    await this.tick('has passed');
+    await this.tick('The meter was proved');
+    await this.page.getByLabel('DC+ to DC−, measured').fill(bus);
+    await this.page.keyboard.press('Tab');
+  }
+
+  async seeNothing(seen: Typed = {}): Promise<void> {
+    await this.choose(/seated anew/, 'Seated anew');
+    for (const part of ['Drive', 'Motor and its connector', 'Motor cable', 'Feedback cable']) {
+      await this.choose(`${part}: what do you see?`, seen[part] ?? 'Nothing');
+    }
+  }
+
+  async retry(result: 'It trips again' | 'No trip'): Promise<void> {
+    await this.tick('I am qualified and permitted to switch on');
+    await this.choose('What happened?', result);
+  }
+
+  async done(): Promise<void> {
+    await this.choose('Is it done?', 'Done');
+  }
+
+  /** The lines of the steps above, as they stand beside their titles. */
+  lines(): Promise<string[]> {
+    return this.page.locator('.visit-step .step-line').allInnerTexts();
+  }
+
+  async saved(): Promise<void> {
+    await expect.poll(() => this.page.locator('.save-status').innerText()).toMatch(/^Saved \d\d:\d\d$/);
+  }
+}
+
+/** Readings of a sound output stage, of sound insulation, of sound windings. */
+export const sound = {
+  bridge: { plusU: '482k', plusV: '495k', plusW: '488k', minusU: '46.1k', minusV: '45.2k', minusW: '45.7k' },
+  insulation: {
+    U: '>550M',
+    V: '>550M',
+    W: '>550M',
+    PE: '0.2 Ω',
+    testVoltage: '500 V',
+    ratedVoltage: '400 V',
+    windingTemperature: '25 °C',
+  },
+  winding: { UV: '1.820 Ω', VW: '1.822 Ω', WU: '1.819 Ω' },
+} as const;
