@@ -69,10 +69,11 @@ describe('the upper limit of the instrument', () => {
   });
 
   it('never makes such a value firmer than its accuracy did', () => {
-    const before = intervalOf(ohms(105e6), { percent: 10 });
-    const after = intervalOf(ohms(105e6), { percent: 10, upperLimit: 101e6 });
-    expect(before.lo).toBe(94.5e6);
-    expect(after.lo).toBeLessThanOrEqual(before.lo);
+    const accuracy = { percent: 1, counts: 10 };
+    const before = intervalOf(ohms(105e6, 1e6), accuracy);
+    const after = intervalOf(ohms(105e6, 1e6), { ...accuracy, upperLimit: 101e6 });
+    expect(before.lo).toBe(93.95e6);
+    expect(after.lo).toBe(before.lo);
   });
 });
 

@@ -162,6 +162,10 @@ describe('what must be given', () => {
     expect(assess({ windingTemperature: missing, correction: 'thermosetting' }).verdict).toBe('undecided');
   });
 
+  it.each(['', '0 MΩ', '<1k'])('a joined PE of “%s” is measured on the lowest range', (PE) => {
+    expect(steps({ joined: stage('600M | 600M | 600M', PE) })).toContain('measure-pe-low-range');
+  });
+
   it('a joined stage that was not taken at all is asked for', () => {
     const nothing = { joined: stage(' | | ', '') };
     expect(assess(nothing).verdict).toBe('undecided');
