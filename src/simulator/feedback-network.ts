@@ -1,0 +1,36 @@
+import type { AxisState } from './axis-state.ts';
+import { type Element, ground, resistor, source } from './network.ts';
+import type { AxisParameters } from './parameters.ts';
+import { typical } from './typical.ts';
+
+/**
+ * Supply of the feedback: `feedback.supply` and ground at the drive, the two cores `feedback.cable.plus` and
+ * `feedback.cable.minus`, and the device behind them. The drive feeds it as soon as it has power, control off or not.
+ */
+export function feedbackNetwork(axis: AxisParameters, state: AxisState): Element[] {
+  const { contactOhms, feedbackCableOhms, feedbackSupplyOhms } = typical;
+  const supply = state.supply
+    ? source('feedback.supply', ground, axis.feedbackVolts, feedbackSupplyOhms)
+    : resistor('feedback.supply', ground, 10e3);
+  return [
+    supply,
+    ...(state.feedbackAtDrive
+      ? [
+          resistor('feedback.supply', 'feedback.cable.plus', contactOhms),
+          resistor('feedback.cable.minus', ground, contactOhms),
+        ]
+      : []),
+    ...(state.feedbackAtDevice
+      ? [
+          resistor('feedback.cable.plus', 'feedback.device.plus', feedbackCableOhms),
+          resistor('feedback.cable.minus', 'feedback.device.minus', feedbackCableOhms),
+        ]
+      : []),
+    resistor('feedback.device.plus', 'feedback.device.minus', axis.feedbackDeviceOhms),
+  ];
+}
+
+/** The holding brake: a coil between two pins of its own connector, released by power, applied by springs. */
+export function brakeNetwork(axis: AxisParameters): Element[] {
+  return [resistor('brake.plus', 'brake.minus', axis.brakeOhms), resistor('brake.minus', 'motor.frame', 1e9)];
+}

@@ -1,0 +1,62 @@
+/** Between two nodes, in ohms. */
+export interface Resistor {
+  kind: 'resistor';
+  a: string;
+  b: string;
+  ohms: number;
+}
+
+/** `volts` behind `ohms`; `a` is the positive end. Every source has an inner resistance. */
+export interface Source {
+  kind: 'source';
+  a: string;
+  b: string;
+  volts: number;
+  ohms: number;
+}
+
+/** `saturation` in amperes and `slope` (ideality times thermal voltage) in volts, both at its temperature. */
+export interface Diode {
+  kind: 'diode';
+  anode: string;
+  cathode: string;
+  saturation: number;
+  slope: number;
+}
+
+/** In farads, charged to `volts`; `a` is the positive end. */
+export interface Capacitor {
+  kind: 'capacitor';
+  a: string;
+  b: string;
+  farads: number;
+  volts: number;
+}
+
+export type Element = Resistor | Source | Diode | Capacitor;
+
+/** The node that all voltages are told against: the cabinet's protective bar and the machine's frame. */
+export const ground = 'ground';
+
+export const resistor = (a: string, b: string, ohms: number): Resistor => ({ kind: 'resistor', a, b, ohms });
+
+export const source = (a: string, b: string, volts: number, ohms: number): Source => ({
+  kind: 'source',
+  a,
+  b,
+  volts,
+  ohms,
+});
+
+/** Every node but ground, numbered in the order of first use. */
+export function nodeIndex(elements: readonly Element[]): Map<string, number> {
+  const index = new Map<string, number>();
+  const add = (node: string) => {
+    if (node !== ground && !index.has(node)) index.set(node, index.size);
+  };
+  for (const element of elements) {
+    add(element.kind === 'diode' ? element.anode : element.a);
+    add(element.kind === 'diode' ? element.cathode : element.b);
+  }
+  return index;
+}

@@ -1,0 +1,88 @@
+import { diodeConductance, diodeCurrent, limitStep } from './diode-law.ts';
+import { Equations, solveLinear } from './linear.ts';
+import { type Element, nodeIndex } from './network.ts';
+
+/** What every node leaks to ground, in siemens, so that a floating part has a voltage: 100 TΩ, beyond any instrument. */
+const leakOfNodes = 1e-14;
+
+const mostRounds = 200;
+/** Newton's iteration stands when no diode moves more than this, in volts: a 300 000th of what bends its curve. */
+const stillVolts = 1e-7;
+/** The same as a share of the voltage; a node that floats is known no better. */
+const stillShare = 1e-6;
+
+/** Voltage of a node against ground, in volts; 0 for a node that nothing is connected to. */
+export type Voltages = (node: string) => number;
+
+interface Junction {
+  anode: number;
+  cathode: number;
+  saturation: number;
+  slope: number;
+  forward: number;
+}
+
+/**
+ * Voltages of a network at rest, by nodal analysis (Kirchhoff's current law at every node) with Newton's iteration for
+ * the diodes. A capacitor at rest carries no current. Throws where the iteration does not settle.
+ */
+export function operatingPoint(elements: readonly Element[]): Voltages {
+  const index = nodeIndex(elements);
+  const position = (node: string) => index.get(node) ?? -1;
+  const linear = linearPart(elements, index.size, position);
+  const junctions = elements.flatMap((element): Junction[] => {
+    if (element.kind !== 'diode') return [];
+    const { anode, cathode, saturation, slope } = element;
+    return [{ anode: position(anode), cathode: position(cathode), saturation, slope, forward: 0 }];
+  });
+  for (let round = 0; round < mostRounds; round += 1) {
+    const equations = linear.copy();
+    for (const junction of junctions) addJunction(equations, junction);
+    const solution = solveLinear(equations);
+    const settled = junctions.map((junction) => settle(junction, solution));
+    if (settled.every(Boolean)) return (node) => solution[position(node)] ?? 0;
+  }
+  throw new Error('the diodes of the network do not settle');
+}
+
+function linearPart(elements: readonly Element[], size: number, position: (node: string) => number): Equations {
+  const equations = new Equations(size);
+  for (let node = 0; node < size; node += 1) addConductance(equations, node, -1, leakOfNodes);
+  for (const element of elements) {
+    if (element.kind !== 'resistor' && element.kind !== 'source') continue;
+    const [a, b] = [position(element.a), position(element.b)];
+    addConductance(equations, a, b, 1 / element.ohms);
+    if (element.kind === 'source') addCurrent(equations, b, a, element.volts / element.ohms);
+  }
+  return equations;
+}
+
+/** The tangent of the diode's curve at its present voltage: a conductance and a current beside it. */
+function addJunction(equations: Equations, { anode, cathode, saturation, slope, forward }: Junction): void {
+  const siemens = diodeConductance(forward, saturation, slope);
+  addConductance(equations, anode, cathode, siemens);
+  addCurrent(equations, anode, cathode, diodeCurrent(forward, saturation, slope) - siemens * forward);
+}
+
+/** Takes over the voltage that was found, as far as the curve lets it; true if it stood there already. */
+function settle(junction: Junction, solution: Float64Array): boolean {
+  const { anode, cathode, saturation, slope, forward } = junction;
+  const wanted = (solution[anode] ?? 0) - (solution[cathode] ?? 0);
+  junction.forward = limitStep(wanted, forward, saturation, slope);
+  // Far in reverse only the saturation current flows, whatever the voltage: nothing is left to settle.
+  const blocks = wanted < -40 * slope && forward < -40 * slope;
+  return blocks || Math.abs(wanted - forward) <= stillVolts + stillShare * Math.abs(wanted);
+}
+
+function addConductance(equations: Equations, a: number, b: number, siemens: number): void {
+  equations.add(a, a, siemens);
+  equations.add(b, b, siemens);
+  equations.add(a, b, -siemens);
+  equations.add(b, a, -siemens);
+}
+
+/** A current in amperes that leaves `from` and enters `to`. */
+function addCurrent(equations: Equations, from: number, to: number, amperes: number): void {
+  equations.add(from, equations.size, -amperes);
+  equations.add(to, equations.size, amperes);
+}

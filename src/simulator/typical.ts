@@ -1,0 +1,63 @@
+/**
+ * Model parameters: typical, project judgement, unless a line names a source. They are not limits: no verdict rests on
+ * them. Resistances in ohms, ranges as [from, to].
+ */
+export const typical = {
+  /** Peak of three-phase 400 V, rectified. */
+  supplyVolts: 565,
+  busFarads: 235e-6,
+  /** Electrolytic capacitors are specified no better. */
+  capacitorTolerance: 0.2,
+  /** With the sense resistors beside it the bus falls by half in about half a minute, so a label would ask 10 minutes. */
+  bleedOhms: 470e3,
+  /** Hundreds of kilohms at DC+, tens at DC−: the usual rail readings in content/limits (common practice). */
+  upperOhms: 900e3,
+  lowerOhms: 47e3,
+  resistorTolerance: 0.01,
+  /** Microamperes at bus voltage in a data sheet; far less at room temperature. */
+  switchLeakOhms: 500e6,
+  /** A power diode drops about 0.4 V at a milliampere, so that a diode test shows 0.3 to 0.5 V. */
+  diodeSaturation: 2.5e-9,
+  diodeIdeality: 1.2,
+  /** Saturation current of silicon about doubles for this many kelvins (textbook rule). */
+  kelvinPerDoubling: 10,
+  busToGroundOhms: 4.7e6,
+  /** A closed switch or a diode that carries current, its source included. */
+  supplyOhms: 0.5,
+  /** What holds the charge of a capacitor for the few seconds of a reading. */
+  capacitorOhms: 0.1,
+  /** Below this a bus is at rest: the reading is taken after it has settled, and the capacitor carries nothing. */
+  restVolts: 0.05,
+  cableMetres: [5, 40] as [number, number],
+  /** Copper core of 1.5, 2.5 and 4 mm², stranded: IEC 60228 class 5, table 3 (recalled), beside the motors that use it. */
+  motors: [
+    { windingOhms: 3.5, coreOhmsPerMetre: 13.3e-3 },
+    { windingOhms: 1.6, coreOhmsPerMetre: 7.98e-3 },
+    { windingOhms: 0.7, coreOhmsPerMetre: 4.95e-3 },
+  ],
+  /** The screen's braid, in cores: about as much copper as one core. */
+  screenShare: 1,
+  /** 500 MΩ·km to 5 GΩ·km between conductors: plastics of motor cables, dry. */
+  insulationOhmMetres: [500e9, 5e12] as [number, number],
+  /** Windings of one motor differ less than what passes as balanced. */
+  windingTolerance: 0.004,
+  /** A sound dry servo motor at 20 °C, each phase. */
+  frameInsulationOhms: [1.5e9, 60e9] as [number, number],
+  frameTolerance: 0.15,
+  /** The rule says 10; real insulations scatter about it. */
+  kelvinPerHalving: [9, 11] as [number, number],
+  /** Absorption of an insulation: siemens at one second, falling as a power of time (Curie–von Schweidler law). */
+  absorptionSiemens: 1e-9,
+  absorptionPower: 0.9,
+  contactOhms: 2e-3,
+  /** Bolts of the motor's flange: the frame is grounded by the machine as well as by its PE. */
+  frameBondOhms: 0.02,
+  motorPeOhms: 0.01,
+  feedbackVolts: 5,
+  feedbackSupplyOhms: 0.5,
+  feedbackDeviceOhms: 33,
+  feedbackCableOhms: 0.8,
+  /** The supply of the feedback gives up above this, in amperes. */
+  feedbackTripAmperes: 1,
+  brakeOhms: 24,
+};

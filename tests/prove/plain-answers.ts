@@ -1,0 +1,62 @@
+import type { Answers, LockoutId, RetryAnswer, StepId } from '../../src/guide/answers.ts';
+import { asFound, leadsOff } from '../../src/simulator/axis-state.ts';
+import type { Reach } from '../../src/simulator/trip.ts';
+import { typedBack } from './rows.ts';
+import type { World } from './world.ts';
+
+/** The steps that are measured and assessed; all others have one answer. */
+export type MeasuredId = 'bridge' | 'insulation' | 'isolation' | 'winding' | 'winding-motor';
+type PlainId = Exclude<StepId, MeasuredId>;
+
+const done = { done: true };
+
+const lockOut = (world: World): Answers[LockoutId] => ({
+  lockedOut: true,
+  waited: true,
+  meterProved: true,
+  busVoltage: typedBack(world.lockOut(), 'voltage'),
+});
+
+const retry = (world: World, reach: Reach): RetryAnswer => ({
+  powerAllowed: true,
+  result: world.retry(reach) ? 'trips' : 'no-trip',
+});
+
+/** What the robot does at each step, and what it says then. */
+export const plainAnswers: { [Id in PlainId]: (world: World) => Answers[Id] } = {
+  'find-drive': () => ({ observation: 'looked', axesOnDrive: 3, indicatedAxis: 2 }),
+  symptom: ({ axis }) => ({ when: axis.moment, gravityLoaded: axis.parameters.gravityLoaded ? 'yes' : 'no' }),
+  'lockout-1': lockOut,
+  'lockout-2': lockOut,
+  'lockout-3': lockOut,
+  'lockout-4': lockOut,
+  inspect: ({ axis }) => ({ reseated: 'yes', seen: axis.seen }),
+  'unplug-feedback': (world) => {
+    world.change((state) => ({ ...state, feedbackAtDrive: false }));
+    return done;
+  },
+  'retry-feedback-off': (world) => retry(world, 'power'),
+  'unplug-device-end': (world) => {
+    world.change((state) => ({ ...state, feedbackAtDrive: true, feedbackAtDevice: false }));
+    return done;
+  },
+  'retry-device-end': (world) => retry(world, 'power'),
+  mechanics: () => ({ found: 'free' }),
+  'disconnect-leads': (world) => {
+    world.change(leadsOff);
+    return done;
+  },
+  'support-axis': (world) => {
+    world.support();
+    return done;
+  },
+  'retry-leads-off': (world) => retry(world, 'enable'),
+  reconnect: (world) => {
+    world.change((state) => {
+      const { driveEnd, motorEnd, feedbackAtDrive, feedbackAtDevice, jumpers } = asFound(0, 0);
+      return { ...state, driveEnd, motorEnd, feedbackAtDrive, feedbackAtDevice, jumpers };
+    });
+    return done;
+  },
+  'retry-all': (world) => retry(world, 'all'),
+};

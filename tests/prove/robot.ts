@@ -1,0 +1,83 @@
+import { missing } from '../../src/calc/index.ts';
+import type { Answers, LockoutId, StepId, VisitAnswers } from '../../src/guide/answers.ts';
+import type { Decision } from '../../src/guide/decision.ts';
+import { suspectedAnyway } from '../../src/guide/evidence.ts';
+import { nextStep } from '../../src/guide/next-step.ts';
+import { type Measuring, measureBridge, measureInsulation, measureIsolation, measureWinding } from './measurements.ts';
+import { type MeasuredId, plainAnswers } from './plain-answers.ts';
+import type { World } from './world.ts';
+
+export interface Visit {
+  decision: Decision;
+  answers: VisitAnswers;
+  /** Answers given, each correction counted. */
+  steps: number;
+}
+
+/** No way through the guide is longer; more means that the robot and the guide go round in a circle. */
+const mostSteps = 80;
+
+/** A technician who does what the guide asks and nothing else, until it decides. */
+export class Robot {
+  private answers: VisitAnswers = {};
+  private seq = 0;
+  private readonly world: World;
+
+  constructor(world: World) {
+    this.world = world;
+  }
+
+  visit(): Visit {
+    for (;;) {
+      const { due, decision } = nextStep(this.answers);
+      if (decision !== undefined) return { decision, answers: this.answers, steps: this.seq };
+      if (due === undefined || this.seq > mostSteps) throw new Error(`no end: ${due}`);
+      if (isMeasured(due)) this.measure(due);
+      else this.give(due, plainAnswers[due](this.world));
+    }
+  }
+
+  /** Assesses, and does what the verdict asks for as long as the guide stands still and something can be done. */
+  private measure(id: MeasuredId): void {
+    const measuring = this.begin(id);
+    for (;;) {
+      const assessment = measuring.assess();
+      this.give(id, { assessment, leftOpen: false } as Answers[MeasuredId]);
+      const stuck = nextStep(this.answers).due === id;
+      if (stuck && measuring.improve(assessment.next.map(({ code }) => code))) continue;
+      if (stuck) this.give(id, { assessment, leftOpen: true } as Answers[MeasuredId]);
+      if (assessment.verdict !== 'go') this.world.noteFailure();
+      return;
+    }
+  }
+
+  private begin(id: MeasuredId): Measuring<Answers[MeasuredId]['assessment']> {
+    switch (id) {
+      case 'bridge':
+        return measureBridge(this.world, this.busVoltage());
+      case 'insulation':
+        return measureInsulation(this.world);
+      case 'isolation':
+        return measureIsolation(this.world, suspectedAnyway(this.answers));
+      case 'winding':
+        return measureWinding(this.world, 'cable.drive');
+      case 'winding-motor':
+        return measureWinding(this.world, 'motor');
+    }
+  }
+
+  /** As measured at the lockout that holds. */
+  private busVoltage() {
+    const { lockedBy } = nextStep(this.answers).conditions;
+    return (lockedBy && this.answers[lockedBy as LockoutId]?.answer.busVoltage) ?? missing;
+  }
+
+  private give<Id extends StepId>(id: Id, answer: Answers[Id]): void {
+    this.seq += 1;
+    this.answers = { ...this.answers, [id]: { seq: this.seq, answer } };
+  }
+}
+
+function isMeasured(id: StepId): id is MeasuredId {
+  return !(id in plainAnswers);
+}
