@@ -26,7 +26,8 @@ export function InsulationCalculator(props: IslandProps) {
       form={form}
       drawing={plot && <InsulationPlot data={plot} formula={formulaText(input)} />}
     >
-      <Choices name={name} field={occasion} form={form} />
+      {/* A visit begins with a trip: its occasion is no question. */}
+      {props.onSettled === undefined && <Choices name={name} field={occasion} form={form} />}
       <ReadingRow
         name={name}
         legend="Readings"

@@ -37,8 +37,14 @@ export function StepItem({ id, number, mark, line, open, onToggle, children }: P
             {number !== undefined && <span class="visually-hidden">Step {number}: </span>}
             <span class="step-name">{stepTexts[id].title}</span>
             <span class="step-line">
-              <b>{markWords[mark]}</b>
-              {line !== '' && `: ${line}`}
+              {mark === 'done' && line !== '' ? (
+                line
+              ) : (
+                <>
+                  <b>{markWords[mark]}</b>
+                  {line !== '' && `: ${line}`}
+                </>
+              )}
             </span>
           </span>
         </button>

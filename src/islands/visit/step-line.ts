@@ -9,6 +9,7 @@ import { stepFields } from './step-fields.ts';
 
 /** The answer of a step in one line, as it stands beside its title. */
 export function stepLine(id: StepId, form: Form): string {
+  if (Object.values(form).every((value) => value.trim() === '')) return '';
   if (isMeasurement(id)) return measuredLine(id, form);
   if (id === 'find-drive') return driveLine(form);
   if (id === 'inspect') return inspectLine(form);

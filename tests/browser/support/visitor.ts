@@ -21,8 +21,8 @@ export class Visitor {
   }
 
   /** The title of the step that is open. */
-  openStep(): Promise<string> {
-    return this.page.locator('.visit-step button[aria-expanded="true"] .step-name').innerText();
+  openStep(): Promise<string | null> {
+    return this.page.locator('.visit-step button[aria-expanded="true"] .step-name').textContent();
   }
 
   /** Chooses an answer of a question: clicks its label, as a thumb does. */
@@ -80,11 +80,11 @@ export class Visitor {
 
   /** The lines of the steps above, as they stand beside their titles. */
   lines(): Promise<string[]> {
-    return this.page.locator('.visit-step .step-line').allInnerTexts();
+    return this.page.locator('.visit-step .step-line').allTextContents();
   }
 
   async saved(): Promise<void> {
-    await expect.poll(() => this.page.locator('.save-status').innerText()).toMatch(/^Saved \d\d:\d\d$/);
+    await expect.poll(() => this.page.locator('.save-status').textContent()).toMatch(/^Saved \d\d:\d\d$/);
   }
 }
 

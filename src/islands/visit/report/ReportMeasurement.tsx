@@ -15,9 +15,9 @@ export function ReportMeasurement({ report }: { report: MeasuredReport }) {
         {instrument}
       </p>
       <p class="report-readings">
-        {readings.map(({ name, value }) => (
+        {readings.map(({ name, value, isReading }) => (
           <span key={name}>
-            {name} <b>{value}</b>
+            {name} {isReading ? <b>{value}</b> : <em>{value}</em>}
           </span>
         ))}
       </p>

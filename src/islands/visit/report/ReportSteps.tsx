@@ -15,7 +15,7 @@ export function ReportSteps({ visit, path }: { visit: VisitRecord; path: readonl
           const step = visit.steps[id];
           return (
             <li key={id}>
-              {step?.at.slice(11, 16)} {stepTexts[id].title}: {step && stepLine(id, step.form)}
+              {step?.at.slice(11, 16)} {stepTexts[id].title.replace(/\?$/, '')}: {step && stepLine(id, step.form)}
               {status !== 'done' && ' (not finished)'}
               {!isMeasurement(id) && step?.form.remark && ` “${step.form.remark}”`}
             </li>

@@ -14,7 +14,7 @@ export interface MeasuredReport {
   title: string;
   verdict: string;
   /** Name and text of each reading and choice, as typed. */
-  readings: { name: string; value: string }[];
+  readings: { name: string; value: string; isReading: boolean }[];
   /** When the readings were taken, first and last: `05:58` or `05:58 to 06:10`. */
   time: string;
   instrument: string;
@@ -50,12 +50,13 @@ function measuredReport(
 }
 
 /** A choice that stands as the form began says nothing that the sentences do not say. */
-function entry(field: FormField, form: Record<string, string>): { name: string; value: string }[] {
+function entry(field: FormField, form: Record<string, string>): MeasuredReport['readings'] {
   const value = (form[field.id] ?? '').trim();
   if (value === '') return [];
-  if (field.kind === 'reading') return [{ name: field.name, value }];
+  if (field.kind === 'reading') return [{ name: field.name, value, isReading: true }];
   if (value === field.initial || field.id === 'occasion') return [];
-  return [{ name: field.name, value: field.options.find((option) => option.value === value)?.label ?? value }];
+  const label = field.options.find((option) => option.value === value)?.label ?? value;
+  return [{ name: field.name, value: label, isReading: false }];
 }
 
 function timeSpan(times: readonly string[]): string {

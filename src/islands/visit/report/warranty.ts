@@ -19,7 +19,7 @@ function line(answers: VisitAnswers, part: WarrantyLine['part'], which: 'motor' 
   const isolation = answers.isolation?.answer.assessment;
   const joined = answers.insulation?.answer.assessment.verdict;
   if (isolation?.parts[which] === 'proven-bad') {
-    return { part, tested: true, text: 'tested alone, and bad. It must not stay in service with the new drive.' };
+    return { part, tested: true, text: 'tested alone, and bad. It is not connected to a drive again.' };
   }
   if (isolation?.parts[which] === 'proven-good') return { part, tested: true, text: 'tested alone, and passed.' };
   const clear = isolation === undefined ? joined === 'go' : isolationClears(answers, which);
