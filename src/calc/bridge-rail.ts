@@ -11,6 +11,7 @@ export type RailCode =
   | 'rail-all-short'
   | 'rail-short-possible'
   | 'rail-unbalanced'
+  | 'rail-unbalanced-by-short'
   | 'rail-balanced'
   | 'rail-open'
   | 'rail-range-too-low'

@@ -56,15 +56,41 @@ export function assessBridge(input: BridgeInput): BridgeAssessment {
   }
   const tolerance = input.tolerancePercent ?? limitValue('bridge-tolerance');
   const instrument = input.instrument ?? {};
-  const findings: Finding<BridgeCode>[] = [
-    discharge,
-    ...judgeRail('plus', input.dcPlus, tolerance, instrument),
-    ...judgeRail('minus', input.dcMinus, tolerance, instrument),
-  ];
+  const plus = judgeRail('plus', input.dcPlus, tolerance, instrument);
+  const minus = judgeRail('minus', input.dcMinus, tolerance, instrument);
+  const findings: Finding<BridgeCode>[] = [discharge, ...explained(plus, minus), ...explained(minus, plus)];
   if (input.motorLeads === 'not-stated') {
     findings.push(finding('motor-leads-not-stated', 'undecided', { readings: ['motorLeads'] }));
   }
   return conclude(findings);
+}
+
+/**
+ * A shorted switch joins its terminal to one end of the bus, and the bleed resistor carries that over to the other
+ * rail: the same terminal then reads differently there too, though the switch there is sound.
+ */
+function explained(rail: readonly Finding<RailCode>[], other: readonly Finding<RailCode>[]): Finding<RailCode>[] {
+  const shorted = other.filter(({ code }) => code === 'rail-short').flatMap(({ names }) => terminals(names.suspects));
+  return rail.map((one) => {
+    const odd = terminals(one.names.suspects);
+    const byShort = one.code === 'rail-unbalanced' && odd.length === 1 && shorted.length === 1 && odd[0] === shorted[0];
+    if (!byShort) return one;
+    const { suspects: _suspect, ...names } = one.names;
+    return {
+      ...one,
+      code: 'rail-unbalanced-by-short',
+      severity: 'caution',
+      names: { ...names, terminal: odd[0] ?? '' },
+    };
+  });
+}
+
+/** `plusU minusV` gives U and V. */
+function terminals(suspects = ''): string[] {
+  return suspects
+    .split(' ')
+    .filter(Boolean)
+    .map((id) => id.slice(-1));
 }
 
 /** The positions that failed, as `plusU` … `minusW`, for the drawing and the text. */

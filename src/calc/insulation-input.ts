@@ -6,6 +6,7 @@ import type { Phases } from './phases.ts';
 import type { PeJudgement } from './protective-conductor.ts';
 import type { Reading } from './reading.ts';
 import type { CorrectionMethod } from './temperature-correction.ts';
+import type { ReminderCode } from './test-reminders.ts';
 import type { TestVoltageCode } from './test-voltage.ts';
 
 /** After a trip something has happened: the strict point on the reading. Routine: published minima, corrected. */
@@ -43,8 +44,7 @@ export type InsulationCode =
   | 'methods-disagree'
   | 'form-wound-below-1-kv'
   | 'charts-do-not-apply'
-  | 'never-on-drive'
-  | 'discharge-after-test'
+  | ReminderCode
   | 'insulation-passed'
   | 'insulation-failed';
 

@@ -6,6 +6,7 @@ import { limitValue } from './limits.ts';
 import { phases } from './phases.ts';
 import { judgePe, type PeJudgement } from './protective-conductor.ts';
 import type { Reading } from './reading.ts';
+import { testReminders } from './test-reminders.ts';
 import { judgeSuitability, judgeTestVoltage } from './test-voltage.ts';
 
 /** Go or no-go of an insulation, after a trip or in routine monitoring. */
@@ -62,14 +63,8 @@ function judgeClass({ occasion, machineClass, ratedVoltage }: InsulationInput): 
 }
 
 function reminders({ occasion, testMinutes }: InsulationInput): Finding<InsulationCode>[] {
-  const times = limitValue('discharge-after-test');
-  const test = testMinutes.kind === 'value' ? testMinutes.value : limitValue('reading-time');
-  const discharge = finding<InsulationCode>('discharge-after-test', 'note', {
-    limits: ['discharge-after-test'],
-    numbers: { times, minutes: times * test, test },
-  });
   const charts: Finding<InsulationCode>[] = occasion === 'after-trip' ? [finding('charts-do-not-apply', 'note')] : [];
-  return [...charts, finding('never-on-drive', 'note'), discharge];
+  return [...charts, ...testReminders(testMinutes.kind === 'value' ? testMinutes.value : undefined)];
 }
 
 const stepAfter: Partial<Record<InsulationCode, InsulationStepCode[]>> = {

@@ -6,6 +6,7 @@ import type { Phases } from './phases.ts';
 import type { PeJudgement } from './protective-conductor.ts';
 import type { Reading } from './reading.ts';
 import type { CorrectionMethod } from './temperature-correction.ts';
+import type { ReminderCode } from './test-reminders.ts';
 import type { TestVoltageCode } from './test-voltage.ts';
 
 /** Readings to ground, in Ω. PE by multimeter on its lowest resistance range where a dead short is expected. */
@@ -56,7 +57,8 @@ export type IsolationCode =
   | 'joined-good'
   | 'symptom-outweighs-joined'
   | 'part-not-known'
-  | 'also-test-other-part';
+  | 'also-test-other-part'
+  | ReminderCode;
 
 export type IsolationStepCode =
   | 'measure-joined'
@@ -72,6 +74,7 @@ export type IsolationStepCode =
   | 'take-bonded-row'
   | 'test-motor-alone'
   | 'complete-motor'
+  | 'check-pin-order'
   | 'find-broken-pe'
   | 're-measure-contradiction'
   | 'replace-cable'

@@ -55,7 +55,11 @@ function cableSteps(
 function motorSteps(motor: Part, cable: Part): (IsolationStepCode | false)[] {
   // The cable comes first: it is the part that is forgotten once the motor is found bad.
   if (motor.status === 'not-taken') return [cable.status !== 'not-taken' && 'test-motor-alone'];
-  return [motor.status === 'undecided' && 'complete-motor'];
+  return [
+    motor.findings.some(({ code }) => code === 'motor-pins-mistaken')
+      ? 'check-pin-order'
+      : motor.status === 'undecided' && 'complete-motor',
+  ];
 }
 
 function isBad({ status }: Part): boolean {

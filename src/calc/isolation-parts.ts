@@ -77,8 +77,10 @@ export function judgeMotor(
   const readings = phases.map((phase) => `motor${phase}`);
   if (shorts > 0 && ownPe === 'short')
     findings.push(finding('motor-two-shorts', 'fail', { readings, limits: ['pe-dead-short'] }));
-  if (shorts === 1 && ownPe === 'not-short') findings.push(finding('motor-pins-mistaken', 'caution', { readings }));
+  // Exactly one dead short, as it should be, but at another pin: the pins may be taken for one another.
+  const pinsMistaken = shorts === 1 && ownPe === 'not-short';
+  if (pinsMistaken) findings.push(finding('motor-pins-mistaken', 'undecided', { readings }));
   const showsBad = row.status === 'bad' || ownPe === 'not-short';
   const good = row.status === 'good' && ownPe === 'short';
-  return { status: showsBad ? 'bad' : good ? 'good' : 'undecided', showsBad, findings };
+  return { status: pinsMistaken ? 'undecided' : showsBad ? 'bad' : good ? 'good' : 'undecided', showsBad, findings };
 }

@@ -14,7 +14,6 @@ export type StageCode =
   | 'stage-good'
   | 'stage-bad'
   | 'stage-incomplete'
-  | 'stage-above-instrument-limit'
   | `stage-${Exclude<PointJudgement, 'good' | 'bad'>}`;
 
 export interface StageJudgement {
@@ -48,8 +47,6 @@ export function judgeStage(
 function codeOf(reading: Reading, instrument: Instrument, factor: Interval | undefined): StageCode {
   if (reading.kind === 'missing') return 'stage-incomplete';
   const interval = intervalOf(reading, instrument);
-  // A figure above the tester's own limit contradicts what was said of the tester; it proves nothing.
-  if (reading.kind === 'value' && interval.hi === Number.POSITIVE_INFINITY) return 'stage-above-instrument-limit';
   if (factor === undefined) return 'stage-temperature-needed';
   return `stage-${judgeAfterTrip(reading, interval, limitValue('after-trip-point'), factor)}`;
 }

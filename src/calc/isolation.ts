@@ -10,6 +10,7 @@ import { limitRange, limitValue } from './limits.ts';
 import { phases } from './phases.ts';
 import { judgePe } from './protective-conductor.ts';
 import { correctionFactor, factorIfUnknown } from './temperature-correction.ts';
+import { testReminders } from './test-reminders.ts';
 import { judgeTestVoltage } from './test-voltage.ts';
 
 /** Separates cable from motor after a trip, in three stages, by the after-trip point and the parallel law. */
@@ -33,6 +34,7 @@ export function assessIsolation(input: IsolationInput): IsolationAssessment {
     ...testVoltage,
     ...fit.map((one) => (weighs(one, verdict, state) ? { ...one, severity: 'undecided' as const } : one)),
     ...conclusions(state),
+    ...testReminders(),
   ];
   return { verdict, findings, next: nextSteps(state, findings), parts: partsFrom(state, fit) };
 }

@@ -75,6 +75,8 @@ export const bridgeFindings: FindingSentences<BridgeCode> = {
   'rail-short-possible': (finding) =>
     `${positions(finding.readings)} may be ${short()} or less. The reading does not exclude a short.`,
   'rail-unbalanced': unbalanced,
+  'rail-unbalanced-by-short': (finding) =>
+    `The reading from ${rail(finding)} to ${finding.names.terminal} differs from the other two as well. The short at ${finding.names.terminal} explains it, through the resistors of the bus.`,
   'rail-balanced': balanced,
   'rail-open': (finding) => `The three readings from ${rail(finding)} are over-range: balanced and open. No short.`,
   'rail-range-too-low': (finding) => `The range is too low to tell whether the readings from ${rail(finding)} agree.`,

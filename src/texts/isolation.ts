@@ -46,8 +46,6 @@ export const isolationFindings: FindingSentences<IsolationCode> = {
     `${stage(f)} over-range, but the range is not noted or does not reach ${ohms(f.numbers.limit)}.`,
   'stage-bound-too-high': (f) =>
     `${stage(f)} under-range: the bound does not tell on which side of ${ohms(f.numbers.limit)} it is.`,
-  'stage-above-instrument-limit': (f) =>
-    `${stage(f)} ${plural(f, 'is', 'are')} above what you stated as the limit of the tester. One of the two is wrong.`,
   'joined-pe-short': () => 'Joined: PE reads a dead short, as it should.',
   'joined-pe-not-short': () =>
     `Joined: PE does not read a dead short (${deadShort()} or less). The protective conductor is broken: the motor frame can become live. This is a fault of its own.`,
@@ -95,6 +93,8 @@ export const isolationFindings: FindingSentences<IsolationCode> = {
     'One bad part never excuses the other. A shorted motor often takes its cable with it: prove both.',
   'cable-pe-broken-implied': () =>
     'The motor has its PE, but joined it does not arrive: the PE core of the cable or a connector is broken.',
+  'never-on-drive': insulationFindings['never-on-drive'] as (f: Finding) => string,
+  'discharge-after-test': insulationFindings['discharge-after-test'] as (f: Finding) => string,
   'test-voltage-missing': insulationFindings['test-voltage-missing'] as (f: Finding) => string,
   'test-voltage-too-low': insulationFindings['test-voltage-too-low'] as (f: Finding) => string,
   'test-voltage-unsuited': insulationFindings['test-voltage-unsuited'] as (f: Finding) => string,
@@ -121,6 +121,7 @@ export const isolationSteps: StepSentences<IsolationStepCode> = {
     'Join the PE core, the screen and the cores that you are not measuring to ground, and measure each core once more. This finds leaks inside the cable.',
   'test-motor-alone': () => 'Measure the motor alone at its connector: U, V, W and PE to the shell.',
   'complete-motor': () => 'Complete or repeat the readings of the motor alone that can’t be judged.',
+  'check-pin-order': () => 'Check the pin order against the connector drawing, and measure the motor alone once more.',
   'find-broken-pe': () =>
     'Find the break in the protective conductor and mend it before anything is powered: measure the PE core end to end.',
   're-measure-contradiction': () =>

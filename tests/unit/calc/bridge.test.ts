@@ -128,3 +128,27 @@ describe('each step', () => {
     expect(steps(twice)).toEqual(['measure-missing']);
   });
 });
+
+describe('a short that unbalances the other rail', () => {
+  // ngspice, tests/reference: the bleed resistor carries a short at V over to the other rail.
+  const shortedV = { dcMinus: typedPhases('45k | 5 Ω | 45k') };
+
+  it('explains the odd reading of the same terminal there: one suspect, not two', () => {
+    const change = { ...shortedV, dcPlus: typedPhases('450k | 400k | 450k') };
+    expect(assess(change).verdict).toBe('no-go');
+    expect(suspectPositions(assess(change).findings)).toEqual(['minusV']);
+    expect(codes(change)).toContain('rail-unbalanced-by-short');
+    expect(codes(change)).not.toContain('bridge-more-than-one');
+  });
+
+  it('does not explain an odd reading of another terminal', () => {
+    const change = { ...shortedV, dcPlus: typedPhases('400k | 450k | 450k') };
+    expect(suspectPositions(assess(change).findings)).toEqual(['plusU', 'minusV']);
+    expect(codes(change)).toContain('bridge-more-than-one');
+  });
+
+  it('does not explain a second short', () => {
+    const change = { ...shortedV, dcPlus: typedPhases('450k | 5 Ω | 450k') };
+    expect(suspectPositions(assess(change).findings)).toEqual(['plusV', 'minusV']);
+  });
+});

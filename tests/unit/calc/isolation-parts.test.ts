@@ -99,7 +99,10 @@ describe('the motor alone', () => {
   });
 
   it('with its one dead short at another pin may have its pins mistaken', () => {
-    expect(motor('0.1 Ω | 5G | 5G', '5G').codes).toContain('motor-pins-mistaken');
+    const mistaken = motor('0.1 Ω | 5G | 5G', '5G');
+    expect(mistaken.codes).toContain('motor-pins-mistaken');
+    // Not condemned before the pin order is checked, and no drive is connected either.
+    expect(mistaken).toMatchObject({ status: 'undecided', showsBad: true });
     expect(motor('0.1 Ω | 0.1 Ω | 5G', '5G').codes).not.toContain('motor-pins-mistaken');
   });
 

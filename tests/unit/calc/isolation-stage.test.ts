@@ -77,10 +77,9 @@ describe('what keeps a row from being good', () => {
     expect(codes('112M | 112M | 112M', { instrument: { percent: 10 } })).toEqual(['stage-good']);
   });
 
-  it('a figure above the limit that was stated for the tester', () => {
-    expect(codes('600M | 600M | 600M', { instrument: { upperLimit: 500e6 } })).toEqual([
-      'stage-above-instrument-limit',
-    ]);
+  it('a figure above the limit that was stated for the tester counts as over-range at that limit', () => {
+    expect(codes('600M | 600M | 600M', { instrument: { upperLimit: 500e6 } })).toEqual(['stage-good']);
+    expect(codes('600M | 600M | 600M', { instrument: { upperLimit: 50e6 } })).toEqual(['stage-bound-too-low']);
     expect(codes('500M | OL | 500M', { instrument: { upperLimit: 500e6 } })).toEqual(['stage-good']);
     expect(codes('OL | OL | OL', { instrument: { upperLimit: 50e6 } })).toEqual(['stage-bound-too-low']);
   });

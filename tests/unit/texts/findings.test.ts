@@ -47,6 +47,9 @@ describe('any assessment is told in clean sentences, and every code is met', () 
       }),
       { numRuns: Math.max(runs, 2000) },
     );
+    for (const one of bridgeCases) {
+      for (const code of sayAll(assessBridge(bridgeInput(one)), bridgeFindings, bridgeSteps)) met.add(code);
+    }
     meetsAllCodes(met, [bridgeFindings, bridgeSteps]);
   });
 
@@ -58,6 +61,10 @@ describe('any assessment is told in clean sentences, and every code is met', () 
       }),
       { numRuns: Math.max(runs, 3000) },
     );
+    for (const one of insulationCases) {
+      for (const code of sayAll(assessInsulation(insulationInput(one)), insulationFindings, insulationSteps))
+        met.add(code);
+    }
     meetsAllCodes(met, [insulationFindings, insulationSteps]);
   });
 
