@@ -1,4 +1,6 @@
 import type { ComponentChildren } from 'preact';
+import { SharedForm } from '../share/SharedForm.tsx';
+import { ShareForm } from '../share/ShareForm.tsx';
 import type { CalculatorForm } from './calculator-form.ts';
 import { ErrorSummary } from './ErrorSummary.tsx';
 import { FormActions } from './FormActions.tsx';
@@ -16,7 +18,10 @@ interface Props extends IslandProps {
 }
 
 /** What all calculators have in common around their own fields. */
-export function FormFrame({ definition, label, form, visits, children, drawing }: Props) {
+export function FormFrame({ definition, label, form, visits, children, drawing, onSettled }: Props) {
+  const { name, fields } = definition;
+  // Within a visit the whole visit is shared, not one form of it.
+  const alone = onSettled === undefined;
   return (
     <form
       class="calculator"
@@ -25,11 +30,15 @@ export function FormFrame({ definition, label, form, visits, children, drawing }
       onSubmit={(event) => event.preventDefault()}
       onKeyDown={enterMovesOn}
     >
+      {alone && (
+        <SharedForm name={name} fields={fields} onTake={(typed) => form.fill(typed, 'Filled in from the link.')} />
+      )}
       <FormActions visits={visits} form={form} />
       {children}
       <ErrorSummary definition={definition} form={form} />
       {drawing}
-      <VerdictPanel name={definition.name} label={label} outcome={form.outcome} />
+      <VerdictPanel name={name} label={label} outcome={form.outcome} />
+      {alone && <ShareForm name={name} typed={form.typed} />}
     </form>
   );
 }

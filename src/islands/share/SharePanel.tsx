@@ -4,7 +4,7 @@ import { shareAddress } from '../../record/share-address.ts';
 import { shareCode } from '../../record/share-code.ts';
 import { QrDrawing } from './QrDrawing.tsx';
 
-interface Props {
+export interface SharePanelProps {
   /** Begins the ids of the panel's fields. */
   name: string;
   shared: Shared;
@@ -13,7 +13,7 @@ interface Props {
 }
 
 /** A link and a QR code of what is typed. Both carry it themselves: nothing is uploaded. */
-export function SharePanel({ name, shared, page }: Props) {
+export function SharePanel({ name, shared, page }: SharePanelProps) {
   const [copied, setCopied] = useState('');
   const text = shareText(shared);
   if (!text.ok) return <p class="error">{text.problem.message}</p>;

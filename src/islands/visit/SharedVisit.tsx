@@ -1,4 +1,5 @@
 import { useMemo, useState } from 'preact/hooks';
+import { href } from '../../components/href.ts';
 import { nextStep } from '../../guide/next-step.ts';
 import { isoTime } from '../../record/iso-time.ts';
 import type { Problem } from '../../record/problem.ts';
@@ -7,6 +8,7 @@ import type { VisitRecord } from '../../record/visit-schema.ts';
 import type { VisitStore } from '../../record/visit-store.ts';
 import { decisionHeadline } from '../../texts/decision.ts';
 import { stepTexts } from '../../texts/guide-steps.ts';
+import { calculatorNames } from '../share/calculator-names.ts';
 import { completed } from './change-step.ts';
 import { recordAnswers } from './record-answers.ts';
 import { listHash, visitHash } from './route.ts';
@@ -16,11 +18,22 @@ import { shownTime, visitTitle } from './visit-title.ts';
 
 /** What a link carries, shown before anything is stored. */
 export function SharedVisit({ share, store }: { share: string; store: VisitStore }) {
-  const read = useMemo(() => readShare(share, []), [share]);
+  const read = useMemo(() => readShare(share, calculatorNames), [share]);
   if (!read.ok) return <Refused problem={read.problem} />;
-  // A calculator's link opens that calculator; here only visits are read.
-  if (read.value.kind !== 'visit') return null;
+  if (read.value.kind !== 'visit') return <OfCalculator name={read.value.calculator} share={share} />;
   return <Offer visit={read.value.visit} store={store} />;
+}
+
+function OfCalculator({ name, share }: { name: string; share: string }) {
+  return (
+    <>
+      <h1 tabIndex={-1}>A filled calculator from a link</h1>
+      <p>
+        This link fills a calculator, not a visit.{' '}
+        <a href={`${href(`/calculators/${name}/`)}#share=${share}`}>Open the calculator</a>.
+      </p>
+    </>
+  );
 }
 
 function Refused({ problem }: { problem: Problem }) {

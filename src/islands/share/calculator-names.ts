@@ -1,0 +1,4 @@
+import type { CalculatorName } from '../form/calculator-form.ts';
+
+/** The calculators that a link can fill. */
+export const calculatorNames: readonly CalculatorName[] = ['bridge', 'insulation', 'isolation', 'winding'];
