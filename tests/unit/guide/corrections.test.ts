@@ -110,6 +110,12 @@ describe('an earlier answer that is changed', () => {
     ['leads that are on after all', onEnable, ['disconnect-leads', { done: false }], 'lockout-1 check-again'],
     ['the axis can’t fall after all: nothing else changes', onEnable, trips('on-enable', 'no'), undefined],
     ['another drive: nothing that was measured on this axis changes', onEnable, looked(3, 2), undefined],
+    [
+      'nobody knows any more whether the axis can fall: its support is confirmed',
+      onEnable,
+      trips('on-enable', 'unknown'),
+      'support-axis check-again',
+    ],
   ])('%s', (_, visit, change, due) => {
     const changed = [...visit, change];
     expect(dueAfter(changed)).toBe(due);
