@@ -86,9 +86,14 @@ function showTested(
   return showOver(meter.ranges.at(-1)?.fullScale ?? 0, unit);
 }
 
+/** The network with the test source of this range across the leads. */
+export function underTest(network: Element[], { red, black }: HookUp, range: Range): Element[] {
+  return [...network, source(red, black, range.sourceVolts, range.sourceOhms)];
+}
+
 /** Resistance from voltage and current of the test source; the diode test shows the voltage itself. */
 function tested(network: Element[], leads: HookUp, range: Range, mode: Mode): number {
-  const volts = across([...network, source(leads.red, leads.black, range.sourceVolts, range.sourceOhms)], leads);
+  const volts = across(underTest(network, leads, range), leads);
   if (mode === 'diode') return volts;
   const amperes = (range.sourceVolts - volts) / range.sourceOhms;
   // A voltage from outside that stops or turns the current reads as open.

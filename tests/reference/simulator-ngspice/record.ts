@@ -1,0 +1,38 @@
+import { execFileSync } from 'node:child_process';
+import { mkdtempSync, rmSync, writeFileSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import { fileURLToPath } from 'node:url';
+import { axisNetwork } from '../../../src/simulator/axis-network.ts';
+import { dischargeCases, dischargeSeconds, restCases } from './cases.ts';
+import { dischargeDeck, restDeck } from './netlist.ts';
+
+export type Recorded = Record<string, Record<string, number>>;
+
+/** What ngspice makes of every case, in volts by name. */
+export function simulateAll(): Recorded {
+  const rest = restCases.map(({ name, celsius, asked }) => [name, restDeck(name, celsius, asked)]);
+  const discharge = dischargeCases.map(({ name, axis, state }) => [
+    name,
+    dischargeDeck(name, state.airCelsius, axisNetwork(axis, state), dischargeSeconds),
+  ]);
+  return Object.fromEntries([...rest, ...discharge].map(([name = '', deck = '']) => [name, simulate(deck)]));
+}
+
+function simulate(deck: string): Record<string, number> {
+  const folder = mkdtempSync(join(tmpdir(), 'fieldbook-ngspice-'));
+  try {
+    const file = join(folder, 'deck.cir');
+    writeFileSync(file, deck);
+    const output = execFileSync('ngspice', ['-b', file], { encoding: 'utf8', stdio: ['ignore', 'pipe', 'ignore'] });
+    const found = output.matchAll(/^([a-z]+\d*)\s*=\s*([-+.\de]+)/gm);
+    return Object.fromEntries([...found].map(([, name = '', value]) => [name, Number(value)]));
+  } finally {
+    rmSync(folder, { recursive: true });
+  }
+}
+
+// Recorded anew after the model was changed: node tests/reference/simulator-ngspice/record.ts
+if (process.argv[1] === fileURLToPath(import.meta.url)) {
+  writeFileSync(join(import.meta.dirname, 'recorded.json'), `${JSON.stringify(simulateAll(), null, 2)}\n`);
+}
