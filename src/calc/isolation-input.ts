@@ -53,6 +53,7 @@ export type IsolationCode =
   | 'motor-pins-mistaken'
   | 'cable-pe-broken-implied'
   | 'good-joined-bad-part'
+  | 'cores-leak-to-each-other'
   | 'bad-joined-good-parts'
   | 'joined-good'
   | 'symptom-outweighs-joined'

@@ -50,6 +50,16 @@ export function judgeCable(
   return { status, showsBad, findings };
 }
 
+/**
+ * At least two cores read bad in the bonded row: a leak between two cores shows from both of them. Joined it can't show,
+ * since the windings join the cores anyway, so a good joined reading does not speak against it.
+ */
+export function leaksBetweenCores({ bonded }: IsolationInput, instrument: Instrument): boolean {
+  if (bonded === undefined) return false;
+  const point = limitValue('after-trip-point');
+  return phases.filter((phase) => intervalOf(bonded[phase], instrument).hi < point).length >= 2;
+}
+
 /** Alone and free, the PE core is isolated like the rest. A low reading usually means an end that is still connected. */
 function judgeCablePe(reading: Reading, instrument: Instrument, endsChecked: boolean): Finding<IsolationCode> {
   const parts = { readings: ['cablePE'], limits: ['after-trip-point' as const] };

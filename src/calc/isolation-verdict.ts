@@ -3,6 +3,7 @@ import type { FitCode } from './isolation-fit.ts';
 import type { IsolationAssessment, IsolationCode, IsolationInput, PartStatus } from './isolation-input.ts';
 import type { Part } from './isolation-parts.ts';
 import type { StageJudgement, StageStatus } from './isolation-stage.ts';
+import { phases } from './phases.ts';
 import { judgePe, type PeJudgement } from './protective-conductor.ts';
 
 /** All that the readings show, before anything is concluded from it. */
@@ -14,6 +15,8 @@ export interface IsolationState {
   motor: Part;
   /** Joined reads good, but cable and motor side by side cannot. */
   joinedImplausible: boolean;
+  /** The bonded row shows a leak from core to core, which joined can't show. */
+  leakBetweenCores: boolean;
 }
 
 /** Stage 1 with its protective conductor. */
@@ -33,6 +36,7 @@ export function verdictFrom(state: IsolationState): Verdict {
   const bothGood = parts.every(({ status }) => status === 'good');
   switch (joinedStatus(state)) {
     case 'good': {
+      if (state.leakBetweenCores) return 'no-go';
       const begun = parts.filter(({ status }) => status !== 'not-taken');
       const fits = begun.every(({ status }) => status === 'good') && !state.joinedImplausible;
       return fits && (bothGood || !input.suspectedAnyway) ? 'go' : 'undecided';
@@ -46,9 +50,14 @@ export function verdictFrom(state: IsolationState): Verdict {
 
 /** Among readings that all pass, a misfit of figures is worth a remark; otherwise it is a reason to measure again. */
 export function weighs({ code }: Finding<FitCode>, verdict: Verdict, state: IsolationState): boolean {
-  if (code === 'joined-too-high') return verdict !== 'go';
+  if (code === 'joined-too-high') return verdict !== 'go' && !explainedBetweenCores(state);
   if (code === 'joined-too-low' || code === 'joined-needs-bonded') return joinedStatus(state) !== 'good';
   return false;
+}
+
+/** Joined reads good, and the one thing that speaks against it is a leak that it can't show. */
+function explainedBetweenCores(state: IsolationState): boolean {
+  return joinedStatus(state) === 'good' && state.leakBetweenCores && !state.motor.showsBad;
 }
 
 /** Findings about how the stages stand to each other. */
@@ -57,8 +66,11 @@ export function conclusions(state: IsolationState): Finding<IsolationCode>[] {
   const found: Finding<IsolationCode>[] = [];
   const status = joinedStatus(state);
   const parts = [cable, motor];
-  if (status === 'good' && parts.some(({ showsBad }) => showsBad))
+  if (explainedBetweenCores(state)) {
+    found.push(finding('cores-leak-to-each-other', 'caution', { readings: phases.map((phase) => `bonded${phase}`) }));
+  } else if (status === 'good' && parts.some(({ showsBad }) => showsBad)) {
     found.push(finding('good-joined-bad-part', 'undecided'));
+  }
   if (status === 'good' && !input.suspectedAnyway && parts.every((part) => part.status === 'not-taken')) {
     found.push(finding('joined-good', 'note'));
   }
@@ -84,7 +96,9 @@ export function partsFrom(state: IsolationState, fit: readonly Finding<FitCode>[
   const unexplained =
     status === 'bad' && fit.some(({ code }) => code === 'joined-too-low' || code === 'joined-needs-bonded');
   const contradicted =
-    status === 'good' && (state.joinedImplausible || [cable, motor].some(({ showsBad }) => showsBad));
+    status === 'good' &&
+    !explainedBetweenCores(state) &&
+    (state.joinedImplausible || [cable, motor].some(({ showsBad }) => showsBad));
   const bothGood = cable.status === 'good' && motor.status === 'good';
   const partStatus = (part: Part): PartStatus => {
     if (part.status === 'not-taken')

@@ -3,7 +3,7 @@ import type { Interval } from './interval.ts';
 import { checkFit, type FitCode } from './isolation-fit.ts';
 import type { IsolationAssessment, IsolationCode, IsolationInput } from './isolation-input.ts';
 import { nextSteps } from './isolation-next.ts';
-import { judgeCable, judgeMotor, peFinding } from './isolation-parts.ts';
+import { judgeCable, judgeMotor, leaksBetweenCores, peFinding } from './isolation-parts.ts';
 import { judgeStage } from './isolation-stage.ts';
 import { conclusions, type IsolationState, partsFrom, verdictFrom, weighs } from './isolation-verdict.ts';
 import { limitRange, limitValue } from './limits.ts';
@@ -24,7 +24,15 @@ export function assessIsolation(input: IsolationInput): IsolationAssessment {
   const cable = judgeCable(input, instrument, tested);
   const motor = judgeMotor(input, instrument, factor, tested);
   const fit = checkFit(input);
-  const state: IsolationState = { input, joined, joinedPe, cable, motor, joinedImplausible: impliedBad(input, fit) };
+  const state: IsolationState = {
+    input,
+    joined,
+    joinedPe,
+    cable,
+    motor,
+    joinedImplausible: impliedBad(input, fit),
+    leakBetweenCores: leaksBetweenCores(input, instrument),
+  };
   const verdict = verdictFrom(state);
   const findings: Finding<IsolationCode>[] = [
     ...joined.findings,

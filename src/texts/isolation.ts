@@ -82,6 +82,8 @@ export const isolationFindings: FindingSentences<IsolationCode> = {
     `From the joined and the motor readings, the cable alone would read ${span(f.numbers.lowest, f.numbers.highest)}.`,
   'good-joined-bad-part': () =>
     'Joined reads good, but a part of it reads bad alone. Both cannot be true: the hook-up, a contact or moisture has changed in between.',
+  'cores-leak-to-each-other': () =>
+    'Cable alone: cores leak to each other. Only the bonded row shows it: joined, the windings connect the cores anyway.',
   'bad-joined-good-parts': () =>
     'Joined reads bad, but cable and motor each pass alone. Suspect the connector between them, or two parts that are both near the limit.',
   'joined-good': () =>
