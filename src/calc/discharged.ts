@@ -14,7 +14,9 @@ export function judgeDischarge(busVoltage: Reading): Finding<DischargeCode> {
   if (busVoltage.kind === 'missing') {
     return finding('bus-not-measured', 'undecided', { readings, limits: ['touch-voltage'] });
   }
-  const { hi } = intervalOf(busVoltage);
+  // The sign only says which lead was where.
+  const size = busVoltage.kind === 'value' ? { ...busVoltage, value: Math.abs(busVoltage.value) } : busVoltage;
+  const { hi } = intervalOf(size);
   const touch = limitValue('touch-voltage');
   const falsifying = limitValue('resistance-residual-voltage');
   // What the meter showed; an over-range has no number, and no number may stand for it.

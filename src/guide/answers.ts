@@ -15,7 +15,7 @@ export type Symptom =
   | 'when-hot'
   | 'now-and-then';
 
-export type LockoutId = 'lockout-1' | 'lockout-2' | 'lockout-3' | 'lockout-4';
+export type LockoutId = 'lockout-1' | 'lockout-2' | 'lockout-3';
 
 export type StepId =
   | 'find-drive'
@@ -99,7 +99,6 @@ export interface Answers {
   'lockout-1': LockoutAnswer;
   'lockout-2': LockoutAnswer;
   'lockout-3': LockoutAnswer;
-  'lockout-4': LockoutAnswer;
   inspect: InspectAnswer;
   'unplug-feedback': DoneAnswer;
   'retry-feedback-off': RetryAnswer;

@@ -69,7 +69,7 @@ export function nextStep(visit: VisitAnswers): GuideState {
   while (id !== 'decide') {
     const definition: (typeof definitions)[PlainStepId] = definitions[id];
     if (definition.touches && conditions.lockedBy === undefined) {
-      const lockout: LockoutId = `lockout-${(powerSteps + 1) as 1 | 2 | 3 | 4}`;
+      const lockout: LockoutId = `lockout-${(powerSteps + 1) as 1 | 2 | 3}`;
       const answer = visit[lockout]?.answer;
       if (!take(lockout, [lastPower], answer && lockoutRule.problem(answer))) return stopped(lockout);
       conditions.lockedBy = lockout;

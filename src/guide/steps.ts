@@ -87,7 +87,8 @@ export const definitions: Definitions = {
     problem: ({ reseated }) => (reseated === 'no' ? 'not-done' : undefined),
     next: (visit) => {
       const when = visit.symptom?.answer.when;
-      if (when === 'control-off' && mayBePowered(visit)) return 'unplug-feedback';
+      // A motor or cable that looks damaged is off the drive before the drive is switched on.
+      if (when === 'control-off' && mayBePowered(visit) && !looksDamaged(visit)) return 'unplug-feedback';
       return when === 'control-off' || when === 'on-enable' ? 'disconnect-leads' : 'mechanics';
     },
   },
@@ -97,7 +98,7 @@ export const definitions: Definitions = {
     energy: 'power',
     restsOn: ['unplug-feedback'],
     problem: retried,
-    next: (visit) => (feedbackGone(visit) ? 'unplug-device-end' : 'disconnect-leads'),
+    next: (visit) => (feedbackGone(visit) ? 'unplug-device-end' : leadsOffThen('bridge', visit)),
   },
   'unplug-device-end': {
     touches: true,
@@ -112,7 +113,7 @@ export const definitions: Definitions = {
     restsOn: ['unplug-device-end'],
     problem: retried,
     // The feedback explains the trip, but not a motor or cable that looks damaged.
-    next: (visit) => (looksDamaged(visit) ? 'disconnect-leads' : 'decide'),
+    next: (visit) => (looksDamaged(visit) ? leadsOffThen('bridge', visit) : 'decide'),
   },
   mechanics: { touches: true, energy: 'none', restsOn: [], problem: () => undefined, next: () => 'disconnect-leads' },
   'disconnect-leads': {
@@ -120,7 +121,12 @@ export const definitions: Definitions = {
     energy: 'none',
     restsOn: [],
     problem: done,
-    next: (visit) => (visit.symptom?.answer.when === 'on-enable' && mayBePowered(visit) ? 'retry-leads-off' : 'bridge'),
+    next: (visit) => {
+      const when = visit.symptom?.answer.when;
+      if (!mayBePowered(visit)) return 'bridge';
+      if (when === 'control-off' && visit['retry-feedback-off'] === undefined) return 'unplug-feedback';
+      return when === 'on-enable' ? 'retry-leads-off' : 'bridge';
+    },
   },
   'retry-leads-off': {
     touches: false,
@@ -171,6 +177,11 @@ export const definitions: Definitions = {
   },
   'retry-all': { touches: false, energy: 'enable', restsOn: ['reconnect'], problem: retried, next: () => 'decide' },
 };
+
+/** The leads come off once: on some ways they are off already. */
+function leadsOffThen(id: PlainStepId, visit: VisitAnswers): PlainStepId {
+  return visit['disconnect-leads'] === undefined ? 'disconnect-leads' : id;
+}
 
 /** Everything is put together and powered again only if every measurement passed and nothing speaks against it. */
 function afterMeasuring(visit: VisitAnswers): PlainStepId | 'decide' {

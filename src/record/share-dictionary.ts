@@ -39,7 +39,6 @@ const readings: [string, string][] = [
       `ambient humidity ${accuracy}`,
   ],
   ['bridge', `busVoltage motorLeads plusU plusV plusW minusU minusV minusW tolerance ${accuracy}`],
-  ['lockout-4', 'busVoltage lockedOut waited meterProved'],
   ['lockout-3', 'busVoltage lockedOut waited meterProved'],
   ['lockout-2', 'busVoltage lockedOut waited meterProved'],
   ['lockout-1', 'busVoltage lockedOut waited meterProved'],

@@ -50,7 +50,6 @@ const readers: Readers = {
   'lockout-1': lockout,
   'lockout-2': lockout,
   'lockout-3': lockout,
-  'lockout-4': lockout,
   inspect: (form) => {
     const fields = stepForms.inspect;
     const reseated = chosen(form, 'reseated', fields.reseated);

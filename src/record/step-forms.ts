@@ -45,7 +45,6 @@ export const stepForms = {
   'lockout-1': lockout,
   'lockout-2': lockout,
   'lockout-3': lockout,
-  'lockout-4': lockout,
   inspect: {
     reseated: given<InspectAnswer['reseated']>('yes', 'no', 'none'),
     seenDrive: damage,

@@ -59,6 +59,7 @@ export function decisionHeadline({ kind, replace }: Decision): string {
 export function decisionAdvice({ kind, replace, open, baseline }: Decision): string[] {
   const bad = (part: Part) => replace.some((one) => one.part === part);
   const advice: string[] = [];
+  if (replace.length > 0) advice.push('Lock out again, wait, and measure the bus before any part is changed.');
   if (bad('drive') && kind === 'replace') {
     advice.push(
       'Replace the complete drive, not the power module alone: its control board is very likely damaged too.',
@@ -68,6 +69,11 @@ export function decisionAdvice({ kind, replace, open, baseline }: Decision): str
     advice.push('Connect the new drive only after the bad motor and cable are replaced. They would destroy it.');
   }
   if (bad('motor') && bad('motor-cable')) advice.push('Replace motor and cable together: each would take the other.');
+  if (bad('motor') && !bad('motor-cable')) {
+    advice.push(
+      'Check the cores of the cable for continuity before the new motor is connected: the insulation test does not see a broken core.',
+    );
+  }
   if (bad('protective-conductor'))
     advice.push('Nothing is powered before the protective conductor is mended and measured.');
   if (kind === 'inconclusive')

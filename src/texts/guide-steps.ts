@@ -1,5 +1,5 @@
 import { formatRounded, limitValue } from '../calc/index.ts';
-import type { InspectedPart, LockoutId, StepId, Symptom } from '../guide/answers.ts';
+import type { InspectedPart, StepId, Symptom } from '../guide/answers.ts';
 import type { Problem } from '../guide/steps.ts';
 
 export interface StepText {
@@ -57,7 +57,6 @@ export const stepTexts: Record<StepId, StepText> = {
   'lockout-1': lockout,
   'lockout-2': { ...lockout, title: 'Lock out again, wait, measure the DC bus' },
   'lockout-3': { ...lockout, title: 'Lock out again, wait, measure the DC bus' },
-  'lockout-4': { ...lockout, title: 'Lock out again, wait, measure the DC bus' },
   inspect: {
     title: 'Re-seat and look',
     instructions: [
@@ -183,7 +182,11 @@ export const stepTexts: Record<StepId, StepText> = {
   },
   'retry-all': {
     title: 'Try the axis',
-    instructions: ['Switch on, enable, move slowly, then as the machine does.', 'See whether it trips again.'],
+    instructions: [
+      'If the axis can fall: the support is still in place. Enable once, and see that motor and brake hold before you take it away after the site’s procedure.',
+      'Move slowly, then as the machine does.',
+      'See whether it trips again. Switch off.',
+    ],
     why: 'If the trip goes on though every check passes, the drive is replaced. If it stays away, the readings are your baseline.',
     when: 'If every measurement passes.',
     caution: enableCaution,
@@ -243,5 +246,3 @@ export const problemTexts: Record<Problem, string> = {
     'A result needs power, and you have not confirmed that you may switch on. Confirm it, or choose “not done”.',
   undecided: 'No decision yet. Take the measurement that the verdict asks for, or say that you leave it open.',
 };
-
-export const lockoutIds: readonly LockoutId[] = ['lockout-1', 'lockout-2', 'lockout-3', 'lockout-4'];

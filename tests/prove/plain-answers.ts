@@ -29,7 +29,6 @@ export const plainAnswers: { [Id in PlainId]: (world: World) => Answers[Id] } = 
   'lockout-1': lockOut,
   'lockout-2': lockOut,
   'lockout-3': lockOut,
-  'lockout-4': lockOut,
   inspect: ({ axis }) => ({ reseated: 'yes', seen: axis.seen }),
   'unplug-feedback': (world) => {
     world.change((state) => ({ ...state, feedbackAtDrive: false }));

@@ -101,7 +101,6 @@ export const stepFields: Record<AskedStepId, readonly StepField[]> = {
   'lockout-1': lockout,
   'lockout-2': lockout,
   'lockout-3': lockout,
-  'lockout-4': lockout,
   inspect: [
     ask('reseated', 'Are the control board and the connectors seated anew?', [
       { value: 'yes', label: 'Seated anew' },

@@ -59,7 +59,7 @@ const symptom: Option[] = symptoms.flatMap((when) =>
   ),
 );
 
-const lockouts = (id: 'lockout-1' | 'lockout-2' | 'lockout-3' | 'lockout-4'): Option[] => {
+const lockouts = (id: 'lockout-1' | 'lockout-2' | 'lockout-3'): Option[] => {
   const lockout = (change: Partial<typeof soundLockout>, stops: boolean) =>
     option([id, { ...soundLockout, ...change }], stops, 'safe');
   const bus = (text: string) => ({ busVoltage: typed(text, 'voltage') });
@@ -156,7 +156,6 @@ const fixed: Record<Exclude<StepId, 'isolation'>, Option[]> = {
   'lockout-1': lockouts('lockout-1'),
   'lockout-2': lockouts('lockout-2'),
   'lockout-3': lockouts('lockout-3'),
-  'lockout-4': lockouts('lockout-4'),
   inspect,
   'unplug-feedback': doneOrNot('unplug-feedback'),
   'retry-feedback-off': retries('retry-feedback-off'),
