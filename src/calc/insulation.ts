@@ -90,7 +90,15 @@ const stepAfter: Partial<Record<InsulationCode, InsulationStepCode[]>> = {
   'insulation-passed': ['keep-as-baseline'],
 };
 
+/** After a trip, too close to the point only because the winding is warm or cold: at room temperature it is far from it. */
+function otherTemperature({ code, numbers, names }: Finding<InsulationCode>): InsulationStepCode[] {
+  const { factor = 1, corrected = 0, limit = 0 } = numbers;
+  if (code !== 'phase-too-close' || names.occasion !== 'after-trip') return [];
+  if (factor > 1 && corrected >= limit) return ['let-cool'];
+  return factor < 1 && corrected < limit ? ['let-warm'] : [];
+}
+
 function nextSteps(findings: readonly Finding<InsulationCode>[]): Step<InsulationStepCode>[] {
-  const codes = findings.flatMap(({ code }) => stepAfter[code] ?? []);
+  const codes = findings.flatMap((one) => [...otherTemperature(one), ...(stepAfter[one.code] ?? [])]);
   return [...new Set(codes)].map((code) => step(code));
 }

@@ -107,7 +107,7 @@ export const isolationSteps: StepSentences<IsolationStepCode> = {
   'measure-joined': () =>
     'Measure U, V, W and PE to ground at the drive end, leads off the drive, cable and motor joined.',
   'repeat-joined': () =>
-    'Repeat the joined stage so that it can be judged: note the range, use the range that fits, state the winding temperature.',
+    'Repeat the joined stage so that it can be judged: note the range, use the range that fits, state the winding temperature, let a hot or cold motor come to room temperature.',
   'neither-suspect': () => 'Stop here: neither cable nor motor is suspect. Go back to the symptom and the drive.',
   'flex-cable': () =>
     'Move the cable through its travel by hand, locked out, while you watch the reading: a break or leak may show in one position only.',
@@ -122,7 +122,8 @@ export const isolationSteps: StepSentences<IsolationStepCode> = {
   'take-bonded-row': () =>
     'Join the PE core, the screen and the cores that you are not measuring to ground, and measure each core once more. This finds leaks inside the cable.',
   'test-motor-alone': () => 'Measure the motor alone at its connector: U, V, W and PE to the shell.',
-  'complete-motor': () => 'Complete or repeat the readings of the motor alone that can’t be judged.',
+  'complete-motor': () =>
+    'Complete or repeat the readings of the motor alone that can’t be judged, with the motor at room temperature.',
   'check-pin-order': () => 'Check the pin order against the connector drawing, and measure the motor alone once more.',
   'find-broken-pe': () =>
     'Find the break in the protective conductor and mend it before anything is powered: measure the PE core end to end.',
