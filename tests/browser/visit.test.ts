@@ -1,4 +1,5 @@
 import { expect, test } from 'vitest';
+import { tabTo } from './support/keyboard.ts';
 import { open } from './support/open.ts';
 import { sound, Visitor } from './support/visitor.ts';
 
@@ -127,4 +128,32 @@ test('feedback cable: the trip goes with the feedback unplugged and follows the 
   await visitor.saved();
   await page.getByRole('link', { name: 'All visits' }).click();
   await page.locator('.visit-list', { hasText: 'Replace: feedback cable.' }).waitFor();
+});
+
+test('by keyboard alone: the focus goes on with the steps, and the next one is read from its title', async () => {
+  const page = await open('/visit/');
+  const focused = () => page.evaluate(() => document.activeElement?.id ?? '');
+  await page.getByRole('button', { name: 'Start a visit' }).focus();
+  await page.keyboard.press('Enter');
+  await page.locator('.visit-steps').waitFor();
+  // A radio button has no id; it is found by its question.
+  await tabTo(page, 'observation');
+  await page.keyboard.press('ArrowDown');
+  await page.keyboard.press('Shift+Tab');
+  await page.keyboard.press('Tab');
+  await page.locator('input[value="not-permitted"]:checked').waitFor();
+  await page.getByRole('button', { name: 'Go on: When does it trip?' }).waitFor();
+  for (let presses = 0; presses < 5 && !(await page.locator('.go-on:focus').count()); presses++) {
+    await page.keyboard.press('Tab');
+  }
+  await page.keyboard.press('Enter');
+  await expect.poll(focused).toBe('step-symptom');
+  expect(await new Visitor(page).openStep()).toBe('When does it trip?');
+  // Back to the step above by its title, and shut again by the same key.
+  await page.keyboard.press('Shift+Tab');
+  expect(await focused()).toBe('step-find-drive');
+  await page.keyboard.press('Enter');
+  expect(await new Visitor(page).openStep()).toBe('Find the drive and the axis');
+  await page.keyboard.press('Enter');
+  expect(await page.locator('.visit-step button[aria-expanded="true"]').count()).toBe(0);
 });

@@ -75,7 +75,7 @@ export function VisitList({ store }: { store: VisitStore }) {
       <h2>On this device</h2>
       {list?.problem && <p role="alert">{list.problem.message}</p>}
       {list && list.entries.length === 0 && !list.problem && <p>No visits yet.</p>}
-      <ul class="visit-list">
+      <ul class="visit-list" data-ready={list && ''}>
         {list?.entries.map(({ visit, state, unsaved }) => (
           <li key={visit.id}>
             <a href={visitHash(visit.id)}>{visitTitle(visit)}</a>
