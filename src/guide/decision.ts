@@ -25,12 +25,13 @@ export type OpenItem =
   | 'cable-open'
   | 'motor-open'
   | 'winding-open'
+  | 'hidden-in-winding'
   | 'mechanics'
   | 'mechanics-not-checked';
 
 /**
  * `replace`: at least one part is proven bad. `inconclusive`: every check passes and the trip goes on, so the drive is
- * replaced by exclusion. `no-fault-found`: every check passes and the trip stays away. `mechanical`: every measurement
+ * replaced by exclusion, once a specialist test of the winding has passed too. `no-fault-found`: every check passes and the trip stays away. `mechanical`: every measurement
  * passes and the axis is stiff or its brake drags. `undecided`: something open must be decided first.
  */
 export type DecisionKind = 'replace' | 'inconclusive' | 'no-fault-found' | 'mechanical' | 'undecided';
@@ -60,7 +61,14 @@ export function decide(visit: VisitAnswers): Decision {
   if (open.length > 0 || last === undefined) return { kind: 'undecided', ...decision };
   if (last === 'no-trip') return { kind: 'no-fault-found', ...decision };
   const byExclusion: PartDecision = { part: 'drive', proofs: ['all-passed-still-trips'] };
-  return { kind: 'inconclusive', ...decision, replace: [byExclusion], good: good.filter((part) => part !== 'drive') };
+  return {
+    kind: 'inconclusive',
+    ...decision,
+    replace: [byExclusion],
+    good: good.filter((part) => part !== 'drive'),
+    // What no measurement of a visit can tell from a fault of the drive under load.
+    open: ['hidden-in-winding'],
+  };
 }
 
 /** A part stays only if it passed what was measured of it, insulation and winding alike. */

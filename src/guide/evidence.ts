@@ -114,9 +114,17 @@ export function looksDamaged(visit: VisitAnswers): boolean {
   return seen !== undefined && (seen.motor !== 'nothing' || seen.motorCable !== 'nothing');
 }
 
-/** The symptom or what was seen points at cable or motor, so that a good joined reading is not enough. */
+/**
+ * The symptom, what was seen, or a trip that goes on though all has passed points at cable or motor, so that a good
+ * joined reading is not enough: it can't show a leak from core to core.
+ */
 export function suspectedAnyway(visit: VisitAnswers): boolean {
-  return visit.symptom?.answer.when === 'position-or-cable' || looksDamaged(visit);
+  return visit.symptom?.answer.when === 'position-or-cable' || looksDamaged(visit) || tripsAsAWhole(visit);
+}
+
+/** Everything passed and is put together, and it trips again with the motor on it. */
+export function tripsAsAWhole(visit: VisitAnswers): boolean {
+  return visit['retry-all']?.answer.result === 'trips' && visit.symptom?.answer.when !== 'control-off';
 }
 
 export function insulationSettled(visit: VisitAnswers): boolean {

@@ -46,7 +46,9 @@ export function nextStep(visit: VisitAnswers): GuideState {
   /** Adds a step; true where its answer lets the walk go on. */
   const take = (id: StepId, restsOn: readonly (StepId | undefined)[], problem: Problem | undefined): boolean => {
     const answered = visit[id];
-    const status = statusOf(visit, id, restsOn, problem);
+    // An answer that this way did not pass before changes nothing that was built on it.
+    const before = restsOn.filter((other) => path.some((step) => step.id === other));
+    const status = statusOf(visit, id, before, problem);
     path.push(answered && problem ? { id, status, problem } : { id, status });
     return status === 'done';
   };

@@ -10,6 +10,7 @@ import {
   motorBad,
   provenBad,
   suspectedAnyway,
+  tripsAsAWhole,
 } from './evidence.ts';
 
 /** Why an answer does not let the visit go on. */
@@ -150,7 +151,7 @@ export const definitions: Definitions = {
     problem: bothPartsKnown,
     // A motor that is proven bad needs no further proof; through a bad cable its winding can't be judged.
     next: (visit) => {
-      if (motorBad(visit)) return 'decide';
+      if (motorBad(visit) || tripsAsAWhole(visit)) return 'decide';
       return visit.isolation?.answer.assessment.parts.cable === 'proven-bad' ? 'winding-motor' : 'winding';
     },
   },
@@ -175,7 +176,14 @@ export const definitions: Definitions = {
     problem: done,
     next: () => 'retry-all',
   },
-  'retry-all': { touches: false, energy: 'enable', restsOn: ['reconnect'], problem: retried, next: () => 'decide' },
+  'retry-all': {
+    touches: false,
+    energy: 'enable',
+    restsOn: ['reconnect'],
+    problem: retried,
+    // Before the drive is blamed by exclusion, cable and motor are proven alone.
+    next: (visit) => (tripsAsAWhole(visit) && visit.isolation === undefined ? 'isolation' : 'decide'),
+  },
 };
 
 /** The leads come off once: on some ways they are off already. */

@@ -38,6 +38,8 @@ export const openTexts: Record<OpenItem, string> = {
   'cable-open': 'The motor cable is not proven. Test it alone, both ends free, and with the bonded row.',
   'motor-open': 'The motor is not proven. Test it alone at its connector.',
   'winding-open': 'Shorted turns are not excluded. Compare with a sound motor, or have the winding tested with surges.',
+  'hidden-in-winding':
+    'A few shorted turns, or a leak from winding to winding, pass every measurement of a visit and trip the drive like this. A surge test by a repair shop tells, or the inductances compared with a sound motor of the same model. Have that done first: a new drive would trip on the same motor.',
   mechanics: 'The axis is stiff or its brake drags. Mend that first: it draws the same current as a fault.',
   'mechanics-not-checked':
     'The mechanics were not checked. See whether the axis moves freely and the brake opens fully.',
@@ -45,7 +47,7 @@ export const openTexts: Record<OpenItem, string> = {
 
 const headlines: Record<DecisionKind, (parts: string) => string> = {
   replace: (parts) => `Replace: ${parts}.`,
-  inconclusive: () => 'Inconclusive: replace the complete drive.',
+  inconclusive: () => 'Inconclusive: have the winding tested; if it passes, replace the complete drive.',
   'no-fault-found': () => 'No fault found. Nothing is replaced.',
   mechanical: () => 'Mend the mechanics first. No part is replaced on this evidence.',
   undecided: () => 'Undecided. Do not order or replace anything yet.',

@@ -155,9 +155,12 @@ export const stepTexts: Record<StepId, StepText> = {
   },
   isolation: {
     title: 'Cable or motor',
-    instructions: ['Test the cable alone, then the motor alone, as the calculator asks.'],
+    instructions: [
+      'Motor leads off the drive, if they are on again.',
+      'Test the cable alone, then the motor alone, as the calculator asks.',
+    ],
     why: 'The joined reading does not tell which is bad, and often both are.',
-    when: 'If the insulation does not pass, or if the symptom or what you saw points at the cable.',
+    when: 'If the insulation does not pass, if the symptom or what you saw points at the cable, or if it still trips though everything passed.',
   },
   winding: {
     title: 'Winding resistance',

@@ -148,7 +148,8 @@ export const decisions: Record<string, Expected> = {
     decision: 'inconclusive',
     replace: { drive: ['all-passed-still-trips'] },
     stay: ['motor', 'motor-cable'],
-    why: 'Everything passes and it trips: the drive by exclusion.',
+    open: ['hidden-in-winding'],
+    why: 'Everything passes, cable and motor alone too, and it trips: the drive by exclusion, once the winding is tested.',
   },
   'power-not-permitted': {
     decision: 'undecided',

@@ -147,7 +147,9 @@ const isolationOptions = { suspect: isolation(true), unsuspected: isolation(fals
 function isSuspect(visit: VisitAnswers): boolean {
   const seen = visit.inspect?.answer.seen;
   const looksBad = seen !== undefined && (seen.motor !== 'nothing' || seen.motorCable !== 'nothing');
-  return looksBad || visit.symptom?.answer.when === 'position-or-cable';
+  const when = visit.symptom?.answer.when;
+  const asAWhole = visit['retry-all']?.answer.result === 'trips' && when !== 'control-off';
+  return looksBad || asAWhole || when === 'position-or-cable';
 }
 
 const fixed: Record<Exclude<StepId, 'isolation'>, Option[]> = {

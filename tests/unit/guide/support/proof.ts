@@ -48,6 +48,8 @@ export function proven(visit: VisitAnswers): Proven {
 
   const suspect =
     visit.symptom?.answer.when === 'position-or-cable' ||
+    // It trips with the motor on and all has passed: joined readings are not enough any more (issue 5).
+    (result('retry-all') === 'trips' && visit.symptom?.answer.when !== 'control-off') ||
     (seen !== undefined && (seen.motorCable !== 'nothing' || seen.motor !== 'nothing'));
   const good = (status: string | undefined) =>
     status === 'proven-good' || (status === 'not-suspect' && verdict('insulation') === 'go' && !suspect);

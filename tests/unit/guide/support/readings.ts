@@ -114,6 +114,10 @@ export const isolations = {
   motorBad: isolation({ joined: joinedBad, cable: cableGood, bonded: bondedGood, motor: motorBad }),
   cableBad: isolation({ joined: joinedBad, cable: cableBad, bonded: bondedGood, motor: motorGood }),
   cableBadInside: isolation({ joined: joinedBad, cable: cableGood, bonded: bondedBad, motor: motorGood }),
+  coreToCore: isolation(
+    { joined: joinedGood, cable: cableGood, bonded: '3M | 3M | > 550M', motor: motorGood },
+    { suspectedAnyway: true },
+  ),
   bothBad: isolation({ joined: joinedBad, cable: cableBad, bonded: bondedGood, motor: motorBad }),
   peBroken: isolation({
     joined: '> 550M | > 550M | > 550M | OL',
