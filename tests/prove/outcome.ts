@@ -1,25 +1,29 @@
-import type { DecisionKind } from '../../src/guide/decision.ts';
+import type { DecisionKind, OpenItem } from '../../src/guide/decision.ts';
 import type { Part } from '../../src/guide/evidence.ts';
+import type { Fault } from '../../src/simulator/fault-types.ts';
 import { faultedAxis } from '../../src/simulator/faulted-axis.ts';
 import { drawInstruments } from '../../src/simulator/instruments.ts';
 import { drawAxis } from '../../src/simulator/parameters.ts';
 import { between, seeded } from '../../src/simulator/random.ts';
-import { Robot, type Visit } from './robot.ts';
+import { Robot } from './robot.ts';
 import { World } from './world.ts';
 
 /** One visit to one faulty axis, held against the truth. */
 export interface Outcome {
-  fault: string;
+  label: string;
   seed: number;
   kind: DecisionKind;
   named: Part[];
+  open: OpenItem[];
+  /** Every bad part is proven, and no other. */
+  exact: boolean;
+  /** Proven bad, and sound in truth. By exclusion is not by proof: that is `inconclusive`, and counted by its kind. */
   overCalled: Part[];
+  /** Bad in truth, and not proven. */
   missed: Part[];
   steps: number;
   unsafe: string[];
-  hidden: boolean;
-  visit: Visit;
-  moment: string;
+  hidden: Fault['hidden'];
 }
 
 /** Winding from 5 to 80 °C; the air as in a workshop, and no warmer than a cold winding. */
@@ -29,22 +33,23 @@ export function play(fault: string, seed: number): Outcome {
   const winding = between(random, 5, 80);
   const air = Math.min(winding, between(random, 10, 35));
   const world = new World(axis, drawInstruments(random), winding, air, random);
-  const visit = new Robot(world).visit();
-  const { kind, replace } = visit.decision;
-  const named = replace.map(({ part }) => part);
-  // By exclusion is not by proof: it is counted apart, and neither as named nor as over-called.
-  const proven = kind === 'replace' ? named : [];
+  const { decision, steps } = new Robot(world).visit();
+  const named = decision.replace.map(({ part }) => part);
+  const proven = decision.kind === 'replace' ? named : [];
+  const overCalled = proven.filter((part) => !axis.bad.includes(part));
+  const missed = axis.bad.filter((part) => !proven.includes(part));
+  const judged = decision.kind === 'replace' || axis.bad.length === 0;
   return {
-    fault,
+    label: axis.label,
     seed,
-    kind,
+    kind: decision.kind,
     named,
-    overCalled: proven.filter((part) => !axis.bad.includes(part)),
-    missed: axis.bad.filter((part) => !named.includes(part)),
-    steps: visit.steps,
+    open: decision.open,
+    exact: judged && named.length === proven.length && overCalled.length === 0 && missed.length === 0,
+    overCalled,
+    missed,
+    steps,
     unsafe: world.unsafe,
-    hidden: axis.hidden.length > 0,
-    visit,
-    moment: axis.moment,
+    hidden: axis.hidden[0],
   };
 }

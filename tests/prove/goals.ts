@@ -1,0 +1,33 @@
+import type { OpenItem } from '../../src/guide/decision.ts';
+import type { Fault } from '../../src/simulator/fault-types.ts';
+import type { Outcome } from './outcome.ts';
+import { summarise } from './summary.ts';
+
+/** What the decision must leave open, so that a person reads which specialist test would tell. */
+const testNamed: Record<NonNullable<Fault['hidden']>, OpenItem[]> = {
+  'surge-test': ['winding-open', 'hidden-in-winding'],
+  'phase-to-phase-test': ['hidden-in-winding'],
+  'drive-load-test': ['hidden-in-winding'],
+  'dry-and-repeat': ['insulation-open'],
+  watch: [],
+};
+
+/** The goals of issue 5 that these visits to one fault miss, in words; none if all hold. */
+export function missedGoals(fault: string, outcomes: readonly Outcome[]): string[] {
+  const { visits, exact, overCalled, missed, unsafe, combination, hidden, label } = summarise(fault, outcomes);
+  const goals: [sentence: string, holds: boolean][] = [
+    ['no unsafe step', unsafe.length === 0],
+    ['no sound part proven bad', overCalled === 0],
+    ['named exactly', hidden !== undefined || exact === visits],
+    ['no part missed in a combination', !combination || missed === 0],
+    ['what can not be told ends undecided and names the test', outcomes.every(honest)],
+    ['a healthy axis loses nothing', fault !== 'nuisance' || outcomes.every(({ named }) => named.length === 0)],
+  ];
+  return goals.filter(([, holds]) => !holds).map(([sentence]) => `${label}: ${sentence}`);
+}
+
+function honest({ hidden, exact, kind, open }: Outcome): boolean {
+  if (hidden === undefined || exact) return true;
+  if (kind !== 'undecided' && kind !== 'inconclusive') return false;
+  return testNamed[hidden].some((item) => open.includes(item));
+}
