@@ -1,3 +1,4 @@
+import { useState } from 'preact/hooks';
 import type { StepId } from '../../guide/answers.ts';
 import type { GuideState, PathStep } from '../../guide/next-step.ts';
 import { definitions } from '../../guide/steps.ts';
@@ -7,6 +8,7 @@ import type { VisitRecord } from '../../record/visit-schema.ts';
 import { problemTexts, stepTexts, symptomTexts } from '../../texts/guide-steps.ts';
 import { AskedStep } from './AskedStep.tsx';
 import { changedBefore } from './changed-before.ts';
+import { LookAgain } from './LookAgain.tsx';
 import { MeasuredStep } from './MeasuredStep.tsx';
 import { stepAnswer } from './record-answers.ts';
 import { isAsked } from './step-fields.ts';
@@ -24,10 +26,15 @@ export function StepBody({ id, visit, guide, onEnter, onConfirm }: Props) {
   const { instructions, why, caution } = stepTexts[id];
   const step = guide.path.find((one) => one.id === id);
   const form = visit.steps[id]?.form ?? {};
+  const [restarts, setRestarts] = useState(0);
+  const restart = () => {
+    onEnter({});
+    setRestarts(restarts + 1);
+  };
   return (
     <>
       {step?.status === 'check-again' && (
-        <LookAgain numbers={changedBefore(visit, guide.path, id)} onConfirm={onConfirm} />
+        <LookAgain id={id} numbers={changedBefore(visit, guide.path, id)} onConfirm={onConfirm} onRestart={restart} />
       )}
       {step === undefined && (
         <p class="left-note">
@@ -46,7 +53,7 @@ export function StepBody({ id, visit, guide, onEnter, onConfirm }: Props) {
         ))}
       </ul>
       <p class="step-why">{why}</p>
-      {isAsked(id) && <AskedStep id={id} start={form} onSettled={(typed) => onEnter({ ...typed })} />}
+      {isAsked(id) && <AskedStep key={restarts} id={id} start={form} onSettled={(typed) => onEnter({ ...typed })} />}
       {isMeasurement(id) && (
         <MeasuredStep
           id={id}
@@ -57,8 +64,9 @@ export function StepBody({ id, visit, guide, onEnter, onConfirm }: Props) {
         />
       )}
       {id === 'symptom' && <Likely form={form} />}
+      {id === 'find-drive' && <Served visit={visit} />}
       <p class="step-problem" role="status">
-        {step && problemOf(step)}
+        {step && missing(step, form)}
       </p>
     </>
   );
@@ -69,20 +77,11 @@ function givesPower(id: StepId): boolean {
   return id === 'support-axis' || (id in definitions && definitions[id as keyof typeof definitions].energy !== 'none');
 }
 
-function problemOf({ problem }: PathStep): string | undefined {
-  return problem && problemTexts[problem];
-}
-
-function LookAgain({ numbers, onConfirm }: { numbers: number[]; onConfirm: () => void }) {
-  const steps = numbers.length === 0 ? 'an earlier step' : `step ${numbers.join(' and step ')}`;
-  return (
-    <div class="look-again">
-      <p>You changed {steps} after this. Look again, or say that it still holds.</p>
-      <button type="button" class="plain" onClick={onConfirm}>
-        It still holds
-      </button>
-    </div>
-  );
+/** What keeps the visit from going on; nothing while the person has not begun. */
+function missing({ id, status, problem }: PathStep, form: Form): string | undefined {
+  if (problem !== undefined) return problemTexts[problem];
+  const begun = Object.values(form).some((value) => value !== '');
+  return status === 'due' && begun && isAsked(id) ? 'Answer the questions that are still open, then go on.' : undefined;
 }
 
 function Likely({ form }: { form: Form }) {
@@ -90,6 +89,14 @@ function Likely({ form }: { form: Form }) {
   return answer === undefined ? null : (
     <p class="likely">
       <b>What it makes likely:</b> {symptomTexts[answer.when].likely}
+    </p>
+  );
+}
+
+function Served({ visit: { servedAxes } }: { visit: VisitRecord }) {
+  return servedAxes.length === 0 ? null : (
+    <p class="likely">
+      <b>Noted:</b> {servedAxes.map(({ drive, axes }) => `${drive || 'A drive'} serves ${axes.join(', ')}`).join('; ')}.
     </p>
   );
 }

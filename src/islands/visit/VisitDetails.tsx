@@ -21,7 +21,7 @@ export function VisitDetails({ visit, change }: Props) {
   const name = useDraft({ machine, axis, controllerMessage }, put);
   const more = useDraft({ drive, motor, site, person, conditions, notes }, put);
   const setMore = (part: Partial<typeof more.value>) => more.set({ ...more.value, ...part });
-  const isNew = machine === '' && axis === '' && visit.seq === 0;
+  const isNew = axis === '' && visit.seq === 0;
   return (
     <form class="visit-details" noValidate onSubmit={(event) => event.preventDefault()}>
       <details class="more" ref={useOpening(isNew)}>

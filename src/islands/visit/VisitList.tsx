@@ -1,5 +1,5 @@
 import { useEffect, useState } from 'preact/hooks';
-import { newVisit } from '../../record/change-visit.ts';
+import { newVisit, type VisitDetails } from '../../record/change-visit.ts';
 import { exportVisit } from '../../record/export-visit.ts';
 import { isoTime } from '../../record/iso-time.ts';
 import type { VisitRecord } from '../../record/visit-schema.ts';
@@ -26,8 +26,8 @@ export function VisitList({ store }: { store: VisitStore }) {
     return store.listen(() => void show());
   }, []);
 
-  const start = async () => {
-    const visit = newVisit(crypto.randomUUID(), isoTime(new Date()));
+  const start = async (details: Partial<VisitDetails> = {}) => {
+    const visit = newVisit(crypto.randomUUID(), isoTime(new Date()), details);
     const result = await store.save(visit);
     // A browser that keeps nothing does not stop the visit: it lives in this window.
     if (!result.ok) hold(visit);
@@ -84,6 +84,9 @@ export function VisitList({ store }: { store: VisitStore }) {
               {state} <span class="when">Last change {shownTime(visit.changedAt)}.</span>
             </p>
             <p class="banner-actions">
+              <button type="button" class="plain" onClick={() => void start(sameMachine(visit))}>
+                New visit here<span class="visually-hidden">: {visitTitle(visit)}</span>
+              </button>
               <button type="button" class="plain" onClick={() => download(exportVisit(visit))}>
                 Export<span class="visually-hidden"> {visitTitle(visit)}</span>
               </button>
@@ -100,6 +103,11 @@ export function VisitList({ store }: { store: VisitStore }) {
       <ImportVisit store={store} />
     </>
   );
+}
+
+/** What the next visit to the machine need not write down, nor look for, again. */
+function sameMachine({ machine, site, person, servedAxes, instruments }: VisitRecord): Partial<VisitDetails> {
+  return { machine, site, person, servedAxes, instruments };
 }
 
 interface UnreadableProps {

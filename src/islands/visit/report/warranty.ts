@@ -1,5 +1,5 @@
 import type { VisitAnswers } from '../../../guide/answers.ts';
-import { isolationClears } from '../../../guide/evidence.ts';
+import { isolationClears, suspectedAnyway } from '../../../guide/evidence.ts';
 
 export interface WarrantyLine {
   part: 'Motor' | 'Motor cable';
@@ -22,13 +22,15 @@ function line(answers: VisitAnswers, part: WarrantyLine['part'], which: 'motor' 
     return { part, tested: true, text: 'tested alone, and bad. It is not connected to a drive again.' };
   }
   if (isolation?.parts[which] === 'proven-good') return { part, tested: true, text: 'tested alone, and passed.' };
-  const clear = isolation === undefined ? joined === 'go' : isolationClears(answers, which);
+  const doubted = joined === 'go' && suspectedAnyway(answers);
+  const clear = isolation === undefined ? joined === 'go' && !doubted : isolationClears(answers, which);
   if (clear) return { part, tested: true, text: 'tested together with the other, and passed.' };
-  if (joined === 'no-go')
-    return {
-      part,
-      tested: false,
-      text: 'PROOF IS MISSING: the joined test fails, and which of the two it is was not decided.',
-    };
-  return { part, tested: false, text: 'PROOF IS MISSING: no test of it led to a decision.' };
+  return { part, tested: false, text: `PROOF IS MISSING: ${whyMissing(joined, doubted)}` };
+}
+
+function whyMissing(joined: string | undefined, doubted: boolean): string {
+  if (doubted)
+    return 'the joined test passes, but the symptom or what was seen points here, and it was not tested alone.';
+  if (joined === 'no-go') return 'the joined test fails, and whether it is this part was not decided.';
+  return 'no test of it led to a decision.';
 }

@@ -1,0 +1,85 @@
+import { describe, expect, test } from 'vitest';
+import { enterStep } from '../../../../src/islands/visit/change-step.ts';
+import { prefill, readAccuracy } from '../../../../src/islands/visit/prefill.ts';
+import { badInsulation, driveOnly, motorAndCable, visitOf } from '../../../support/marrow-bay-visits.ts';
+
+const beforeBridge = visitOf(driveOnly.slice(0, 8));
+const beforeIsolation = visitOf(motorAndCable.slice(0, 8));
+
+describe('the bridge', () => {
+  test('takes the bus voltage of the lockout that holds, and says so', () => {
+    const changed = enterStep(
+      beforeBridge,
+      'lockout-2',
+      { ...beforeBridge.steps['lockout-2']?.form, busVoltage: '0.07 V' },
+      '2026-03-03T12:00:00+01:00',
+    );
+    const { start, notes } = prefill(changed, 'bridge', 'lockout-2');
+    expect(start).toMatchObject({ busVoltage: '0.07 V', motorLeads: 'off' });
+    expect(notes.busVoltage).toContain('Filled in from your last lockout step');
+  });
+
+  test('keeps what was typed, and then says nothing', () => {
+    const typed = visitOf([...driveOnly.slice(0, 8), ['bridge', { busVoltage: '0.01 V' }]]);
+    const { start, notes } = prefill(typed, 'bridge', 'lockout-2');
+    expect(start.busVoltage).toBe('0.01 V');
+    expect(notes.busVoltage).toBeUndefined();
+  });
+
+  test('takes nothing where no lockout holds', () => {
+    expect(prefill(beforeBridge, 'bridge', undefined).start.busVoltage).toBeUndefined();
+  });
+});
+
+describe('the isolation', () => {
+  test('takes the joined stage from the insulation step', () => {
+    const { start, notes } = prefill(beforeIsolation, 'isolation', 'lockout-1');
+    expect(start).toMatchObject({ joinedU: '1.1M', joinedV: '1.3M', joinedW: '1.2M', joinedPE: '0.2 Ω' });
+    expect(start).toMatchObject({ testVoltage: '500 V', windingTemperature: '25 °C' });
+    expect(notes.joinedU).toBe('Filled in from the insulation step.');
+  });
+
+  test('says so when the insulation step has changed since, and leaves the entry alone', () => {
+    const whole = visitOf(motorAndCable);
+    const changed = enterStep(whole, 'insulation', { ...badInsulation, U: '1.4M' }, '2026-03-03T12:00:00+01:00');
+    const { start, notes } = prefill(changed, 'isolation', 'lockout-1');
+    expect(start.joinedU).toBe('1.1M');
+    expect(notes).toMatchObject({ joinedU: 'The insulation step says 1.4M.' });
+    expect(notes.joinedV).toBeUndefined();
+  });
+
+  test('knows of a suspicion that a good joined reading does not settle', () => {
+    expect(prefill(beforeIsolation, 'isolation', 'lockout-1').start.suspectedAnyway).toBeUndefined();
+    const moving = visitOf([['symptom', { when: 'position-or-cable', gravityLoaded: 'no' }]]);
+    expect(prefill(moving, 'isolation', undefined).start.suspectedAnyway).toBe('yes');
+  });
+});
+
+test('the insulation of a visit is judged as after a trip', () => {
+  expect(prefill(beforeBridge, 'insulation', undefined).start.occasion).toBe('after-trip');
+});
+
+test('the accuracy comes from the instrument that the step uses', () => {
+  expect(prefill(beforeBridge, 'bridge', undefined).start).toMatchObject({
+    accuracyPercent: '0.9',
+    accuracyCounts: '3',
+  });
+  const insulation = prefill(beforeBridge, 'insulation', undefined);
+  expect(insulation.start).toMatchObject({ accuracyPercent: '3', accuracyCounts: '5' });
+  expect(insulation.notes.accuracyPercent).toBe('From the accuracy that you noted for the insulation tester.');
+  // No milliohm meter is noted: the winding was measured with the multimeter.
+  expect(prefill(beforeBridge, 'winding', undefined).start.accuracyPercent).toBe('0.9');
+});
+
+test.each([
+  ['±(1.5 % + 3 counts)', '1.5', '3'],
+  ['0,9% of reading, 2 digits', '0,9', '2'],
+  ['1 % +3d', '1', '3'],
+  ['5 %', '5', ''],
+  ['class 1', '', ''],
+  // Two ranges: which one was used is not known, so neither is taken.
+  ['1 % to 40 MΩ, 5 % above', '', ''],
+  ['', '', ''],
+])('the accuracy %j is read as %j %% and %j counts', (text, percent, counts) => {
+  expect(readAccuracy(text)).toEqual({ percent, counts });
+});

@@ -1,0 +1,44 @@
+import { expect, test } from 'vitest';
+import type { StepId } from '../../../../src/guide/answers.ts';
+import { stepLine } from '../../../../src/islands/visit/step-line.ts';
+import type { Form } from '../../../../src/record/step-answers.ts';
+import {
+  badInsulation,
+  bothBad,
+  locked,
+  nothingSeen,
+  retried,
+  soundBridge,
+} from '../../../support/marrow-bay-visits.ts';
+
+const lines: [StepId, Form, string][] = [
+  ['find-drive', { observation: 'looked', axesOnDrive: '3', indicatedAxis: '2' }, 'axis 2 of 3, looked at'],
+  ['find-drive', { observation: 'not-permitted' }, 'from the drawings'],
+  ['find-drive', { observation: 'known', axesOnDrive: '2', indicatedAxis: '1' }, 'axis 1 of 2, from an earlier record'],
+  ['find-drive', { observation: 'looked', axesOnDrive: '3' }, ''],
+  ['symptom', { when: 'when-hot', gravityLoaded: 'yes' }, 'When it is hot, axis can fall'],
+  ['symptom', { when: 'now-and-then', gravityLoaded: 'unknown' }, 'Now and then, axis may fall'],
+  ['lockout-1', locked, 'Locked out, waited, meter proved, bus 0.03 V'],
+  ['lockout-2', { lockedOut: 'yes' }, 'Locked out'],
+  ['inspect', nothingSeen, 'Nothing seen'],
+  ['inspect', { ...nothingSeen, seenMotorCable: 'chafed', remark: 'at the clamp' }, 'Motor cable: chafed'],
+  ['retry-all', retried('no-trip'), 'No trip'],
+  ['retry-leads-off', retried('not-done'), 'Not done'],
+  ['mechanics', { found: 'brake-drags', remark: 'warm' }, 'The brake drags'],
+  ['disconnect-leads', { done: 'no' }, 'Not yet'],
+  ['bridge', soundBridge, 'Go'],
+  ['bridge', { ...soundBridge, busVoltage: '60 V' }, 'Stop'],
+  ['bridge', { ...soundBridge, plusU: '' }, 'Undecided'],
+  ['bridge', { ...soundBridge, plusU: '', leftOpen: 'yes' }, 'Undecided, left open'],
+  ['bridge', { ...soundBridge, plusU: 'what' }, 'No verdict'],
+  ['insulation', badInsulation, 'No-go'],
+  // Whatever a hand has written into the record: a visit is after a trip.
+  ['insulation', { ...badInsulation, occasion: 'routine' }, 'No-go'],
+  ['isolation', bothBad, 'No-go'],
+  ['winding', {}, ''],
+  ['winding', { UV: '' }, ''],
+];
+
+test.each(lines)('%s %j reads “%s”', (id, form, line) => {
+  expect(stepLine(id, form)).toBe(line);
+});

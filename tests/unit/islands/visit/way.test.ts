@@ -1,0 +1,55 @@
+import { describe, expect, test } from 'vitest';
+import { nextStep } from '../../../../src/guide/next-step.ts';
+import { stepsAhead } from '../../../../src/islands/visit/ahead.ts';
+import { enterStep } from '../../../../src/islands/visit/change-step.ts';
+import { changedBefore } from '../../../../src/islands/visit/changed-before.ts';
+import { visitState } from '../../../../src/islands/visit/list-entries.ts';
+import { recordAnswers } from '../../../../src/islands/visit/record-answers.ts';
+import { badInsulation, driveOnly, locked, motorAndCable, visitOf } from '../../../support/marrow-bay-visits.ts';
+
+const later = '2026-03-03T12:00:00+01:00';
+const guideOf = (visit: ReturnType<typeof visitOf>) => nextStep(recordAnswers(visit));
+
+describe('what may follow', () => {
+  test('leaves out what is on the way already, and names one lockout for all', () => {
+    const ahead = stepsAhead(guideOf(visitOf(driveOnly.slice(0, 3))));
+    expect(ahead).not.toContain('find-drive');
+    expect(ahead).not.toContain('inspect');
+    expect(ahead.filter((id) => id.startsWith('lockout'))).toEqual(['lockout-2']);
+    expect(ahead).toContain('retry-all');
+  });
+
+  test('is nothing once there is a decision', () => {
+    expect(stepsAhead(guideOf(visitOf(driveOnly)))).toEqual([]);
+  });
+});
+
+describe('a step to be looked at again names what was changed before it', () => {
+  const visit = visitOf(motorAndCable);
+
+  test('by number', () => {
+    const changed = enterStep(visit, 'insulation', { ...badInsulation, U: '1.4M' }, later);
+    expect(changedBefore(changed, guideOf(changed).path, 'isolation')).toEqual([8]);
+  });
+
+  test('a lockout counts for every step behind it', () => {
+    const changed = enterStep(visit, 'lockout-1', { ...locked, busVoltage: '0.01 V' }, later);
+    expect(changedBefore(changed, guideOf(changed).path, 'inspect')).toEqual([3]);
+  });
+
+  test('and what it does not rest on is left out', () => {
+    const one = enterStep(visit, 'symptom', { when: 'when-hot', gravityLoaded: 'no' }, later);
+    const two = enterStep(one, 'insulation', { ...badInsulation, U: '1.4M' }, later);
+    expect(changedBefore(two, guideOf(two).path, 'isolation')).toEqual([8]);
+  });
+
+  test('nothing changed, nothing named', () => {
+    expect(changedBefore(visit, guideOf(visit).path, 'isolation')).toEqual([]);
+  });
+});
+
+test('the list says the decision, or which step is due', () => {
+  expect(visitState(visitOf(driveOnly))).toBe('Replace: complete drive.');
+  expect(visitState(visitOf(driveOnly.slice(0, 4)))).toBe('Step 5 is due: Take the motor leads off the drive.');
+  expect(visitState(visitOf([]))).toBe('Step 1 is due: Find the drive and the axis.');
+});
