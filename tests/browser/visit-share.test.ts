@@ -55,6 +55,18 @@ describe.each(['/visit/', '/calculators/bridge/'])('a link to %s', (path) => {
   });
 });
 
+test('words that look like a program stay words', async () => {
+  const words = '<img src=x onerror=alert(1)>';
+  const text = shareText({ kind: 'visit', visit: { ...visit, machine: words, notes: words } });
+  const page = await open('/visit/');
+  await page.goto(address(`/visit/#share=${text.ok ? text.value : ''}`));
+  await page.getByRole('heading', { name: words }).waitFor();
+  await page.getByRole('button', { name: 'Store it on this device' }).click();
+  await page.getByRole('link', { name: 'Report' }).click();
+  await page.locator('.report', { hasText: words }).waitFor();
+  expect(await page.locator('main img').count()).toBe(0);
+});
+
 test('a filled calculator goes by its link, which asks before it fills anything in', async () => {
   const sender = await open('/calculators/bridge/');
   await sender.waitForSelector('[data-live]');

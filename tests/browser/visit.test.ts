@@ -1,6 +1,8 @@
 import { expect, test } from 'vitest';
+import { driveOnly, visitOf } from '../support/marrow-bay-visits.ts';
 import { tabTo } from './support/keyboard.ts';
 import { open } from './support/open.ts';
+import { importVisit } from './support/visit-files.ts';
 import { sound, Visitor } from './support/visitor.ts';
 
 // Three complete visits of the invented Marrow Bay line 2, each driven by clicks and keys alone.
@@ -156,4 +158,21 @@ test('by keyboard alone: the focus goes on with the steps, and the next one is r
   expect(await new Visitor(page).openStep()).toBe('Find the drive and the axis');
   await page.keyboard.press('Enter');
   expect(await page.locator('.visit-step button[aria-expanded="true"]').count()).toBe(0);
+});
+
+test('a corrected retry asks for a new lockout: it is never confirmed by a word', async () => {
+  const page = await open('/visit/', { width: 360 });
+  await importVisit(page, visitOf(driveOnly.slice(0, 9)));
+  const visitor = new Visitor(page);
+  await page.getByRole('button', { name: /Enable with the motor leads off/ }).click();
+  await visitor.choose('What happened?', 'No trip');
+  await page.locator('.visit-step[data-step="lockout-2"][data-mark="check-again"] h3 button').click();
+  expect(await page.getByRole('button', { name: 'It still holds' }).count()).toBe(0);
+  await page.getByRole('button', { name: 'Begin this step again' }).click();
+  await expect.poll(() => page.locator('.step-body input:checked').count()).toBe(0);
+  await visitor.lockOut();
+  await visitor.goOn('Six readings at the output stage');
+  await page.getByText('You changed step 8 after this').waitFor();
+  await page.getByRole('button', { name: 'It still holds' }).click();
+  await visitor.goOn('Insulation of motor and cable');
 });
