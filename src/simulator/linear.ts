@@ -22,20 +22,27 @@ export class Equations {
   }
 }
 
+/** What is left of a diagonal member after elimination, as a share of it, that is nothing but rounding. */
+const roundingShare = 1e-15;
+
 /**
  * Solves by Gaussian elimination with partial pivoting; the equations are used up. Some forty unknowns: a library of
- * matrices would weigh more on the page than all of the simulator. Throws where there is no single solution, which is a
- * slip in the network, since every node leaks a little.
+ * matrices would weigh more on the page than all of the simulator. Where rounding has swallowed what tied a group of
+ * unknowns to ground (milliohms within it, tens of teraohms out of it), the last of the group is taken as zero: it floats.
  */
 export function solveLinear({ size, width, cells }: Equations): Float64Array {
   const at = (row: number, column: number) => cells[row * width + column] as number;
+  const diagonal = Array.from({ length: size }, (_, node) => Math.abs(at(node, node)));
   for (let column = 0; column < size; column += 1) {
     const pivot = pivotRow(at, column, size);
-    if (at(pivot, column) === 0) throw new Error('the network has a node without any path');
     if (pivot !== column) {
       const kept = cells.slice(pivot * width, (pivot + 1) * width);
       cells.copyWithin(pivot * width, column * width, (column + 1) * width);
       cells.set(kept, column * width);
+    }
+    if (Math.abs(at(column, column)) <= roundingShare * (diagonal[column] as number)) {
+      cells.fill(0, column * width, (column + 1) * width);
+      cells[column * width + column] = 1;
     }
     for (let row = column + 1; row < size; row += 1) {
       const factor = at(row, column) / at(column, column);

@@ -31,8 +31,9 @@ function decisionsOf({ decisions }: Row): string {
   return list.map(([words, count]) => (list.length === 1 ? words : `${words} (${count})`)).join(', ');
 }
 
+/** Every fault has axes of its own. */
 const outcomesOf = (fault: string): Outcome[] =>
-  Array.from({ length: seeds }, (_, position) => play(fault, position + 1));
+  Array.from({ length: seeds }, (_, position) => play(fault, faultIds.indexOf(fault) * 100_000 + position));
 
 console.log(`${seeds} visits to each fault, winding from 5 to 80 °C\n`);
 console.log(
