@@ -1,5 +1,6 @@
 import { expect, test } from 'vitest';
-import { driveOnly, visitOf } from '../support/marrow-bay-visits.ts';
+import { enterStep } from '../../src/islands/visit/change-step.ts';
+import { badInsulation, driveOnly, motorAndCable, visitOf } from '../support/marrow-bay-visits.ts';
 import { tabTo } from './support/keyboard.ts';
 import { open } from './support/open.ts';
 import { importVisit } from './support/visit-files.ts';
@@ -175,4 +176,24 @@ test('a corrected retry asks for a new lockout: it is never confirmed by a word'
   await page.getByText('You changed step 8 after this').waitFor();
   await page.getByRole('button', { name: 'It still holds' }).click();
   await visitor.goOn('Insulation of motor and cable');
+});
+
+test('to open a step answers nothing: offers of the record are no entries, and a step to look at again stays so', async () => {
+  const page = await open('/visit/');
+  // Its instruments have an accuracy, which the calculators are offered.
+  const visit = visitOf(motorAndCable);
+  await importVisit(page, enterStep(visit, 'insulation', { ...badInsulation, U: '1.4M' }, '2026-03-03T12:00:00+01:00'));
+  for (const step of ['bridge', 'insulation', 'isolation']) {
+    await page.locator(`.visit-step[data-step="${step}"]:not(:has([aria-expanded="true"])) h3 button`).click();
+    await page.locator(`#${step}-accuracyPercent`).waitFor();
+    await page.keyboard.press('Tab');
+    await page.keyboard.press('Tab');
+  }
+  // Longer than the pause after which an entry is kept.
+  await page.waitForTimeout(1200);
+  expect(await page.locator('.save-status').textContent()).toBe('');
+  await page.locator('.visit-step[data-step="isolation"][data-mark="check-again"]').waitFor();
+  await page.locator('#isolation-joinedU').fill('1.4M');
+  await new Visitor(page).saved();
+  await page.getByRole('heading', { name: 'Replace: motor and motor cable.' }).waitFor();
 });

@@ -32,11 +32,15 @@ export function MeasuredStep({ id, visit, lockedBy, askToLeaveOpen, onSettled }:
   // What is offered when the step is opened stays as it is while the person types.
   const { start, notes } = useMemo(() => prefill(visit, id, lockedBy), [id]);
   const form = visit.steps[id]?.form ?? {};
-  const untouched = useRef<string>();
+  // A calculator tells at once what it was opened with, offers and all. Only what the person changes is an entry:
+  // to open a step must never answer it, nor confirm it.
+  const opened = useRef<string>();
+  const touched = useRef(false);
   const keep = (typed: Typed) => {
-    // A calculator says at once what it was opened with; that is an entry only when the person has made it one.
-    untouched.current ??= JSON.stringify(typed);
-    if (visit.steps[id] === undefined && JSON.stringify(typed) === untouched.current) return;
+    const text = JSON.stringify(typed);
+    opened.current ??= text;
+    touched.current ||= text !== opened.current;
+    if (!touched.current) return;
     onSettled({ ...typed, leftOpen: form.leftOpen ?? '' });
   };
   return (

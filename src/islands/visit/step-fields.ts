@@ -117,6 +117,8 @@ export const stepFields: Record<AskedStepId, readonly StepField[]> = {
   'retry-feedback-off': retry,
   'unplug-device-end': done,
   'retry-device-end': retry,
+  'plug-feedback': done,
+  'retry-feedback-on': retry,
   mechanics: [
     ask('found', 'What did you find?', [
       { value: 'free', label: 'It moves freely, and the brake does not drag' },
