@@ -26,6 +26,8 @@ export type StepId =
   | 'retry-feedback-off'
   | 'unplug-device-end'
   | 'retry-device-end'
+  | 'plug-feedback'
+  | 'retry-feedback-on'
   | 'mechanics'
   | 'disconnect-leads'
   | 'support-axis'
@@ -104,6 +106,8 @@ export interface Answers {
   'retry-feedback-off': RetryAnswer;
   'unplug-device-end': DoneAnswer;
   'retry-device-end': RetryAnswer;
+  'plug-feedback': DoneAnswer;
+  'retry-feedback-on': RetryAnswer;
   mechanics: MechanicsAnswer;
   'disconnect-leads': DoneAnswer;
   'support-axis': DoneAnswer;

@@ -2,6 +2,7 @@ import type { StepId, VisitAnswers } from './answers.ts';
 import {
   damageOpen,
   feedbackGone,
+  goneWithoutDevice,
   insulationSettled,
   isolationClears,
   isolationLeavesOpen,
@@ -18,6 +19,8 @@ export interface PartDecision {
 /** What is still open, and what would decide it. */
 export type OpenItem =
   | 'feedback-cable-or-device'
+  | 'feedback-device-open'
+  | 'feedback-contact'
   | 'damage-open'
   | 'retry-not-done'
   | 'bridge-open'
@@ -92,6 +95,11 @@ function openItems(visit: VisitAnswers): OpenItem[] {
   const open: OpenItem[] = [];
   if (feedbackGone(visit) && visit['retry-device-end']?.answer.result === 'not-done')
     open.push('feedback-cable-or-device');
+  if (goneWithoutDevice(visit)) {
+    const back = visit['retry-feedback-on']?.answer.result;
+    if (back === 'no-trip') open.push('feedback-contact');
+    else if (back !== 'trips') open.push('feedback-device-open');
+  }
   if (damageOpen(visit)) open.push('damage-open');
   const retries = (['retry-feedback-off', 'retry-leads-off', 'retry-all'] as const).map(
     (id) => visit[id]?.answer.result,
@@ -125,6 +133,8 @@ function explained(item: OpenItem, replace: readonly PartDecision[], visit: Visi
     case 'insulation-open':
       return insulationExplained(replaced, visit);
     case 'feedback-cable-or-device':
+    case 'feedback-device-open':
+    case 'feedback-contact':
       return replaced('feedback-cable') || replaced('feedback-device');
     default:
       return false;

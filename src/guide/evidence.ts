@@ -83,9 +83,15 @@ function feedbackCableProofs(visit: VisitAnswers): Proof[] {
   return proofs;
 }
 
+/** The trip is gone with the device unplugged. That alone proves nothing: a contact may have been mended by the hand on it. */
+export function goneWithoutDevice(visit: VisitAnswers): boolean {
+  return feedbackGone(visit) && visit['retry-device-end']?.answer.result === 'no-trip';
+}
+
+/** Gone without the device, and back with it. */
 function feedbackDeviceProofs(visit: VisitAnswers): Proof[] {
-  const gone = feedbackGone(visit) && visit['retry-device-end']?.answer.result === 'no-trip';
-  return gone ? ['trip-gone-without-device'] : [];
+  const back = goneWithoutDevice(visit) && visit['retry-feedback-on']?.answer.result === 'trips';
+  return back ? ['trip-gone-without-device'] : [];
 }
 
 /** The later and closer measurement counts: where the isolation finds PE sound, the insulation test had a bad contact. */

@@ -3,6 +3,7 @@ import type { Answers, LockoutId, RetryAnswer, StepId, VisitAnswers } from './an
 import {
   damageOpen,
   feedbackGone,
+  goneWithoutDevice,
   insulationSettled,
   isolationLeavesOpen,
   looksDamaged,
@@ -114,7 +115,21 @@ export const definitions: Definitions = {
     restsOn: ['unplug-device-end'],
     problem: retried,
     // The feedback explains the trip, but not a motor or cable that looks damaged.
-    next: (visit) => (looksDamaged(visit) ? leadsOffThen('bridge', visit) : 'decide'),
+    next: (visit) => (looksDamaged(visit) ? leadsOffThen('bridge', visit) : conclude(visit)),
+  },
+  'plug-feedback': {
+    touches: true,
+    energy: 'none',
+    restsOn: ['retry-device-end'],
+    problem: done,
+    next: () => 'retry-feedback-on',
+  },
+  'retry-feedback-on': {
+    touches: false,
+    energy: 'power',
+    restsOn: ['plug-feedback'],
+    problem: retried,
+    next: () => 'decide',
   },
   mechanics: { touches: true, energy: 'none', restsOn: [], problem: () => undefined, next: () => 'disconnect-leads' },
   'disconnect-leads': {
@@ -151,7 +166,7 @@ export const definitions: Definitions = {
     problem: bothPartsKnown,
     // A motor that is proven bad needs no further proof; through a bad cable its winding can't be judged.
     next: (visit) => {
-      if (motorBad(visit) || tripsAsAWhole(visit)) return 'decide';
+      if (motorBad(visit) || tripsAsAWhole(visit)) return conclude(visit);
       return visit.isolation?.answer.assessment.parts.cable === 'proven-bad' ? 'winding-motor' : 'winding';
     },
   },
@@ -199,7 +214,12 @@ function afterMeasuring(visit: VisitAnswers): PlainStepId | 'decide' {
   const isolation = visit.isolation?.answer.assessment.verdict ?? 'go';
   const separated = !isolationLeavesOpen(visit, 'cable') && !isolationLeavesOpen(visit, 'motor');
   const faulty = provenBad(visit).length > 0 || feedbackGone(visit) || damageOpen(visit) || hindered(visit);
-  return passed && isolation === 'go' && separated && !faulty ? 'reconnect' : 'decide';
+  return passed && isolation === 'go' && separated && !faulty ? 'reconnect' : conclude(visit);
+}
+
+/** Last of all: a trip that went away without the device must come back with it. */
+function conclude(visit: VisitAnswers): PlainStepId | 'decide' {
+  return goneWithoutDevice(visit) ? 'plug-feedback' : 'decide';
 }
 
 /** A stiff axis is mended before it is tried: a trip of it would tell nothing. */

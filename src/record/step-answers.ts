@@ -64,6 +64,8 @@ const readers: Readers = {
   'retry-feedback-off': retry,
   'unplug-device-end': done,
   'retry-device-end': retry,
+  'plug-feedback': done,
+  'retry-feedback-on': retry,
   mechanics: (form) => {
     const found = chosen(form, 'found', stepForms.mechanics.found);
     return found && { found };

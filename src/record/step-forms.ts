@@ -56,6 +56,8 @@ export const stepForms = {
   'retry-feedback-off': retry,
   'unplug-device-end': done,
   'retry-device-end': retry,
+  'plug-feedback': done,
+  'retry-feedback-on': retry,
   mechanics: { found: given<MechanicsAnswer['found']>('free', 'stiff', 'brake-drags', 'not-checked') },
   'disconnect-leads': done,
   'support-axis': done,

@@ -101,6 +101,18 @@ const feedback: Fault[] = [
   },
 ];
 
+/** The plug is seated anew when it is unplugged and plugged: the trip does not come back, and nothing is to be replaced. */
+const feedbackContact: Fault = {
+  ...none,
+  id: 'feedback-contact',
+  label: 'feedback contact, mended by plugging it anew',
+  bad: [],
+  circuit: 'feedback-device',
+  repeats: 0,
+  moments: ['control-off'],
+  hidden: 'watch',
+};
+
 const cable: Fault[] = phases.flatMap((phase): Fault[] =>
   (
     [
@@ -265,6 +277,7 @@ export const singleFaults: readonly Fault[] = [
   ...switches,
   ...driveWithoutTrace,
   ...feedback,
+  feedbackContact,
   ...cable,
   ...coreToCore,
   ...protective,

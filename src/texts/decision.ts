@@ -23,13 +23,17 @@ export const proofTexts: Record<Proof, string> = {
   'winding-good-without-cable': 'The winding resistances fail through the cable and pass without it.',
   'pe-broken': 'PE does not read a dead short. The motor frame can become live.',
   'trip-follows-feedback-cable': 'It trips with the feedback cable connected and the device unplugged.',
-  'trip-gone-without-device': 'The trip goes away when only the device is unplugged.',
+  'trip-gone-without-device': 'The trip goes away when only the device is unplugged, and comes back with it.',
   'feedback-cable-damaged': 'It is visibly damaged.',
 };
 
 export const openTexts: Record<OpenItem, string> = {
   'feedback-cable-or-device':
     'Feedback cable or device: the trip went away without them, but which of the two is not known. Retry with the cable plugged in at the drive and unplugged at the device.',
+  'feedback-device-open':
+    'The feedback device is suspect, not proven: the trip went away without it and was not tried again with it. Plug everything in and switch on once more.',
+  'feedback-contact':
+    'The trip did not come back with everything plugged in again: a contact was loose, or the cause has passed. Look at the pins of the feedback connectors, and watch the axis. If it trips again, start a new visit.',
   'damage-open':
     'Drive or feedback cable looks damaged. Dry or mend it, look again, and say what you see then. Until then nothing is tried with power.',
   'retry-not-done': 'A retry with power was not done. Have it done by someone who is permitted to.',

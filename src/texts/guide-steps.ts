@@ -92,8 +92,24 @@ export const stepTexts: Record<StepId, StepText> = {
   'retry-device-end': {
     title: 'Switch on with the device unplugged',
     instructions: ['Close the covers and switch the drive on, control off.', 'See whether it trips again. Switch off.'],
-    why: 'Trips again: the feedback cable. No trip: the feedback device.',
+    why: 'Trips again: the feedback cable. No trip: the feedback device, if the trip comes back with it.',
     when: 'If the trip went away with the feedback unplugged.',
+    caution: powerCaution,
+  },
+  'plug-feedback': {
+    title: 'Plug the feedback in again',
+    instructions: [
+      'Locked out, look at the pins of both feedback connectors.',
+      'Plug the feedback cable in at the drive and at the device, as it was.',
+    ],
+    why: 'A plug that is seated anew can mend a loose contact. Then the device would be replaced for nothing.',
+    when: 'If the trip went away with only the device unplugged.',
+  },
+  'retry-feedback-on': {
+    title: 'Switch on with the feedback plugged in',
+    instructions: ['Close the covers and switch the drive on, control off.', 'See whether it trips again. Switch off.'],
+    why: 'Trips again: the feedback device. No trip: a contact, and nothing is replaced.',
+    when: 'If the trip went away with only the device unplugged.',
     caution: powerCaution,
   },
   mechanics: {

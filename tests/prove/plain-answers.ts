@@ -40,6 +40,11 @@ export const plainAnswers: { [Id in PlainId]: (world: World) => Answers[Id] } = 
     return done;
   },
   'retry-device-end': (world) => retry(world, 'power'),
+  'plug-feedback': (world) => {
+    world.change((state) => ({ ...state, feedbackAtDrive: true, feedbackAtDevice: true }));
+    return done;
+  },
+  'retry-feedback-on': (world) => retry(world, 'power'),
   mechanics: () => ({ found: 'free' }),
   'disconnect-leads': (world) => {
     world.change(leadsOff);

@@ -105,7 +105,7 @@ export const decisions: Record<string, Expected> = {
   'feedback-device': {
     decision: 'replace',
     replace: { 'feedback-device': ['trip-gone-without-device'] },
-    why: 'The trip stays away with the cable alone.',
+    why: 'The trip stays away with the cable alone, and comes back with the device.',
   },
   'feedback-not-separated': {
     decision: 'undecided',

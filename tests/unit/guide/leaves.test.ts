@@ -38,6 +38,12 @@ const deviceEnd = (result: 'trips' | 'no-trip' | 'not-done', damage: Seen = {}):
   done('unplug-device-end'),
   retry('retry-device-end', result),
 ];
+const pluggedAgain = (result: 'trips' | 'no-trip' | 'not-done'): Given[] => [
+  ...deviceEnd('no-trip'),
+  lockout(3),
+  done('plug-feedback'),
+  retry('retry-feedback-on', result),
+];
 const stillTrips = [...feedbackOff('trips'), done('disconnect-leads')];
 
 /** Trips on enable; the motor leads are off and the enable is tried. */
@@ -87,11 +93,25 @@ const leaves: Record<string, Leaf[]> = {
       why: 'The cable alone, without the device, trips it: the cable.',
     },
     {
-      what: 'gone with the feedback unplugged, and gone with the cable alone',
-      visit: deviceEnd('no-trip'),
+      what: 'gone with the feedback unplugged, gone with the cable alone, back with the device',
+      visit: pluggedAgain('trips'),
       decision: 'replace',
       replace: { 'feedback-device': ['trip-gone-without-device'] },
       why: 'The cable alone does not trip it, the device does.',
+    },
+    {
+      what: 'gone with the feedback unplugged, gone with the cable alone, and not back with the device',
+      visit: pluggedAgain('no-trip'),
+      decision: 'undecided',
+      open: ['feedback-contact'],
+      why: 'Plugging it anew has mended it: a contact, and no device is replaced for it.',
+    },
+    {
+      what: 'gone with the feedback unplugged, gone with the cable alone, the third retry not permitted',
+      visit: pluggedAgain('not-done'),
+      decision: 'undecided',
+      open: ['feedback-device-open'],
+      why: 'Device or contact: only the retry with everything plugged tells.',
     },
     {
       what: 'gone with the feedback unplugged, the second retry not permitted',

@@ -29,6 +29,6 @@ describe('every state that a visit can reach from the empty record', () => {
   });
 
   it('asks for every step of the guide', () => {
-    expect(walk.steps.size).toBe(21);
+    expect(walk.steps.size).toBe(23);
   });
 });

@@ -14,6 +14,7 @@ type Evidence = Pick<
   | 'inspect'
   | 'retry-feedback-off'
   | 'retry-device-end'
+  | 'retry-feedback-on'
   | 'retry-leads-off'
   | 'mechanics'
   | 'bridge'
@@ -97,6 +98,7 @@ const found = fc.record({
   // The two retries without feedback tell which part it is; neither result is worse than the other.
   feedbackOff: fc.constantFrom('trips' as const, 'no-trip' as const, 'not-done' as const),
   deviceEnd: fc.constantFrom('trips' as const, 'no-trip' as const, 'not-done' as const),
+  feedbackOn: fc.constantFrom('trips' as const, 'no-trip' as const, 'not-done' as const),
   // Often all at their best but one or two: the neighbourhood of "no fault found".
   grade: fc
     .record(grades)
@@ -108,12 +110,13 @@ const found = fc.record({
 });
 type Found = typeof found extends fc.Arbitrary<infer F> ? F : never;
 
-function decide({ when, seen, feedbackOff, deviceEnd, grade }: Found): Decision {
+function decide({ when, seen, feedbackOff, deviceEnd, feedbackOn, grade }: Found): Decision {
   const at = (id: Scale) => scales[id][grade[id] ?? 0];
   const evidence = {
     inspect: { reseated: 'yes', seen },
     'retry-feedback-off': retry(feedbackOff),
     'retry-device-end': retry(deviceEnd),
+    'retry-feedback-on': retry(feedbackOn),
     ...Object.fromEntries(scaleIds.map((id) => [id, at(id)])),
   } as Evidence;
   return decisionFrom(evidence, when);

@@ -56,10 +56,16 @@ export const seen = (
   },
 ];
 
-type DoneId = 'unplug-feedback' | 'unplug-device-end' | 'disconnect-leads' | 'support-axis' | 'reconnect';
+type DoneId =
+  | 'unplug-feedback'
+  | 'unplug-device-end'
+  | 'plug-feedback'
+  | 'disconnect-leads'
+  | 'support-axis'
+  | 'reconnect';
 export const done = (id: DoneId): Given => [id, { done: true }] as Given;
 
-type RetryId = 'retry-feedback-off' | 'retry-device-end' | 'retry-leads-off' | 'retry-all';
+type RetryId = 'retry-feedback-off' | 'retry-device-end' | 'retry-feedback-on' | 'retry-leads-off' | 'retry-all';
 export const retry = (id: RetryId, result: RetryAnswer['result']): Given =>
   [id, { powerAllowed: result !== 'not-done', result }] as Given;
 

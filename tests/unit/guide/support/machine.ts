@@ -16,6 +16,7 @@ export const touching: ReadonlySet<StepId> = new Set<StepId>([
   'inspect',
   'unplug-feedback',
   'unplug-device-end',
+  'plug-feedback',
   'mechanics',
   'disconnect-leads',
   'bridge',
@@ -28,6 +29,7 @@ export const touching: ReadonlySet<StepId> = new Set<StepId>([
 export const powering: ReadonlySet<StepId> = new Set<StepId>([
   'retry-feedback-off',
   'retry-device-end',
+  'retry-feedback-on',
   'retry-leads-off',
   'retry-all',
 ]);

@@ -98,11 +98,17 @@ const inspect: Option[] = damages.flatMap((drive) =>
   ),
 );
 
-type DoneId = 'unplug-feedback' | 'unplug-device-end' | 'disconnect-leads' | 'support-axis' | 'reconnect';
+type DoneId =
+  | 'unplug-feedback'
+  | 'unplug-device-end'
+  | 'plug-feedback'
+  | 'disconnect-leads'
+  | 'support-axis'
+  | 'reconnect';
 const doneOrNot = (id: DoneId): Option[] =>
   [true, false].map((isDone) => option([id, { done: isDone }] as Given, !isDone, 'done'));
 
-type RetryId = 'retry-feedback-off' | 'retry-device-end' | 'retry-leads-off' | 'retry-all';
+type RetryId = 'retry-feedback-off' | 'retry-device-end' | 'retry-feedback-on' | 'retry-leads-off' | 'retry-all';
 const retries = (id: RetryId): Option[] =>
   (['trips', 'no-trip', 'not-done'] as const).flatMap((result: RetryAnswer['result']) =>
     [true, false].map((powerAllowed) =>
@@ -163,6 +169,8 @@ const fixed: Record<Exclude<StepId, 'isolation'>, Option[]> = {
   'retry-feedback-off': retries('retry-feedback-off'),
   'unplug-device-end': doneOrNot('unplug-device-end'),
   'retry-device-end': retries('retry-device-end'),
+  'plug-feedback': doneOrNot('plug-feedback'),
+  'retry-feedback-on': retries('retry-feedback-on'),
   mechanics,
   'disconnect-leads': doneOrNot('disconnect-leads'),
   'support-axis': doneOrNot('support-axis'),

@@ -16,8 +16,9 @@ export interface Proven {
 export function proven(visit: VisitAnswers): Proven {
   const verdict = (id: 'bridge' | 'insulation' | 'isolation' | 'winding' | 'winding-motor') =>
     visit[id]?.answer.assessment.verdict;
-  const result = (id: 'retry-feedback-off' | 'retry-device-end' | 'retry-leads-off' | 'retry-all') =>
-    visit[id]?.answer.result;
+  const result = (
+    id: 'retry-feedback-off' | 'retry-device-end' | 'retry-feedback-on' | 'retry-leads-off' | 'retry-all',
+  ) => visit[id]?.answer.result;
   const seen = visit.inspect?.answer.seen;
   const parts = visit.isolation?.answer.assessment.parts;
   const gone = result('retry-feedback-off') === 'no-trip';
@@ -37,7 +38,8 @@ export function proven(visit: VisitAnswers): Proven {
       gone && result('retry-device-end') === 'trips',
       seen?.feedbackCable === 'burnt' || seen?.feedbackCable === 'chafed',
     ],
-    'feedback-device': [gone && result('retry-device-end') === 'no-trip'],
+    // Gone without it proves a contact as well as the device; back with it proves the device (issue 5).
+    'feedback-device': [gone && result('retry-device-end') === 'no-trip' && result('retry-feedback-on') === 'trips'],
     // The later and closer measurement counts where the two differ.
     'protective-conductor': [
       parts?.protectiveConductor === 'proven-bad' ||
