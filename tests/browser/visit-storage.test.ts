@@ -1,7 +1,7 @@
 import type { BrowserContext, Page } from 'playwright-core';
 import { describe, expect, onTestFinished, test } from 'vitest';
 import { motorAndCable, visitOf } from '../support/marrow-bay-visits.ts';
-import { browser, open, openIn } from './support/open.ts';
+import { address, browser, open, openIn } from './support/open.ts';
 import { fileOf, importVisit, listed, textOf } from './support/visit-files.ts';
 import { Visitor } from './support/visitor.ts';
 
@@ -140,4 +140,54 @@ test('storage full: what was saved stays, and with room again the rest is saved'
   await visitor.saved();
   await page.reload();
   await page.locator('.visit-step[data-step="symptom"]', { hasText: 'When it is hot' }).waitFor();
+});
+
+test('a record edited by hand: the verdict that its readings give counts, and the difference is said', async () => {
+  const page = await open('/visit/');
+  const { bridge } = whole.steps;
+  if (bridge?.snapshot === undefined) throw new Error('the visit has lost its bridge');
+  const form = { ...bridge.form, minusV: '3.8 Ω' };
+  await importVisit(page, { ...whole, steps: { ...whole.steps, bridge: { ...bridge, form } } });
+  await page.getByText('Kept and today’s verdict differ').waitFor();
+  await page.locator('.visit-step[data-step="bridge"]', { hasText: 'No-go' }).waitFor();
+  await page.getByRole('heading', { name: 'Replace: complete drive, motor and motor cable.' }).waitFor();
+});
+
+test('a clock that was set back: the list goes by what was saved last, and the guide by its own numbers', async () => {
+  const page = await open('/visit/');
+  await importVisit(page, { ...half, createdAt: '2030-01-01T08:00:00+01:00', changedAt: '2030-01-01T08:00:00+01:00' });
+  await new Visitor(page).choose('When does it trip?', 'When it is hot');
+  await new Visitor(page).choose(/gravity/, 'No');
+  await new Visitor(page).goOn('Lock out, wait, measure the DC bus');
+  await new Visitor(page).saved();
+  await page.goto(page.url().replace(/#.*/, '#visits'));
+  await importVisit(page, whole);
+  await page.getByRole('link', { name: 'All visits' }).click();
+  await page.locator('.visit-list > li').first().filter({ hasText: 'Carriage' }).waitFor();
+});
+
+test('without network the whole page goes on: steps, saving, report, link and code', async () => {
+  const context = await contextWith(() => undefined);
+  const page = await context.newPage();
+  const failed: string[] = [];
+  // The icon of the browser's tab may be asked for again; nothing on the page hangs on it.
+  page.on('requestfailed', (request) => !request.url().endsWith('icon.svg') && failed.push(request.url()));
+  await page.goto(address('/visit/'), { waitUntil: 'networkidle' });
+  await context.setOffline(true);
+  await importVisit(page, visitOf(motorAndCable.slice(0, 8)));
+  const visitor = new Visitor(page);
+  await visitor.type('isolation', {
+    cableU: '3M',
+    cableV: '3M',
+    cableW: '3M',
+    cablePE: '2G',
+    motorU: '1.8M',
+    motorV: '2M',
+  });
+  await visitor.saved();
+  await page.getByRole('button', { name: 'Link and QR code' }).click();
+  await page.locator('.qr-code').waitFor();
+  await page.getByRole('link', { name: /^Report/ }).click();
+  await page.locator('.report', { hasText: 'Replace: motor and motor cable.' }).waitFor();
+  expect(failed).toEqual([]);
 });

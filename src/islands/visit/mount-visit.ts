@@ -8,6 +8,8 @@ if (place !== null) {
     event.preventDefault();
     document.getElementById('content')?.focus();
   });
+  // By the time that a face is first needed there may be no network.
+  for (const face of document.fonts) void face.load().catch(() => undefined);
   place.replaceChildren();
   render(h(VisitApp, {}), place);
 }
