@@ -1,8 +1,9 @@
 import type { AxisState, Core } from './axis-state.ts';
+import { brakeNetwork } from './brake.ts';
 import { cableNetwork } from './cable-network.ts';
 import { driveNetwork } from './drive-network.ts';
 import type { FaultedAxis } from './faulted-axis.ts';
-import { brakeNetwork, feedbackNetwork } from './feedback-network.ts';
+import { feedbackNetwork } from './feedback-network.ts';
 import { motorNetwork } from './motor-network.ts';
 import { type Element, resistor } from './network.ts';
 import { typical } from './typical.ts';
@@ -21,7 +22,7 @@ export function axisNetwork(axis: FaultedAxis, state: AxisState, testSeconds = r
     ...cableNetwork(parameters, state, broken),
     ...motorNetwork(parameters, state, motor, testSeconds),
     ...feedbackNetwork(parameters, state),
-    ...brakeNetwork(parameters),
+    ...brakeNetwork(parameters, state),
     ...state.jumpers.map(([a, b]) => resistor(a, b, typical.contactOhms)),
     ...leaks.flatMap(({ a, b, ohms }) => placed(a, state).map((node) => resistor(node, b, ohms))),
   ];

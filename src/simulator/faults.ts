@@ -79,6 +79,16 @@ const driveWithoutTrace: Fault[] = [
   },
 ];
 
+const driveNowAndThen: Fault = {
+  ...none,
+  id: 'gate-drive-now-and-then',
+  label: 'gate drive or control of the drive, now and then',
+  bad: ['drive'],
+  moments: ['now-and-then'],
+  repeats: 0.3,
+  hidden: 'watch',
+};
+
 const feedback: Fault[] = [
   {
     ...none,
@@ -276,6 +286,7 @@ const nuisance: Fault[] = [
 export const singleFaults: readonly Fault[] = [
   ...switches,
   ...driveWithoutTrace,
+  driveNowAndThen,
   ...feedback,
   feedbackContact,
   ...cable,

@@ -29,8 +29,3 @@ export function feedbackNetwork(axis: AxisParameters, state: AxisState): Element
     resistor('feedback.device.plus', 'feedback.device.minus', axis.feedbackDeviceOhms),
   ];
 }
-
-/** The holding brake: a coil between two pins of its own connector, released by power, applied by springs. */
-export function brakeNetwork(axis: AxisParameters): Element[] {
-  return [resistor('brake.plus', 'brake.minus', axis.brakeOhms), resistor('brake.minus', 'motor.frame', 1e9)];
-}

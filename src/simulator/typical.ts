@@ -57,7 +57,8 @@ export const typical = {
   feedbackSupplyOhms: 0.5,
   feedbackDeviceOhms: 33,
   feedbackCableOhms: 0.8,
-  /** The supply of the feedback gives up above this, in amperes. */
-  feedbackTripAmperes: 1,
   brakeOhms: 24,
+  brakeVolts: 24,
+  brakeSupplyOhms: 0.2,
+  brakeInsulationOhms: 1e9,
 };

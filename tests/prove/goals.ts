@@ -4,12 +4,11 @@ import type { Outcome } from './outcome.ts';
 import { summarise } from './summary.ts';
 
 /** What the decision must leave open, so that a person reads which specialist test would tell. */
-const testNamed: Record<NonNullable<Fault['hidden']>, OpenItem[]> = {
+const testNamed: Record<Exclude<Fault['hidden'], undefined | 'watch'>, OpenItem[]> = {
   'surge-test': ['winding-open', 'hidden-in-winding'],
   'phase-to-phase-test': ['hidden-in-winding'],
   'drive-load-test': ['hidden-in-winding'],
   'dry-and-repeat': ['insulation-open'],
-  watch: [],
 };
 
 /** The goals of issue 5 that these visits to one fault miss, in words; none if all hold. */
@@ -28,6 +27,8 @@ export function missedGoals(fault: string, outcomes: readonly Outcome[]): string
 
 function honest({ hidden, exact, kind, open }: Outcome): boolean {
   if (hidden === undefined || exact) return true;
+  // What does not show while it is tried is not found, and nothing is replaced; the advice is to come back.
+  if (hidden === 'watch') return kind === 'no-fault-found' || kind === 'inconclusive' || kind === 'undecided';
   if (kind !== 'undecided' && kind !== 'inconclusive') return false;
   return testNamed[hidden].some((item) => open.includes(item));
 }

@@ -29,7 +29,10 @@ export const plainAnswers: { [Id in PlainId]: (world: World) => Answers[Id] } = 
   'lockout-1': lockOut,
   'lockout-2': lockOut,
   'lockout-3': lockOut,
-  inspect: ({ axis }) => ({ reseated: 'yes', seen: axis.seen }),
+  inspect: (world) => {
+    world.handsOn();
+    return { reseated: 'yes', seen: world.axis.seen };
+  },
   'unplug-feedback': (world) => {
     world.change((state) => ({ ...state, feedbackAtDrive: false }));
     return done;
@@ -45,7 +48,10 @@ export const plainAnswers: { [Id in PlainId]: (world: World) => Answers[Id] } = 
     return done;
   },
   'retry-feedback-on': (world) => retry(world, 'power'),
-  mechanics: () => ({ found: 'free' }),
+  mechanics: (world) => {
+    world.handsOn();
+    return { found: 'free' };
+  },
   'disconnect-leads': (world) => {
     world.change(leadsOff);
     return done;

@@ -1,5 +1,6 @@
 import { limitValue } from '../../src/calc/index.ts';
 import { type AxisState, asFound } from '../../src/simulator/axis-state.ts';
+import { axisFalls } from '../../src/simulator/brake.ts';
 import { afterWaiting, switchedOn } from '../../src/simulator/discharge.ts';
 import type { FaultedAxis } from '../../src/simulator/faulted-axis.ts';
 import type { Instruments } from '../../src/simulator/instruments.ts';
@@ -43,6 +44,11 @@ export class World {
     this.state = to(this.state);
   }
 
+  /** Looks and feels, and changes nothing. */
+  handsOn(): void {
+    this.checkHands();
+  }
+
   measure(mode: Mode, red: string, black: string, zeroed = false): Measurement {
     this.checkHands();
     const { driveEnd } = this.state;
@@ -61,7 +67,9 @@ export class World {
     if (driveEnd.U && !driveEnd.PE) this.note('powered without protective conductor');
     this.state = switchedOn(this.axis, { ...this.state, enabled: reach !== 'power' });
     this.busKnownLow = false;
-    return tripsNow(this.axis, this.state, reach, this.random);
+    const tripped = tripsNow(this.axis, this.state, reach, this.random);
+    if (axisFalls(this.axis.parameters, this.state, tripped)) this.note('the axis falls');
+    return tripped;
   }
 
   support(): void {

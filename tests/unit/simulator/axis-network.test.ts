@@ -102,6 +102,15 @@ test('the feedback stands at its supply, and breaks down under a short until it 
   expect(at(draw('feedback-device'), { ...powered, feedbackAtDevice: false })).toBeCloseTo(5, 2);
 });
 
+test('enabled, the brake has its voltage', () => {
+  const at = (state: AxisState) => {
+    const volts = operatingPoint(axisNetwork(sound, state));
+    return volts('brake.plus') - volts('brake.minus');
+  };
+  expect(at({ ...found, supply: true })).toBeCloseTo(0, 6);
+  expect(at({ ...found, supply: true, enabled: true })).toBeGreaterThan(23);
+});
+
 test('the brake coil reads its resistance, and is insulated from the frame', () => {
   expect(ohmsBetween(sound, found, 'brake.plus', 'brake.minus', 24)).toBeCloseTo(typical.brakeOhms, 6);
   expect(ohmsBetween(sound, found, 'brake.plus', 'motor.frame', 1e9)).toBeGreaterThan(100e6);
