@@ -2,6 +2,7 @@ import { limitValue } from '../calc/index.ts';
 import { copyOf } from './change-visit.ts';
 import { type VisitChange, type VisitChanges, visitChanges } from './changes.ts';
 import { type Database, database, type VisitRow, type Visits } from './database.ts';
+import { newId } from './new-id.ts';
 import { askToPersist } from './persistence.ts';
 import { failed, type Problem, type Result, succeeded } from './problem.ts';
 import { byteLength, readVisit } from './read-visit.ts';
@@ -46,7 +47,7 @@ export interface StoreParts {
 /** The visits in this browser. No function throws or rejects; a storage that refuses gives a problem that says so. */
 export function visitStore(parts: StoreParts = {}): VisitStore {
   const { database: db = database(), changes = visitChanges(), persist = askToPersist } = parts;
-  const newId = parts.newId ?? (() => crypto.randomUUID());
+  const nextId = parts.newId ?? newId;
 
   /** Runs one change; `decide` sees what is stored and says what to store instead. */
   const put = async (mine: VisitRecord, decide: (stored: Stored) => Decided): Promise<SaveResult> => {
@@ -92,7 +93,7 @@ export function visitStore(parts: StoreParts = {}): VisitStore {
         return row === undefined ? failed('not-found') : succeeded(JSON.stringify(row.record, null, 2));
       }),
     save: (mine) => put(mine, (stored) => nextRevision(mine, stored)),
-    add: (mine, whenHere) => put(mine, (stored) => takenIn(mine, stored, whenHere, newId)),
+    add: (mine, whenHere) => put(mine, (stored) => takenIn(mine, stored, whenHere, nextId)),
     restore: (mine) => put(mine, (stored) => (stored.kind === 'nothing' ? succeeded(mine) : failed('conflict'))),
     async remove(id) {
       try {

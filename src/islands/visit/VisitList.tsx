@@ -2,6 +2,7 @@ import { useEffect, useState } from 'preact/hooks';
 import { newVisit, type VisitDetails } from '../../record/change-visit.ts';
 import { exportVisit } from '../../record/export-visit.ts';
 import { isoTime } from '../../record/iso-time.ts';
+import { newId } from '../../record/new-id.ts';
 import type { VisitRecord } from '../../record/visit-schema.ts';
 import type { VisitStore } from '../../record/visit-store.ts';
 import { download } from './download.ts';
@@ -27,7 +28,7 @@ export function VisitList({ store }: { store: VisitStore }) {
   }, []);
 
   const start = async (details: Partial<VisitDetails> = {}) => {
-    const visit = newVisit(crypto.randomUUID(), isoTime(new Date()), details);
+    const visit = newVisit(newId(), isoTime(new Date()), details);
     const result = await store.save(visit);
     // A browser that keeps nothing does not stop the visit: it lives in this window.
     if (!result.ok) hold(visit);

@@ -45,6 +45,7 @@ function fromEarlierSteps(visit: VisitRecord, id: MeasurementStepId, lockedBy: L
           field: 'busVoltage',
           value: (lockedBy && visit.steps[lockedBy]?.form.busVoltage) ?? '',
           note: 'Filled in from your last lockout step. Measure again if you have left the cabinet since.',
+          source: 'Your last lockout step',
         },
         { field: 'motorLeads', value: visit.steps['disconnect-leads']?.form.done === 'yes' ? 'off' : '' },
       ];

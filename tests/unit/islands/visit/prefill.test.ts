@@ -19,11 +19,11 @@ describe('the bridge', () => {
     expect(notes.busVoltage).toContain('Filled in from your last lockout step');
   });
 
-  test('keeps what was typed, and then says nothing', () => {
+  test('keeps what was typed, and says what the lockout step has instead', () => {
     const typed = visitOf([...driveOnly.slice(0, 8), ['bridge', { busVoltage: '0.01 V' }]]);
     const { start, notes } = prefill(typed, 'bridge', 'lockout-2');
     expect(start.busVoltage).toBe('0.01 V');
-    expect(notes.busVoltage).toBeUndefined();
+    expect(notes.busVoltage).toBe('Your last lockout step says 0.03 V.');
   });
 
   test('takes nothing where no lockout holds', () => {
