@@ -19,7 +19,7 @@ const columns: [title: string, width: number, cell: (row: Row) => string | numbe
   ['unsafe', 7, ({ unsafe }) => unsafe.length],
 ];
 
-const labelWidth = 46;
+const labelWidth = 54;
 
 function line(label: string, cells: (string | number)[], last: string): string {
   const padded = cells.map((cell, position) => String(cell).padStart(columns[position]?.[1] ?? 0));
@@ -35,7 +35,10 @@ function decisionsOf({ decisions }: Row): string {
 const outcomesOf = (fault: string): Outcome[] =>
   Array.from({ length: seeds }, (_, position) => play(fault, faultIds.indexOf(fault) * 100_000 + position));
 
-console.log(`${seeds} visits to each fault, winding from 5 to 80 °C\n`);
+console.log(
+  `${seeds} visits to each fault, winding from 5 to 80 °C. Exact: every bad part proven, and no other. Over: a sound part ` +
+    `proven bad.\nMissed: a bad part not proven. Not told: undecided, or the drive by exclusion, with the test that would tell.\n`,
+);
 console.log(
   line(
     'fault',
