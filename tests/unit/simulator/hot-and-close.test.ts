@@ -15,5 +15,6 @@ test.each([
 ])('too close to the point and %s: %s', (_, celsius, readings, next) => {
   const { verdict, next: steps } = at(celsius, readings);
   expect(verdict).toBe('undecided');
-  expect(steps.map(({ code }) => code)).toEqual(next);
+  const about = ['let-cool', 'let-warm', 'repeat-more-exactly'];
+  expect(steps.map(({ code }) => code).filter((code) => about.includes(code))).toEqual(next);
 });
