@@ -30,6 +30,11 @@ export const articleSchema = z.strictObject({
   sources: z.array(z.string()),
   /** Ids of related articles, section/slug. */
   related: z.array(z.string()),
+  /**
+   * Words that people type for what this page answers, where the page says it otherwise: trade slang, abbreviations,
+   * other spellings. The search finds the page by them. Never a maker's or brand's name.
+   */
+  otherWords: z.array(z.string()).optional(),
 });
 
 export type Article = z.infer<typeof articleSchema>;
