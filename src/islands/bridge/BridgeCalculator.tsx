@@ -5,13 +5,13 @@ import { ReadingInput } from '../form/ReadingInput.tsx';
 import { ReadingRow } from '../form/ReadingRow.tsx';
 import { type IslandProps, useForm } from '../form/use-form.ts';
 import { BridgeSchematic } from './BridgeSchematic.tsx';
-import { bridgeForm, busVoltage, meterFields, motorLeads, railFields, tolerance } from './form.ts';
+import { bridgeForm, busVoltage, meterFields, motorLeads, railFields, tipsTogether, tolerance } from './form.ts';
 import { bridgePositions } from './positions.ts';
 
 const { name } = bridgeForm;
 const plus = railFields('plus');
 const minus = railFields('minus');
-const optional = [tolerance, ...meterFields];
+const optional = [tipsTogether, tolerance, ...meterFields];
 
 /** The six-reading check of a drive's output stage. */
 export function BridgeCalculator(props: IslandProps) {
@@ -31,20 +31,20 @@ export function BridgeCalculator(props: IslandProps) {
       <ReadingRow
         name={name}
         legend="DC+ to each terminal"
-        hint="Resistance range. Type what the meter shows, with its unit: 450k, 1.2 MΩ, OL, >60M."
+        hint="Resistance range. Red tip on DC+, black on the terminal. Type what the meter shows, with its unit: 450k, 1.2 MΩ, OL, >60M."
         fields={plus}
         form={form}
       />
       <ReadingRow
         name={name}
         legend="DC− to each terminal"
-        hint="The same way round at all three."
+        hint="Black tip on DC−, red on the terminal, so that the diodes block. Reversed leads can show all three of a rail low and alike: exchange them and read again."
         fields={minus}
         form={form}
       />
       <MoreFields
         name={name}
-        summary="Allowed difference, accuracy of the meter (optional)"
+        summary="Meter tips, allowed difference, accuracy of the meter (optional)"
         fields={optional}
         form={form}
       />

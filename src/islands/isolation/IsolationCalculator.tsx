@@ -6,7 +6,7 @@ import { MoreFields } from '../form/MoreFields.tsx';
 import { ReadingInput } from '../form/ReadingInput.tsx';
 import { ReadingRow } from '../form/ReadingRow.tsx';
 import { type IslandProps, useForm } from '../form/use-form.ts';
-import { cableEndsChecked, stageFields, suspectedAnyway, tester } from './fields.ts';
+import { cableEndsChecked, motorTemperature, stageFields, suspectedAnyway, tester } from './fields.ts';
 import { isolationForm } from './form.ts';
 import { PartsStrip } from './PartsStrip.tsx';
 import { Stage } from './Stage.tsx';
@@ -46,7 +46,7 @@ export function IsolationCalculator(props: IslandProps) {
       <ReadingRow
         name={name}
         legend="Stage 1: at the drive end, joined"
-        hint="Leads off the drive, cable and motor joined. Each to machine ground. PE by multimeter on its lowest range: expect a dead short."
+        hint="Leads off the drive, the PE core last: left on, PE reads a dead short even when it is broken. Cable and motor joined. Each to machine ground. PE by multimeter on its lowest range: expect a dead short. Before anything is powered, the PE core goes on first."
         fields={fields.joined}
         form={form}
       />
@@ -81,6 +81,7 @@ export function IsolationCalculator(props: IslandProps) {
           fields={fields.motor}
           form={form}
         />
+        <ReadingInput name={name} field={motorTemperature} form={form} />
       </Stage>
       <MoreFields name={name} summary="Accuracy of the tester (optional)" fields={tester} form={form} />
     </FormFrame>
