@@ -27,9 +27,14 @@ export function formatLimit(limit: LimitFigure): string {
   if (limit.value !== undefined) return formatFigure(limit.value, unit);
   if (limit.range !== undefined) return formatRange(limit.range, unit);
   if (limit.points !== undefined) return formatExtent(limit.points, (limit.inputUnit ?? unit) as Unit);
-  return Object.entries(limit.constants ?? {})
-    .map(([name, constant]) => `${name}\u00a0=\u00a0${numeral(constant)}`)
-    .join(', ');
+  return formatConstants(limit.constants ?? {});
+}
+
+/** `k = 4230, from 40 to 85 °C`: in a formula, `from` and `to` are the winding temperatures in °C that it holds for. */
+function formatConstants({ from, to, ...constants }: Record<string, number>): string {
+  const named = Object.entries(constants).map(([name, constant]) => `${name}\u00a0=\u00a0${numeral(constant)}`);
+  const validity = from === undefined || to === undefined ? [] : [`from ${formatRange({ from, to }, '°C')}`];
+  return [...named, ...validity].join(', ');
 }
 
 /** A number in base unit `unit` with the prefix that people use for it. */

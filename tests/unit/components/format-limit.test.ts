@@ -49,6 +49,13 @@ describe('formatLimit', () => {
     expect(spaced(formatLimit({ constants: { a: 17.625, b: -243.04 }, unit: '°C' }))).toBe('a = 17.625, b = −243.04');
   });
 
+  it('says from where to where a formula of temperature holds', () => {
+    expect(spaced(formatLimit({ constants: { k: 4230, from: 40, to: 85 }, unit: '×' }))).toBe(
+      'k = 4230, from 40 to 85 °C',
+    );
+    expect(spaced(formatLimit({ constants: { k: 2, from: -10, to: -5 }, unit: '×' }))).toBe('k = 2, from −10 to −5 °C');
+  });
+
   it('gives the factors of one column equally many decimals', () => {
     expect(formatColumn([0.4, 2.05, 10], '×')).toEqual(['0.40', '2.05', '10.00']);
     expect(formatColumn([1e6, 2.5e6], 'Ω').map(spaced)).toEqual(['1 MΩ', '2.5 MΩ']);
