@@ -24,7 +24,14 @@ export function startSearchBox(form: HTMLFormElement): void {
     line.textContent = message;
     status.textContent = message;
     panel.replaceChildren(line, ...content);
+    open();
+  }
+
+  /** On a phone the box may stand low on the page, with its results below the edge: then the box goes to the top. */
+  function open(): void {
     panel.hidden = false;
+    const seen = window.visualViewport?.height ?? window.innerHeight;
+    if (panel.getBoundingClientRect().bottom > seen) form.scrollIntoView({ block: 'start' });
   }
 
   /** Answers the words in the box; an answer that comes after the words have changed is dropped. */
@@ -38,7 +45,7 @@ export function startSearchBox(form: HTMLFormElement): void {
       return;
     }
     if (words === answered) {
-      panel.hidden = false;
+      open();
       return;
     }
     try {
@@ -64,7 +71,7 @@ export function startSearchBox(form: HTMLFormElement): void {
     timer = setTimeout(answer, typingPause);
   });
   input.addEventListener('focus', () => {
-    if (input.value.trim() === answered && answered !== '') panel.hidden = false;
+    if (input.value.trim() === answered && answered !== '') open();
   });
   form.addEventListener('submit', async (event) => {
     event.preventDefault();
