@@ -56,7 +56,11 @@ export function judgeRail(
   if (shorted.length > 0) {
     const limits: LimitId[] = ['bridge-short'];
     const suspects = name(shorted).join(' ');
-    found.push(finding('rail-short', 'fail', { readings: name(shorted), limits, names: { ...names, suspects } }));
+    // What was read, where it was a figure: 3.8 Ω says more than "below the limit".
+    const values = shorted.flatMap(({ reading }) => (reading.kind === 'value' ? [reading.value] : []));
+    const numbers = values.length > 0 ? { lowest: Math.min(...values) } : {};
+    const parts = { readings: name(shorted), limits, numbers, names: { ...names, suspects } };
+    found.push(finding('rail-short', 'fail', parts));
     if (shorted.length === 3) found.push(finding('rail-all-short', 'caution', { readings: name(shorted), names }));
   }
   const possible = sound.filter(

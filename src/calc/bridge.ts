@@ -1,14 +1,16 @@
 import { type Assessment, type Finding, finding, type Step, step, verdictOf } from './assessment.ts';
 import { judgeRail, type RailCode } from './bridge-rail.ts';
 import { type DischargeCode, judgeDischarge } from './discharged.ts';
-import type { Instrument } from './interval.ts';
-import { limitValue } from './limits.ts';
+import { type Instrument, intervalOf } from './interval.ts';
+import { type LimitId, limitValue } from './limits.ts';
 import type { Phases } from './phases.ts';
-import type { Reading } from './reading.ts';
+import { missing, type Reading } from './reading.ts';
 
 export type BridgeCode =
   | DischargeCode
   | RailCode
+  | 'all-open'
+  | 'tips-together-proven'
   | 'motor-leads-connected'
   | 'motor-leads-not-stated'
   | 'bridge-more-than-one'
@@ -21,6 +23,8 @@ export type BridgeStepCode =
   | 'discharge-residual'
   | 'take-motor-leads-off'
   | 'state-motor-leads'
+  | 'hold-tips-together'
+  | 'check-polarity'
   | 'measure-missing'
   | 'use-higher-range'
   | 'repeat-short'
@@ -41,6 +45,8 @@ export interface BridgeInput {
   motorLeads: 'off' | 'connected' | 'not-stated';
   dcPlus: Phases<Reading>;
   dcMinus: Phases<Reading>;
+  /** The two meter tips held together, in Ω: tells an open stage from an open lead. Asked for where all six are over-range. */
+  tipsTogether?: Reading;
   tolerancePercent?: number;
   instrument?: Instrument;
 }
@@ -59,10 +65,21 @@ export function assessBridge(input: BridgeInput): BridgeAssessment {
   const plus = judgeRail('plus', input.dcPlus, tolerance, instrument);
   const minus = judgeRail('minus', input.dcMinus, tolerance, instrument);
   const findings: Finding<BridgeCode>[] = [discharge, ...explained(plus, minus), ...explained(minus, plus)];
+  findings.push(...judgeAllOpen(findings, input.tipsTogether ?? missing));
   if (input.motorLeads === 'not-stated') {
     findings.push(finding('motor-leads-not-stated', 'undecided', { readings: ['motorLeads'] }));
   }
   return conclude(findings);
+}
+
+/** Six over-range readings are also what a broken lead or a slipped tip shows. */
+function judgeAllOpen(findings: readonly Finding<BridgeCode>[], tips: Reading): Finding<BridgeCode>[] {
+  if (findings.filter(({ code }) => code === 'rail-open').length < 2) return [];
+  const limits: LimitId[] = ['tips-together'];
+  const joined = tips.kind !== 'missing' && intervalOf(tips).hi <= limitValue('tips-together');
+  const readings = ['tipsTogether'];
+  if (joined) return [finding('tips-together-proven', 'pass', { readings, limits })];
+  return [finding('all-open', 'undecided', { readings, limits })];
 }
 
 /**
@@ -117,6 +134,8 @@ const stepAfter: Partial<Record<BridgeCode, BridgeStepCode[]>> = {
   'bus-not-measured': ['measure-bus'],
   'bus-not-discharged': ['wait-and-measure-bus'],
   'bus-residual-voltage': ['discharge-residual'],
+  'all-open': ['hold-tips-together'],
+  'rail-all-short': ['check-polarity'],
   'motor-leads-connected': ['take-motor-leads-off'],
   'motor-leads-not-stated': ['state-motor-leads'],
   'rail-incomplete': ['measure-missing'],

@@ -23,7 +23,8 @@ export function judgeDischarge(busVoltage: Reading): Finding<DischargeCode> {
   const numbers: Record<string, number> = Number.isFinite(hi)
     ? { voltage: hi, touch, falsifying }
     : { touch, falsifying };
-  if (hi > touch) return finding('bus-not-discharged', 'stop', { readings, limits: ['touch-voltage'], numbers });
+  // The regulation begins at the figure itself.
+  if (hi >= touch) return finding('bus-not-discharged', 'stop', { readings, limits: ['touch-voltage'], numbers });
   const limits = ['resistance-residual-voltage' as const];
   if (hi > falsifying) return finding('bus-residual-voltage', 'undecided', { readings, limits, numbers });
   return finding('bus-discharged', 'pass', { readings, limits, numbers });

@@ -1,6 +1,7 @@
 import { type Finding, finding } from './assessment.ts';
 import { dewPoint } from './dew-point.ts';
 import type { InsulationCode, InsulationInput } from './insulation-input.ts';
+import { limitValue } from './limits.ts';
 
 /**
  * Whether the winding is at or below the dew point of the air around it; nothing where no air was given.
@@ -8,7 +9,12 @@ import type { InsulationCode, InsulationInput } from './insulation-input.ts';
  * its temperature, so a winding warmer than the air is dry whatever the humidity.
  */
 export function judgeDewPoint({ ambient, humidity, windingTemperature }: InsulationInput): Finding<InsulationCode>[] {
-  if (ambient.kind === 'missing' && humidity.kind === 'missing') return [];
+  if (ambient.kind === 'missing' && humidity.kind === 'missing') {
+    // Air at room temperature can wet a winding only if the winding is colder.
+    const room = limitValue('reference-temperature-after-trip');
+    const cold = windingTemperature.kind === 'value' && windingTemperature.value < room;
+    return cold ? [finding('air-not-stated', 'caution', { readings: ['ambient', 'humidity'] })] : [];
+  }
   const dew =
     ambient.kind === 'value' && humidity.kind === 'value' ? dewPoint(ambient.value, humidity.value) : undefined;
   if (dew === undefined) {

@@ -41,7 +41,8 @@ export type InsulationCode =
   | 'winding-at-dew-point'
   | 'dew-point-incomplete'
   | 'phases-differ'
-  | 'methods-disagree'
+  | 'phase-methods-differ'
+  | 'air-not-stated'
   | 'form-wound-below-1-kv'
   | 'charts-do-not-apply'
   | ReminderCode
@@ -62,6 +63,8 @@ export type InsulationStepCode =
   | 'dry-first'
   | 'let-cool'
   | 'let-warm'
+  | 'repeat-near-reference'
+  | 'repeat-after-pe'
   | 'repeat-more-exactly'
   | 'note-range'
   | 'find-contact'

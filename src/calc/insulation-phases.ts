@@ -40,7 +40,7 @@ export function judgePhases(input: InsulationInput): Finding<InsulationCode>[] {
   for (const phase of phases) {
     if (input.readings[phase].kind !== 'missing') found.push(judgePhase(input, phase, target, factor));
   }
-  return [...found, ...judgeMethods(input, target)];
+  return found;
 }
 
 function judgementOf(input: InsulationInput, phase: Phase, target: Target, factor: Interval): PointJudgement {
@@ -56,10 +56,13 @@ function severityOf(judgement: PointJudgement): Severity {
 
 function judgePhase(input: InsulationInput, phase: Phase, target: Target, factor: Interval): Finding<InsulationCode> {
   const judgement = judgementOf(input, phase, target, factor);
-  const limits = [...target.limits, ...limitsOfMethod[input.correction]];
+  const dissenting = severityOf(judgement) === 'undecided' ? [] : dissentingMethods(input, phase, target, judgement);
+  const limits = [...target.limits, ...[input.correction, ...dissenting].flatMap((method) => limitsOfMethod[method])];
   const numbers = { limit: target.ohms, reference: target.reference, ...shownNumbers(input, phase, factor) };
   const names = { occasion: input.occasion, method: input.correction, kind: input.readings[phase].kind };
-  return finding(`phase-${judgement}`, severityOf(judgement), { readings: [phase], limits, numbers, names });
+  const parts = { readings: [phase], limits, numbers };
+  if (dissenting.length === 0) return finding(`phase-${judgement}`, severityOf(judgement), { ...parts, names });
+  return finding('phase-methods-differ', 'undecided', { ...parts, names: { ...names, methods: dissenting.join(' ') } });
 }
 
 /** Raw value (or bound), factor and corrected value, as far as they are single finite numbers. */
@@ -73,19 +76,21 @@ function shownNumbers(input: InsulationInput, phase: Phase, factor: Interval): R
   return { raw, factor: factor.lo, corrected };
 }
 
-/** Another valid method that would judge otherwise is worth knowing: the methods are rules of thumb for unlike insulations. */
-function judgeMethods(input: InsulationInput, target: Target): Finding<InsulationCode>[] {
+/**
+ * The other methods valid at this temperature that would judge otherwise. All are rules of thumb for unlike
+ * insulations, so a verdict that depends on which one was chosen is none.
+ */
+function dissentingMethods(
+  input: InsulationInput,
+  phase: Phase,
+  target: Target,
+  judgement: PointJudgement,
+): CorrectionMethod[] {
   const winding = input.windingTemperature;
   if (winding.kind !== 'value') return [];
-  const outcome = (method: CorrectionMethod): string | undefined => {
+  return correctionMethods.filter((method) => {
     const factor = correctionFactor(method, winding.value, target.reference);
-    if (factor === undefined) return undefined;
-    const judged = phases.filter((phase) => input.readings[phase].kind !== 'missing');
-    return judged.map((phase) => severityOf(judgementOf(input, phase, target, { lo: factor, hi: factor }))).join();
-  };
-  const own = outcome(input.correction);
-  const others = correctionMethods.filter((method) => ![own, undefined].includes(outcome(method)));
-  if (others.length === 0) return [];
-  const limits = others.flatMap((method) => limitsOfMethod[method]);
-  return [finding('methods-disagree', 'caution', { limits, names: { methods: others.join(' ') } })];
+    if (factor === undefined) return false;
+    return severityOf(judgementOf(input, phase, target, { lo: factor, hi: factor })) !== severityOf(judgement);
+  });
 }

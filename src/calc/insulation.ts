@@ -21,7 +21,7 @@ export function assessInsulation(input: InsulationInput): InsulationAssessment {
   ];
   const verdict = verdictOf(findings);
   if (verdict === 'go') findings.push(finding('insulation-passed', 'note'));
-  if (verdict === 'no-go') findings.push(finding('insulation-failed', 'note'));
+  if (findings.some(({ code }) => code === 'phase-bad')) findings.push(finding('insulation-failed', 'note'));
   findings.push(...reminders(input));
   return { verdict, findings, next: nextSteps(findings) };
 }
@@ -71,7 +71,7 @@ const stepAfter: Partial<Record<InsulationCode, InsulationStepCode[]>> = {
   'phase-missing': ['measure-phases'],
   'pe-missing': ['measure-pe'],
   'pe-not-proven': ['measure-pe-low-range'],
-  'pe-not-short': ['mend-pe'],
+  'pe-not-short': ['mend-pe', 'repeat-after-pe'],
   'temperature-missing': ['measure-temperature'],
   'phase-temperature-needed': ['measure-temperature'],
   'temperature-out-of-validity': ['other-method-or-temperature'],
@@ -79,6 +79,7 @@ const stepAfter: Partial<Record<InsulationCode, InsulationStepCode[]>> = {
   'test-voltage-too-low': ['use-insulation-tester'],
   'rated-voltage-missing': ['state-rated-voltage'],
   'dew-point-incomplete': ['measure-air'],
+  'air-not-stated': ['measure-air'],
   'winding-at-dew-point': ['dry-first'],
   'phase-hot': ['let-cool'],
   'phase-cold': ['let-warm'],
@@ -93,6 +94,10 @@ const stepAfter: Partial<Record<InsulationCode, InsulationStepCode[]>> = {
 /** After a trip, too close to the point only because the winding is warm or cold: at room temperature it is far from it. */
 function otherTemperature({ code, numbers, names }: Finding<InsulationCode>): InsulationStepCode[] {
   const { factor = 1, corrected = 0, limit = 0 } = numbers;
+  if (code === 'phase-methods-differ') {
+    if (names.occasion === 'routine') return ['repeat-near-reference'];
+    return factor > 1 ? ['let-cool'] : ['let-warm'];
+  }
   if (code !== 'phase-too-close' || names.occasion !== 'after-trip') return [];
   if (factor > 1 && corrected >= limit) return ['let-cool'];
   return factor < 1 && corrected < limit ? ['let-warm'] : [];

@@ -70,6 +70,9 @@ function coarsestStep(value: number): number {
   return 10 ** (Number(exponent) - decimals);
 }
 
+/** The factor of a quantity that is taken as it was read. */
+export const asRead: Interval = { lo: 1, hi: 1 };
+
 /** The interval of `factor` times a quantity, both non-negative. Zero stays zero, however wide the factor. */
 export function times(a: Interval, factor: Interval): Interval {
   return { lo: product(a.lo, factor.lo), hi: product(a.hi, factor.hi) };

@@ -1,5 +1,5 @@
 import { type Finding, finding } from './assessment.ts';
-import { type Interval, intervalOf } from './interval.ts';
+import { asRead, type Interval, intervalOf, times } from './interval.ts';
 import { type LimitId, limitValue } from './limits.ts';
 import { besideKnown, parallel, parallelInterval } from './parallel-law.ts';
 import { type Phase, type Phases, phases } from './phases.ts';
@@ -26,11 +26,12 @@ const limits: LimitId[] = ['insulation-tester-error'];
  * Cross-check by the parallel law. Always with the widest error that an insulation tester may have: insulation
  * readings taken minutes apart rarely agree better, and a check that a looser statement could switch off would be no check.
  * The windings meet in the motor, so a joined reading lies between core and motor alone side by side, at most, and
- * all cores and the motor side by side, at least.
+ * all cores and the motor side by side, at least. `motorChange` converts the motor's readings to the temperature at
+ * which the joined ones were taken.
  */
-export function checkFit({ joined, cable, bonded, motor }: Rows): Finding<FitCode>[] {
+export function checkFit({ joined, cable, bonded, motor }: Rows, motorChange: Interval = asRead): Finding<FitCode>[] {
   const cores = cable && phases.map((phase) => lower(read(cable[phase]), bonded && read(bonded[phase])));
-  const windings = motor && phases.map((phase) => read(motor[phase]));
+  const windings = motor && phases.map((phase) => times(read(motor[phase]), motorChange));
   const complete = (row: Phases<Reading> | undefined) => row && phases.every((phase) => row[phase].kind !== 'missing');
   const worst = lowestPhase(joined);
   if (worst === undefined) return [];
@@ -46,8 +47,12 @@ export function checkFit({ joined, cable, bonded, motor }: Rows): Finding<FitCod
   return [];
 }
 
+/** With the widest error, or one step of the display where that is more: 0.00 MΩ is up to a hundredth of a megohm. */
 function read(reading: Reading): Interval {
-  return intervalOf(reading, { percent: limitValue('insulation-tester-error') });
+  const percent = limitValue('insulation-tester-error');
+  if (reading.kind !== 'value' || reading.resolution === undefined) return intervalOf(reading, { percent });
+  const error = Math.max((reading.value * percent) / 100, reading.resolution);
+  return { lo: Math.max(0, reading.value - error), hi: reading.value + error };
 }
 
 function lower(a: Interval, b: Interval | undefined): Interval {

@@ -31,6 +31,8 @@ export interface IsolationInput {
   suspectedAnyway: boolean;
   testVoltage: Reading;
   windingTemperature: Reading;
+  /** Winding temperature at the motor stage (°C), where it has changed since the joined stage. */
+  motorTemperature?: Reading;
   correction: CorrectionMethod;
   instrument?: Instrument;
 }
@@ -64,6 +66,8 @@ export type IsolationCode =
 export type IsolationStepCode =
   | 'measure-joined'
   | 'repeat-joined'
+  | 'let-motor-cool'
+  | 'let-motor-warm'
   | 'neither-suspect'
   | 'flex-cable'
   | 'measure-pe-low-range'

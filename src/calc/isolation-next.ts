@@ -20,9 +20,9 @@ export function nextSteps(
   ];
   if (status === 'undecided') {
     const unclear = joined.findings.some(
-      ({ code, severity }) => severity === 'undecided' && code !== 'stage-incomplete',
+      ({ code, severity }) => severity === 'undecided' && !temperatureAlone.has(code) && code !== 'stage-incomplete',
     );
-    codes.push(unclear && 'repeat-joined');
+    codes.push(unclear && 'repeat-joined', ...otherTemperature(joined.findings));
   }
   const contradiction =
     has('good-joined-bad-part') || findings.some((f) => f.code.startsWith('joined-too') && f.severity === 'undecided');
@@ -35,6 +35,14 @@ export function nextSteps(
   }
   if (status === 'good' && !codes.some(Boolean)) codes.push('neither-suspect');
   return [...new Set(codes.filter((code) => code !== false))].map((code) => step(code));
+}
+
+/** Readings that only another temperature of the motor makes clear. */
+const temperatureAlone = new Set<IsolationCode>(['stage-hot', 'stage-cold']);
+
+function otherTemperature(findings: readonly Finding<IsolationCode>[]): (IsolationStepCode | false)[] {
+  const has = (code: IsolationCode) => findings.some((one) => one.code === code);
+  return [has('stage-hot') && 'let-motor-cool', has('stage-cold') && 'let-motor-warm'];
 }
 
 function cableSteps(
@@ -56,6 +64,7 @@ function motorSteps(motor: Part, cable: Part): (IsolationStepCode | false)[] {
   // The cable comes first: it is the part that is forgotten once the motor is found bad.
   if (motor.status === 'not-taken') return [cable.status !== 'not-taken' && 'test-motor-alone'];
   return [
+    ...otherTemperature(motor.findings),
     motor.findings.some(({ code }) => code === 'motor-pins-mistaken')
       ? 'check-pin-order'
       : motor.status === 'undecided' && 'complete-motor',

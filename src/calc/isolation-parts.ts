@@ -1,8 +1,8 @@
 import { type Finding, finding } from './assessment.ts';
-import { type Instrument, type Interval, intervalOf } from './interval.ts';
+import { asRead, type Instrument, type Interval, intervalOf } from './interval.ts';
 import type { IsolationCode, IsolationInput } from './isolation-input.ts';
 import { judgeStage, type StageStatus } from './isolation-stage.ts';
-import { limitValue } from './limits.ts';
+import { type LimitId, limitValue } from './limits.ts';
 import { phases } from './phases.ts';
 import { judgePe, type PeJudgement } from './protective-conductor.ts';
 import { missing, type Reading } from './reading.ts';
@@ -24,9 +24,6 @@ export function peFinding(stage: 'joined' | 'motor', judgement: PeJudgement): Fi
     limits: ['pe-dead-short'],
   });
 }
-
-/** The cable stays at the temperature of the air, so its readings are taken as they are. */
-const asRead: Interval = { lo: 1, hi: 1 };
 
 export function judgeCable(
   { cable, bonded, cableEndsChecked }: IsolationInput,
@@ -78,9 +75,10 @@ export function judgeMotor(
   instrument: Instrument,
   factor: Interval | undefined,
   tested: boolean,
+  corrections: LimitId[] = [],
 ): Part {
   if (motor === undefined) return notTaken;
-  const row = judgeStage('motor', motor, instrument, factor, tested);
+  const row = judgeStage('motor', motor, instrument, factor, tested, corrections);
   const ownPe = judgePe(motor.PE);
   const shorts = phases.filter((phase) => judgePe(motor[phase]) === 'short').length;
   const findings: Finding<IsolationCode>[] = [...row.findings, peFinding('motor', ownPe)];

@@ -1,8 +1,8 @@
 import { type Finding, finding, type Severity } from './assessment.ts';
 import { judgeAfterTrip, type PointJudgement } from './insulation-point.ts';
 import { type Instrument, type Interval, intervalOf } from './interval.ts';
-import { limitValue } from './limits.ts';
-import { type Phases, phases } from './phases.ts';
+import { type LimitId, limitValue } from './limits.ts';
+import { type Phase, type Phases, phases } from './phases.ts';
 import type { Reading } from './reading.ts';
 
 /** The rows of readings against ground; `bonded` is the cable alone with its PE core and screen joined to ground. */
@@ -23,7 +23,8 @@ export interface StageJudgement {
 
 /**
  * Judges U, V and W of one row against the after-trip point. `factor` converts to the reference temperature and is
- * undefined where the method has no validity; `tested` is false while the test voltage passes no insulation.
+ * undefined where the method has no validity; `tested` is false while the test voltage passes no insulation;
+ * `corrections` are the limits that the factor rests on.
  */
 export function judgeStage(
   stage: StageName,
@@ -31,17 +32,28 @@ export function judgeStage(
   instrument: Instrument,
   factor: Interval | undefined,
   tested: boolean,
+  corrections: LimitId[] = [],
 ): StageJudgement {
   const groups = new Map<StageCode, string[]>();
   for (const phase of phases) {
     const code = codeOf(readings[phase], instrument, factor);
     groups.set(code, [...(groups.get(code) ?? []), `${stage}${phase}`]);
   }
-  const numbers = { limit: limitValue('after-trip-point') };
-  const findings = [...groups].map(([code, ids]) =>
-    finding(code, severityOf(code), { readings: ids, limits: ['after-trip-point'], numbers, names: { stage } }),
-  );
+  const limits: LimitId[] = ['after-trip-point', ...corrections];
+  const findings = [...groups].map(([code, ids]) => {
+    const numbers = {
+      limit: limitValue('after-trip-point'),
+      ...lowestOf(ids.map((id) => readings[id.slice(-1) as Phase])),
+    };
+    return finding(code, severityOf(code), { readings: ids, limits, numbers, names: { stage } });
+  });
   return { status: statusOf([...groups.keys()], tested), findings };
+}
+
+/** The lowest figure that was read among these, if any was a figure. */
+function lowestOf(readings: readonly Reading[]): Record<string, number> {
+  const values = readings.flatMap((reading) => (reading.kind === 'value' ? [reading.value] : []));
+  return values.length > 0 ? { lowest: Math.min(...values) } : {};
 }
 
 function codeOf(reading: Reading, instrument: Instrument, factor: Interval | undefined): StageCode {

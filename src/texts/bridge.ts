@@ -29,6 +29,12 @@ function suspects({ names }: Finding): string[] {
 const volts = (value: number | undefined) => formatRounded(value ?? 0, 'V');
 const short = () => formatRounded(limitValue('bridge-short'), 'Ω');
 
+/** "3.8 Ω, which is ", where a figure was read. */
+function lowest({ readings, numbers }: Finding): string {
+  if (numbers.lowest === undefined) return '';
+  return `${readings.length === 1 ? '' : 'as little as '}${formatRounded(numbers.lowest, 'Ω')}, which is `;
+}
+
 function usualSize([id]: readonly LimitId[]): string {
   if (id === undefined) return '';
   const { from, to } = limitRange(id);
@@ -58,20 +64,23 @@ export const bridgeFindings: FindingSentences<BridgeCode> = {
   'bus-not-measured': () => 'The DC-bus voltage has not been measured. No resistance is judged without it.',
   'bus-not-discharged': ({ numbers }) =>
     numbers.voltage === undefined
-      ? `Stop. The bus is not discharged: the meter is over-range. Work begins at ${volts(numbers.touch)} or less.`
-      : `Stop. The bus is not shown to be discharged: up to ${volts(numbers.voltage)} is on it, and work begins at ${volts(numbers.touch)} or less. No resistance is judged.`,
+      ? `Stop. The bus is not discharged: the meter is over-range. Work begins below ${volts(numbers.touch)}.`
+      : `Stop. The bus is not shown to be discharged: up to ${volts(numbers.voltage)} is on it, and work begins below ${volts(numbers.touch)}. No resistance is judged.`,
   'bus-residual-voltage': ({ numbers }) =>
     `Up to ${volts(numbers.voltage)} is left on the bus. Above ${volts(numbers.falsifying)} it falsifies every resistance reading, so none is judged.`,
   'bus-discharged': () => 'The bus was measured and is discharged.',
+  'all-open': () =>
+    'All six readings are over-range. A broken lead or a tip that slipped shows the same, and nothing says that the meter was connected.',
+  'tips-together-proven': () => 'The meter tips held together read a short: the leads are sound.',
   'motor-leads-connected': () =>
     'The motor leads are still on the drive. The windings join U, V and W, so a fault in one position shows in all three and looks balanced.',
   'motor-leads-not-stated': () =>
     'You have not said whether the motor leads are off the drive. With them on, a fault looks balanced.',
   'rail-incomplete': (finding) => `Not measured yet: ${positions(finding.readings)}.`,
   'rail-short': (finding) =>
-    `${positions(finding.readings)} ${finding.readings.length === 1 ? 'reads' : 'read'} ${short()} or less. That is a short in the ${listed(suspects(finding).map(switchName))}.`,
+    `${positions(finding.readings)} ${finding.readings.length === 1 ? 'reads' : 'read'} ${lowest(finding)}${short()} or less. That is a short in the ${listed(suspects(finding).map(switchName))}.`,
   'rail-all-short': (finding) =>
-    `All three readings from ${rail(finding)} are shorts. That is rare: make sure that nothing else joins the terminals, then repeat.`,
+    `All three readings from ${rail(finding)} are shorts. That is rare: the meter leads may be the wrong way round, or something else joins the terminals.`,
   'rail-short-possible': (finding) =>
     `${positions(finding.readings)} may be ${short()} or less. The reading does not exclude a short.`,
   'rail-unbalanced': unbalanced,
@@ -105,6 +114,10 @@ export const bridgeSteps: StepSentences<BridgeStepCode> = {
     'Keep away from the terminals. Make sure that the supply is locked out, wait the time on the warning label, and measure the bus again. If it stays up, find out what feeds it.',
   'discharge-residual': () =>
     'Wait longer, or have a qualified person discharge the bus as the drive manual says. Measure it again, then read the resistances.',
+  'hold-tips-together': () =>
+    'Hold the two meter tips together, and type what the meter shows. Then take the six readings again.',
+  'check-polarity': () =>
+    'Before you order anything: red on DC+ for the upper three, black on DC− for the lower three. Make sure that nothing else joins the terminals, and repeat.',
   'take-motor-leads-off': () => 'Take the motor leads off U, V and W at the drive, then take the six readings again.',
   'state-motor-leads': () => 'Look whether the motor leads are off U, V and W at the drive, and say so above.',
   'measure-missing': () => 'Take the readings that are missing.',

@@ -24,7 +24,7 @@ const lockout: StepText = {
     'Wait the time on the drive’s warning label.',
     'Prove the meter on a known source, measure DC+ to DC− at the drive, prove the meter again.',
   ],
-  why: `The bus capacitors stay charged after switch-off. Only the measurement says that they are not: go on at ${touch()} or less.`,
+  why: `The bus capacitors stay charged after switch-off. Only the measurement says that they are not: go on below ${touch()}.`,
   when: 'Before every step near conductors, and again after every step with power.',
   caution: 'Until the bus is measured, everything in the drive counts as live. Only qualified persons measure.',
 };
@@ -60,7 +60,7 @@ export const stepTexts: Record<StepId, StepText> = {
   inspect: {
     title: 'Re-seat and look',
     instructions: [
-      'Take out the drive’s plug-in control board, if it has one, and seat it again. Do the same with its connectors.',
+      'Take out the drive’s plug-in control board, if it has one, and seat it again. Wear a wrist strap and hold it by its edges. Do the same with its connectors.',
       'Look for burnt, wet or chafed parts: drive, motor and its connector, motor cable, feedback cable.',
       'Write down what you see, and take a photograph.',
     ],
@@ -69,7 +69,11 @@ export const stepTexts: Record<StepId, StepText> = {
   },
   'unplug-feedback': {
     title: 'Unplug the feedback connector of this axis',
-    instructions: ['Locked out, unplug this axis’s feedback connector at the drive.', 'Leave the control off.'],
+    instructions: [
+      'Locked out, unplug this axis’s feedback connector at the drive.',
+      'If the drive serves several axes and it still trips, unplug the others’ too before you call the drive bad.',
+      'Leave the control off.',
+    ],
     why: 'A short in the feedback cable or device pulls down the drive’s supply and shows as a trip at switch-on.',
     when: 'If it trips at once with the control off.',
   },
@@ -116,7 +120,8 @@ export const stepTexts: Record<StepId, StepText> = {
     title: 'Look at the mechanics',
     instructions: [
       'Locked out, secure the axis against falling before you touch it.',
-      'See whether it moves as freely as it should by hand, and whether the brake drags.',
+      'An axis that can’t fall: see whether it moves as freely as it should by hand. Move it slowly: a turning motor generates a voltage.',
+      'An axis that can fall is not moved by hand. Look at its guides, its balance and its brake.',
     ],
     why: 'A stiff axis or a brake that drags draws the same current as a fault. Replacing a drive does not free it.',
     when: 'If it trips on acceleration, at one position, when hot, or now and then.',
@@ -259,7 +264,7 @@ export const problemTexts: Record<Problem, string> = {
   'not-waited': 'The waiting time has not passed. Wait what the label says, then measure.',
   'meter-not-proved': 'Prove the meter on a known source before and after. A dead meter shows zero on a live bus.',
   'bus-not-measured': 'Type the bus voltage that you measured. A waiting time alone proves nothing.',
-  'bus-not-discharged': `Stop. The bus is not shown to be at ${touch()} or less. Keep away and find out what feeds it.`,
+  'bus-not-discharged': `Stop. The bus is not shown to be below ${touch()}. Keep away and find out what feeds it.`,
   'not-done': 'Confirm when it is done.',
   'power-not-allowed':
     'A result needs power, and you have not confirmed that you may switch on. Confirm it, or choose “not done”.',

@@ -45,9 +45,11 @@ export const insulationFindings: FindingSentences<InsulationCode> = {
       ? `${f.readings[0]} to PE is over-range, but on which range is not noted. ${point(f)}`
       : `${reads(f)}${corrected(f)}. That bound is too low to tell. ${point(f)}`,
   'phase-bound-too-high': (f) => `${reads(f)}${corrected(f)}. That bound is too high to tell. ${point(f)}`,
+  'phase-methods-differ': (f) =>
+    `${reads(f)}${corrected(f)}. The methods of correction do not agree on it: ${listed((f.names.methods ?? '').split(' ').map((method) => methodNames[method] ?? method))} would judge otherwise. A verdict that depends on the method is none. ${point(f)}`,
   'pe-short': () => 'The PE pin reads a dead short to the frame, as it should.',
   'pe-not-short': () =>
-    `The PE pin does not read a dead short (${ohms(limitValue('pe-dead-short'))} or less). The protective conductor is broken or makes bad contact, and the insulation readings may have had no return path.`,
+    `The PE pin does not read a dead short (${ohms(limitValue('pe-dead-short'))} or less). The protective conductor is broken or makes bad contact. An insulation reading taken to this pin has had no return path and says nothing.`,
   'pe-not-proven': () =>
     'The PE reading is too coarse to prove a dead short. A zero on a megohm display can hide thousands of ohms.',
   'pe-missing': () =>
@@ -58,6 +60,8 @@ export const insulationFindings: FindingSentences<InsulationCode> = {
     `${capital(methodNames[names.method ?? ''] ?? '')} ${names.method === 'thermosetting' ? 'hold' : 'holds'} from ${celsius(numbers.from)} to ${celsius(numbers.to)}. The winding is outside, and nothing is extrapolated.`,
   'winding-at-dew-point': ({ numbers }) =>
     `The winding is at ${celsius(numbers.winding)} and the dew point at ${celsius(numbers.dewPoint)}: there is water on the winding. The phases are not judged wet.`,
+  'air-not-stated': () =>
+    'The winding is colder than a room, and nothing is known of the air. If warm air reaches a cold winding, water settles on it.',
   'dew-point-incomplete': ({ severity }) =>
     `No dew point could be worked out: it needs the air temperature and the relative humidity, both within their usual range. ${
       severity === 'caution'
@@ -72,8 +76,6 @@ export const insulationFindings: FindingSentences<InsulationCode> = {
   'rated-voltage-missing': () => 'The rated voltage is missing. It decides which test voltage is right.',
   'phases-differ': ({ numbers }) =>
     `The phases differ by more than a factor of ${numbers.ratio}. The windings meet inside a star-connected motor, so all three should read alike: suspect the hook-up, a contact or an open winding.`,
-  'methods-disagree': ({ names }) =>
-    `${capital(listed((names.methods ?? '').split(' ').map((method) => methodNames[method] ?? method)))} would judge otherwise at this temperature. Repeat nearer to room temperature to be sure.`,
   'form-wound-below-1-kv': () =>
     `The standard puts form-wound machines rated below 1 kV in the class with ${ohms(limitValue('ieee43-minimum-random-wound'))}. You chose the stricter class.`,
   'charts-do-not-apply': () =>
@@ -108,6 +110,9 @@ export const insulationSteps: StepSentences<InsulationStepCode> = {
     'Measure the PE pin to the frame again, with a multimeter on its lowest resistance range or a continuity tester.',
   'mend-pe': () =>
     'Find and mend the break in the protective conductor before anything is powered. Until then the frame can become live.',
+  'repeat-after-pe': () => 'Take the readings of the phases again once the protective conductor is mended.',
+  'repeat-near-reference': () =>
+    `Repeat with the winding nearer to ${celsius(limitValue('reference-temperature-routine'))}: there the methods agree.`,
   'measure-temperature': () =>
     'Measure the winding temperature, or that of the housing once both have had hours to settle.',
   'other-method-or-temperature': () =>

@@ -24,6 +24,10 @@ function stage(finding: Finding): string {
 
 const plural = ({ readings }: Finding, one: string, more: string) => (readings.length === 1 ? one : more);
 
+function lowest({ numbers }: Finding): string {
+  return numbers.lowest === undefined ? '' : `, the lowest ${ohms(numbers.lowest)}`;
+}
+
 /** The lowest and highest value of a range of which an end may be open. */
 function span(lowest: number | undefined, highest: number | undefined): string {
   if (lowest === undefined) return 'more than the readings can tell';
@@ -31,8 +35,8 @@ function span(lowest: number | undefined, highest: number | undefined): string {
 }
 
 export const isolationFindings: FindingSentences<IsolationCode> = {
-  'stage-good': (f) => `${stage(f)} ${plural(f, 'reaches', 'reach')} ${ohms(f.numbers.limit)}.`,
-  'stage-bad': (f) => `${stage(f)} ${plural(f, 'reads', 'read')} below ${ohms(f.numbers.limit)}.`,
+  'stage-good': (f) => `${stage(f)} ${plural(f, 'reaches', 'reach')} ${ohms(f.numbers.limit)}${lowest(f)}.`,
+  'stage-bad': (f) => `${stage(f)} ${plural(f, 'reads', 'read')} below ${ohms(f.numbers.limit)}${lowest(f)}.`,
   'stage-incomplete': (f) => `${stage(f)} not measured yet.`,
   'stage-hot': (f) =>
     `${stage(f)} ${plural(f, 'reads', 'read')} below ${ohms(f.numbers.limit)} only because the winding is warm. Don't condemn it hot.`,
@@ -105,12 +109,15 @@ export const isolationFindings: FindingSentences<IsolationCode> = {
 
 export const isolationSteps: StepSentences<IsolationStepCode> = {
   'measure-joined': () =>
-    'Measure U, V, W and PE to ground at the drive end, leads off the drive, cable and motor joined.',
+    'Measure U, V, W and PE to ground at the drive end, cable and motor joined, all leads and the PE core off the drive. With the PE core on, PE reads a dead short even when it is broken.',
   'repeat-joined': () =>
-    'Repeat the joined stage so that it can be judged: note the range, use the range that fits, state the winding temperature, let a hot or cold motor come to room temperature.',
+    'Repeat the joined stage so that it can be judged: note the range, use the range that fits, state the winding temperature.',
+  'let-motor-cool': () =>
+    'Let the motor cool to room temperature and repeat its readings. The cable alone can be tested meanwhile.',
+  'let-motor-warm': () => 'Let the motor come to room temperature in dry air and repeat its readings.',
   'neither-suspect': () => 'Stop here: neither cable nor motor is suspect. Go back to the symptom and the drive.',
   'flex-cable': () =>
-    'Move the cable through its travel by hand, locked out, while you watch the reading: a break or leak may show in one position only.',
+    'Test the cable in several positions: a break or leak may show in one only. Test voltage off, discharge, bend the cable and fix it so, step away, test. Never move it by hand under test voltage.',
   'measure-pe-low-range': () => 'Measure PE at the drive end to ground on the lowest resistance range of a multimeter.',
   'use-insulation-tester': () => 'Repeat with an insulation tester at the voltage of the table.',
   'state-test-voltage': () => 'Type the test voltage that was set on the insulation tester.',

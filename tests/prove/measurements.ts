@@ -117,6 +117,8 @@ export function measureIsolation(
       }),
     improve: onceEach({
       'repeat-joined': atRoomTemperature,
+      'let-motor-cool': atRoomTemperature,
+      'let-motor-warm': atRoomTemperature,
       'test-cable-alone': () => {
         rows.cable = cableRow(world);
       },

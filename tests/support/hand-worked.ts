@@ -33,6 +33,8 @@ interface BridgeCase extends Expected {
   bus?: string;
   leads?: BridgeInput['motorLeads'];
   tolerance?: number;
+  /** The meter tips held together, as typed. */
+  tips?: string;
   meter?: StatedInstrument;
   suspects?: string[];
 }
@@ -75,13 +77,22 @@ function stated({ upperLimit, ...accuracy }: StatedInstrument = {}): Instrument 
 }
 
 /** What is left out is as usual: a discharged bus and the motor leads off. */
-export function bridgeInput({ plus, minus, bus = '0.02 V', leads = 'off', tolerance, meter }: BridgeCase): BridgeInput {
+export function bridgeInput({
+  plus,
+  minus,
+  bus = '0.02 V',
+  leads = 'off',
+  tolerance,
+  meter,
+  tips = '',
+}: BridgeCase): BridgeInput {
   return {
     busVoltage: typed(bus, 'voltage'),
     motorLeads: leads,
     dcPlus: typedPhases(plus),
     dcMinus: typedPhases(minus),
     instrument: stated(meter),
+    tipsTogether: typed(tips),
     ...(tolerance === undefined ? {} : { tolerancePercent: tolerance }),
   };
 }

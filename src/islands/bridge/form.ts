@@ -58,6 +58,15 @@ export const tolerance: ReadingField = {
       : undefined,
 };
 
+export const tipsTogether: ReadingField = {
+  kind: 'reading',
+  id: 'tipsTogether',
+  label: 'Meter tips held together',
+  name: 'Meter tips held together',
+  hint: 'Asked for where all six readings are over-range: a broken lead shows the same.',
+  quantity: 'resistance',
+};
+
 export const meterFields = instrumentFields('60 MΩ');
 
 function rail(name: Rail, { readings }: ReadForm): Phases<Reading> {
@@ -73,6 +82,7 @@ export function bridgeInput(read: ReadForm): BridgeInput {
     motorLeads: leads === 'off' || leads === 'connected' ? leads : 'not-stated',
     dcPlus: rail('plus', read),
     dcMinus: rail('minus', read),
+    tipsTogether: read.readings.tipsTogether ?? missing,
     ...(tolerancePercent !== undefined && { tolerancePercent }),
     instrument: instrumentOf(read),
   };
@@ -80,7 +90,15 @@ export function bridgeInput(read: ReadForm): BridgeInput {
 
 export const bridgeForm: CalculatorForm<BridgeCode, BridgeStepCode> = {
   name: 'bridge',
-  fields: [busVoltage, motorLeads, ...railFields('plus'), ...railFields('minus'), tolerance, ...meterFields],
+  fields: [
+    busVoltage,
+    motorLeads,
+    ...railFields('plus'),
+    ...railFields('minus'),
+    tipsTogether,
+    tolerance,
+    ...meterFields,
+  ],
   assess: (read) => assessBridge(bridgeInput(read)),
   findingTexts: bridgeFindings,
   stepTexts: bridgeSteps,

@@ -44,4 +44,14 @@ export const cableEndsChecked: ChoiceField = {
   initial: 'no',
 };
 
+export const motorTemperature: ReadingField = {
+  kind: 'reading',
+  id: 'motorTemperature',
+  label: 'Winding temperature now',
+  name: 'Winding temperature at the motor stage',
+  hint: 'Empty means as at stage 1.',
+  quantity: 'temperature',
+  bareUnitFrom: 'temperatureUnit',
+};
+
 export const tester = instrumentFields('550 MΩ');

@@ -13,7 +13,7 @@ import type { CalculatorForm } from '../form/calculator-form.ts';
 import { correction, correctionOf, temperatureUnit, testVoltage, windingTemperature } from '../form/form-choices.ts';
 import { instrumentOf } from '../form/instrument.ts';
 import type { ReadForm } from '../form/read-form.ts';
-import { cableEndsChecked, stageFields, suspectedAnyway, tester } from './fields.ts';
+import { cableEndsChecked, motorTemperature, stageFields, suspectedAnyway, tester } from './fields.ts';
 
 function stage(name: StageName, { readings }: ReadForm): StageReadings {
   const of = (terminal: string) => readings[name + terminal] ?? missing;
@@ -39,6 +39,7 @@ export function isolationInput(read: ReadForm): IsolationInput {
     suspectedAnyway: read.choices.suspectedAnyway === 'yes',
     testVoltage: read.readings.testVoltage ?? missing,
     windingTemperature: read.readings.windingTemperature ?? missing,
+    motorTemperature: read.readings.motorTemperature ?? missing,
     correction: correctionOf(read),
     instrument: instrumentOf(read),
   };
@@ -57,6 +58,7 @@ export const isolationForm: CalculatorForm<IsolationCode, IsolationStepCode, Iso
     cableEndsChecked,
     ...stageFields('bonded'),
     ...stageFields('motor'),
+    motorTemperature,
     ...tester,
   ],
   assess: (read) => assessIsolation(isolationInput(read)),

@@ -31,6 +31,14 @@ describe('all stages taken', () => {
     expect(codes('80M | 80M | 80M', parts)).toContain('joined-too-low');
   });
 
+  it('count a step of the display where that is more than the error', () => {
+    // A tester's zero is anything up to one step; a multimeter finds the motor at half an ohm.
+    const dead = { cable, bonded: '900M | 900M | 900M', motor: '0.5 Ω | 0.5 Ω | 0.5 Ω' };
+    expect(codes('0.00M | 0.00M | 0.00M', dead)).toEqual(['fit']);
+    expect(codes('0.01M | 0.01M | 0.01M', dead)).toEqual(['fit']);
+    expect(codes('0.50M | 0.50M | 0.50M', dead)).toContain('joined-too-high');
+  });
+
   it('say which terminal does not fit, with the figures as read', () => {
     const found = fit('150M | 150M | 80M', parts);
     expect(found).toHaveLength(1);
@@ -74,7 +82,7 @@ describe('all stages taken', () => {
 
 describe('the value of a stage that was not taken', () => {
   it('of the motor comes from joined and cable', () => {
-    const [implied] = fit('2M | 2M | 2M', { cable: '5G | 5G | 5G', bonded: '5G | 5G | 5G' });
+    const [implied] = fit('2.000M | 2.000M | 2.000M', { cable: '5G | 5G | 5G', bonded: '5G | 5G | 5G' });
     expect(implied?.code).toBe('implied-motor');
     // Joined 1.4 to 2.6 MΩ; three cores of 3.5 GΩ and more beside it hardly count.
     expect(implied?.numbers.lowest).toBeCloseTo(1.4e6, -3);
@@ -82,26 +90,26 @@ describe('the value of a stage that was not taken', () => {
   });
 
   it('of the cable comes from joined and motor', () => {
-    const [implied] = fit('2M | 2M | 2M', { motor: '300M | 300M | 300M' });
+    const [implied] = fit('2.000M | 2.000M | 2.000M', { motor: '300M | 300M | 300M' });
     expect(implied?.code).toBe('implied-cable');
     // 2.6 MΩ beside 210 MΩ, once: the three readings of the motor are one and the same insulation.
     expect(implied?.numbers.highest).toBeCloseTo(1 / (1 / 2.6e6 - 1 / 210e6), 0);
   });
 
   it('has no upper end where the known part may explain joined alone', () => {
-    const [implied] = fit('2M | 2M | 2M', { motor: '2M | 2M | 2M' });
+    const [implied] = fit('2.000M | 2.000M | 2.000M', { motor: '2.000M | 2.000M | 2.000M' });
     expect(implied?.numbers.highest).toBeUndefined();
     expect(implied?.numbers.lowest).toBeGreaterThan(2e6);
   });
 
   it('is reckoned from the lowest joined terminal', () => {
-    const [implied] = fit('600M | 2M | 600M', { cable: '5G | 5G | 5G' });
+    const [implied] = fit('600M | 2.000M | 600M', { cable: '5G | 5G | 5G' });
     expect(implied?.readings).toEqual(['joinedV']);
   });
 
   it('is not reckoned from half a stage, or from joined alone', () => {
-    expect(codes('2M | 2M | 2M', { cable: '5G | 5G | ' })).toEqual([]);
-    expect(codes('2M | 2M | 2M', {})).toEqual([]);
-    expect(codes('2M | 2M | 2M', { bonded: '5G | 5G | 5G' })).toEqual([]);
+    expect(codes('2.000M | 2.000M | 2.000M', { cable: '5G | 5G | ' })).toEqual([]);
+    expect(codes('2.000M | 2.000M | 2.000M', {})).toEqual([]);
+    expect(codes('2.000M | 2.000M | 2.000M', { bonded: '5G | 5G | 5G' })).toEqual([]);
   });
 });
