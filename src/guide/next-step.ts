@@ -138,13 +138,20 @@ function wasPowered(visit: VisitAnswers, id: StepId): boolean {
 
 /**
  * Hands go near conductors only under the newest lockout: not after a later step with power, even one that a
- * correction has taken off the way, nor after a later reading that found the bus charged.
+ * correction has taken off the way, nor after a later reading or a later lockout that found the bus charged.
  */
 function brokenSince(visit: VisitAnswers, lockout: LockoutId): LockoutBroken | undefined {
   const since = visit[lockout]?.seq ?? 0;
   const later = (Object.keys(visit) as StepId[]).filter((id) => (visit[id]?.seq ?? 0) > since);
   if (later.includes('bridge') && busFoundCharged(visit)) return { status: 'problem', problem: 'bus-not-discharged' };
-  return later.some((id) => wasPowered(visit, id)) ? { status: 'check-again' } : undefined;
+  const undone = later.some((id) => wasPowered(visit, id) || lockoutFailed(visit, id));
+  return undone ? { status: 'check-again' } : undefined;
+}
+
+function lockoutFailed(visit: VisitAnswers, id: StepId): boolean {
+  if (id !== 'lockout-1' && id !== 'lockout-2' && id !== 'lockout-3') return false;
+  const answer = visit[id]?.answer;
+  return answer !== undefined && lockoutRule.problem(answer) !== undefined;
 }
 
 function busFoundCharged(visit: VisitAnswers): boolean {

@@ -31,10 +31,18 @@ export function snapshotDiffers(
   });
 }
 
-const compared = ['verdict', 'sentences', 'limits', 'parts'] as const;
+const compared = ['verdict', 'sentences', 'parts'] as const;
 
 function differences(stored: Snapshot, today: Snapshot) {
-  return compared.filter((part) => canonical(stored[part]) !== canonical(today[part]));
+  const different: SnapshotDifference['differs'] = compared.filter(
+    (part) => canonical(stored[part]) !== canonical(today[part]),
+  );
+  return limitsDiffer(stored, today) ? [...different, 'limits' as const] : different;
+}
+
+/** Whether a limit that both rest on has another value now. That one of them names more limits changes nothing. */
+function limitsDiffer(stored: Snapshot, today: Snapshot): boolean {
+  return stored.limits.some((limit) => today.limits.some(({ id, value }) => id === limit.id && value !== limit.value));
 }
 
 /** A text that does not depend on the order in which a hand or a program wrote the keys. */
