@@ -5,6 +5,7 @@ import { reportFolder } from '../tools/paths.ts';
 import { run } from '../tools/run.ts';
 import { serveSite } from '../tools/serve.ts';
 import { browser } from './support/open.ts';
+import { typeWords } from './support/search.ts';
 import { watch } from './support/watch.ts';
 
 // A school or a plant may serve the site below a folder of its host.
@@ -26,7 +27,7 @@ test('every address in every page lies below the base path', () => {
   expect(astray).toEqual([]);
 });
 
-test('the front page loads below the base path', async () => {
+test('the front page loads below the base path, and its search opens a page below it', async () => {
   const site = await serveSite({ folder, base, port: 0, host: 'localhost' });
   const page = await (await browser()).newPage();
   onTestFinished(async () => {
@@ -36,5 +37,10 @@ test('the front page loads below the base path', async () => {
   const problems = watch(page, new URL(site.address).host);
   await page.goto(site.address, { waitUntil: 'networkidle' });
   expect(await page.locator('h1').count()).toBe(1);
+  await page.keyboard.press('/');
+  await typeWords(page, 'loto');
+  await page.keyboard.press('ArrowDown');
+  await page.keyboard.press('Enter');
+  await page.waitForURL(`${site.address}articles/safety/safe-measurement/`);
   expect(problems).toEqual([]);
 });

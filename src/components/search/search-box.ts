@@ -52,6 +52,7 @@ export function startSearchBox(form: HTMLFormElement): void {
       const { pages, count } = await search(words, siteRoot);
       if (words !== input.value.trim()) return;
       answered = words;
+      panel.dataset.answers = words;
       if (count === 0) show(`Nothing found for “${words}”.`, nothing.content.cloneNode(true));
       else show(count === 1 ? '1 page found.' : `${count} pages found.`, resultList(pages));
     } catch {
