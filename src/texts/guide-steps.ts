@@ -131,7 +131,7 @@ export const stepTexts: Record<StepId, StepText> = {
     title: 'Take the motor leads off the drive',
     instructions: [
       'Check the lockout once more, then take U, V and W off the drive.',
-      'Take the PE core of the motor cable off too for the insulation test, and note where it was.',
+      'The PE core stays on for now: with power on, the motor frame needs it.',
       'Mark the leads, and keep their ends apart and insulated.',
     ],
     why: 'The windings join U, V and W, so a fault looks balanced while they are on. And an insulation tester must never reach the drive.',
@@ -167,7 +167,8 @@ export const stepTexts: Record<StepId, StepText> = {
   insulation: {
     title: 'Insulation of motor and cable',
     instructions: [
-      'Both ends of what you test are off the drive. Test at the drive end, cable and motor joined.',
+      'U, V and W are off the drive. Now take the PE core off it too, as the last lead: left on, PE reads a dead short even when it is broken.',
+      'Test at the drive end, cable and motor joined. The free leads carry the test voltage too: keep their ends apart.',
       'Discharge the winding after each test.',
     ],
     why: 'A motor or cable with bad insulation destroys the next drive.',
@@ -198,7 +199,7 @@ export const stepTexts: Record<StepId, StepText> = {
   reconnect: {
     title: 'Connect everything again',
     instructions: [
-      'Discharge the winding. Connect U, V, W, PE and the screen as they were.',
+      'Discharge the winding. Connect PE and the screen first, then U, V and W, as they were.',
       'Check every terminal by pulling, and close the covers.',
     ],
     why: 'Every measurement passed, so the axis may be tried as a whole.',

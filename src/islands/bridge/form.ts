@@ -23,7 +23,7 @@ export const busVoltage: ReadingField = {
   id: 'busVoltage',
   label: 'DC-bus voltage just before',
   name: 'DC-bus voltage',
-  hint: `Between DC+ and DC−, on a DC range. Above ${formatRounded(limitValue('touch-voltage'), 'V')} nothing is judged.`,
+  hint: `Between DC+ and DC−, on a DC range. At ${formatRounded(limitValue('touch-voltage'), 'V')} or more nothing is judged.`,
   quantity: 'voltage',
 };
 
