@@ -11,7 +11,7 @@ export function diodeCurrent(volts: number, saturation: number, slope: number): 
   return saturation * Math.expm1(volts / slope);
 }
 
-/** Its derivative, in siemens. */
+/** Its derivative, in A/V. */
 export function diodeConductance(volts: number, saturation: number, slope: number): number {
   return (saturation / slope) * Math.exp(volts / slope);
 }

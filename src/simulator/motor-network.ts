@@ -22,7 +22,7 @@ export function motorNetwork(
   testSeconds: number,
 ): Element[] {
   const warmth = 2 ** ((20 - state.windingCelsius) / axis.kelvinPerHalving);
-  const absorption = testSeconds ** typical.absorptionPower / typical.absorptionSiemens;
+  const absorption = testSeconds ** typical.absorptionPower / typical.absorptionConductance;
   return [
     ...phases.flatMap((phase) => {
       const sound = copperOhms(axis.windingOhms[phase], state.windingCelsius);

@@ -2,7 +2,7 @@ import { diodeConductance, diodeCurrent, limitStep } from './diode-law.ts';
 import { Equations, solveLinear } from './linear.ts';
 import { type Element, nodeIndex } from './network.ts';
 
-/** What every node leaks to ground, in siemens, so that a floating part has a voltage: 100 TΩ, beyond any instrument. */
+/** What every node leaks to ground, as a conductance in A/V, so that a floating part has a voltage: 100 TΩ, beyond any instrument. */
 const leakOfNodes = 1e-14;
 
 const mostRounds = 200;
@@ -62,9 +62,9 @@ function linearPart(elements: readonly Element[], size: number, position: (node:
 
 /** The tangent of the diode's curve at its present voltage: a conductance and a current beside it. */
 function addJunction(equations: Equations, { anode, cathode, saturation, slope, forward }: Junction): void {
-  const siemens = diodeConductance(forward, saturation, slope);
-  addConductance(equations, anode, cathode, siemens);
-  addCurrent(equations, anode, cathode, diodeCurrent(forward, saturation, slope) - siemens * forward);
+  const conductance = diodeConductance(forward, saturation, slope);
+  addConductance(equations, anode, cathode, conductance);
+  addCurrent(equations, anode, cathode, diodeCurrent(forward, saturation, slope) - conductance * forward);
 }
 
 /** Takes over the voltage that was found, as far as the curve lets it; true if it stood there already. */
@@ -77,11 +77,11 @@ function settle(junction: Junction, solution: Float64Array): boolean {
   return blocks || Math.abs(wanted - forward) <= stillVolts + stillShare * Math.abs(wanted);
 }
 
-function addConductance(equations: Equations, a: number, b: number, siemens: number): void {
-  equations.add(a, a, siemens);
-  equations.add(b, b, siemens);
-  equations.add(a, b, -siemens);
-  equations.add(b, a, -siemens);
+function addConductance(equations: Equations, a: number, b: number, conductance: number): void {
+  equations.add(a, a, conductance);
+  equations.add(b, b, conductance);
+  equations.add(a, b, -conductance);
+  equations.add(b, a, -conductance);
 }
 
 /** A current in amperes that leaves `from` and enters `to`. */

@@ -46,8 +46,8 @@ export const typical = {
   frameTolerance: 0.15,
   /** The rule says 10; real insulations scatter about it. */
   kelvinPerHalving: [9, 11] as [number, number],
-  /** Absorption of an insulation: siemens at one second, falling as a power of time (Curie–von Schweidler law). */
-  absorptionSiemens: 1e-9,
+  /** Absorption of an insulation: conductance in A/V at one second, falling as a power of time. */
+  absorptionConductance: 1e-9,
   absorptionPower: 0.9,
   contactOhms: 2e-3,
   /** Bolts of the motor's flange: the frame is grounded by the machine as well as by its PE. */
