@@ -27,4 +27,6 @@ export {
   interpolate,
   validityOf,
 } from './temperature-correction.ts';
+export type { ReminderCode } from './test-reminders.ts';
+export type { TestVoltageCode } from './test-voltage.ts';
 export * from './winding.ts';

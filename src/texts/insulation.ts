@@ -1,9 +1,9 @@
 import type { Finding, InsulationCode, InsulationStepCode } from '../calc/index.ts';
 import { formatQuantity, formatRounded, limitValue } from '../calc/index.ts';
 import { type FindingSentences, listed, type StepSentences } from './sentences.ts';
+import { testFindings } from './test-conditions.ts';
 
 const ohms = (value: number | undefined) => formatRounded(value ?? 0, 'Ω');
-const volts = (value: number | undefined) => formatRounded(value ?? 0, 'V');
 const celsius = (value: number | undefined) => formatRounded(value ?? 0, '°C');
 
 export const methodNames: Record<string, string> = {
@@ -29,6 +29,7 @@ function point({ numbers, names }: Finding): string {
 }
 
 export const insulationFindings: FindingSentences<InsulationCode> = {
+  ...testFindings,
   'phase-missing': ({ readings }) => `Not measured yet: ${listed(readings)} to PE.`,
   'phase-good': (f) => `${reads(f)}${corrected(f)}. That is good. ${point(f)}`,
   'phase-bad': (f) => `${reads(f)}${corrected(f)}. That is bad. ${point(f)}`,
@@ -68,36 +69,17 @@ export const insulationFindings: FindingSentences<InsulationCode> = {
         ? 'The winding is warmer than the air, so it is dry.'
         : 'The winding is not shown to be warmer than the air, so it may be wet.'
     }`,
-  'test-voltage-missing': () => 'The test voltage is missing. Without it nobody knows what the insulation has stood.',
-  'test-voltage-too-low': ({ numbers }) =>
-    `${volts(numbers.testVoltage)} is no insulation test: at least ${volts(numbers.lowest)} is needed. A low voltage can show a bad insulation but never pass one.`,
-  'test-voltage-unsuited': ({ numbers }) =>
-    `For a rated voltage of ${volts(numbers.ratedVoltage)} the table gives a test voltage of ${span(numbers.from, numbers.to)}; ${volts(numbers.testVoltage)} was used.`,
-  'rated-voltage-missing': () => 'The rated voltage is missing. It decides which test voltage is right.',
   'phases-differ': ({ numbers }) =>
     `The phases differ by more than a factor of ${numbers.ratio}. The windings meet inside a star-connected motor, so all three should read alike: suspect the hook-up, a contact or an open winding.`,
   'form-wound-below-1-kv': () =>
     `The standard puts form-wound machines rated below 1 kV in the class with ${ohms(limitValue('ieee43-minimum-random-wound'))}. You chose the stricter class.`,
   'charts-do-not-apply': () =>
     'Charts of good and fair values are made for healthy machines in routine tests. After a trip they do not apply.',
-  'never-on-drive': () =>
-    'Never put an insulation tester on the terminals of a drive. Disconnect both ends first: the test voltage destroys semiconductors.',
-  'discharge-after-test': ({ numbers }) =>
-    `Discharge the winding to the frame after the test for at least ${minutes(numbers.minutes)} (${numbers.times} times the test), before anyone touches it.`,
   'insulation-passed': () =>
     'The insulation to PE passes. The test says nothing of shorts between phases or turns, nor of the feedback device and the brake.',
   'insulation-failed': () =>
     'Do not connect a drive to this. A motor or cable that fails here destroys the next drive.',
 };
-
-function span(from: number | undefined, to: number | undefined): string {
-  return from === to ? volts(from) : `${volts(from)} to ${volts(to)}`;
-}
-
-function minutes(value: number | undefined): string {
-  const number = Number((value ?? 0).toPrecision(2));
-  return `${number} ${number === 1 ? 'minute' : 'minutes'}`;
-}
 
 function capital(text: string): string {
   return text.charAt(0).toUpperCase() + text.slice(1);

@@ -1,7 +1,7 @@
 import type { Finding, IsolationCode, IsolationStepCode, PartStatus } from '../calc/index.ts';
 import { formatRounded, limitValue } from '../calc/index.ts';
-import { insulationFindings } from './insulation.ts';
 import { type FindingSentences, listed, type StepSentences } from './sentences.ts';
+import { testFindings } from './test-conditions.ts';
 
 const ohms = (value: number | undefined) => formatRounded(value ?? 0, 'Ω');
 const deadShort = () => ohms(limitValue('pe-dead-short'));
@@ -35,6 +35,7 @@ function span(lowest: number | undefined, highest: number | undefined): string {
 }
 
 export const isolationFindings: FindingSentences<IsolationCode> = {
+  ...testFindings,
   'stage-good': (f) => `${stage(f)} ${plural(f, 'reaches', 'reach')} ${ohms(f.numbers.limit)}${lowest(f)}.`,
   'stage-bad': (f) => `${stage(f)} ${plural(f, 'reads', 'read')} below ${ohms(f.numbers.limit)}${lowest(f)}.`,
   'stage-incomplete': (f) => `${stage(f)} not measured yet.`,
@@ -99,12 +100,6 @@ export const isolationFindings: FindingSentences<IsolationCode> = {
     'One bad part never excuses the other. A shorted motor often takes its cable with it: prove both.',
   'cable-pe-broken-implied': () =>
     'The motor has its PE, but joined it does not arrive: the PE core of the cable or a connector is broken.',
-  'never-on-drive': insulationFindings['never-on-drive'] as (f: Finding) => string,
-  'discharge-after-test': insulationFindings['discharge-after-test'] as (f: Finding) => string,
-  'test-voltage-missing': insulationFindings['test-voltage-missing'] as (f: Finding) => string,
-  'test-voltage-too-low': insulationFindings['test-voltage-too-low'] as (f: Finding) => string,
-  'test-voltage-unsuited': insulationFindings['test-voltage-unsuited'] as (f: Finding) => string,
-  'rated-voltage-missing': insulationFindings['rated-voltage-missing'] as (f: Finding) => string,
 };
 
 export const isolationSteps: StepSentences<IsolationStepCode> = {

@@ -23,7 +23,7 @@ test('drive only: it trips with the motor leads off, motor and cable pass', asyn
   await visitor.choose(/gravity/, 'Yes');
   await visitor.goOn('Lock out, wait, measure the DC bus');
   await visitor.lockOut('320 V');
-  await page.getByText('Stop. The bus is not shown to be at').waitFor();
+  await page.getByText('Stop. The bus is not shown to be below').waitFor();
   await page.getByLabel('DC+ to DC−, measured').fill('0.03 V');
   await visitor.goOn('Re-seat and look');
   await visitor.seeNothing();
