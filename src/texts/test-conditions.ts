@@ -1,10 +1,9 @@
-import { formatRounded, type ReminderCode, type TestVoltageCode } from '../calc/index.ts';
-import type { FindingSentences } from './sentences.ts';
+import { type Finding, formatRounded, type ReminderCode, type TestVoltageCode } from '../calc/index.ts';
 
 const volts = (value: number | undefined) => formatRounded(value ?? 0, 'V');
 
 /** What insulation and isolation say alike: of the test voltage, and beside every verdict. */
-export const testFindings: FindingSentences<TestVoltageCode | ReminderCode> = {
+export const testFindings: Record<TestVoltageCode | ReminderCode, (finding: Finding) => string> = {
   'test-voltage-missing': () => 'The test voltage is missing. Without it nobody knows what the insulation has stood.',
   'test-voltage-too-low': ({ numbers }) =>
     `${volts(numbers.testVoltage)} is no insulation test: at least ${volts(numbers.lowest)} is needed. A low voltage can show a bad insulation but never pass one.`,
