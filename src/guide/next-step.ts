@@ -34,8 +34,7 @@ export interface GuideState {
 
 /**
  * The next step of a visit, or its decision, from the record so far. Before any step that touches conductors stands a
- * lockout with a measured bus, and a step with power ends it; before any step that enables a gravity-loaded axis
- * stands its support.
+ * lockout with a measured bus, and a step with power ends it; before both stands the support of an axis that may fall.
  */
 export function nextStep(visit: VisitAnswers): GuideState {
   const path: PathStep[] = [];
@@ -70,16 +69,17 @@ export function nextStep(visit: VisitAnswers): GuideState {
   let id: PlainStepId | 'decide' = 'find-drive';
   while (id !== 'decide') {
     const definition: (typeof definitions)[PlainStepId] = definitions[id];
+    // Before the lockout: to bring a load to rest on its support may need power.
+    if ((definition.touches || definition.energy !== 'none') && !conditions.axisSupported && gravityLoaded(visit)) {
+      const answer = visit['support-axis']?.answer;
+      if (!take('support-axis', ['symptom'], answer && supportRule.problem(answer))) return stopped('support-axis');
+      conditions.axisSupported = true;
+    }
     if (definition.touches && conditions.lockedBy === undefined) {
       const lockout: LockoutId = `lockout-${(powerSteps + 1) as 1 | 2 | 3}`;
       const answer = visit[lockout]?.answer;
       if (!take(lockout, [lastPower], answer && lockoutRule.problem(answer))) return stopped(lockout);
       conditions.lockedBy = lockout;
-    }
-    if (definition.energy === 'enable' && !conditions.axisSupported && gravityLoaded(visit)) {
-      const answer = visit['support-axis']?.answer;
-      if (!take('support-axis', ['symptom'], answer && supportRule.problem(answer))) return stopped('support-axis');
-      conditions.axisSupported = true;
     }
     const restsOn = [
       ...definition.restsOn,

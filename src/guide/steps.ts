@@ -217,9 +217,12 @@ function afterMeasuring(visit: VisitAnswers): PlainStepId | 'decide' {
   return passed && isolation === 'go' && separated && !faulty ? 'reconnect' : conclude(visit);
 }
 
-/** Last of all: a trip that went away without the device must come back with it. */
+/**
+ * Last of all: a trip that went away without the device must come back with it. Not once the insulation was tested:
+ * then the PE core is off the drive, and nothing is switched on; the device stays open.
+ */
 function conclude(visit: VisitAnswers): PlainStepId | 'decide' {
-  return goneWithoutDevice(visit) ? 'plug-feedback' : 'decide';
+  return goneWithoutDevice(visit) && visit.insulation === undefined ? 'plug-feedback' : 'decide';
 }
 
 /** A stiff axis is mended before it is tried: a trip of it would tell nothing. */

@@ -31,7 +31,7 @@ export const openTexts: Record<OpenItem, string> = {
   'feedback-cable-or-device':
     'Feedback cable or device: the trip went away without them, but which of the two is not known. Retry with the cable plugged in at the drive and unplugged at the device.',
   'feedback-device-open':
-    'The feedback device is suspect, not proven: the trip went away without it and was not tried again with it. Plug everything in and switch on once more.',
+    'The feedback device is suspect, not proven: the trip went away without it and was not tried again with it. Connect PE first, plug everything in and switch on once more, control off.',
   'feedback-contact':
     'The trip did not come back with everything plugged in again: a contact was loose, or the cause has passed. Look at the pins of the feedback connectors, and watch the axis. If it trips again, start a new visit.',
   'damage-open':
@@ -75,6 +75,11 @@ export function decisionAdvice({ kind, replace, open, baseline }: Decision): str
     advice.push('Connect the new drive only after the bad motor and cable are replaced. They would destroy it.');
   }
   if (bad('motor') && bad('motor-cable')) advice.push('Replace motor and cable together: each would take the other.');
+  if (bad('motor')) {
+    advice.push(
+      'Secure the axis before the motor comes off: its brake goes with it, and then nothing holds a hanging axis.',
+    );
+  }
   if (bad('motor') && !bad('motor-cable')) {
     advice.push(
       'Check the cores of the cable for continuity before the new motor is connected: the insulation test does not see a broken core.',

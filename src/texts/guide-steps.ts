@@ -19,10 +19,10 @@ const touch = () => formatRounded(limitValue('touch-voltage'), 'V');
 const lockout: StepText = {
   title: 'Lock out, wait, measure the DC bus',
   instructions: [
-    'Switch off, lock out and tag the supply after your site’s procedure. Keep the key.',
+    'Switch off, lock out and tag every supply after your site’s procedure, control and brake supplies and a shared bus too. Keep the key, and try to start.',
     'Block or relieve every other stored energy: springs, pressure, hanging loads.',
     'Wait the time on the drive’s warning label.',
-    'Prove the meter on a known source, measure DC+ to DC− at the drive, prove the meter again.',
+    'Prove the meter on a known source. Measure DC+ to DC−, each of them to PE, and the supply terminals. Prove the meter again. Type the highest reading.',
   ],
   why: `The bus capacitors stay charged after switch-off. Only the measurement says that they are not: go on below ${touch()}.`,
   when: 'Before every step near conductors, and again after every step with power.',
@@ -79,7 +79,10 @@ export const stepTexts: Record<StepId, StepText> = {
   },
   'retry-feedback-off': {
     title: 'Switch on with the feedback unplugged',
-    instructions: ['Close the covers and switch the drive on, control off.', 'See whether it trips again. Switch off.'],
+    instructions: [
+      'Close the covers and switch the drive on, control off. Never enable: without feedback an axis runs away.',
+      'See whether it trips again; a message of missing feedback is expected. Switch off.',
+    ],
     why: 'If the trip is gone, the feedback cable or device is at fault. If it is still there, the drive is bad.',
     when: 'If it trips at once with the control off.',
     caution: powerCaution,
@@ -95,7 +98,10 @@ export const stepTexts: Record<StepId, StepText> = {
   },
   'retry-device-end': {
     title: 'Switch on with the device unplugged',
-    instructions: ['Close the covers and switch the drive on, control off.', 'See whether it trips again. Switch off.'],
+    instructions: [
+      'Close the covers and switch the drive on, control off. Never enable: without feedback an axis runs away.',
+      'See whether it trips again; a message of missing feedback is expected. Switch off.',
+    ],
     why: 'Trips again: the feedback cable. No trip: the feedback device, if the trip comes back with it.',
     when: 'If the trip went away with the feedback unplugged.',
     caution: powerCaution,
@@ -111,7 +117,10 @@ export const stepTexts: Record<StepId, StepText> = {
   },
   'retry-feedback-on': {
     title: 'Switch on with the feedback plugged in',
-    instructions: ['Close the covers and switch the drive on, control off.', 'See whether it trips again. Switch off.'],
+    instructions: [
+      'Close the covers and switch the drive on, control off. Never enable: without feedback an axis runs away.',
+      'See whether it trips again; a message of missing feedback is expected. Switch off.',
+    ],
     why: 'Trips again: the feedback device. No trip: a contact, and nothing is replaced.',
     when: 'If the trip went away with only the device unplugged.',
     caution: powerCaution,
@@ -140,11 +149,11 @@ export const stepTexts: Record<StepId, StepText> = {
   'support-axis': {
     title: 'Support the axis',
     instructions: [
-      'Prop, pin or block the axis so that it can’t fall with its brake open.',
-      'Have a second look at it.',
+      'By your site’s procedure, bring the load to rest on a prop, pin or block, so that it can’t fall with its brake open.',
+      'Nobody is below it while the brake alone holds it. Have a second look.',
     ],
     why: 'Releasing the stop releases the brake, and without its motor nothing else holds the axis.',
-    when: 'Before anything is enabled, if the axis can fall.',
+    when: 'Before anything is touched or switched on, if the axis can fall.',
     caution: 'A hanging axis kills. Nobody below it, ever.',
   },
   'retry-leads-off': {
@@ -169,7 +178,8 @@ export const stepTexts: Record<StepId, StepText> = {
     instructions: [
       'U, V and W are off the drive. Now take the PE core off it too, as the last lead: left on, PE reads a dead short even when it is broken.',
       'Test at the drive end, cable and motor joined. The free leads carry the test voltage too: keep their ends apart.',
-      'Discharge the winding after each test.',
+      'Take encoder, temperature sensor and brake off the test, with the load on its support before the brake connector opens.',
+      'Discharge the winding after each test, as long as the calculator says, before anyone touches it.',
     ],
     why: 'A motor or cable with bad insulation destroys the next drive.',
     when: 'Always, whatever the drive is: a bad drive may have been killed by its motor.',
@@ -178,7 +188,8 @@ export const stepTexts: Record<StepId, StepText> = {
   isolation: {
     title: 'Cable or motor',
     instructions: [
-      'Motor leads off the drive, if they are on again.',
+      'Motor leads and PE core off the drive, if they are on again. Discharge before each change of leads.',
+      'For the cable alone, lift its screen too. For the motor alone, the earth lead goes on bare metal of its shell.',
       'Test the cable alone, then the motor alone, as the calculator asks.',
     ],
     why: 'The joined reading does not tell which is bad, and often both are.',
@@ -186,13 +197,16 @@ export const stepTexts: Record<StepId, StepText> = {
   },
   winding: {
     title: 'Winding resistance',
-    instructions: ['Measure U–V, V–W and W–U at the drive end, through the cable, leads zeroed.'],
+    instructions: [
+      'Discharge first. Plug the motor in again if it is off its cable; the leads stay off the drive.',
+      'Measure U–V, V–W and W–U at the drive end, through the cable, leads zeroed.',
+    ],
     why: 'A short between phases or an open winding does not show in the insulation to PE.',
     when: 'Unless the motor is proven bad already.',
   },
   'winding-motor': {
     title: 'Winding resistance at the motor',
-    instructions: ['Measure U–V, V–W and W–U at the motor connector, without the cable.'],
+    instructions: ['Discharge first.', 'Measure U–V, V–W and W–U at the motor connector, without the cable.'],
     why: 'Bad here as well: the motor. Good here: the cable.',
     when: 'If the readings through the cable fail, or the cable is bad.',
   },
@@ -200,6 +214,7 @@ export const stepTexts: Record<StepId, StepText> = {
     title: 'Connect everything again',
     instructions: [
       'Discharge the winding. Connect PE and the screen first, then U, V and W, as they were.',
+      'Plug in feedback, brake and sensors again. An axis that is enabled without its feedback can run away.',
       'Check every terminal by pulling, and close the covers.',
     ],
     why: 'Every measurement passed, so the axis may be tried as a whole.',

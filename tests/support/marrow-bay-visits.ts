@@ -91,10 +91,10 @@ const found: Entry[] = [['find-drive', { observation: 'looked', axesOnDrive: '3'
 export const driveOnly: Entry[] = [
   ...found,
   ['symptom', { when: 'on-enable', gravityLoaded: 'yes' }],
+  ['support-axis', done],
   ['lockout-1', locked],
   ['inspect', nothingSeen],
   ['disconnect-leads', done],
-  ['support-axis', done],
   ['retry-leads-off', retried('trips')],
   ['lockout-2', locked],
   ['bridge', soundBridge],

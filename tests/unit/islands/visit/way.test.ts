@@ -12,7 +12,7 @@ const guideOf = (visit: ReturnType<typeof visitOf>) => nextStep(recordAnswers(vi
 
 describe('what may follow', () => {
   test('leaves out what is on the way already, and names one lockout for all', () => {
-    const ahead = stepsAhead(guideOf(visitOf(driveOnly.slice(0, 3))));
+    const ahead = stepsAhead(guideOf(visitOf(driveOnly.slice(0, 4))));
     expect(ahead).not.toContain('find-drive');
     expect(ahead).not.toContain('inspect');
     expect(ahead.filter((id) => id.startsWith('lockout'))).toEqual(['lockout-2']);
@@ -50,6 +50,6 @@ describe('a step to be looked at again names what was changed before it', () => 
 
 test('the list says the decision, or which step is due', () => {
   expect(visitState(visitOf(driveOnly))).toBe('Replace: complete drive.');
-  expect(visitState(visitOf(driveOnly.slice(0, 4)))).toBe('Step 5 is due: Take the motor leads off the drive.');
+  expect(visitState(visitOf(driveOnly.slice(0, 5)))).toBe('Step 6 is due: Take the motor leads off the drive.');
   expect(visitState(visitOf([]))).toBe('Step 1 is due: Find the drive and the axis.');
 });

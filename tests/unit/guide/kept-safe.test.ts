@@ -1,0 +1,56 @@
+import { expect, it } from 'vitest';
+import { volts } from '../../../src/calc/index.ts';
+import type { VisitAnswers } from '../../../src/guide/answers.ts';
+import { nextStep } from '../../../src/guide/next-step.ts';
+
+const lockedOut = { lockedOut: true, waited: true, meterProved: true, busVoltage: volts(0.02) };
+
+const found: VisitAnswers = { 'find-drive': { seq: 1, answer: { observation: 'known', axesOnDrive: 1 } } };
+
+it.each(['yes', 'unknown'] as const)('an axis that may fall (%s) is supported before anything is touched', (may) => {
+  const visit: VisitAnswers = { ...found, symptom: { seq: 2, answer: { when: 'control-off', gravityLoaded: may } } };
+  expect(nextStep(visit).due).toBe('support-axis');
+  const supported: VisitAnswers = { ...visit, 'support-axis': { seq: 3, answer: { done: true } } };
+  expect(nextStep(supported).due).toBe('lockout-1');
+});
+
+it('after the insulation test, with the PE core off, nothing is switched on for the feedback device', () => {
+  const visit: VisitAnswers = {
+    ...found,
+    symptom: { seq: 2, answer: { when: 'control-off', gravityLoaded: 'no' } },
+    'lockout-1': { seq: 3, answer: lockedOut },
+    inspect: {
+      seq: 4,
+      answer: {
+        reseated: 'yes',
+        seen: { drive: 'nothing', motor: 'nothing', motorCable: 'chafed', feedbackCable: 'nothing' },
+      },
+    },
+    'disconnect-leads': { seq: 5, answer: { done: true } },
+    'unplug-feedback': { seq: 6, answer: { done: true } },
+    'retry-feedback-off': { seq: 7, answer: { powerAllowed: true, result: 'no-trip' } },
+    'lockout-2': { seq: 8, answer: lockedOut },
+    'unplug-device-end': { seq: 9, answer: { done: true } },
+    'retry-device-end': { seq: 10, answer: { powerAllowed: true, result: 'no-trip' } },
+    'lockout-3': { seq: 11, answer: lockedOut },
+    bridge: { seq: 12, answer: { assessment: { verdict: 'go', findings: [], next: [] }, leftOpen: false } },
+    insulation: { seq: 13, answer: { assessment: { verdict: 'go', findings: [], next: [] }, leftOpen: false } },
+    isolation: {
+      seq: 14,
+      answer: {
+        assessment: {
+          verdict: 'no-go',
+          findings: [],
+          next: [],
+          parts: { cable: 'proven-bad', motor: 'proven-good', protectiveConductor: 'proven-good' },
+        },
+        leftOpen: false,
+      },
+    },
+    'winding-motor': { seq: 15, answer: { assessment: { verdict: 'go', findings: [], next: [] }, leftOpen: false } },
+  };
+  const { due, decision } = nextStep(visit);
+  expect(due).toBeUndefined();
+  expect(decision?.replace.map(({ part }) => part)).toEqual(['motor-cable']);
+  expect(decision?.open).toContain('feedback-device-open');
+});
