@@ -81,6 +81,15 @@ export function nextStep(visit: VisitAnswers): GuideState {
       if (!take(lockout, [lastPower], answer && lockoutRule.problem(answer))) return stopped(lockout);
       conditions.lockedBy = lockout;
     }
+    if (id === 'reconnect' && feedbackUnplugged(visit)) {
+      const status = visit['plug-feedback'] === undefined ? 'due' : 'check-again';
+      path.push({ id: 'plug-feedback', status });
+      return stopped('plug-feedback');
+    }
+    if (id === 'reconnect' && visit['plug-feedback'] !== undefined) {
+      if (!take('plug-feedback', [conditions.lockedBy], problemOf(visit, 'plug-feedback')))
+        return stopped('plug-feedback');
+    }
     const restsOn = [
       ...definition.restsOn,
       definition.touches ? conditions.lockedBy : undefined,
@@ -123,6 +132,18 @@ function statusOf(
   if (problem !== undefined) return 'problem';
   const changedLater = restsOn.some((other) => other !== undefined && (visit[other]?.seq ?? 0) > answered.seq);
   return changedLater ? 'check-again' : 'done';
+}
+
+/**
+ * Whether the feedback was unplugged and not plugged in since, on this way or on one that a correction has left: an axis
+ * that is enabled with its motor and without its feedback runs away.
+ */
+function feedbackUnplugged(visit: VisitAnswers): boolean {
+  const unplugged = (['unplug-feedback', 'unplug-device-end'] as const).flatMap((id) => {
+    const answered = visit[id];
+    return answered?.answer.done ? [answered.seq] : [];
+  });
+  return Math.max(0, ...unplugged) > (visit['plug-feedback']?.seq ?? 0);
 }
 
 /** An axis of which nobody knows whether it can fall is treated as one that can. */

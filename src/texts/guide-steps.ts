@@ -112,15 +112,12 @@ export const stepTexts: Record<StepId, StepText> = {
       'Locked out, look at the pins of both feedback connectors.',
       'Plug the feedback cable in at the drive and at the device, as it was.',
     ],
-    why: 'A plug that is seated anew can mend a loose contact. Then the device would be replaced for nothing.',
-    when: 'If the trip went away with only the device unplugged.',
+    why: 'A plug that is seated anew can mend a loose contact. Then the device would be replaced for nothing. And an axis that is enabled without its feedback runs away.',
+    when: 'If the trip went away with only the device unplugged, and before the axis is tried as a whole.',
   },
   'retry-feedback-on': {
     title: 'Switch on with the feedback plugged in',
-    instructions: [
-      'Close the covers and switch the drive on, control off. Never enable: without feedback an axis runs away.',
-      'See whether it trips again; a message of missing feedback is expected. Switch off.',
-    ],
+    instructions: ['Close the covers and switch the drive on, control off.', 'See whether it trips again. Switch off.'],
     why: 'Trips again: the feedback device. No trip: a contact, and nothing is replaced.',
     when: 'If the trip went away with only the device unplugged.',
     caution: powerCaution,

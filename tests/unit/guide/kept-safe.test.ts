@@ -54,3 +54,25 @@ it('after the insulation test, with the PE core off, nothing is switched on for 
   expect(decision?.replace.map(({ part }) => part)).toEqual(['motor-cable']);
   expect(decision?.open).toContain('feedback-device-open');
 });
+
+it('feedback that was unplugged, even on a way that was left since, is plugged in before the axis is tried', () => {
+  const passed = { assessment: { verdict: 'go' as const, findings: [], next: [] }, leftOpen: false };
+  const seen = { drive: 'nothing', motor: 'nothing', motorCable: 'nothing', feedbackCable: 'nothing' } as const;
+  const visit: VisitAnswers = {
+    ...found,
+    'unplug-feedback': { seq: 2, answer: { done: true } },
+    symptom: { seq: 3, answer: { when: 'now-and-then', gravityLoaded: 'no' } },
+    'lockout-1': { seq: 4, answer: lockedOut },
+    inspect: { seq: 5, answer: { reseated: 'yes', seen } },
+    mechanics: { seq: 6, answer: { found: 'free' } },
+    'disconnect-leads': { seq: 7, answer: { done: true } },
+    bridge: { seq: 8, answer: passed },
+    insulation: { seq: 9, answer: passed },
+    winding: { seq: 10, answer: passed },
+  };
+  expect(nextStep(visit).due).toBe('plug-feedback');
+  const plugged: VisitAnswers = { ...visit, 'plug-feedback': { seq: 11, answer: { done: true } } };
+  expect(nextStep(plugged).due).toBe('reconnect');
+  const outAgain: VisitAnswers = { ...plugged, 'unplug-feedback': { seq: 12, answer: { done: true } } };
+  expect(nextStep(outAgain).due).toBe('plug-feedback');
+});

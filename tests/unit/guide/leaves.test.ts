@@ -169,7 +169,13 @@ const leaves: Record<string, Leaf[]> = {
     },
     {
       what: 'the retry without feedback is not permitted; everything measures well and the trip goes on',
-      visit: [...feedbackOff('not-done'), done('disconnect-leads'), ...allGood, ...tried('trips')],
+      visit: [
+        ...feedbackOff('not-done'),
+        done('disconnect-leads'),
+        ...allGood,
+        done('plug-feedback'),
+        ...tried('trips'),
+      ],
       decision: 'undecided',
       good: ['drive', 'motor', 'motor-cable'],
       open: ['retry-not-done'],

@@ -1,6 +1,6 @@
 import type { StepId, VisitAnswers } from '../../../../src/guide/answers.ts';
 import type { Decision } from '../../../../src/guide/decision.ts';
-import { enabling, machineAfter, powering, touching } from './machine.ts';
+import { machineAfter, powering, touching } from './machine.ts';
 import { proven } from './proof.ts';
 import type { Given } from './visit.ts';
 
@@ -14,9 +14,11 @@ export function dueRules(due: StepId, visit: VisitAnswers, history: readonly Giv
   if (touching.has(due)) {
     rules.push(['conductors only after lockout, wait and a low bus since the last power', machine.safe]);
   }
-  if (enabling.has(due)) {
-    rules.push(['nothing is enabled before an axis that may fall is supported', !machine.mayFall || machine.supported]);
+  if (touching.has(due) || powering.has(due)) {
+    const held = !machine.mayFall || machine.supported;
+    rules.push(['nothing is touched or switched on before an axis that may fall is supported', held]);
   }
+  if (due === 'retry-all') rules.push(['no axis is tried as a whole without its feedback', machine.feedbackIn]);
   if (powering.has(due)) {
     const drive = visit.inspect?.answer.seen.drive;
     rules.push(['only a drive that was looked at and looks sound is switched on', drive === 'nothing']);
