@@ -1,6 +1,9 @@
 export * from './assessment.ts';
 export * from './bridge.ts';
 export type { Rail, RailCode } from './bridge-rail.ts';
+export * from './cable-insulation.ts';
+export * from './cable-length.ts';
+export { type Conductor, conductors, temperatureFactor } from './conductor-temperature.ts';
 export { dewPoint } from './dew-point.ts';
 export { type DischargeCode, judgeDischarge } from './discharged.ts';
 export { formatQuantity, formatReading, formatRounded } from './format-reading.ts';
@@ -29,4 +32,10 @@ export {
 } from './temperature-correction.ts';
 export type { ReminderCode } from './test-reminders.ts';
 export type { TestVoltageCode } from './test-voltage.ts';
+export * from './test-voltage-choice.ts';
 export * from './winding.ts';
+export { deviationInterval } from './winding-balance.ts';
+export type { LeadHandling } from './winding-leads.ts';
+export { deltaPhases, type Pairs, starPhases, type WindingPair, windingPairs } from './winding-phases.ts';
+export type { CorrectTo } from './winding-reference.ts';
+export type { Connection } from './winding-suspect.ts';

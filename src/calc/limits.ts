@@ -1,5 +1,6 @@
 import air from '../../content/limits/air.json' with { type: 'json' };
 import bridge from '../../content/limits/bridge.json' with { type: 'json' };
+import cable from '../../content/limits/cable.json' with { type: 'json' };
 import formEntries from '../../content/limits/form-entries.json' with { type: 'json' };
 import instruments from '../../content/limits/instruments.json' with { type: 'json' };
 import insulation from '../../content/limits/insulation.json' with { type: 'json' };
@@ -20,6 +21,7 @@ const all = {
   ...air.limits,
   ...formEntries.limits,
   ...winding.limits,
+  ...cable.limits,
 };
 
 export type LimitId = keyof typeof all;

@@ -1,7 +1,15 @@
 import type { LimitId } from './limits.ts';
 import type { Unit } from './reading.ts';
 
-export type Quantity = 'resistance' | 'voltage' | 'temperature' | 'percent' | 'counts' | 'duration';
+export type Quantity =
+  | 'resistance'
+  | 'voltage'
+  | 'temperature'
+  | 'percent'
+  | 'counts'
+  | 'duration'
+  | 'length'
+  | 'diameter';
 
 /** How a unit that people write relates to the base unit: a power of ten, or a function where it is no power. */
 export type UnitMeaning =
@@ -105,6 +113,32 @@ export const quantityRules: Record<Quantity, QuantityRule> = {
         [/^(m|min|mins|minutes?)$/i, scale(0)],
         [/^(s|secs?|seconds?)$/i, { kind: 'convert', toBase: (seconds) => seconds / 60 }],
         [/^(h|hrs?|hours?)$/i, { kind: 'convert', toBase: (hours) => hours * 60 }],
+      ]),
+  },
+  length: {
+    unit: 'm',
+    example: '35, 35 m or 115 ft',
+    accepts: 'entry-length',
+    bareNumber: true,
+    overRange: false,
+    meaning: (text) =>
+      lookUp(text, [
+        [/^(m|met(er|re)s?)$/i, scale(0)],
+        [/^(km|kilomet(er|re)s?)$/i, scale(3)],
+        [/^(ft|feet|foot|['′])$/i, { kind: 'convert', toBase: (feet) => feet * 0.3048 }],
+      ]),
+  },
+  diameter: {
+    unit: 'mm',
+    example: '2.8, 2.8 mm or 0.11 in',
+    accepts: 'entry-diameter',
+    bareNumber: true,
+    overRange: false,
+    meaning: (text) =>
+      lookUp(text, [
+        [/^(mm|millimet(er|re)s?)$/i, scale(0)],
+        [/^(cm|centimet(er|re)s?)$/i, scale(1)],
+        [/^(in|inch|inches|["″])$/i, { kind: 'convert', toBase: (inches) => inches * 25.4 }],
       ]),
   },
 };

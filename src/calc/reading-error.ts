@@ -27,6 +27,8 @@ const quantityNames: Record<Quantity, string> = {
   percent: 'a percentage',
   counts: 'a number of counts',
   duration: 'a time',
+  length: 'a length',
+  diameter: 'a diameter',
 };
 
 interface Detail {

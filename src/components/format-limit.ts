@@ -47,12 +47,15 @@ export function formatFigure(value: number, unit: Unit): string {
     case 'counts':
     case 'characters':
     case 'entries':
+    case 'MΩ·kft':
       return `${numeral(value)}\u00a0${unit}`;
     case 'A':
     case 'C':
     case 'J':
     case 'B':
       // Amperes, bytes, coulombs and joules take the same prefixes as ohms.
+      return tidy(formatQuantity(value, 'Ω').replace('Ω', unit));
+    case 'Ω·m':
       return tidy(formatQuantity(value, 'Ω').replace('Ω', unit));
     default:
       return tidy(formatQuantity(value, unit));

@@ -9,6 +9,8 @@ const load: Record<CalculatorName, () => Promise<ComponentType<IslandProps>>> = 
   insulation: () => import('./insulation/InsulationCalculator.tsx').then((m) => m.InsulationCalculator),
   isolation: () => import('./isolation/IsolationCalculator.tsx').then((m) => m.IsolationCalculator),
   winding: () => import('./winding/WindingCalculator.tsx').then((m) => m.WindingCalculator),
+  'test-voltage': () => import('./test-voltage/TestVoltageCalculator.tsx').then((m) => m.TestVoltageCalculator),
+  'cable-length': () => import('./cable-length/CableLengthCalculator.tsx').then((m) => m.CableLengthCalculator),
 };
 
 /** Brings a server-rendered form to life, with what was typed into it before. */

@@ -16,6 +16,10 @@ const unit = z.enum([
   'axes',
   'characters',
   'entries',
+  'm',
+  'mm',
+  'MΩ·kft',
+  'Ω·m',
 ]);
 
 /** Published tables: pairs of input and output, e.g. temperature and factor. */

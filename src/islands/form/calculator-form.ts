@@ -3,7 +3,7 @@ import type { FindingSentences, StepSentences } from '../../texts/sentences.ts';
 import { type FormField, isBlank, type Typed } from './field.ts';
 import { type FieldError, type ReadForm, readForm } from './read-form.ts';
 
-export type CalculatorName = 'bridge' | 'insulation' | 'isolation' | 'winding';
+export type CalculatorName = 'bridge' | 'insulation' | 'isolation' | 'winding' | 'test-voltage' | 'cable-length';
 
 /** All that a calculator is, apart from its looks. */
 export interface CalculatorForm<
@@ -13,6 +13,8 @@ export interface CalculatorForm<
 > {
   name: CalculatorName;
   fields: readonly FormField[];
+  /** Judges from the answer to this question on, before any reading is typed. */
+  judgesFrom?: string;
   /** Called only with a form that could be read whole. */
   assess: (read: ReadForm) => A;
   findingTexts: FindingSentences<FindingCode>;
@@ -50,7 +52,8 @@ export function judge<F extends string, S extends string, A extends Assessment<F
 ): Outcome<A> {
   const read = readForm(form.fields, typed);
   const isReadable = Object.keys(read.errors).length === 0;
-  if (isReadable && isBlank(form.fields, typed)) return { state: 'blank' };
+  const asked = form.judgesFrom !== undefined && (typed[form.judgesFrom] ?? '') !== '';
+  if (isReadable && !asked && isBlank(form.fields, typed)) return { state: 'blank' };
   if (isReadable && read.unchosen.length > 0)
     return { state: 'unchosen', questions: read.unchosen.map(({ name }) => name) };
   const assessment = form.assess(read);

@@ -1,4 +1,11 @@
 import type { CalculatorName } from '../form/calculator-form.ts';
 
 /** The calculators that a link can fill. */
-export const calculatorNames: readonly CalculatorName[] = ['bridge', 'insulation', 'isolation', 'winding'];
+export const calculatorNames: readonly CalculatorName[] = [
+  'bridge',
+  'insulation',
+  'isolation',
+  'winding',
+  'test-voltage',
+  'cable-length',
+];

@@ -15,7 +15,16 @@ function readBack(reading: Reading, quantity: Quantity): Reading | string {
 /** Digits as a display shows them, with a power of ten for the place of the last one that a prefix can reach. */
 const shown = (quantity: Quantity) => {
   const { from, to } = limitRange(quantityRules[quantity].accepts);
-  const largest = { resistance: 12, voltage: 3, temperature: 0, percent: 0, counts: 0, duration: 0 }[quantity];
+  const largest = {
+    resistance: 12,
+    voltage: 3,
+    temperature: 0,
+    percent: 0,
+    counts: 0,
+    duration: 0,
+    length: 0,
+    diameter: 0,
+  }[quantity];
   return fc
     .record({
       digits: fc.integer({ min: from < 0 ? -99_999 : 0, max: 99_999 }),

@@ -29,6 +29,14 @@ describe('the units that people write', () => {
     ['counts', 0, ['counts', 'count', 'digits', 'digit', 'd', 'dgt', 'dgts']],
     ['duration', 0, ['min', 'm', 'mins', 'minute', 'minutes']],
     ['duration', 'convert', ['s', 'sec', 'secs', 'seconds', 'h', 'hr', 'hours']],
+    ['length', 0, ['m', 'metre', 'meters']],
+    ['length', 3, ['km', 'kilometres']],
+    ['length', 'convert', ['ft', 'feet', 'foot']],
+    ['length', 'unknown', ['mm', 'yd', 'Ω']],
+    ['diameter', 0, ['mm', 'millimetres']],
+    ['diameter', 1, ['cm']],
+    ['diameter', 'convert', ['in', 'inches']],
+    ['diameter', 'unknown', ['m', 'ft', 'AWG']],
     ['duration', 'unknown', ['d', 'ms', 'minuteses']],
   ];
   for (const [quantity, meaning, texts] of rows) {

@@ -69,6 +69,8 @@ const readable: Record<Quantity, string[]> = {
   percent: ['', '10', '55 %', '100'],
   counts: ['', '3'],
   duration: ['', '1', '60 s', '10 min'],
+  length: ['', '35', '115 ft', '1.2 km'],
+  diameter: ['', '2.8', '4 mm', '0.11 in'],
 };
 
 function entriesOf(form: CalculatorForm, alsoUnreadable: boolean) {

@@ -1,0 +1,184 @@
+import { type Assessment, type Finding, finding, type Step, step, verdictOf } from './assessment.ts';
+import { type LimitId, limitRange, limitValue } from './limits.ts';
+import type { Reading } from './reading.ts';
+import { testVoltageRow } from './test-voltage.ts';
+
+/** What the insulation test is to be made on. */
+export type TestObject = 'winding' | 'wiring' | 'machine-circuits' | 'extra-low' | 'brake-coil' | 'feedback';
+
+export const testObjects: readonly TestObject[] = [
+  'winding',
+  'wiring',
+  'machine-circuits',
+  'extra-low',
+  'brake-coil',
+  'feedback',
+];
+
+/** Whether something still hangs on the conductors under test. */
+export type Whether = 'off' | 'connected' | 'unknown';
+
+export interface TestVoltageInput {
+  object: TestObject;
+  /** Rated voltage of a winding, nominal voltage of a circuit, in V. */
+  rated: Reading;
+  /** Drives, their rectifiers and filters. */
+  drive: Whether;
+  /** Surge suppressors, sensors, rectifiers of brakes, other electronics. */
+  sensitive: Whether;
+  /** What is set on the insulation tester, in V. */
+  set: Reading;
+}
+
+export type TestVoltageChoiceCode =
+  | 'never-on-electronics'
+  | 'drive-connected'
+  | 'drive-not-stated'
+  | 'sensitive-not-stated'
+  | 'lower-for-sensitive'
+  | 'rated-voltage-not-stated'
+  | 'not-extra-low'
+  | 'beyond-tables'
+  | 'set-voltage-missing'
+  | 'set-too-high'
+  | 'set-too-low'
+  | 'set-fits'
+  | 'minimum-of-table'
+  | 'winding-minimum-elsewhere';
+
+export type TestVoltageStepCode =
+  | 'check-feedback-otherwise'
+  | 'take-drive-off'
+  | 'take-sensitive-off'
+  | 'state-rated'
+  | 'choose-object-again'
+  | 'ask-for-procedure'
+  | 'set-the-tester'
+  | 'join-conductors'
+  | 'repeat-at-full-voltage'
+  | 'take-brake-parts-off'
+  | 'discharge-afterwards';
+
+export interface TestVoltageChoice extends Assessment<TestVoltageChoiceCode, TestVoltageStepCode> {
+  /** The published row that holds, if one does. */
+  row?: LimitId;
+}
+
+interface Row {
+  voltage: LimitId;
+  /** The least resistance that the same table asks for. */
+  minimum?: LimitId;
+}
+
+const wiringRow: Row = { voltage: 'test-voltage-wiring-500', minimum: 'installation-minimum-500' };
+const highWiringRow: Row = { voltage: 'test-voltage-wiring-above-500', minimum: 'installation-minimum-above-500' };
+const extraLowRow: Row = { voltage: 'test-voltage-extra-low', minimum: 'installation-minimum-extra-low' };
+const machineRow: Row = { voltage: 'test-voltage-machine-circuits', minimum: 'machine-minimum-60204' };
+
+/**
+ * The test voltage by the published tables, and whether what is set on the tester fits it. Go means: as far as stated,
+ * the test may be made with this voltage. A drive that is still connected stops everything, for the test destroys it;
+ * on electronics there is no right voltage at all.
+ */
+export function assessTestVoltage(input: TestVoltageInput): TestVoltageChoice {
+  if (input.object === 'feedback') {
+    const findings = [finding<TestVoltageChoiceCode>('never-on-electronics', 'fail')];
+    return { verdict: verdictOf(findings), findings, next: [step('check-feedback-otherwise')] };
+  }
+  const findings = [...judgeConnected(input), ...judgeRated(input)];
+  const row = rowOf(input);
+  if (row !== undefined) findings.push(...judgeSet(input, row), ...minimumOf(input.object, row));
+  return {
+    verdict: verdictOf(findings),
+    findings,
+    next: stepsFor(input, findings, row),
+    ...(row && { row: row.voltage }),
+  };
+}
+
+function judgeConnected({ drive, sensitive }: TestVoltageInput): Finding<TestVoltageChoiceCode>[] {
+  const found: Finding<TestVoltageChoiceCode>[] = [];
+  if (drive === 'connected') found.push(finding('drive-connected', 'stop', { readings: ['drive'] }));
+  if (drive === 'unknown') found.push(finding('drive-not-stated', 'undecided', { readings: ['drive'] }));
+  if (sensitive === 'unknown') found.push(finding('sensitive-not-stated', 'undecided', { readings: ['sensitive'] }));
+  if (sensitive === 'connected') {
+    const limits: LimitId[] = ['test-voltage-sensitive'];
+    found.push(finding('lower-for-sensitive', 'caution', { readings: ['sensitive'], limits }));
+  }
+  return found;
+}
+
+function judgeRated({ object, rated }: TestVoltageInput): Finding<TestVoltageChoiceCode>[] {
+  const readings = ['rated'];
+  if (rated.kind !== 'value' || rated.value === 0) {
+    return [finding('rated-voltage-not-stated', 'undecided', { readings })];
+  }
+  const numbers = { rated: rated.value };
+  if (object === 'extra-low' && rated.value > limitValue('extra-low-end')) {
+    return [finding('not-extra-low', 'undecided', { readings, limits: ['extra-low-end'], numbers })];
+  }
+  if (object !== 'winding' && rated.value > limitValue('low-voltage-end')) {
+    return [finding('beyond-tables', 'undecided', { readings, limits: ['low-voltage-end'], numbers })];
+  }
+  return [];
+}
+
+function rowOf({ object, rated, sensitive }: TestVoltageInput): Row | undefined {
+  if (rated.kind !== 'value' || rated.value === 0) return undefined;
+  const full = fullRow(object, rated.value);
+  if (full === undefined || sensitive !== 'connected') return full;
+  return { ...full, voltage: 'test-voltage-sensitive' };
+}
+
+function fullRow(object: TestObject, rated: number): Row | undefined {
+  const extraLow = rated <= limitValue('extra-low-end');
+  if (object === 'winding') return { voltage: testVoltageRow(rated) };
+  if (object === 'extra-low') return extraLow ? extraLowRow : undefined;
+  if (rated > limitValue('low-voltage-end')) return undefined;
+  if (object === 'machine-circuits') return machineRow;
+  if (object === 'brake-coil' && extraLow) return extraLowRow;
+  return rated <= limitValue('wiring-row-boundary') ? wiringRow : highWiringRow;
+}
+
+function judgeSet({ set }: TestVoltageInput, { voltage }: Row): Finding<TestVoltageChoiceCode>[] {
+  const readings = ['set'];
+  const { from, to } = limitRange(voltage);
+  const limits = [voltage];
+  if (set.kind !== 'value') {
+    return [finding('set-voltage-missing', 'undecided', { readings, limits, numbers: { from, to } })];
+  }
+  const parts = { readings, limits, numbers: { set: set.value, from, to } };
+  if (set.value > to) return [finding('set-too-high', 'fail', parts)];
+  return [set.value < from ? finding('set-too-low', 'undecided', parts) : finding('set-fits', 'pass', parts)];
+}
+
+function minimumOf(object: TestObject, { minimum }: Row): Finding<TestVoltageChoiceCode>[] {
+  if (minimum === undefined || object === 'brake-coil') return [finding('winding-minimum-elsewhere', 'note')];
+  return [finding('minimum-of-table', 'note', { limits: [minimum], numbers: { minimum: limitValue(minimum) } })];
+}
+
+const stepAfter: Partial<Record<TestVoltageChoiceCode, TestVoltageStepCode>> = {
+  'drive-connected': 'take-drive-off',
+  'drive-not-stated': 'take-drive-off',
+  'sensitive-not-stated': 'take-sensitive-off',
+  'rated-voltage-not-stated': 'state-rated',
+  'not-extra-low': 'choose-object-again',
+  'beyond-tables': 'ask-for-procedure',
+};
+
+function stepsFor(
+  { object, sensitive }: TestVoltageInput,
+  findings: Finding<TestVoltageChoiceCode>[],
+  row: Row | undefined,
+): Step<TestVoltageStepCode>[] {
+  const codes = findings.flatMap(({ code }) => stepAfter[code] ?? []);
+  if (object === 'brake-coil') codes.push('take-brake-parts-off');
+  if (row !== undefined) {
+    const reduced = sensitive === 'connected';
+    if (reduced) codes.push('join-conductors');
+    codes.push('set-the-tester', 'discharge-afterwards');
+    if (reduced) codes.push('repeat-at-full-voltage');
+  }
+  const volts = row === undefined ? '' : String(limitRange(row.voltage).from);
+  return codes.map((code) => step(code, code === 'set-the-tester' ? { volts } : {}));
+}

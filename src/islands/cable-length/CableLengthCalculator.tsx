@@ -1,0 +1,29 @@
+import { Choices } from '../form/Choices.tsx';
+import { FormFrame } from '../form/FormFrame.tsx';
+import { temperatureUnit } from '../form/form-choices.ts';
+import { MoreFields } from '../form/MoreFields.tsx';
+import { ReadingRow } from '../form/ReadingRow.tsx';
+import { type IslandProps, useForm } from '../form/use-form.ts';
+import { buildFields, cableLengthForm, insulationField, testerFields, testFields } from './form.ts';
+
+const { name } = cableLengthForm;
+
+/** What a sound cable of this length reads, and whether this one does. */
+export function CableLengthCalculator(props: IslandProps) {
+  const form = useForm(cableLengthForm, props);
+  return (
+    <FormFrame {...props} definition={cableLengthForm} label="Cable insulation by length" form={form} drawing={null}>
+      <Choices name={name} field={insulationField} form={form} />
+      <ReadingRow name={name} legend="One core of the cable" fields={buildFields} form={form} />
+      <ReadingRow
+        name={name}
+        legend="The test"
+        hint="Insulation tester, both ends disconnected, read after one minute: 85 MΩ, 1.4G, >550M."
+        fields={testFields}
+        form={form}
+      />
+      <Choices name={name} field={temperatureUnit} form={form} />
+      <MoreFields name={name} summary="Accuracy of the tester (optional)" fields={testerFields} form={form} />
+    </FormFrame>
+  );
+}

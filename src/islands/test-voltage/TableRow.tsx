@@ -1,0 +1,14 @@
+import { type LimitId, limit, limitRange } from '../../calc/index.ts';
+import { voltageSpan } from '../../texts/test-voltage.ts';
+import './table-row.css';
+
+/** The row of the published table that holds, large enough to be read beside the tester. */
+export function TableRow({ id }: { id: LimitId }) {
+  const { from, to } = limitRange(id);
+  return (
+    <figure class="table-row">
+      <p>{voltageSpan(from, to)} DC</p>
+      <figcaption>{limit(id).label}. The limit’s source stands below the verdict.</figcaption>
+    </figure>
+  );
+}
