@@ -167,13 +167,14 @@ const stepAfter: Partial<Record<TestVoltageChoiceCode, TestVoltageStepCode>> = {
 };
 
 function stepsFor(
-  { object, sensitive }: TestVoltageInput,
+  { object, drive, sensitive }: TestVoltageInput,
   findings: Finding<TestVoltageChoiceCode>[],
   row: Row | undefined,
 ): Step<TestVoltageStepCode>[] {
   const codes = findings.flatMap(({ code }) => stepAfter[code] ?? []);
   if (object === 'brake-coil') codes.push('take-brake-parts-off');
-  if (row !== undefined) {
+  // Nobody is told to press the button before it is known what hangs on the conductors.
+  if (row !== undefined && drive === 'off' && sensitive !== 'unknown') {
     const reduced = sensitive === 'connected';
     if (reduced) codes.push('join-conductors');
     codes.push('set-the-tester', 'discharge-afterwards');

@@ -104,6 +104,7 @@ describe('what hangs on the conductors', () => {
   it('not stated is undecided, with the look that decides', () => {
     expect(choose('winding', 400, 500, 'unknown').verdict).toBe('undecided');
     expect(choose('winding', 400, 500, 'unknown').next.map(({ code }) => code)).toContain('take-drive-off');
+    expect(choose('winding', 400, 500, 'unknown').next.map(({ code }) => code)).not.toContain('set-the-tester');
     expect(choose('winding', 400, 500, 'off', 'unknown').verdict).toBe('undecided');
     expect(choose('winding', 400, 500, 'off', 'unknown').next.map(({ code }) => code)).toContain('take-sensitive-off');
   });
