@@ -42,3 +42,15 @@ const roundingAllowance = 1e-9;
 export function within(spreadPercent: number, tolerancePercent: number): boolean {
   return spreadPercent <= tolerancePercent * (1 + roundingAllowance);
 }
+
+/** Every choice of one end of each interval. */
+export function corners(intervals: readonly Interval[]): number[][] {
+  return intervals.reduce<number[][]>(
+    (sets, { lo, hi }) =>
+      sets.flatMap((set) => [
+        [...set, lo],
+        [...set, hi],
+      ]),
+    [[]],
+  );
+}

@@ -1,27 +1,45 @@
 import { type Assessment, type Finding, finding, type Step, step, verdictOf } from './assessment.ts';
+import type { Conductor } from './conductor-temperature.ts';
 import { type Instrument, type Interval, intervalOf } from './interval.ts';
 import { type LimitId, limitValue } from './limits.ts';
-import type { Reading } from './reading.ts';
-import { deviationFromMean, within } from './spread.ts';
+import { missing, type Reading } from './reading.ts';
+import { type BalanceCode, judgeBalance, lessBy } from './winding-balance.ts';
+import { type LeadCode, type LeadHandling, leadsOf } from './winding-leads.ts';
+import { type Pairs, sharedTerminal, type WindingPair, windingPairs } from './winding-phases.ts';
+import { type CorrectTo, compareWithReference, correctedFinding, type ReferenceCode } from './winding-reference.ts';
+import { type Connection, phaseValues, type SuspectCode, suspects } from './winding-suspect.ts';
 
-export type WindingPair = 'UV' | 'VW' | 'WU';
-
-export const windingPairs: readonly WindingPair[] = ['UV', 'VW', 'WU'];
-
-/** Line-to-line resistances in Ω, leads zeroed; `instrument` describes the meter. */
+/**
+ * Line-to-line resistances in Ω, as the meter showed them; `instrument` describes the meter. What is left out is not
+ * known: leads not stated count as two, a connection not stated is answered for star and delta, without a winding
+ * temperature (°C) nothing is corrected, and without a nameplate or earlier value (Ω line to line, with its
+ * temperature) nothing is compared.
+ */
 export interface WindingInput {
-  readings: Record<WindingPair, Reading>;
+  readings: Pairs<Reading>;
   instrument?: Instrument;
+  leads?: LeadHandling;
+  /** Tips together, in Ω. */
+  leadOhms?: Reading;
+  kind?: 'random-wound' | 'form-wound';
+  connection?: Connection;
+  conductor?: Conductor;
+  temperature?: Reading;
+  correctTo?: CorrectTo;
+  reference?: Reading;
+  referenceTemperature?: Reading;
 }
 
 export type WindingCode =
+  | BalanceCode
+  | LeadCode
+  | ReferenceCode
+  | SuspectCode
   | 'winding-incomplete'
   | 'winding-open'
+  | 'winding-open-phase'
+  | 'winding-open-alone'
   | 'winding-range-not-noted'
-  | 'winding-balanced'
-  | 'winding-unbalanced'
-  | 'winding-between-limits'
-  | 'winding-too-coarse'
   | 'winding-passed'
   | 'winding-failed';
 
@@ -29,87 +47,119 @@ export type WindingStepCode =
   | 'measure-pairs'
   | 'note-winding-range'
   | 'use-milliohm-meter'
+  | 'use-four-leads'
+  | 'read-leads-together'
+  | 'repeat-pair'
+  | 'note-temperatures'
+  | 'compare-at-motor'
   | 'measure-at-motor'
   | 'ask-for-surge-test';
 
 export type WindingAssessment = Assessment<WindingCode, WindingStepCode>;
 
 /**
- * Whether the three windings are alike: the largest deviation from the mean passes up to one published limit, fails
- * above another, and decides nothing between. An open winding fails. One step of the display always counts as error,
- * because servo windings read fractions of an ohm and a multimeter shows few digits of it.
+ * Whether the three windings are alike: the largest deviation from the mean (arithmetic of NEMA MG 1) passes up to one
+ * published limit, fails above another, and decides nothing between. An open winding fails. One step of the display
+ * always counts as error, because servo windings read fractions of an ohm and a multimeter shows few digits of it.
  */
-export function assessWinding({ readings, instrument = {} }: WindingInput): WindingAssessment {
+export function assessWinding(input: WindingInput): WindingAssessment {
+  const { readings, instrument = {} } = input;
+  const meter = { ...instrument, counts: Math.max(1, instrument.counts ?? 0) };
   const present = windingPairs.filter((pair) => readings[pair].kind !== 'missing');
   const absent = windingPairs.filter((pair) => readings[pair].kind === 'missing');
   const findings: Finding<WindingCode>[] = [];
   if (absent.length > 0) findings.push(finding('winding-incomplete', 'undecided', { readings: [...absent] }));
-  const intervals = new Map(present.map((pair) => [pair, coarse(readings[pair], instrument)] as const));
-  const open = present.filter((pair) => isOpen(readings[pair], intervals.get(pair)));
-  if (open.length > 0) {
-    findings.push(finding('winding-open', 'fail', { readings: [...open], limits: ['winding-open'] }));
-  }
-  const unnoted = present.filter(
-    (pair) => !open.includes(pair) && intervals.get(pair)?.hi === Number.POSITIVE_INFINITY,
-  );
+  const intervals: Pairs<Interval> = {
+    UV: intervalOf(readings.UV, meter),
+    VW: intervalOf(readings.VW, meter),
+    WU: intervalOf(readings.WU, meter),
+  };
+  const open = present.filter((pair) => isOpen(readings[pair], intervals[pair]));
+  if (open.length > 0) findings.push(...openFindings(open, absent.length));
+  const unnoted = present.filter((pair) => !open.includes(pair) && intervals[pair].hi === Number.POSITIVE_INFINITY);
   if (unnoted.length > 0) findings.push(finding('winding-range-not-noted', 'undecided', { readings: [...unnoted] }));
-  if (open.length === 0 && unnoted.length === 0 && absent.length === 0) {
-    findings.push(judgeBalance(readings, [...intervals.values()]));
-  }
-  return conclude(findings);
-}
-
-function coarse(reading: Reading, instrument: Instrument): Interval {
-  return intervalOf(reading, { ...instrument, counts: Math.max(1, instrument.counts ?? 0) });
+  const all = open.length === 0 && unnoted.length === 0 && absent.length === 0;
+  return conclude(all ? [...findings, ...judgeAll(input, intervals, meter)] : findings);
 }
 
 /** OL between two terminals of a winding of a few ohms is an open circuit on any range. */
-function isOpen(reading: Reading, interval: Interval | undefined): boolean {
+function isOpen(reading: Reading, interval: Interval): boolean {
   if (reading.kind === 'over' && reading.atLeast === undefined) return true;
-  return interval !== undefined && interval.lo > limitValue('winding-open');
+  return reading.kind !== 'missing' && interval.lo > limitValue('winding-open');
 }
 
-function judgeBalance(readings: WindingInput['readings'], intervals: Interval[]): Finding<WindingCode> {
-  const good = limitValue('winding-unbalance-good');
-  const bad = limitValue('winding-unbalance-bad');
-  const limits: LimitId[] = ['winding-unbalance-good', 'winding-unbalance-bad'];
-  const { lo: least, hi: most } = deviationInterval(intervals);
-  const values = windingPairs.flatMap((pair) => {
-    const reading = readings[pair];
-    return reading.kind === 'value' ? [reading.value] : [];
+function openFindings(open: WindingPair[], absent: number): Finding<WindingCode>[] {
+  const found: Finding<WindingCode>[] = [
+    finding('winding-open', 'fail', { readings: [...open], limits: ['winding-open'] }),
+  ];
+  const terminal = sharedTerminal(open);
+  if (absent > 0) return found;
+  if (terminal !== undefined) found.push(finding('winding-open-phase', 'note', { names: { terminal } }));
+  // Current between two terminals of a winding finds the way through the third one.
+  if (open.length === 1) found.push(finding('winding-open-alone', 'caution', { readings: [...open] }));
+  return found;
+}
+
+/** Three finite readings: leads, balance, each winding by itself, temperature, comparison. */
+function judgeAll(input: WindingInput, intervals: Pairs<Interval>, meter: Instrument): Finding<WindingCode>[] {
+  const { connection = 'unknown', conductor = 'copper', temperature = missing } = input;
+  const least = Math.min(...windingPairs.map((pair) => intervals[pair].hi));
+  const leads = leadsOf(input.leads ?? 'not-stated', input.leadOhms ?? missing, meter, least);
+  const net = netValues(input.readings, leads.value);
+  const goodLimit: LimitId = input.kind === 'form-wound' ? 'winding-unbalance-good-form' : 'winding-unbalance-good';
+  const balance = judgeBalance({
+    intervals,
+    leads: leads.interval,
+    fourLeads: input.leads === 'four',
+    goodLimit,
+    net: net && windingPairs.map((pair) => net[pair]),
   });
-  const shown = values.length === 3 ? { deviation: deviationFromMean(values) } : {};
-  const parts = { readings: [...windingPairs], limits, numbers: { ...shown, least, most, good, bad } };
-  if (within(most, good)) return finding('winding-balanced', 'pass', parts);
-  if (least > bad) return finding('winding-unbalanced', 'fail', parts);
-  const sharp = least > good && within(most, bad);
-  return finding(sharp ? 'winding-between-limits' : 'winding-too-coarse', 'undecided', parts);
+  const findings: Finding<WindingCode>[] = [...leads.findings, balance];
+  const unlike = balance.code === 'winding-unbalanced' || balance.code === 'winding-between-limits';
+  const middle = (leads.interval.lo + leads.interval.hi) / 2;
+  const lines: Pairs<Interval> = {
+    UV: lessBy(intervals.UV, middle),
+    VW: lessBy(intervals.VW, middle),
+    WU: lessBy(intervals.WU, middle),
+  };
+  if (unlike) findings.push(...suspects(lines, connection));
+  if (net !== undefined) {
+    findings.push(...phaseValues(net, connection));
+    findings.push(...correctedFinding(net, temperature, conductor, input.correctTo ?? 'to-20'));
+  }
+  const mean = {
+    lo: windingPairs.reduce((sum, pair) => sum + Math.max(0, intervals[pair].lo - leads.interval.hi), 0) / 3,
+    hi: windingPairs.reduce((sum, pair) => sum + Math.max(0, intervals[pair].hi - leads.interval.lo), 0) / 3,
+  };
+  const { reference = missing, referenceTemperature = missing } = input;
+  findings.push(...compareWithReference({ mean, temperature, conductor, reference, referenceTemperature }));
+  return findings;
 }
 
-/** Least and greatest deviation from the mean, in percent, that values in three finite intervals can have. */
-export function deviationInterval(intervals: readonly Interval[]): Interval {
-  const ends = intervals.flatMap(({ lo, hi }) => [lo, hi]);
-  // Least where all are drawn as near to one value as their intervals let them; greatest at a corner.
-  const nearest = ends.map((target) => intervals.map(({ lo, hi }) => Math.min(Math.max(target, lo), hi)));
-  const corners = intervals.reduce<number[][]>(
-    (sets, { lo, hi }) =>
-      sets.flatMap((set) => [
-        [...set, lo],
-        [...set, hi],
-      ]),
-    [[]],
-  );
-  return {
-    lo: Math.min(...nearest.map(deviationFromMean)),
-    hi: Math.max(...corners.map(deviationFromMean)),
-  };
+function netValues(readings: Pairs<Reading>, leads: number): Pairs<number> | undefined {
+  const [UV, VW, WU] = windingPairs.map((pair) => {
+    const reading = readings[pair];
+    return reading.kind === 'value' ? reading.value - leads : Number.NaN;
+  });
+  if (UV === undefined || VW === undefined || WU === undefined) return undefined;
+  return UV > 0 && VW > 0 && WU > 0 ? { UV, VW, WU } : undefined;
 }
 
 const stepAfter: Partial<Record<WindingCode, WindingStepCode[]>> = {
   'winding-incomplete': ['measure-pairs'],
   'winding-range-not-noted': ['note-winding-range'],
+  'winding-open-alone': ['repeat-pair'],
+  'winding-sum-of-others': ['repeat-pair'],
+  'winding-leads-missing': ['read-leads-together'],
+  'winding-leads-contradict': ['read-leads-together'],
+  'winding-leads-exceed': ['read-leads-together'],
+  'winding-needs-four-leads': ['use-four-leads'],
   'winding-too-coarse': ['use-milliohm-meter'],
   'winding-between-limits': ['ask-for-surge-test'],
+  'winding-not-corrected': ['note-temperatures'],
+  'winding-reference-no-temperature': ['note-temperatures'],
+  'winding-reference-differs': ['compare-at-motor'],
+  'winding-reference-too-close': ['compare-at-motor'],
   'winding-failed': ['measure-at-motor'],
 };
 

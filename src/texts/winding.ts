@@ -1,30 +1,101 @@
-import type { WindingCode, WindingStepCode } from '../calc/index.ts';
+import { type Finding, formatQuantity, formatRounded, type WindingCode, type WindingStepCode } from '../calc/index.ts';
 import { type FindingSentences, listed, percent, type StepSentences } from './sentences.ts';
 
-const pairs = (ids: readonly string[]) => listed(ids.map((id) => id.split('').join('–')));
+const pairName = (id: string) => id.split('').join('–');
+const pairs = (ids: readonly string[]) => listed(ids.map(pairName));
+
+/** Four digits: windings of one motor differ in the third. */
+const ohms = (value: number | undefined) => formatQuantity(Number((value ?? 0).toPrecision(4)), 'Ω');
+const celsius = (value: number | undefined) => formatRounded(value ?? 0, '°C');
+
+const each = (numbers: Finding['numbers'], ids: readonly string[]) =>
+  listed(ids.map((id) => `${pairName(id)} ${ohms(numbers[id])}`));
+
+/** Less turns, or one more contact. */
+function suspect({ names }: Finding): string {
+  const name = pairName(names.name ?? '');
+  return names.side === 'low'
+    ? `winding ${name} is lower than the other two: shorted turns`
+    : `winding ${name} is higher than the other two: a bad joint or contact, or a broken strand`;
+}
+
+function deviation(value: number | undefined, range: number | undefined): string {
+  const spread = range === undefined ? '' : ` (highest less lowest is ${percent(range)} of the mean)`;
+  return `the largest deviation from the mean is ${percent(value)}${spread}`;
+}
 
 export const windingFindings: FindingSentences<WindingCode> = {
   'winding-incomplete': ({ readings }) => `Not measured yet: ${pairs(readings)}.`,
   'winding-open': ({ readings }) => `${pairs(readings)} is open. A winding, a core or a contact is broken.`,
+  'winding-open-phase': ({ names }) =>
+    `Both go through ${names.terminal}, and the third pair reads: the break is in phase ${names.terminal}, its core or its contact.`,
+  'winding-open-alone': ({ readings }) =>
+    `No winding is open between ${pairs(readings)} alone: the other two readings lead through the third terminal. A tip did not touch, or a figure is a slip.`,
   'winding-range-not-noted': ({ readings }) =>
     `${pairs(readings)} is over-range on a range that does not tell an open winding.`,
   'winding-balanced': ({ numbers }) =>
-    `The windings are alike: the largest deviation from the mean is ${percent(numbers.deviation ?? numbers.most)}; ${percent(numbers.good)} passes.`,
+    `The windings are alike: ${deviation(numbers.deviation ?? numbers.most, numbers.range)}; ${percent(numbers.good)} passes.`,
   'winding-unbalanced': ({ numbers }) =>
-    `The windings are not alike: the largest deviation from the mean is ${percent(numbers.deviation ?? numbers.least)}; above ${percent(numbers.bad)} fails.`,
+    `The windings are not alike: ${deviation(numbers.deviation ?? numbers.least, numbers.range)}; above ${percent(numbers.bad)} fails.`,
   'winding-between-limits': ({ numbers }) =>
     `The largest deviation from the mean is ${percent(numbers.deviation ?? numbers.most)}, between ${percent(numbers.good)} that passes and ${percent(numbers.bad)} that fails. Some windings are built so.`,
+  'winding-needs-four-leads': () =>
+    'The resistance is too low for two leads, and you have not said that you used four. Pressing the tips anew changes as much as the limit allows, with the leads zeroed too. So nothing is decided.',
   'winding-too-coarse': ({ numbers }) =>
     `Too coarse to tell: with one step of the display the deviation from the mean is anything from ${percent(numbers.least)} to ${percent(numbers.most)}; ${percent(numbers.good)} passes.`,
+  'winding-leads-subtracted': ({ numbers }) => `${ohms(numbers.leads)} of the leads is taken off each reading.`,
+  'winding-leads-missing': () =>
+    'You want the leads taken off, but their own resistance is not given. What is left of the readings is not known.',
+  'winding-leads-contradict': ({ numbers }) =>
+    numbers.leads === undefined
+      ? 'The tips held together must read a plain value. Over-range there means a broken lead.'
+      : `You say that the leads are out of the readings, and give ${ohms(numbers.leads)} to take off. Only one of the two can be true.`,
+  'winding-leads-exceed': ({ numbers }) =>
+    `The leads, with ${ohms(numbers.leads)}, are more than a whole reading. One of the two is a slip.`,
+  'winding-sum-of-others': ({ readings, names }) =>
+    `${pairs(readings)} reads as much as the other two together, or nearly, or more. ${names.connection === 'star' ? '' : 'As much is what a delta shows when that winding is open. '}More is what no motor shows: then it is a bad contact, or a slip.`,
+  'winding-phases-star': ({ numbers }) => `Joined in star, the windings have ${each(numbers, ['U', 'V', 'W'])}.`,
+  'winding-phases-delta': ({ numbers }) => `Joined in delta, the windings have ${each(numbers, ['UV', 'VW', 'WU'])}.`,
+  'winding-suspect-star': (finding) => `Suspect, if joined in star: ${suspect(finding)}.`,
+  'winding-suspect-delta': (finding) => `Suspect, if joined in delta: ${suspect(finding)}.`,
+  'winding-no-single-suspect': () =>
+    'No single winding stands apart from the other two, so none is named as the suspect.',
+  'winding-corrected': ({ numbers }) =>
+    `Carried from ${celsius(numbers.from)} to ${celsius(numbers.to)}: ${each(numbers, ['UV', 'VW', 'WU'])}.`,
+  'winding-not-corrected': () =>
+    'The temperature is outside what windings see in service, so nothing is corrected or compared.',
+  'winding-reference-no-temperature': () =>
+    'The nameplate or earlier value is not compared: both temperatures are needed, because copper gains about four percent in ten kelvins.',
+  'winding-reference-matches': ({ numbers }) =>
+    `The mean fits the nameplate or earlier value at ${celsius(numbers.at)}: they differ by no more than ${percent(numbers.tolerance)}.`,
+  'winding-reference-differs': ({ numbers }) =>
+    `The mean differs from the nameplate or earlier value at ${celsius(numbers.at)} by more than ${percent(numbers.tolerance)}${far(numbers)}. Another model, the cable in between, a wrong temperature or a damaged winding do that.`,
+  'winding-reference-too-close': ({ numbers }) =>
+    `The figures do not tell whether the mean fits the nameplate or earlier value within ${percent(numbers.tolerance)}.`,
   'winding-passed': () =>
     'No open winding and no large difference. A few shorted turns can hide in this: only a specialist test of the winding finds them.',
   'winding-failed': () => 'The fault is in the winding, or in the cable if you measured through it.',
 };
 
+/** ": it is at least 14 % higher", where the figures tell. */
+function far({ least, most, tolerance = 0 }: Finding['numbers']): string {
+  if (least === undefined || most === undefined) return '';
+  return least > tolerance ? `: it is at least ${percent(least)} higher` : `: it is at least ${percent(-most)} lower`;
+}
+
 export const windingSteps: StepSentences<WindingStepCode> = {
   'measure-pairs': () => 'Measure the pairs that are missing: U–V, V–W and W–U.',
   'note-winding-range': () => 'Repeat on a range of some kilohms and note it.',
   'use-milliohm-meter': () => 'Repeat with a milliohm meter, four leads, or zero the leads and use the lowest range.',
+  'use-four-leads': () =>
+    'Make a four-wire measurement: a milliohm meter with four leads, two that carry the current and two that sense the voltage, the sensing ones inside. Say so above.',
+  'read-leads-together': () =>
+    'Hold the two tips together and type what the meter shows, or zero the meter so, or use four leads. Then take the three readings again.',
+  'repeat-pair': () => 'Clean the terminals, press the tips on firmly, and repeat this pair before you believe it.',
+  'note-temperatures': () =>
+    'Read the temperature of the winding, from its sensor or at the housing once both have settled for hours. Note the temperature that the other value was given for.',
+  'compare-at-motor': () =>
+    'Measure at the motor connector, with four leads and a motor that has settled to the temperature of the room, and compare once more. A sound motor of the same model decides.',
   'measure-at-motor': () => 'Measure the same three pairs at the motor connector, so that the cable is out of it.',
   'ask-for-surge-test': () =>
     'Compare with a sound motor of the same model, or have the winding tested with surges by a repair shop.',

@@ -145,13 +145,17 @@ export function measureIsolation(
 export function measureWinding(world: World, at: 'cable.drive' | 'motor'): Measuring<ReturnType<typeof assessWinding>> {
   let mode: 'ohms' | 'milliohms' = 'ohms';
   let readings = windingRow(world, at, mode);
+  const withFourLeads = () => {
+    mode = 'milliohms';
+    readings = windingRow(world, at, mode);
+  };
   return {
-    assess: () => assessWinding({ readings, instrument: accuracy(world.instruments[mode]) }),
-    improve: onceEach({
-      'use-milliohm-meter': () => {
-        mode = 'milliohms';
-        readings = windingRow(world, at, mode);
-      },
-    }),
+    assess: () =>
+      assessWinding({
+        readings,
+        instrument: accuracy(world.instruments[mode]),
+        leads: mode === 'milliohms' ? 'four' : 'zeroed',
+      }),
+    improve: onceEach({ 'use-milliohm-meter': withFourLeads, 'use-four-leads': withFourLeads }),
   };
 }

@@ -1,9 +1,24 @@
+import { Choices } from '../form/Choices.tsx';
 import { FormFrame } from '../form/FormFrame.tsx';
+import { temperatureUnit } from '../form/form-choices.ts';
 import { MoreFields } from '../form/MoreFields.tsx';
+import { ReadingInput } from '../form/ReadingInput.tsx';
 import { ReadingRow } from '../form/ReadingRow.tsx';
 import { type IslandProps, useForm } from '../form/use-form.ts';
 import { windingBars } from './bars.ts';
-import { meterFields, pairFields, windingForm } from './form.ts';
+import {
+  conductor,
+  connection,
+  correctTo,
+  leadOhms,
+  leads,
+  meterFields,
+  pairFields,
+  referenceFields,
+  temperatureField,
+  windingKind,
+} from './fields.ts';
+import { windingForm } from './form.ts';
 import { WindingBars } from './WindingBars.tsx';
 
 const { name } = windingForm;
@@ -12,6 +27,8 @@ const { name } = windingForm;
 export function WindingCalculator(props: IslandProps) {
   const form = useForm(windingForm, props);
   const bars = form.outcome.state === 'judged' ? windingBars(form.read) : undefined;
+  // Shown as well where an entry stands in it: nothing that counts is hidden.
+  const leadsAsked = form.read.choices.leads === 'subtract' || (form.typed.leadOhms ?? '') !== '';
   return (
     <FormFrame
       {...props}
@@ -23,10 +40,25 @@ export function WindingCalculator(props: IslandProps) {
       <ReadingRow
         name={name}
         legend="Readings"
-        hint="Lowest range, leads zeroed, or a milliohm meter with four leads. Type every digit that it shows: 1.82 Ω."
+        hint="Milliohm meter, or the lowest range of a multimeter. Type every digit that it shows: 1.820 Ω, 842 mΩ."
         fields={pairFields}
         form={form}
       />
+      <Choices name={name} field={leads} form={form} />
+      {leadsAsked && <ReadingInput name={name} field={leadOhms} form={form} />}
+      <Choices name={name} field={connection} form={form} />
+      <MoreFields
+        name={name}
+        summary="Winding temperature, and a value to compare with (optional)"
+        hint="Copper gains about four percent in ten kelvins: a value for another temperature must be corrected before it is compared."
+        fields={[temperatureField, ...referenceFields]}
+        form={form}
+      >
+        <Choices name={name} field={temperatureUnit} form={form} />
+        <Choices name={name} field={conductor} form={form} />
+        <Choices name={name} field={correctTo} form={form} />
+      </MoreFields>
+      <Choices name={name} field={windingKind} form={form} />
       <MoreFields name={name} summary="Accuracy of the meter (optional)" fields={meterFields} form={form} />
     </FormFrame>
   );

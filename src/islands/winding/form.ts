@@ -1,39 +1,70 @@
 import {
   assessWinding,
+  type Connection,
+  conductors,
+  type LeadHandling,
   missing,
+  type Reading,
   type WindingCode,
   type WindingInput,
   type WindingPair,
   type WindingStepCode,
-  windingPairs,
 } from '../../calc/index.ts';
 import { windingFindings, windingSteps } from '../../texts/winding.ts';
 import type { CalculatorForm } from '../form/calculator-form.ts';
-import type { ReadingField } from '../form/field.ts';
-import { instrumentFields, instrumentOf } from '../form/instrument.ts';
+import { temperatureUnit } from '../form/form-choices.ts';
+import { instrumentOf } from '../form/instrument.ts';
 import type { ReadForm } from '../form/read-form.ts';
-
-const pairName = (pair: WindingPair) => pair.split('').join('–');
-
-export const pairFields: ReadingField[] = windingPairs.map((pair) => ({
-  kind: 'reading',
-  id: pair,
-  label: pairName(pair),
-  name: pairName(pair),
-  quantity: 'resistance',
-}));
-
-/** The highest reading is not asked: over-range between two terminals of a winding is an open circuit on any range. */
-export const meterFields = instrumentFields('').filter(({ id }) => id !== 'upperLimit');
+import {
+  conductor,
+  connection,
+  correctTo,
+  leadOhms,
+  leads,
+  meterFields,
+  pairFields,
+  referenceFields,
+  temperatureField,
+  windingKind,
+} from './fields.ts';
 
 export function windingInput(read: ReadForm): WindingInput {
-  const of = (pair: WindingPair) => read.readings[pair] ?? missing;
-  return { readings: { UV: of('UV'), VW: of('VW'), WU: of('WU') }, instrument: instrumentOf(read) };
+  const { readings, choices } = read;
+  const of = (id: WindingPair | string): Reading => readings[id] ?? missing;
+  return {
+    readings: { UV: of('UV'), VW: of('VW'), WU: of('WU') },
+    instrument: instrumentOf(read),
+    leads: oneOf<LeadHandling>(choices.leads, ['four', 'zeroed', 'subtract'], 'not-stated'),
+    leadOhms: of('leadOhms'),
+    kind: choices.windingKind === 'form-wound' ? 'form-wound' : 'random-wound',
+    connection: oneOf<Connection>(choices.connection, ['star', 'delta'], 'unknown'),
+    conductor: oneOf(choices.conductor, conductors, 'copper'),
+    temperature: of('windingTemperature'),
+    correctTo: choices.correctTo === 'to-25' ? 'to-25' : 'to-20',
+    reference: of('reference'),
+    referenceTemperature: of('referenceTemperature'),
+  };
+}
+
+function oneOf<T extends string>(value: string | undefined, known: readonly T[], otherwise: T): T {
+  return known.find((one) => one === value) ?? otherwise;
 }
 
 export const windingForm: CalculatorForm<WindingCode, WindingStepCode> = {
   name: 'winding',
-  fields: [...pairFields, ...meterFields],
+  fields: [
+    ...pairFields,
+    leads,
+    leadOhms,
+    connection,
+    windingKind,
+    temperatureField,
+    temperatureUnit,
+    conductor,
+    correctTo,
+    ...referenceFields,
+    ...meterFields,
+  ],
   assess: (read) => assessWinding(windingInput(read)),
   findingTexts: windingFindings,
   stepTexts: windingSteps,

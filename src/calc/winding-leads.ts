@@ -1,0 +1,51 @@
+import { type Finding, finding } from './assessment.ts';
+import { type Instrument, type Interval, intervalOf } from './interval.ts';
+import type { Reading } from './reading.ts';
+
+/**
+ * How the test leads were kept out of the readings: four leads, two that were zeroed with the tips together, or two
+ * whose own reading is subtracted here. Not stated counts as two.
+ */
+export type LeadHandling = 'four' | 'zeroed' | 'subtract' | 'not-stated';
+
+export type LeadCode =
+  | 'winding-leads-subtracted'
+  | 'winding-leads-missing'
+  | 'winding-leads-contradict'
+  | 'winding-leads-exceed';
+
+export interface Leads {
+  /** All that the leads can have added to each reading, in Ω. */
+  interval: Interval;
+  /** What is taken off for display, in Ω. */
+  value: number;
+  findings: Finding<LeadCode>[];
+}
+
+const none: Interval = { lo: 0, hi: 0 };
+
+/**
+ * What the leads have added to readings of which the least is `least` Ω. A statement that contradicts itself is taken
+ * both ways: it bars go, and never lifts a no-go.
+ */
+export function leadsOf(handling: LeadHandling, reading: Reading, instrument: Instrument, least: number): Leads {
+  const readings = ['leadOhms'];
+  if (reading.kind === 'missing') {
+    if (handling !== 'subtract') return { interval: none, value: 0, findings: [] };
+    const findings = [finding<LeadCode>('winding-leads-missing', 'undecided', { readings })];
+    return { interval: { lo: 0, hi: least }, value: 0, findings };
+  }
+  if (reading.kind !== 'value') {
+    const findings = [finding<LeadCode>('winding-leads-contradict', 'undecided', { readings })];
+    return { interval: { lo: 0, hi: least }, value: 0, findings };
+  }
+  const interval = intervalOf(reading, instrument);
+  const numbers = { leads: reading.value };
+  if ((handling === 'four' || handling === 'zeroed') && reading.value > 0) {
+    const findings = [finding<LeadCode>('winding-leads-contradict', 'undecided', { readings, numbers })];
+    return { interval: { lo: 0, hi: interval.hi }, value: 0, findings };
+  }
+  const code = interval.lo > least ? 'winding-leads-exceed' : 'winding-leads-subtracted';
+  const severity = code === 'winding-leads-exceed' ? 'undecided' : 'note';
+  return { interval, value: reading.value, findings: [finding<LeadCode>(code, severity, { readings, numbers })] };
+}

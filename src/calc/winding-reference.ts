@@ -1,0 +1,79 @@
+import { type Finding, finding } from './assessment.ts';
+import { type Conductor, conductorLimit, isCorrectable, temperatureFactor } from './conductor-temperature.ts';
+import { type Interval, intervalOf } from './interval.ts';
+import { type LimitId, limitValue } from './limits.ts';
+import type { Reading } from './reading.ts';
+import type { Pairs } from './winding-phases.ts';
+
+export type ReferenceCode =
+  | 'winding-corrected'
+  | 'winding-not-corrected'
+  | 'winding-reference-no-temperature'
+  | 'winding-reference-matches'
+  | 'winding-reference-differs'
+  | 'winding-reference-too-close';
+
+/** The temperature that readings are carried to: 20 or 25 °C. */
+export type CorrectTo = 'to-20' | 'to-25';
+
+const correctToLimit: Record<CorrectTo, LimitId> = { 'to-20': 'winding-reference-20', 'to-25': 'winding-reference-25' };
+
+/** The readings at the temperature asked for, as a note; nothing where no winding temperature was given. */
+export function correctedFinding(
+  lines: Pairs<number>,
+  temperature: Reading,
+  conductor: Conductor,
+  correctTo: CorrectTo,
+): Finding<ReferenceCode>[] {
+  if (temperature.kind !== 'value') return [];
+  const readings = ['windingTemperature'];
+  const toLimit = correctToLimit[correctTo];
+  const to = limitValue(toLimit);
+  const factor = temperatureFactor(conductor, temperature.value, to);
+  if (factor === undefined) return [outside(readings)];
+  const numbers = { UV: lines.UV * factor, VW: lines.VW * factor, WU: lines.WU * factor, from: temperature.value, to };
+  return [finding('winding-corrected', 'note', { readings, limits: [conductorLimit[conductor], toLimit], numbers })];
+}
+
+interface Comparison {
+  /** The least and the greatest that the mean of the three readings can be, in Ω. */
+  mean: Interval;
+  temperature: Reading;
+  conductor: Conductor;
+  /** Nameplate or earlier value, line to line in Ω, and its temperature. */
+  reference: Reading;
+  referenceTemperature: Reading;
+}
+
+/**
+ * The mean beside a nameplate or earlier value, at the temperature of that value. A difference never condemns: another
+ * model, a cable in the way or a wrong temperature do the same. It bars go, and a measurement decides.
+ */
+export function compareWithReference(comparison: Comparison): Finding<ReferenceCode>[] {
+  const { mean, temperature, conductor, reference, referenceTemperature } = comparison;
+  if (reference.kind === 'missing') return [];
+  const readings = ['reference'];
+  if (temperature.kind !== 'value' || referenceTemperature.kind !== 'value') {
+    return [finding('winding-reference-no-temperature', 'undecided', { readings })];
+  }
+  const factor = temperatureFactor(conductor, temperature.value, referenceTemperature.value);
+  if (factor === undefined) {
+    const bad = isCorrectable(temperature.value) ? 'referenceTemperature' : 'windingTemperature';
+    return [{ ...outside([bad]), severity: 'undecided' }];
+  }
+  const stated = intervalOf(reference);
+  const ratio = { lo: (mean.lo * factor) / stated.hi, hi: (mean.hi * factor) / stated.lo };
+  const tolerance = limitValue('winding-reference-difference');
+  const [least, most] = [(ratio.lo - 1) * 100, (ratio.hi - 1) * 100];
+  const limits: LimitId[] = ['winding-reference-difference', conductorLimit[conductor]];
+  const at = referenceTemperature.value;
+  const numbers = { tolerance, at, ...(Number.isFinite(most) ? { least, most } : {}) };
+  const parts = { readings, limits, numbers };
+  if (least >= -tolerance && most <= tolerance) return [finding('winding-reference-matches', 'pass', parts)];
+  const apart = least > tolerance || most < -tolerance;
+  return [finding(apart ? 'winding-reference-differs' : 'winding-reference-too-close', 'undecided', parts)];
+}
+
+function outside(readings: string[]): Finding<ReferenceCode> {
+  return finding('winding-not-corrected', 'caution', { readings, limits: ['winding-temperature-validity'] });
+}
