@@ -19,7 +19,8 @@ function suspect({ names }: Finding): string {
     : `winding ${name} is higher than the other two: a bad joint or contact, or a broken strand`;
 }
 
-function deviation(value: number | undefined, range: number | undefined): string {
+/** With the other usual figure beside it, since a manual may mean either. */
+function deviation(value: number | undefined, range?: number): string {
   const spread = range === undefined ? '' : ` (highest less lowest is ${percent(range)} of the mean)`;
   return `the largest deviation from the mean is ${percent(value)}${spread}`;
 }
@@ -34,7 +35,7 @@ export const windingFindings: FindingSentences<WindingCode> = {
   'winding-range-not-noted': ({ readings }) =>
     `${pairs(readings)} is over-range on a range that does not tell an open winding.`,
   'winding-balanced': ({ numbers }) =>
-    `The windings are alike: ${deviation(numbers.deviation ?? numbers.most, numbers.range)}; ${percent(numbers.good)} passes.`,
+    `The windings are alike: ${deviation(numbers.deviation ?? numbers.most)}; ${percent(numbers.good)} passes.`,
   'winding-unbalanced': ({ numbers }) =>
     `The windings are not alike: ${deviation(numbers.deviation ?? numbers.least, numbers.range)}; above ${percent(numbers.bad)} fails.`,
   'winding-between-limits': ({ numbers }) =>
