@@ -2,6 +2,7 @@ import { defineCollection } from 'astro:content';
 import { file, glob } from 'astro/loaders';
 import { articleSchema } from './schemas/article.ts';
 import { visitCaseSchema } from './schemas/case.ts';
+import { exerciseSetSchema } from './schemas/exercise.ts';
 import { limitTopicSchema } from './schemas/limit.ts';
 import { sourceSchema } from './schemas/source.ts';
 
@@ -12,5 +13,9 @@ export const collections = {
   }),
   limits: defineCollection({ loader: glob({ base: 'content/limits', pattern: '*.json' }), schema: limitTopicSchema }),
   sources: defineCollection({ loader: file('content/sources/sources.json'), schema: sourceSchema }),
+  exercises: defineCollection({
+    loader: glob({ base: 'content/exercises', pattern: '**/*.json' }),
+    schema: exerciseSetSchema,
+  }),
   cases: defineCollection({ loader: glob({ base: 'content/cases', pattern: '*.json' }), schema: visitCaseSchema }),
 };

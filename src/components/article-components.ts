@@ -6,6 +6,7 @@ import Heading2 from './Heading2.astro';
 import Heading3 from './Heading3.astro';
 import Heading4 from './Heading4.astro';
 import Limit from './Limit.astro';
+import Reading from './Reading.astro';
 import TableScroll from './TableScroll.astro';
 
 /** What every article may use without importing it, and what replaces plain Markdown elements. */
@@ -15,6 +16,7 @@ export const articleComponents = {
   Cite,
   Figure,
   Limit,
+  Reading,
   h2: Heading2,
   h3: Heading3,
   h4: Heading4,

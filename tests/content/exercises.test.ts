@@ -1,0 +1,56 @@
+import { describe, expect, test } from 'vitest';
+import { fillQuestion, plainText } from '../../src/components/exercises/fill.ts';
+import { exerciseSetSchema } from '../../src/schemas/exercise.ts';
+import { filesOf, jsonOf } from './support/files.ts';
+import { typedNumbers } from './support/typed-numbers.ts';
+
+const sets = jsonOf('content/exercises/**/*.json');
+const articleIds = filesOf('content/articles/**/*.mdx').map(({ path }) =>
+  path.replace(/^content\/articles\/|\.mdx$/g, ''),
+);
+
+test('there are questions', () => {
+  expect(sets.length).toBeGreaterThan(0);
+});
+
+describe.each(sets)('$path', ({ path, data }) => {
+  const { questions } = exerciseSetSchema.parse(data);
+
+  test('belongs to an article', () => {
+    expect(articleIds).toContain(path.replace(/^content\/exercises\/|\.json$/g, ''));
+  });
+
+  test('names each question once', () => {
+    const ids = questions.map(({ id }) => id);
+    expect(ids.filter((id, i) => ids.indexOf(id) !== i)).toEqual([]);
+  });
+
+  test.each(questions)('$id: its numbers are found or computed, and all are used', (question) => {
+    const filled = fillQuestion(question);
+    const text = [filled.question, ...filled.answer].map(plainText).join('\n');
+    expect(text).not.toMatch(/[{}]|NaN|undefined/);
+    const written = JSON.stringify([question.question, question.answer]);
+    const inputs = Object.values(question.numbers ?? {}).flatMap((number) => ('compute' in number ? number.with : []));
+    const names = Object.keys(question.numbers ?? {});
+    expect(names.filter((name) => !written.includes(`{${name}}`) && !inputs.includes(name))).toEqual([]);
+  });
+
+  test.each(questions)('$id: types no figure with a unit', ({ question, answer }) => {
+    expect([question, ...answer].flatMap(typedNumbers)).toEqual([]);
+  });
+});
+
+test('a slip is named: a number that is missing, a function that does not exist, a result that is none', () => {
+  const about = { id: 'x', question: 'What does {a} come to at last?', answer: ['Work it out.'] };
+  const given = { given: '3 MΩ' };
+  expect(() => fillQuestion(about)).toThrow('no number “a”');
+  expect(() => fillQuestion({ ...about, numbers: { a: { compute: 'guess', with: [] } } })).toThrow(
+    'no function “guess”',
+  );
+  expect(() => fillQuestion({ ...about, numbers: { a: { compute: 'parallel', with: ['b'] }, b: given } })).toThrow(
+    '“b”',
+  );
+  const outside = { a: { compute: 'factorHalving', with: ['b', 'b'] }, b: given };
+  expect(() => fillQuestion({ ...about, numbers: { b: given, a: outside.a } })).toThrow('comes to');
+  expect(() => fillQuestion({ ...about, numbers: { a: { given: '3' } } })).toThrow('“3”');
+});
