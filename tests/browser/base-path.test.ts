@@ -44,3 +44,18 @@ test('the front page loads below the base path, and its search opens a page belo
   await page.waitForURL(`${site.address}articles/safety/safe-measurement/`);
   expect(problems).toEqual([]);
 });
+
+test('below the base path too, pages open without a network', async () => {
+  const site = await serveSite({ folder, base, port: 0, host: 'localhost' });
+  const context = await (await browser()).newContext();
+  onTestFinished(() => context.close());
+  const page = await context.newPage();
+  await page.goto(site.address);
+  await page.evaluate(async () => {
+    await navigator.serviceWorker.ready;
+  });
+  await site.close();
+  await page.goto(`${site.address}calculators/bridge/`);
+  await page.waitForSelector('[data-live]');
+  expect(await page.locator('h1').textContent()).toContain('Bridge');
+});

@@ -1,11 +1,18 @@
 import { relative } from 'node:path';
+import { addOfflineUse } from './offline.ts';
 import { root, siteFolder } from './paths.ts';
 import { astro, run } from './run.ts';
 
-/** Builds the site and then the search index over the finished pages. True when both succeeded. */
+/**
+ * Builds the site, then the search index over the finished pages, then the worker that keeps all of it on the device.
+ * True when all succeeded.
+ */
 export async function buildSite(): Promise<boolean> {
   if ((await astro(['build'])) !== 0) return false;
-  return (await run('pagefind', ['--site', relative(root, siteFolder)])) === 0;
+  if ((await run('pagefind', ['--site', relative(root, siteFolder)])) !== 0) return false;
+  const { files, bytes } = await addOfflineUse();
+  console.log(`Kept on the device for use without a network: ${files} files, ${bytes} bytes.`);
+  return true;
 }
 
 if (import.meta.main) process.exitCode = (await buildSite()) ? 0 : 1;

@@ -32,6 +32,8 @@ export async function open(path: string, options: OpenOptions = {}): Promise<Pag
     colorScheme: scheme,
     javaScriptEnabled: script,
     reducedMotion: 'reduce',
+    // Each window would fetch the whole site for itself; offline.test.ts is about that.
+    serviceWorkers: 'block',
     ...options.context,
   });
   const page = await openIn(context, path);

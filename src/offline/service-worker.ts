@@ -1,0 +1,53 @@
+/// <reference lib="webworker" />
+import { PrecacheController, PrecacheRoute } from 'workbox-precaching';
+import { registerRoute, setCatchHandler, setDefaultHandler } from 'workbox-routing';
+import { mendCache } from './mend-cache.ts';
+import { type FromPage, type FromWorker, heldPaths } from './messages.ts';
+
+// The whole site is fetched once and then served from the device. A new version waits until no page of the old one is
+// open, or until the person asks for it: pages, scripts and search index always belong together.
+
+declare const self: ServiceWorkerGlobalScope & {
+  __WB_MANIFEST: { url: string; revision: string | null; integrity: string }[];
+};
+
+const controller = new PrecacheController();
+// Integrity makes a fetch fail that meets a file of another version: the old version then stays whole.
+controller.addToCacheList(self.__WB_MANIFEST);
+
+self.addEventListener('install', (event) => {
+  event.waitUntil(controller.install(event));
+});
+
+self.addEventListener('activate', (event) => {
+  event.waitUntil(controller.activate(event).then(() => self.clients.claim()));
+});
+
+// A link may carry a case or a filled form behind the question mark: the page is the same.
+registerRoute(new PrecacheRoute(controller, { ignoreURLParametersMatching: [/./], directoryIndex: 'index.html' }));
+
+// What this version does not know: another page of the host, or a page that is gone.
+setDefaultHandler(({ request }) => fetch(request));
+
+// Thrown out of the store, and the server has another version by now: then that one, rather than nothing.
+setCatchHandler(async ({ request }) => {
+  const answer = await fetch(request).catch(() => undefined);
+  if (answer !== undefined) return answer;
+  const page = request.mode === 'navigate' ? await controller.matchPrecache('404.html') : undefined;
+  return page ?? Response.error();
+});
+
+self.addEventListener('message', (event) => {
+  const message = event.data as FromPage;
+  if (message === 'mend') event.waitUntil(mendCache(controller));
+  if (message === 'take-over') event.waitUntil(takeOver(event.source as WindowClient | null));
+});
+
+/** Takes the place of the old version, unless a page is open whose work that would interrupt. */
+async function takeOver(asker: WindowClient | null): Promise<void> {
+  const pages = await self.clients.matchAll({ type: 'window', includeUncontrolled: true });
+  const held = pages.some(({ url }) => heldPaths.some((path) => url.startsWith(self.registration.scope + path)));
+  const answer: FromWorker = held ? 'held' : 'taking-over';
+  asker?.postMessage(answer);
+  if (!held) await self.skipWaiting();
+}

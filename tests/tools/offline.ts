@@ -1,0 +1,60 @@
+import { createHash } from 'node:crypto';
+import { readFileSync, rmSync } from 'node:fs';
+import { join } from 'node:path';
+import { build } from 'vite';
+import { injectManifest } from 'workbox-build';
+import { root, siteFolder } from './paths.ts';
+
+/** Files of the search library that no page of this site loads. */
+const unusedOfSearch = /^pagefind\/(pagefind-(ui|modular-ui|component-ui|highlight)\.|wasm\.unknown)/;
+
+/** What the built folder holds for others than the pages themselves: it is fetched when somebody asks for it. */
+const notNeededOffline = /^(schema\/|robots\.txt$|sitemap)/;
+
+/**
+ * Writes the service worker with the list of all files of the finished site, the search index among them. The files
+ * are listed by the address that people open and with their hash, so that no file of another version gets in.
+ */
+export async function addOfflineUse(folder = siteFolder): Promise<{ files: number; bytes: number }> {
+  const bundled = join(root, 'node_modules/.cache/fieldbook-worker');
+  await build({
+    configFile: false,
+    logLevel: 'warn',
+    root,
+    publicDir: false,
+    define: { 'process.env.NODE_ENV': '"production"' },
+    build: {
+      outDir: bundled,
+      lib: {
+        entry: join(root, 'src/offline/service-worker.ts'),
+        formats: ['iife'],
+        name: 'worker',
+        fileName: () => 'sw.js',
+      },
+    },
+  });
+  const result = await injectManifest({
+    swSrc: join(bundled, 'sw.js'),
+    swDest: join(folder, 'sw.js'),
+    globDirectory: folder,
+    globPatterns: ['**/*'],
+    globIgnores: ['sw.js'],
+    maximumFileSizeToCacheInBytes: 8_000_000,
+    manifestTransforms: [(entries) => ({ manifest: entries.filter(needed).map((entry) => listed(entry, folder)), warnings: [] })],
+  });
+  rmSync(bundled, { recursive: true, force: true });
+  for (const warning of result.warnings) console.warn(warning);
+  return { files: result.count, bytes: result.size };
+}
+
+const needed = ({ url }: { url: string }) => !unusedOfSearch.test(url) && !notNeededOffline.test(url);
+
+/** `articles/x/index.html` is opened as `articles/x/`; asking a host for the file itself may be redirected. */
+function listed<E extends { url: string }>(entry: E, folder: string): E & { revision: string | null; integrity: string } {
+  const hash = createHash('sha256').update(readFileSync(join(folder, entry.url)));
+  const integrity = `sha256-${hash.digest('base64')}`;
+  const url = entry.url.replace(/(^|\/)index\.html$/, '$1') || './';
+  // A file that carries its own hash in its name needs no second one.
+  const revision = entry.url.startsWith('_astro/') ? null : integrity.slice(7, 23);
+  return { ...entry, url, revision, integrity };
+}
