@@ -10,6 +10,7 @@ const allowed: Record<string, string[]> = {
   texts: ['guide', 'calc'],
   record: ['guide', 'calc'],
   simulator: ['calc'],
+  practice: ['simulator', 'guide', 'record', 'calc'],
   styles: [],
 };
 
@@ -43,6 +44,11 @@ test('imports point one way: pages → islands → record, texts → guide → c
     return rule !== undefined && top === 'src' && other !== folder && !rule.includes(other);
   });
   expect(wrong).toEqual([]);
+});
+
+test('nothing imports the simulator but practice: nobody measures an invented axis by mistake', () => {
+  const users = imports.filter(({ folder, target }) => target.startsWith('src/simulator/') && folder !== 'simulator');
+  expect([...new Set(users.map(({ folder }) => folder))]).toEqual(['practice']);
 });
 
 test('nothing imports a page', () => {

@@ -1,12 +1,9 @@
 import type { DecisionKind, OpenItem } from '../../src/guide/decision.ts';
 import type { Part } from '../../src/guide/evidence.ts';
+import type { Unsafe } from '../../src/practice/judge.ts';
+import { Robot } from '../../src/practice/robot/robot.ts';
+import { setUp } from '../../src/practice/set-up.ts';
 import type { Fault } from '../../src/simulator/fault-types.ts';
-import { faultedAxis } from '../../src/simulator/faulted-axis.ts';
-import { drawInstruments } from '../../src/simulator/instruments.ts';
-import { drawAxis } from '../../src/simulator/parameters.ts';
-import { between, seeded } from '../../src/simulator/random.ts';
-import { Robot } from './robot.ts';
-import { World } from './world.ts';
 
 /** One visit to one faulty axis, held against the truth. */
 export interface Outcome {
@@ -22,17 +19,13 @@ export interface Outcome {
   /** Bad in truth, and not proven. */
   missed: Part[];
   steps: number;
-  unsafe: string[];
+  unsafe: Unsafe[];
   hidden: Fault['hidden'];
 }
 
-/** Winding from 5 to 80 °C; the air as in a workshop, and no warmer than a cold winding. */
 export function play(fault: string, seed: number): Outcome {
-  const random = seeded(seed);
-  const axis = faultedAxis(fault, drawAxis(random), random);
-  const winding = between(random, 5, 80);
-  const air = Math.min(winding, between(random, 10, 35));
-  const world = new World(axis, drawInstruments(random), winding, air, random);
+  const world = setUp(fault, seed);
+  const { axis } = world;
   const { decision, steps } = new Robot(world).visit();
   const named = decision.replace.map(({ part }) => part);
   const proven = decision.kind === 'replace' ? named : [];

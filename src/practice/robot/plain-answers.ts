@@ -1,8 +1,8 @@
-import type { Answers, LockoutId, RetryAnswer, StepId } from '../../src/guide/answers.ts';
-import { asFound, leadsOff } from '../../src/simulator/axis-state.ts';
-import type { Reach } from '../../src/simulator/trip.ts';
+import type { Answers, LockoutId, RetryAnswer, StepId } from '../../guide/answers.ts';
+import { asFound, leadsOff } from '../../simulator/axis-state.ts';
+import type { Reach } from '../../simulator/trip.ts';
+import type { World } from '../world.ts';
 import { typedBack } from './rows.ts';
-import type { World } from './world.ts';
 
 /** The steps that are measured and assessed; all others have one answer. */
 export type MeasuredId = 'bridge' | 'insulation' | 'isolation' | 'winding' | 'winding-motor';

@@ -7,10 +7,14 @@ import {
   type Reading,
   type StageReadings,
   type WindingPair,
-} from '../../src/calc/index.ts';
-import { type AxisState, cableFree, leadsOff } from '../../src/simulator/axis-state.ts';
-import type { Measurement, Mode } from '../../src/simulator/measure.ts';
-import type { World } from './world.ts';
+} from '../../calc/index.ts';
+import { type AxisState, cableFree, leadsOff } from '../../simulator/axis-state.ts';
+import type { Measurement, Mode } from '../../simulator/measure.ts';
+import type { World } from '../world.ts';
+
+const zeroed = { zeroed: true };
+/** After an insulation test the robot leaves the leads on until the winding is discharged. */
+const discharged = { discharge: true };
 
 /** What the robot types is read back as the site reads it. Throws where the two differ: a slip in the simulator. */
 export function typedBack({ text }: Measurement, quantity: Quantity = 'resistance'): Reading {
@@ -20,7 +24,7 @@ export function typedBack({ text }: Measurement, quantity: Quantity = 'resistanc
 }
 
 function row(world: World, mode: Mode, leads: (phase: Phase) => [string, string]): Phases<Reading> {
-  const one = (phase: Phase) => typedBack(world.measure(mode, ...leads(phase)));
+  const one = (phase: Phase) => typedBack(world.measure(mode, ...leads(phase), discharged));
   return { U: one('U'), V: one('V'), W: one('W') };
 }
 
@@ -36,7 +40,7 @@ export function joinedRow(world: World): StageReadings {
   world.change(plugged);
   return {
     ...row(world, 'insulation', (phase) => [`cable.drive.${phase}`, 'ground']),
-    PE: typedBack(world.measure('ohms', 'cable.drive.PE', 'ground', true)),
+    PE: typedBack(world.measure('ohms', 'cable.drive.PE', 'ground', zeroed)),
   };
 }
 
@@ -44,7 +48,7 @@ export function cableRow(world: World): StageReadings {
   world.change(cableFree);
   return {
     ...row(world, 'insulation', (phase) => [`cable.drive.${phase}`, 'ground']),
-    PE: typedBack(world.measure('insulation', 'cable.drive.PE', 'ground')),
+    PE: typedBack(world.measure('insulation', 'cable.drive.PE', 'ground', discharged)),
   };
 }
 
@@ -56,7 +60,7 @@ export function bondedRow(world: World): Phases<Reading> {
       ...cableFree(state),
       jumpers: others.map((core): [string, string] => [`cable.drive.${core}`, 'ground']),
     }));
-    return typedBack(world.measure('insulation', `cable.drive.${phase}`, 'ground'));
+    return typedBack(world.measure('insulation', `cable.drive.${phase}`, 'ground', discharged));
   };
   const readings = { U: one('U'), V: one('V'), W: one('W') };
   world.change(cableFree);
@@ -67,7 +71,7 @@ export function motorRow(world: World): StageReadings {
   world.change(cableFree);
   return {
     ...row(world, 'insulation', (phase) => [`motor.${phase}`, 'motor.frame']),
-    PE: typedBack(world.measure('ohms', 'motor.PE', 'motor.frame', true)),
+    PE: typedBack(world.measure('ohms', 'motor.PE', 'motor.frame', zeroed)),
   };
 }
 
@@ -78,7 +82,7 @@ export function windingRow(world: World, at: 'cable.drive' | 'motor', mode: Mode
   world.change(at === 'motor' ? cableFree : plugged);
   const one = (pair: WindingPair) => {
     const [a, b] = ends[pair];
-    return typedBack(world.measure(mode, `${at}.${a}`, `${at}.${b}`, true));
+    return typedBack(world.measure(mode, `${at}.${a}`, `${at}.${b}`, zeroed));
   };
   return { UV: one('UV'), VW: one('VW'), WU: one('WU') };
 }

@@ -10,10 +10,10 @@ import {
   missing,
   type Reading,
   volts,
-} from '../../src/calc/index.ts';
-import type { MeterFunction } from '../../src/simulator/instruments.ts';
+} from '../../calc/index.ts';
+import type { MeterFunction } from '../../simulator/instruments.ts';
+import type { World } from '../world.ts';
 import { bondedRow, bridgeRows, cableRow, joinedRow, motorRow, windingRow } from './rows.ts';
-import type { World } from './world.ts';
 
 /** One measurement of the guide under way: assessed, and improved as its own next steps ask. */
 export interface Measuring<A extends Assessment> {

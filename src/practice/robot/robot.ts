@@ -1,11 +1,11 @@
-import { missing } from '../../src/calc/index.ts';
-import type { Answers, LockoutId, StepId, VisitAnswers } from '../../src/guide/answers.ts';
-import type { Decision } from '../../src/guide/decision.ts';
-import { suspectedAnyway } from '../../src/guide/evidence.ts';
-import { nextStep } from '../../src/guide/next-step.ts';
+import { missing } from '../../calc/index.ts';
+import type { Answers, LockoutId, StepId, VisitAnswers } from '../../guide/answers.ts';
+import type { Decision } from '../../guide/decision.ts';
+import { suspectedAnyway } from '../../guide/evidence.ts';
+import { nextStep } from '../../guide/next-step.ts';
+import type { World } from '../world.ts';
 import { type Measuring, measureBridge, measureInsulation, measureIsolation, measureWinding } from './measurements.ts';
 import { type MeasuredId, plainAnswers } from './plain-answers.ts';
-import type { World } from './world.ts';
 
 export interface Visit {
   decision: Decision;
