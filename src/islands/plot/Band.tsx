@@ -1,0 +1,17 @@
+import { pathThrough } from '../../figures/scale.ts';
+import type { Frame } from './frame.ts';
+import { type Pair, placePairs } from './place.ts';
+
+interface Props {
+  frame: Frame;
+  upper: readonly Pair[];
+  lower: readonly Pair[];
+  /** `undecided`: between two limits. `spread`: how far a line may lie off. */
+  look?: 'undecided' | 'spread';
+}
+
+/** The area between two curves, both given from left to right. */
+export function Band({ frame, upper, lower, look = 'undecided' }: Props) {
+  const outline = [...placePairs(frame, upper), ...placePairs(frame, lower).toReversed()];
+  return <path class={`band ${look}`} d={`${pathThrough(outline)}Z`} />;
+}

@@ -1,0 +1,71 @@
+import type { ComponentChildren } from 'preact';
+import type { Frame } from './frame.ts';
+import { PlotTable, type TableData } from './PlotTable.tsx';
+import './plot.css';
+
+/**
+ * A plot: axes, what is drawn between them, a caption, and the same numbers as a text table. How to use it:
+ *
+ *   const frame = plotFrame(
+ *     { kind: 'linear', domain: [0, 10], label: 'time, min', format: String },
+ *     { kind: 'log10', domain: decadesAround(ohms), label: 'reading', format: (v) => formatQuantity(v, 'Ω') },
+ *   );
+ *   <Plot id="absorption" title="…" desc="…" frame={frame} caption="…" table={{ summary, head, rows }}>
+ *     <Band frame={frame} upper={pairs} lower={pairs} />
+ *     <LimitLine frame={frame} at={limit} text="go from 1 MΩ" />
+ *     <Curve frame={frame} points={pairs} look="dashed" />
+ *     <Points frame={frame} points={[{ x, y, shape: 'dot', text: 'U' }]} />
+ *   </Plot>
+ *
+ * On the server: write the whole plot as one `.tsx` component and put that into an Astro page or figure without a
+ * `client:` directive. The parts take their frame as a property, since a slot of an Astro file passes no context.
+ * `desc` is what a reader who cannot see the drawing needs from it; the table holds the numbers.
+ */
+interface Props {
+  /** Unique on the page. */
+  id: string;
+  title: string;
+  desc: string;
+  frame: Frame;
+  caption?: ComponentChildren;
+  table: TableData;
+  children: ComponentChildren;
+}
+
+export function Plot({ id, title, desc, frame, caption, table, children }: Props) {
+  const { x, y, box } = frame;
+  return (
+    <figure class="plot">
+      <svg viewBox={`0 0 360 ${box.bottom + 52}`} role="img" aria-labelledby={`${id}-title ${id}-desc`}>
+        <title id={`${id}-title`}>{title}</title>
+        <desc id={`${id}-desc`}>{desc}</desc>
+        {y.ticks.map(({ at, text }) => (
+          <g key={text}>
+            <path class="grid" d={`M${box.left} ${at.toFixed(1)}H${box.right}`} />
+            <text class="figures" x={box.left - 8} y={(at + 5).toFixed(1)} text-anchor="end">
+              {text}
+            </text>
+          </g>
+        ))}
+        {x.ticks.map(({ at, text }) => (
+          <g key={text}>
+            <path class="grid" d={`M${at.toFixed(1)} ${box.top}V${box.bottom}`} />
+            <text class="figures" x={at.toFixed(1)} y={box.bottom + 20} text-anchor="middle">
+              {text}
+            </text>
+          </g>
+        ))}
+        {children}
+        <path class="axis" d={`M${box.left} ${box.top}V${box.bottom}H${box.right}`} />
+        <text x="4" y="16">
+          {y.label}
+        </text>
+        <text x={box.right} y={box.bottom + 44} text-anchor="end">
+          {x.label}
+        </text>
+      </svg>
+      {caption && <figcaption>{caption}</figcaption>}
+      <PlotTable {...table} />
+    </figure>
+  );
+}

@@ -1,0 +1,54 @@
+import { linear, logarithmic, type Scale } from '../../figures/scale.ts';
+import type { Domain } from './domain.ts';
+import { linearTicks, logTicks } from './ticks.ts';
+
+export interface Axis {
+  /** `log10`: equal ratios are equal lengths, and the domain lies above zero. */
+  kind: 'linear' | 'log10';
+  domain: Domain;
+  /** Quantity and unit, such as `winding temperature, °C`. */
+  label: string;
+  /** What a tick says. */
+  format: (value: number) => string;
+  /** Places of the ticks, where the usual round ones do not suit. */
+  ticks?: number[];
+}
+
+export interface Box {
+  left: number;
+  right: number;
+  top: number;
+  bottom: number;
+}
+
+export interface PlacedAxis {
+  place: Scale;
+  ticks: { at: number; text: string }[];
+  label: string;
+}
+
+/** Where everything of a plot goes: each part takes the same frame. */
+export interface Frame {
+  x: PlacedAxis;
+  y: PlacedAxis;
+  box: Box;
+}
+
+/** One unit is about one pixel on a phone of 360 px: 78 units hold `100 GΩ` beside the axis. */
+const usualBox: Box = { left: 78, right: 344, top: 32, bottom: 300 };
+
+/** Lays out a plot of 360 units' width; `box` is the area between the axes. */
+export function plotFrame(x: Axis, y: Axis, box: Partial<Box> = {}): Frame {
+  const whole = { ...usualBox, ...box };
+  return {
+    x: placed(x, [whole.left, whole.right]),
+    y: placed(y, [whole.bottom, whole.top]),
+    box: whole,
+  };
+}
+
+function placed({ kind, domain, label, format, ticks }: Axis, range: Domain): PlacedAxis {
+  const place = kind === 'linear' ? linear(domain, range) : logarithmic(domain, range);
+  const places = ticks ?? (kind === 'linear' ? linearTicks(...domain, 5) : logTicks(...domain));
+  return { place, label, ticks: places.map((value) => ({ at: place(value), text: format(value) })) };
+}
