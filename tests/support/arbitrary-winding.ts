@@ -1,0 +1,56 @@
+import fc from 'fast-check';
+import { celsius, conductors, missing, ohms, overOhms, type Reading, type WindingInput } from '../../src/calc/index.ts';
+import { instrument, logUniform, readingOf, shown } from './arbitrary-readings.ts';
+
+/** Windings as they come: alike, nearly so, one apart, and anything. */
+const readings: fc.Arbitrary<WindingInput['readings']> = fc
+  .record({ center: logUniform(0.02, 30), digits: fc.constantFrom(2, 3, 4) })
+  .chain(({ center, digits }) => {
+    const around = (...factors: number[]) =>
+      fc.constantFrom(...factors).map((factor) => shown(center * factor, digits));
+    const three = (one: fc.Arbitrary<Reading>) => fc.record({ UV: one, VW: one, WU: one });
+    return fc.oneof(
+      { weight: 6, arbitrary: three(around(1, 1.002, 1.005, 1.01)) },
+      { weight: 3, arbitrary: three(around(1, 1.02, 1.035, 1.05, 1.08)) },
+      { weight: 4, arbitrary: three(around(1, 1, 1, 0.7, 1.4, 2)) },
+      { weight: 2, arbitrary: three(fc.oneof(around(1, 1.01), fc.constantFrom<Reading>(overOhms(), overOhms(20e6)))) },
+      { weight: 1, arbitrary: three(readingOf(logUniform(0.01, 1e6))) },
+    );
+  });
+
+const temperature = fc.constantFrom<Reading>(missing, celsius(20, 1), celsius(45, 1), celsius(250, 1));
+
+/** What a person may state beside the readings; each may be left out. */
+const statements = fc.record(
+  {
+    leads: fc.constantFrom('four' as const, 'four' as const, 'zeroed' as const, 'subtract' as const),
+    leadOhms: fc.constantFrom<Reading>(missing, missing, ohms(0, 0.01), ohms(0.1, 0.01), ohms(5, 0.1), overOhms()),
+    kind: fc.constantFrom('random-wound' as const, 'form-wound' as const),
+    connection: fc.constantFrom('star' as const, 'delta' as const, 'unknown' as const),
+    conductor: fc.constantFrom(...conductors),
+    correctTo: fc.constantFrom('to-20' as const, 'to-25' as const),
+    instrument: instrument([600, 6000]),
+    temperature,
+  },
+  { requiredKeys: [] },
+);
+
+const reference = fc.oneof(
+  { weight: 5, arbitrary: fc.constant({}) },
+  {
+    weight: 1,
+    arbitrary: fc.record({
+      reference: fc.constantFrom<Reading>(ohms(1, 0.01), ohms(0.5, 0.01), ohms(0, 0.1)),
+      referenceTemperature: temperature,
+    }),
+  },
+);
+
+export const windingInput: fc.Arbitrary<WindingInput> = fc
+  .tuple(readings, statements, reference)
+  .map(([three, stated, compared]) => ({ readings: three, ...stated, ...compared }));
+
+/** The usual visit to a motor: four leads, nothing to compare with. */
+export const plainWinding: fc.Arbitrary<WindingInput> = fc
+  .record({ readings, leads: fc.constantFrom('four' as const, 'four' as const, 'zeroed' as const) })
+  .map((input): WindingInput => input);

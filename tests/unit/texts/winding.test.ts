@@ -1,0 +1,26 @@
+import fc from 'fast-check';
+import { expect, it } from 'vitest';
+import { assessWinding, ohms } from '../../../src/calc/index.ts';
+import { windingFindings, windingSteps } from '../../../src/texts/winding.ts';
+import { windingInput } from '../../support/arbitrary-winding.ts';
+import { runs } from '../../support/runs.ts';
+import { sayAll } from '../../support/sentences.ts';
+
+it('any assessment of a winding is told in clean sentences, and every code is met', () => {
+  const met = new Set<string>();
+  fc.assert(
+    fc.property(windingInput, (input) => {
+      for (const code of sayAll(assessWinding(input), windingFindings, windingSteps)) met.add(code);
+    }),
+    { numRuns: Math.max(runs, 5000) },
+  );
+  const unmet = [windingFindings, windingSteps].flatMap((one) => Object.keys(one)).filter((code) => !met.has(code));
+  expect(unmet).toEqual([]);
+});
+
+it('a reading in milliohms with two leads is undecided and asks for a four-wire measurement', () => {
+  const readings = { UV: ohms(0.0123, 1e-4), VW: ohms(0.0124, 1e-4), WU: ohms(0.0123, 1e-4) };
+  const { verdict, next } = assessWinding({ readings, leads: 'zeroed' });
+  expect(verdict).toBe('undecided');
+  expect(next.map((step) => windingSteps[step.code](step)).join(' ')).toContain('four-wire measurement');
+});
