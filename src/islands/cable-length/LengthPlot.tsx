@@ -1,0 +1,51 @@
+import { formatRounded } from '../../calc/index.ts';
+import { Band } from '../plot/Band.tsx';
+import { Curve } from '../plot/Curve.tsx';
+import { decadesAround } from '../plot/domain.ts';
+import { plotFrame } from '../plot/frame.ts';
+import { LimitLine } from '../plot/LimitLine.tsx';
+import { Plot } from '../plot/Plot.tsx';
+import { Points } from '../plot/Points.tsx';
+import type { LengthPlotData } from './length-plot-data.ts';
+
+/** What a new cable of this build has at least, over its length, with the point after a trip and the reading. */
+export function LengthPlot({ least, most, point, taken, rows }: LengthPlotData) {
+  const ohms = [...least, ...most].map(([, value]) => value);
+  const frame = plotFrame(
+    {
+      kind: 'log10',
+      domain: [least[0]?.[0] ?? 1, least.at(-1)?.[0] ?? 10],
+      label: 'length of the run',
+      format: (metres) => formatRounded(metres, 'm'),
+      ticks: [0, 3, 6].flatMap((index) => least[index]?.[0] ?? []),
+    },
+    {
+      kind: 'log10',
+      domain: decadesAround([...ohms, point, ...(taken ? [taken[1]] : [])]),
+      label: 'one core to all else',
+      format: (value) => formatRounded(value, 'Ω'),
+    },
+    // Room for the last length at the corner.
+    { right: 330 },
+  );
+  return (
+    <Plot
+      id="cable-length-plot"
+      title="Insulation resistance over the length of the run"
+      desc={`What a new cable of this build has at least falls with its length. ${rows.map(([length, low]) => `${length}: ${low}`).join('; ')}.`}
+      frame={frame}
+      caption="Shaded: the least value of a new cable, from the lowest to the highest constant, at the temperature of the tables. Dot: your reading as it was taken."
+      table={{
+        summary: 'The curve as a table',
+        head: ['Length', 'New cable, lowest constant', 'New cable, highest constant'],
+        rows,
+      }}
+    >
+      <Band frame={frame} upper={most} lower={least} look="spread" />
+      <Curve frame={frame} points={least} />
+      <Curve frame={frame} points={most} look="dashed" />
+      <LimitLine frame={frame} at={point} text={`${formatRounded(point, 'Ω')} after a trip`} />
+      {taken && <Points frame={frame} points={[{ x: taken[0], y: taken[1], shape: 'dot' }]} />}
+    </Plot>
+  );
+}
