@@ -4,6 +4,7 @@ import cable from '../../content/limits/cable.json' with { type: 'json' };
 import formEntries from '../../content/limits/form-entries.json' with { type: 'json' };
 import instruments from '../../content/limits/instruments.json' with { type: 'json' };
 import insulation from '../../content/limits/insulation.json' with { type: 'json' };
+import liveWork from '../../content/limits/live-work.json' with { type: 'json' };
 import protectiveConductor from '../../content/limits/protective-conductor.json' with { type: 'json' };
 import residualVoltage from '../../content/limits/residual-voltage.json' with { type: 'json' };
 import temperature from '../../content/limits/temperature.json' with { type: 'json' };
@@ -12,6 +13,7 @@ import winding from '../../content/limits/winding.json' with { type: 'json' };
 
 const all = {
   ...residualVoltage.limits,
+  ...liveWork.limits,
   ...bridge.limits,
   ...insulation.limits,
   ...testVoltage.limits,
