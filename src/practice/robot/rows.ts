@@ -2,7 +2,6 @@ import {
   type Phase,
   type Phases,
   parseReading,
-  phases,
   type Quantity,
   type Reading,
   type StageReadings,
@@ -10,6 +9,7 @@ import {
 } from '../../calc/index.ts';
 import { type AxisState, cableFree, leadsOff } from '../../simulator/axis-state.ts';
 import type { Measurement, Mode } from '../../simulator/measure.ts';
+import { bondedExcept } from '../bonds.ts';
 import type { World } from '../world.ts';
 
 const zeroed = { zeroed: true };
@@ -55,11 +55,7 @@ export function cableRow(world: World): StageReadings {
 /** PE core, screen and the cores that are not measured joined to ground. */
 export function bondedRow(world: World): Phases<Reading> {
   const one = (phase: Phase) => {
-    const others = ['PE', 'screen', ...phases.filter((other) => other !== phase)];
-    world.change((state) => ({
-      ...cableFree(state),
-      jumpers: others.map((core): [string, string] => [`cable.drive.${core}`, 'ground']),
-    }));
+    world.change((state) => ({ ...cableFree(state), jumpers: bondedExcept(phase) }));
     return typedBack(world.measure('insulation', `cable.drive.${phase}`, 'ground', discharged));
   };
   const readings = { U: one('U'), V: one('V'), W: one('W') };
