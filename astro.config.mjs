@@ -1,6 +1,8 @@
+import { satteri } from '@astrojs/markdown-satteri';
 import mdx from '@astrojs/mdx';
 import preact from '@astrojs/preact';
 import { defineConfig } from 'astro/config';
+import { linkTerms, readGlossary } from './src/glossary/link-terms.ts';
 
 /** What only the tables print stays out of the modules: a calculator needs the figures, not the remarks. */
 const limitsWithoutRemarks = {
@@ -12,11 +14,15 @@ const limitsWithoutRemarks = {
   },
 };
 
+// A static host may serve the site below a folder: SITE_BASE=/fieldbook/ npm run build.
+const base = process.env.SITE_BASE ?? '/';
+const processor = satteri({ mdastPlugins: [linkTerms(readGlossary(import.meta.dirname), base)] });
+
 export default defineConfig({
-  // A static host may serve the site below a folder: SITE_BASE=/fieldbook/ npm run build.
-  base: process.env.SITE_BASE ?? '/',
+  base,
   outDir: process.env.SITE_OUT ?? './dist',
   trailingSlash: 'always',
+  markdown: { processor },
   integrations: [mdx(), preact()],
   build: { inlineStylesheets: 'never' },
   // Nothing inline: the pages must work under a Content-Security-Policy that allows no inline script.

@@ -3,6 +3,7 @@ import { file, glob } from 'astro/loaders';
 import { articleSchema } from './schemas/article.ts';
 import { visitCaseSchema } from './schemas/case.ts';
 import { exerciseSetSchema } from './schemas/exercise.ts';
+import { glossarySchema } from './schemas/glossary.ts';
 import { limitTopicSchema } from './schemas/limit.ts';
 import { sourceSchema } from './schemas/source.ts';
 
@@ -11,6 +12,7 @@ export const collections = {
     loader: glob({ base: 'content/articles', pattern: '**/*.mdx' }),
     schema: articleSchema,
   }),
+  glossary: defineCollection({ loader: glob({ base: 'content/glossary', pattern: '*.json' }), schema: glossarySchema }),
   limits: defineCollection({ loader: glob({ base: 'content/limits', pattern: '*.json' }), schema: limitTopicSchema }),
   sources: defineCollection({ loader: file('content/sources/sources.json'), schema: sourceSchema }),
   exercises: defineCollection({
