@@ -42,7 +42,6 @@ export function formatFigure(value: number, unit: Unit): string {
   switch (unit) {
     case '×':
       return `${numeral(value)}\u00a0times`;
-    case 's':
     case 'axes':
     case 'counts':
     case 'characters':
@@ -53,7 +52,8 @@ export function formatFigure(value: number, unit: Unit): string {
     case 'C':
     case 'J':
     case 'B':
-      // Amperes, bytes, coulombs and joules take the same prefixes as ohms.
+    case 's':
+      // Amperes, bytes, coulombs, joules and seconds take the same prefixes as ohms.
       return tidy(formatQuantity(value, 'Ω').replace('Ω', unit));
     case 'Ω·m':
       return tidy(formatQuantity(value, 'Ω').replace('Ω', unit));
