@@ -13,6 +13,7 @@ interface StepResult {
 const steps = [
   { name: 'types', script: 'check:types', counted: false },
   { name: 'style', script: 'check:style', counted: false },
+  { name: 'audit', script: 'audit', counted: false },
   { name: 'build', script: 'build', counted: false },
   { name: 'unit', script: 'test:unit', counted: true },
   { name: 'reference', script: 'test:reference', counted: true },

@@ -1,0 +1,59 @@
+import { readFileSync } from 'node:fs';
+import { join } from 'node:path';
+import { describe, expect, test } from 'vitest';
+import { root } from '../tools/paths.ts';
+
+// What `npm audit` asks the registry is asked by `npm run audit`; this is what can be known without it.
+
+interface Locked {
+  resolved?: string;
+  integrity?: string;
+  hasInstallScript?: boolean;
+  license?: string;
+  link?: boolean;
+}
+
+const manifest = JSON.parse(readFileSync(join(root, 'package.json'), 'utf8'));
+const packages: [path: string, Locked][] = Object.entries<Locked>(
+  JSON.parse(readFileSync(join(root, 'package-lock.json'), 'utf8')).packages,
+).filter(([path]) => path !== '');
+
+/** They reach the reader's browser. */
+const shipped = [
+  'preact',
+  'idb',
+  'fflate',
+  'uqr',
+  'zod',
+  'pagefind',
+  'workbox-core',
+  'workbox-precaching',
+  'workbox-routing',
+  'workbox-strategies',
+  '@fontsource/atkinson-hyperlegible-next',
+  '@fontsource/atkinson-hyperlegible-mono',
+];
+
+describe('the lockfile', () => {
+  test('takes every package from the npm registry, pinned by its hash', () => {
+    // Without an address the package comes from the registry that npm is set to; its hash says that it is the same one.
+    const elsewhere = (address = 'https://registry.npmjs.org/') => !address.startsWith('https://registry.npmjs.org/');
+    const astray = packages.filter(
+      ([, { resolved, integrity, link }]) => link || elsewhere(resolved) || !integrity?.startsWith('sha512-'),
+    );
+    expect(astray.map(([path]) => path)).toEqual([]);
+  });
+
+  test('lets no package run a script of its own at installation but those that are allowed', () => {
+    const allowed = Object.keys(manifest.allowScripts);
+    const running = packages.filter(([, { hasInstallScript }]) => hasInstallScript).map(([path]) => path);
+    // What only other systems install, such as watchers for one kind of computer, is optional and stays off here.
+    const unknown = running.filter((path) => !allowed.some((name) => path.endsWith(`node_modules/${name}`)));
+    expect(unknown.filter((path) => !path.endsWith('/fsevents'))).toEqual([]);
+  });
+
+  test.each(shipped)('%s, which reaches the reader, has a permissive licence', (name) => {
+    const entry = packages.find(([path]) => path === `node_modules/${name}`);
+    expect(entry?.[1].license).toMatch(/^(MIT|ISC|Apache-2\.0|OFL-1\.1|BSD-\d-Clause)$/);
+  });
+});
