@@ -19,12 +19,20 @@ export function listed(text: string, field: string): string[] {
   return lines.split('\n').flatMap((line) => (/^ *- (.*)$/.exec(line)?.[1] ? [line.replace(/^ *- /, '')] : []));
 }
 
-/** What the author typed for the reader: captions stay, imports, components and computed values go. */
+/** What the author typed for the reader: captions stay; imports, components, readings of examples and computed values go. */
 export function typedProse(text: string): string {
   const { body } = splitArticle(text);
   const withoutCode = body.replace(/^(import|export) .*$/gm, '');
-  const withCaptions = withoutCode.replace(/<Figure caption="([^"]*)">/g, '$1');
+  const withoutReadings = withoutCode.replace(/<Reading>[^<]*<\/Reading>/g, ' … ');
+  const withCaptions = withoutReadings.replace(/<Figure caption="([^"]*)">/g, '$1');
   return withCaptions.replace(/<[A-Z/a-z][^>]*>/g, ' ').replace(/\{[^{}]*\}/g, ' … ');
+}
+
+/** What the front matter says to the reader. */
+export function matterProse(text: string): string {
+  const line = (field: string) => new RegExp(`^${field}: (.*)$`, 'm').exec(splitArticle(text).matter)?.[1] ?? '';
+  const lines = [line('title'), line('summary'), line('audience')];
+  return [...lines, ...listed(text, 'preconditions'), ...listed(text, 'cannotTell')].join('\n');
 }
 
 export function wordCount(prose: string): number {

@@ -1,14 +1,41 @@
-/** A figure with an electrical, temperature or percent unit, or with a bare prefix as people note readings (600k). */
-const numberWithUnit = /[−-]?\d+(?:[.,]\d+)*\s?(?:(?:[TGMkmµ]?Ω|[kmµ]?V|[kmµ]?A|°[CF]|%)(?![\p{L}\p{N}])|[kMG]\b)/gu;
+/** Electrical, thermal, mechanical and time units, percent, or a bare prefix as people note readings (600k). */
+const units = [
+  '[TGMkmµ]?Ω',
+  '[kmµ]?V(?:/µs)?',
+  '[kmµ]?A',
+  '[kmµ]?W',
+  '[kM]?Hz',
+  '[µn]?F',
+  '[mµ]?H',
+  'k?J',
+  'N·?m',
+  '°[CF]?',
+  '%',
+  'percent',
+  '[mµn]?s',
+  'min',
+  'h',
+  '(?:milli|micro|kilo|mega)?(?:ohm|volt|ampere|watt|second|metre)s?',
+  '(?:minute|hour|day|week|month|year|degree)s?',
+  '[kcmµ]?m',
+  'k?g',
+];
+const numeral = '[−-]?\\d+(?:[.,]\\d+)*';
+const numberWithUnit = new RegExp(`${numeral}[\\s-]?(?:(?:${units.join('|')})(?![\\p{L}\\p{N}])|[kMG]\\b)`, 'gu');
+
+/** The same in words: "five minutes". "One second" may be the other one, so a single one is left out. */
+const inWords =
+  /\b(?:two|three|four|five|six|seven|eight|nine|ten|twelve|fifteen|twenty|thirty|forty|fifty|sixty|hundred|thousand|million)[ -](?:megohms?|ohms?|volts?|amperes?|watts?|degrees|percent|milliseconds|seconds|minutes|hours|days|weeks|months|years|metres)\b/gi;
 
 /** Figures with units that stand in a text as typed, with an ordinary space. */
 export function typedNumbers(text: string): string[] {
-  return [...text.replace(/\u00a0|&nbsp;/g, ' ').matchAll(numberWithUnit)].map((match) => match[0]);
+  const plain = text.replace(/\u00a0|&nbsp;/g, ' ');
+  return [...plain.matchAll(numberWithUnit), ...plain.matchAll(inWords)].map((match) => match[0]);
 }
 
 /**
- * What may be typed in an article, with the reason. Everything else comes from content/limits through `Limit`, or is
- * computed in braces.
+ * What may be typed in an article, with the reason. Everything else comes from content/limits through `Limit`, is a
+ * reading of an invented example in `Reading`, or is computed in braces.
  */
 export const allowedNumbers: Record<string, string> = {
   '600k': 'shows how an over-range reading is noted; no limit',
