@@ -1,0 +1,10 @@
+import { readFileSync } from 'node:fs';
+import { join } from 'node:path';
+import { expect, test } from 'vitest';
+import { root } from '../tools/paths.ts';
+import { securityPolicy } from '../tools/security-policy.ts';
+
+test('the headers that DEVELOPERS.md gives to hosts are those that the site is tested under', () => {
+  const page = readFileSync(join(root, 'DEVELOPERS.md'), 'utf8');
+  expect(page).toContain(`Content-Security-Policy: ${securityPolicy}\n`);
+});
