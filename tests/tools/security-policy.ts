@@ -3,7 +3,7 @@
  * that an inline script, an inline style or a request to another host fails a test.
  * 'wasm-unsafe-eval' lets the search compile its WebAssembly; it allows no JavaScript evaluation.
  */
-export const securityPolicy = [
+const securityPolicy = [
   "default-src 'none'",
   "script-src 'self' 'wasm-unsafe-eval'",
   "style-src 'self'",
@@ -16,3 +16,12 @@ export const securityPolicy = [
   "form-action 'none'",
   "frame-ancestors 'self'",
 ].join('; ');
+
+/** What is sent with every file; DEVELOPERS.md gives the same to other hosts. */
+export const securityHeaders: Record<string, string> = {
+  'Content-Security-Policy': securityPolicy,
+  'X-Content-Type-Options': 'nosniff',
+  'Referrer-Policy': 'no-referrer',
+  'Permissions-Policy': 'camera=(), microphone=(), geolocation=()',
+  'Cross-Origin-Opener-Policy': 'same-origin',
+};

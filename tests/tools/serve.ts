@@ -3,7 +3,7 @@ import { createServer, type IncomingMessage, type Server, type ServerResponse } 
 import type { AddressInfo } from 'node:net';
 import { join } from 'node:path';
 import sirv from 'sirv';
-import { securityPolicy } from './security-policy.ts';
+import { securityHeaders } from './security-policy.ts';
 
 export interface ServeOptions {
   /** The built site. */
@@ -66,12 +66,11 @@ function notFound(response: ServerResponse, folder: string): void {
   const page = join(folder, '404.html');
   const body = existsSync(page) ? readFileSync(page) : 'Page not found\n';
   const type = existsSync(page) ? 'text/html; charset=utf-8' : 'text/plain; charset=utf-8';
-  response.writeHead(404, { 'Content-Type': type, 'Content-Security-Policy': securityPolicy }).end(body);
+  response.writeHead(404, { 'Content-Type': type, ...securityHeaders }).end(body);
 }
 
 function setHeaders(response: ServerResponse, path: string): void {
-  response.setHeader('Content-Security-Policy', securityPolicy);
-  response.setHeader('X-Content-Type-Options', 'nosniff');
+  for (const [name, value] of Object.entries(securityHeaders)) response.setHeader(name, value);
   // The search index has endings of its own, which no list of types knows.
   if (/\.(pagefind|pf_\w+)$/.test(path)) response.setHeader('Content-Type', 'application/octet-stream');
 }
