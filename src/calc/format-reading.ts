@@ -11,8 +11,14 @@ const prefixes: [number, string][] = [
 ];
 
 /** Prefixes people use with a unit: nobody writes m°C or k%. */
-const smallestExponent: Record<Unit, number> = { Ω: -6, V: -3, '°C': 0, '%': 0, counts: 0, min: 0, m: 0, mm: 0 };
-const largestExponent: Record<Unit, number> = { Ω: 12, V: 3, '°C': 0, '%': 0, counts: 0, min: 0, m: 3, mm: 0 };
+const smallestExponent: Record<Unit, number> = {
+  ...{ Ω: -6, V: -3, '°C': 0, '%': 0, counts: 0, min: 0, m: 0, mm: 0 },
+  ...{ s: -3, F: -6, J: -3, C: -6 },
+};
+const largestExponent: Record<Unit, number> = {
+  ...{ Ω: 12, V: 3, '°C': 0, '%': 0, counts: 0, min: 0, m: 3, mm: 0 },
+  ...{ s: 0, F: 0, J: 3, C: 0 },
+};
 
 /** A reading as a person would note it: `450 kΩ`, `>550 MΩ`, `OL`; empty for a missing one. `parseReading` reads it back. */
 export function formatReading(reading: Reading): string {

@@ -1,10 +1,12 @@
 export * from './assessment.ts';
 export * from './bridge.ts';
+export * from './bridge-diode.ts';
 export type { Rail, RailCode } from './bridge-rail.ts';
 export * from './cable-insulation.ts';
 export * from './cable-length.ts';
 export { type Conductor, conductors, temperatureFactor } from './conductor-temperature.ts';
 export { dewPoint } from './dew-point.ts';
+export type { DiodeRail } from './diode-rail.ts';
 export { type DischargeCode, judgeDischarge } from './discharged.ts';
 export { formatQuantity, formatReading, formatRounded } from './format-reading.ts';
 export { assessInsulation } from './insulation.ts';

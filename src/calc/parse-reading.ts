@@ -10,6 +10,9 @@ export type ParseResult = { ok: true; reading: Reading } | { ok: false; error: R
 /** The longest text that can be one reading; longer is a paste into the wrong place. */
 const longest = 40;
 
+/** What may be below zero: a diode test beside a charged bus is, and that must be told, not refused. */
+const signed: readonly Quantity[] = ['temperature', 'diode'];
+
 const overRangeWord =
   /^(?:[o0]\.?l\.?|\.ol|over ?load|over[ -]?range|inf(?:inity)?|∞)(?: ?(?:[kMGT]?(?:Ω|ohms?)?|m?V))?$/i;
 const underRangeWord = /^under[ -]?range$/i;
@@ -84,8 +87,8 @@ function parseValue(typed: string, quantity: Quantity, bareUnit: string): ParseR
   // A degree sign alone says nothing about the scale: the form's own choice holds.
   const unitText = unitTyped.trim().replace(/^°$/, '') || bareUnit;
   if (number.kind === 'invalid') return fail('not-a-number');
-  if (sign === '-' && quantity !== 'temperature') return fail('negative');
-  const { unit, bareNumber, meaning } = quantityRules[quantity];
+  if (sign === '-' && !signed.includes(quantity)) return fail('negative');
+  const { unit, bareNumber, asked = [], meaning } = quantityRules[quantity];
   const unitMeaning = unitText === '' ? ({ kind: 'scale', exponent: 0 } as const) : meaning(unitText);
   if (unitMeaning.kind === 'unknown') {
     const other = quantityOfUnit(unitText);
@@ -103,10 +106,16 @@ function parseValue(typed: string, quantity: Quantity, bareUnit: string): ParseR
   const plain = written(number.digits);
   if (unitText === '' && !bareNumber) {
     if (Number(number.digits) === 0) return { ok: true, reading: { kind: 'value', value: 0, unit } };
-    return fail('unit-missing', [`${plain} Ω`, `${plain} kΩ`, `${plain} MΩ`]);
+    return fail(
+      'unit-missing',
+      asked.map((symbol) => `${plain} ${symbol}`),
+    );
   }
   if (unitMeaning.kind === 'milli-or-mega') {
-    return fail('milli-or-mega', quantity === 'voltage' ? [`${plain} mV`] : [`${plain} mΩ`, `${plain} MΩ`]);
+    return fail(
+      'milli-or-mega',
+      quantity === 'voltage' || quantity === 'diode' ? [`${plain} mV`] : [`${plain} mΩ`, `${plain} MΩ`],
+    );
   }
   // One decimal numeral with its exponent is rounded once, so that `2.2 MΩ` and `2200k` are the same number.
   const shift = exponent + (unitMeaning.kind === 'scale' ? unitMeaning.exponent : 0);

@@ -4,10 +4,13 @@ import type { Unit } from './reading.ts';
 export type Quantity =
   | 'resistance'
   | 'voltage'
+  | 'diode'
   | 'temperature'
   | 'percent'
   | 'counts'
   | 'duration'
+  | 'seconds'
+  | 'capacitance'
   | 'length'
   | 'diameter';
 
@@ -27,6 +30,8 @@ interface QuantityRule {
   accepts: LimitId;
   /** Whether a bare number is understood to be in the base unit. Never for resistance: k, M and Ω are all usual. */
   bareNumber: boolean;
+  /** The units offered where one is missing. */
+  asked?: string[];
   /** Whether an instrument can show over-range for it. */
   overRange: boolean;
   meaning: (unitText: string) => UnitMeaning;
@@ -67,6 +72,7 @@ export const quantityRules: Record<Quantity, QuantityRule> = {
     example: '450k, 2.2 MΩ, 2M2, OL or >550M',
     accepts: 'entry-resistance',
     bareNumber: false,
+    asked: ['Ω', 'kΩ', 'MΩ'],
     overRange: true,
     meaning: (text) => lookUp(text, resistanceWords),
   },
@@ -74,6 +80,14 @@ export const quantityRules: Record<Quantity, QuantityRule> = {
     unit: 'V',
     example: '0.02, 500 V, 30 mV or 1 kV',
     accepts: 'entry-voltage',
+    bareNumber: true,
+    overRange: true,
+    meaning: (text) => lookUp(text, voltageWords),
+  },
+  diode: {
+    unit: 'V',
+    example: '0.412, 412 mV or OL',
+    accepts: 'entry-diode',
     bareNumber: true,
     overRange: true,
     meaning: (text) => lookUp(text, voltageWords),
@@ -113,6 +127,36 @@ export const quantityRules: Record<Quantity, QuantityRule> = {
         [/^(m|min|mins|minutes?)$/i, scale(0)],
         [/^(s|secs?|seconds?)$/i, { kind: 'convert', toBase: (seconds) => seconds / 60 }],
         [/^(h|hrs?|hours?)$/i, { kind: 'convert', toBase: (hours) => hours * 60 }],
+      ]),
+  },
+  seconds: {
+    unit: 's',
+    example: '30, 30 s or 2 min',
+    accepts: 'entry-seconds',
+    bareNumber: true,
+    overRange: false,
+    meaning: (text) =>
+      lookUp(text, [
+        [/^(s|secs?|seconds?)$/i, scale(0)],
+        [/^(ms|milliseconds?)$/, scale(-3)],
+        [/^(min|mins|minutes?)$/i, { kind: 'convert', toBase: (minutes) => minutes * 60 }],
+        [/^(h|hrs?|hours?)$/i, { kind: 'convert', toBase: (hours) => hours * 3600 }],
+      ]),
+  },
+  capacitance: {
+    unit: 'F',
+    example: '1500 µF, 1.5 mF or 0.0015 F',
+    accepts: 'entry-capacitance',
+    bareNumber: false,
+    asked: ['µF', 'mF'],
+    overRange: false,
+    // MFD, MF and mfd stand for micro on old labels and for milli elsewhere: not read.
+    meaning: (text) =>
+      lookUp(text, [
+        [/^(F|farads?)$/, scale(0)],
+        [/^(mF|millifarads?)$/, scale(-3)],
+        [/^(u[Ff]?|[Mm]icrofarads?)$/, scale(-6)],
+        [/^(nF|nanofarads?)$/, scale(-9)],
       ]),
   },
   length: {

@@ -46,10 +46,12 @@ export function formatFigure(value: number, unit: Unit): string {
     case 'counts':
     case 'characters':
     case 'entries':
+    case 'years':
     case 'MΩ·kft':
       return `${numeral(value)}\u00a0${unit}`;
     case 'A':
     case 'C':
+    case 'F':
     case 'J':
     case 'B':
     case 's':

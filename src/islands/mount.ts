@@ -8,6 +8,7 @@ const load: Record<CalculatorName, () => Promise<ComponentType<IslandProps>>> = 
   bridge: () => import('./bridge/BridgeCalculator.tsx').then((m) => m.BridgeCalculator),
   insulation: () => import('./insulation/InsulationCalculator.tsx').then((m) => m.InsulationCalculator),
   isolation: () => import('./isolation/IsolationCalculator.tsx').then((m) => m.IsolationCalculator),
+  'bridge-diode': () => import('./bridge-diode/BridgeDiodeCalculator.tsx').then((m) => m.BridgeDiodeCalculator),
   winding: () => import('./winding/WindingCalculator.tsx').then((m) => m.WindingCalculator),
   'test-voltage': () => import('./test-voltage/TestVoltageCalculator.tsx').then((m) => m.TestVoltageCalculator),
   'cable-length': () => import('./cable-length/CableLengthCalculator.tsx').then((m) => m.CableLengthCalculator),

@@ -14,8 +14,18 @@ const railY = { plus: 30, minus: 334 };
 const middle = 182;
 const center = { plus: 96, minus: 268 };
 
+interface Props {
+  positions: readonly Position[];
+  title?: string;
+  caption?: string;
+}
+
 /** The output stage with each reading at the switch that it passes through. */
-export function BridgeSchematic({ positions }: { positions: readonly Position[] }) {
+export function BridgeSchematic({
+  positions,
+  title = 'Output stage with your six readings',
+  caption = 'Each reading stands at the switch that it passes through.',
+}: Props) {
   return (
     <figure class="live-figure">
       <svg
@@ -24,7 +34,7 @@ export function BridgeSchematic({ positions }: { positions: readonly Position[] 
         role="img"
         aria-labelledby="bridge-drawing-title bridge-drawing-text"
       >
-        <title id="bridge-drawing-title">Output stage with your six readings</title>
+        <title id="bridge-drawing-title">{title}</title>
         <desc id="bridge-drawing-text">{positions.map(inWords).join(' ')}</desc>
         <path class="rail" d={`M16 ${railY.plus}H344M16 ${railY.minus}H344`} />
         <text x="16" y={railY.plus - 9} class="strong">
@@ -45,7 +55,7 @@ export function BridgeSchematic({ positions }: { positions: readonly Position[] 
           </g>
         ))}
       </svg>
-      <figcaption>Each reading stands at the switch that it passes through.</figcaption>
+      <figcaption>{caption}</figcaption>
     </figure>
   );
 }

@@ -3,7 +3,14 @@ import type { FindingSentences, StepSentences } from '../../texts/sentences.ts';
 import { type FormField, isBlank, type Typed } from './field.ts';
 import { type FieldError, type ReadForm, readForm } from './read-form.ts';
 
-export type CalculatorName = 'bridge' | 'insulation' | 'isolation' | 'winding' | 'test-voltage' | 'cable-length';
+export type CalculatorName =
+  | 'bridge'
+  | 'bridge-diode'
+  | 'insulation'
+  | 'isolation'
+  | 'winding'
+  | 'test-voltage'
+  | 'cable-length';
 
 /** All that a calculator is, apart from its looks. */
 export interface CalculatorForm<

@@ -6,6 +6,7 @@ export const calculatorNames: readonly CalculatorName[] = [
   'insulation',
   'isolation',
   'winding',
+  'bridge-diode',
   'test-voltage',
   'cable-length',
 ];

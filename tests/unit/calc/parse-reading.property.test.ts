@@ -18,6 +18,7 @@ const shown = (quantity: Quantity) => {
   const largest = {
     resistance: 12,
     voltage: 3,
+    diode: 0,
     temperature: 0,
     percent: 0,
     counts: 0,

@@ -65,6 +65,7 @@ describe('a blank form', () => {
 const readable: Record<Quantity, string[]> = {
   resistance: ['', 'OL', '>550M', '>2k', '<1k', '<300M', '450k', '46,1 kΩ', '3.2 MΩ', '180M', '2.4G', '0.3 Ω', '0'],
   voltage: ['', '0', '0.02', '30', '500 V', '1 kV', 'OL', '<2 V'],
+  diode: ['', '0.41', '412 mV', 'OL', '0.002', '-0.3', '>2'],
   temperature: ['', '25', '77 °F', '-5', '85', '120 °C'],
   percent: ['', '10', '55 %', '100'],
   counts: ['', '3'],

@@ -1,0 +1,157 @@
+import { type Assessment, type Finding, finding, type Step, step, verdictOf } from './assessment.ts';
+import { assessBridge, suspectPositions } from './bridge.ts';
+import type { Rail } from './bridge-rail.ts';
+import { type AgreementCode, compareTests } from './diode-agreement.ts';
+import { type DiodeRail, type DiodeRailCode, diodePositions, judgeDiodeRail } from './diode-rail.ts';
+import { type DischargeCode, judgeDischarge } from './discharged.ts';
+import type { Instrument } from './interval.ts';
+import { type Phases, phases } from './phases.ts';
+import type { Reading } from './reading.ts';
+
+export type BridgeDiodeCode =
+  | DischargeCode
+  | DiodeRailCode
+  | AgreementCode
+  | 'diode-negative'
+  | 'diode-drifting'
+  | 'diode-steadiness-not-stated'
+  | 'motor-leads-connected'
+  | 'motor-leads-not-stated'
+  | 'diode-more-than-one'
+  | 'diode-blind-to-leaks'
+  | 'diode-failed'
+  | 'diode-passed';
+
+export type BridgeDiodeStepCode =
+  | 'measure-bus'
+  | 'wait-and-measure-bus'
+  | 'discharge-residual'
+  | 'take-motor-leads-off'
+  | 'state-motor-leads'
+  | 'let-readings-settle'
+  | 'measure-missing'
+  | 'exchange-leads'
+  | 'hold-tips-together'
+  | 'repeat-position'
+  | 'repeat-more-exactly'
+  | 'take-resistances'
+  | 'complete-resistances'
+  | 'repeat-both-tests'
+  | 'compare-known-good'
+  | 'replace-complete-drive'
+  | 'test-motor-and-cable'
+  | 'test-insulation-next';
+
+/**
+ * The output stage by the diode test of a multimeter, readings in V. `forward`: red on the terminal and black on DC+,
+ * or red on DC− and black on the terminal. `reverse`: leads exchanged. `busVoltage` (V) is measured just before, and
+ * the motor leads are off. `instrument` describes the diode range. `resistance` is the other variant of the check, in
+ * Ω, where it was taken too. Common practice, no source; decision rule: JCGM 106:2012.
+ */
+export interface BridgeDiodeInput {
+  busVoltage: Reading;
+  motorLeads: 'off' | 'connected' | 'not-stated';
+  steadiness: 'steady' | 'drifting' | 'not-stated';
+  plus: DiodeRail;
+  minus: DiodeRail;
+  instrument?: Instrument;
+  resistance?: { dcPlus: Phases<Reading>; dcMinus: Phases<Reading> };
+}
+
+export type BridgeDiodeAssessment = Assessment<BridgeDiodeCode, BridgeDiodeStepCode>;
+
+const rails: readonly Rail[] = ['plus', 'minus'];
+
+export function assessBridgeDiode(input: BridgeDiodeInput): BridgeDiodeAssessment {
+  const discharge = judgeDischarge(input.busVoltage);
+  const danger = chargedBus(input);
+  if (discharge.severity !== 'pass' || danger.length > 0) return conclude([discharge, ...danger]);
+  if (input.motorLeads === 'connected')
+    return conclude([finding('motor-leads-connected', 'undecided', { readings: ['motorLeads'] })]);
+  const positions = new Map(rails.map((rail) => [rail, diodePositions(rail, input[rail], input.instrument ?? {})]));
+  const judged: Finding<BridgeDiodeCode>[] = rails.flatMap((rail) => judgeDiodeRail(rail, positions.get(rail) ?? []));
+  const findings: Finding<BridgeDiodeCode>[] = [discharge, ...judged];
+  if (input.resistance === undefined) findings.push(finding('diode-blind-to-leaks', 'caution'));
+  else {
+    const { dcPlus, dcMinus } = input.resistance;
+    const { busVoltage, motorLeads } = input;
+    const { found, contradicted } = compareTests({
+      findings: judged,
+      diode: new Map([...positions].flatMap(([rail, list]) => list.map((one) => [rail + one.phase, one] as const))),
+      resistance: assessBridge({ busVoltage, motorLeads, dcPlus, dcMinus }),
+      readings: new Map(phases.flatMap((one) => [[`plus${one}`, dcPlus[one]] as const, [`minus${one}`, dcMinus[one]]])),
+    });
+    findings.splice(0, findings.length, ...findings.map((one) => withoutSuspects(one, contradicted)), ...found);
+  }
+  if (input.motorLeads === 'not-stated')
+    findings.push(finding('motor-leads-not-stated', 'undecided', { readings: ['motorLeads'] }));
+  if (input.steadiness === 'not-stated')
+    findings.push(finding('diode-steadiness-not-stated', 'undecided', { readings: ['steadiness'] }));
+  return conclude(findings);
+}
+
+/** What a charged bus does to the readings, whatever was measured before: the danger comes first. */
+function chargedBus({ steadiness, plus, minus }: BridgeDiodeInput): Finding<BridgeDiodeCode>[] {
+  const found: Finding<BridgeDiodeCode>[] = [];
+  const negative = Object.entries({ plus, minus }).flatMap(([rail, { forward, reverse }]) =>
+    phases.flatMap((phase) => [
+      ...(isNegative(forward[phase]) ? [`${rail}Forward${phase}`] : []),
+      ...(isNegative(reverse[phase]) ? [`${rail}Reverse${phase}`] : []),
+    ]),
+  );
+  if (negative.length > 0) found.push(finding('diode-negative', 'stop', { readings: negative }));
+  if (steadiness === 'drifting') found.push(finding('diode-drifting', 'stop', { readings: ['steadiness'] }));
+  return found;
+}
+
+const isNegative = (reading: Reading) => reading.kind === 'value' && reading.value < 0;
+
+/** What the other test contradicts proves nothing until it was repeated. */
+function withoutSuspects(one: Finding<BridgeDiodeCode>, contradicted: readonly string[]): Finding<BridgeDiodeCode> {
+  if (one.severity !== 'fail') return one;
+  const left = (one.names.suspects?.split(' ') ?? []).filter((id) => !contradicted.includes(id));
+  return left.length > 0
+    ? { ...one, names: { ...one.names, suspects: left.join(' ') } }
+    : { ...one, severity: 'caution' };
+}
+
+const stepAfter: Partial<Record<BridgeDiodeCode, BridgeDiodeStepCode[]>> = {
+  'bus-not-measured': ['measure-bus'],
+  'bus-not-discharged': ['wait-and-measure-bus'],
+  'bus-residual-voltage': ['discharge-residual'],
+  'diode-negative': ['wait-and-measure-bus'],
+  'diode-drifting': ['wait-and-measure-bus'],
+  'motor-leads-connected': ['take-motor-leads-off'],
+  'motor-leads-not-stated': ['state-motor-leads'],
+  'diode-steadiness-not-stated': ['let-readings-settle'],
+  'diode-incomplete': ['measure-missing'],
+  'diode-rows-swapped': ['exchange-leads'],
+  'diode-one-way': ['repeat-position'],
+  'diode-forward-open': ['repeat-position'],
+  'diode-all-alike': ['exchange-leads'],
+  'diode-short-possible': ['repeat-more-exactly'],
+  'diode-too-close': ['repeat-more-exactly'],
+  'diode-reverse-unclear': ['let-readings-settle', 'take-resistances'],
+  'diode-forward-all-open': ['hold-tips-together', 'compare-known-good'],
+  'diode-drop-unusual': ['compare-known-good'],
+  'tests-contradict': ['repeat-both-tests'],
+  'resistance-undecided': ['complete-resistances'],
+  'diode-blind-to-leaks': ['take-resistances'],
+  'diode-failed': ['replace-complete-drive', 'test-motor-and-cable'],
+  'diode-passed': ['test-insulation-next'],
+};
+
+function conclude(findings: Finding<BridgeDiodeCode>[]): BridgeDiodeAssessment {
+  const verdict = verdictOf(findings);
+  const summary: Finding<BridgeDiodeCode>[] = [];
+  if (verdict === 'no-go') {
+    if (suspectPositions(findings).length > 1) summary.push(finding('diode-more-than-one', 'caution'));
+    summary.push(finding('diode-failed', 'note'));
+  }
+  if (verdict === 'go') summary.push(finding('diode-passed', 'note'));
+  // A stage that is proven bad needs no finer test.
+  const kept = verdict === 'no-go' ? findings.filter(({ code }) => code !== 'diode-blind-to-leaks') : findings;
+  const all = [...kept, ...summary];
+  const codes = all.flatMap(({ code }) => stepAfter[code] ?? []);
+  return { verdict, findings: all, next: [...new Set(codes)].map((code): Step<BridgeDiodeStepCode> => step(code)) };
+}

@@ -1,0 +1,64 @@
+import { BridgeSchematic } from '../bridge/BridgeSchematic.tsx';
+import { Choices } from '../form/Choices.tsx';
+import { FormFrame } from '../form/FormFrame.tsx';
+import { MoreFields } from '../form/MoreFields.tsx';
+import { ReadingInput } from '../form/ReadingInput.tsx';
+import { ReadingRow } from '../form/ReadingRow.tsx';
+import { type IslandProps, useForm } from '../form/use-form.ts';
+import { busVoltage, diodeFields, meterFields, motorLeads, resistanceFields, steadiness } from './fields.ts';
+import { bridgeDiodeForm } from './form.ts';
+import { diodePositions } from './positions.ts';
+
+const { name } = bridgeDiodeForm;
+
+const rows = [
+  {
+    legend: 'DC+, conducting',
+    hint: 'Diode test. Red tip on the terminal, black on DC+. Type what the meter shows: 0.412, 412 mV, OL.',
+    fields: diodeFields('plus', 'Forward'),
+  },
+  { legend: 'DC+, blocking', hint: 'Red tip on DC+, black on the terminal.', fields: diodeFields('plus', 'Reverse') },
+  {
+    legend: 'DC−, conducting',
+    hint: 'Red tip on DC−, black on the terminal.',
+    fields: diodeFields('minus', 'Forward'),
+  },
+  { legend: 'DC−, blocking', hint: 'Red tip on the terminal, black on DC−.', fields: diodeFields('minus', 'Reverse') },
+];
+
+/** The check of a drive's output stage by diode test: twelve readings, and the six resistances beside them. */
+export function BridgeDiodeCalculator(props: IslandProps) {
+  const form = useForm(bridgeDiodeForm, props);
+  const { outcome } = form;
+  const assessment = outcome.state === 'judged' ? outcome.assessment : undefined;
+  return (
+    <FormFrame
+      {...props}
+      definition={bridgeDiodeForm}
+      label="Bridge by diode test"
+      form={form}
+      drawing={
+        <BridgeSchematic
+          positions={diodePositions(form.read, assessment)}
+          title="Output stage with the forward drops"
+          caption="The forward drop of each diode, at the switch that it belongs to."
+        />
+      }
+    >
+      <ReadingInput name={name} field={busVoltage} form={form} />
+      <Choices name={name} field={motorLeads} form={form} />
+      {rows.map(({ legend, hint, fields }) => (
+        <ReadingRow key={legend} name={name} legend={legend} hint={hint} fields={fields} form={form} />
+      ))}
+      <Choices name={name} field={steadiness} form={form} />
+      <MoreFields
+        name={name}
+        summary="Resistance readings, if you took them too (optional)"
+        hint="Resistance range, diodes blocking: red on DC+ and black on the terminal, or black on DC− and red on the terminal. They show leaks that the diode test passes."
+        fields={resistanceFields}
+        form={form}
+      />
+      <MoreFields name={name} summary="Accuracy of the diode test (optional)" fields={meterFields} form={form} />
+    </FormFrame>
+  );
+}

@@ -1,0 +1,55 @@
+import {
+  assessBridgeDiode,
+  type BridgeDiodeCode,
+  type BridgeDiodeInput,
+  type BridgeDiodeStepCode,
+  type DiodeRail,
+  missing,
+  type Phases,
+  type Rail,
+  type Reading,
+} from '../../calc/index.ts';
+import { bridgeDiodeFindings, bridgeDiodeSteps } from '../../texts/bridge-diode.ts';
+import type { CalculatorForm } from '../form/calculator-form.ts';
+import { instrumentOf } from '../form/instrument.ts';
+import type { ReadForm } from '../form/read-form.ts';
+import { busVoltage, diodeFields, meterFields, motorLeads, resistanceFields, steadiness } from './fields.ts';
+
+export function bridgeDiodeInput(read: ReadForm): BridgeDiodeInput {
+  const { readings, choices } = read;
+  const three = (prefix: string): Phases<Reading> => ({
+    U: readings[`${prefix}U`] ?? missing,
+    V: readings[`${prefix}V`] ?? missing,
+    W: readings[`${prefix}W`] ?? missing,
+  });
+  const rail = (name: Rail): DiodeRail => ({ forward: three(`${name}Forward`), reverse: three(`${name}Reverse`) });
+  const taken = resistanceFields.some(({ id }) => (readings[id] ?? missing).kind !== 'missing');
+  return {
+    busVoltage: readings.busVoltage ?? missing,
+    motorLeads: choices.motorLeads === 'off' || choices.motorLeads === 'connected' ? choices.motorLeads : 'not-stated',
+    steadiness:
+      choices.steadiness === 'steady' || choices.steadiness === 'drifting' ? choices.steadiness : 'not-stated',
+    plus: rail('plus'),
+    minus: rail('minus'),
+    instrument: instrumentOf(read),
+    ...(taken && { resistance: { dcPlus: three('plus'), dcMinus: three('minus') } }),
+  };
+}
+
+export const bridgeDiodeForm: CalculatorForm<BridgeDiodeCode, BridgeDiodeStepCode> = {
+  name: 'bridge-diode',
+  fields: [
+    busVoltage,
+    motorLeads,
+    ...diodeFields('plus', 'Forward'),
+    ...diodeFields('plus', 'Reverse'),
+    ...diodeFields('minus', 'Forward'),
+    ...diodeFields('minus', 'Reverse'),
+    steadiness,
+    ...resistanceFields,
+    ...meterFields,
+  ],
+  assess: (read) => assessBridgeDiode(bridgeDiodeInput(read)),
+  findingTexts: bridgeDiodeFindings,
+  stepTexts: bridgeDiodeSteps,
+};
