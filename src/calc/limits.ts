@@ -1,3 +1,4 @@
+import absorption from '../../content/limits/absorption.json' with { type: 'json' };
 import air from '../../content/limits/air.json' with { type: 'json' };
 import bridge from '../../content/limits/bridge.json' with { type: 'json' };
 import cable from '../../content/limits/cable.json' with { type: 'json' };
@@ -9,6 +10,7 @@ import protectiveConductor from '../../content/limits/protective-conductor.json'
 import residualVoltage from '../../content/limits/residual-voltage.json' with { type: 'json' };
 import temperature from '../../content/limits/temperature.json' with { type: 'json' };
 import testVoltage from '../../content/limits/test-voltage.json' with { type: 'json' };
+import trend from '../../content/limits/trend.json' with { type: 'json' };
 import winding from '../../content/limits/winding.json' with { type: 'json' };
 
 const all = {
@@ -24,6 +26,8 @@ const all = {
   ...formEntries.limits,
   ...winding.limits,
   ...cable.limits,
+  ...trend.limits,
+  ...absorption.limits,
 };
 
 export type LimitId = keyof typeof all;
