@@ -1,3 +1,4 @@
+import { voltageAfter } from '../calc/index.ts';
 import { axisNetwork } from './axis-network.ts';
 import type { AxisState } from './axis-state.ts';
 import type { FaultedAxis } from './faulted-axis.ts';
@@ -29,8 +30,8 @@ export function chargeAfter(elements: readonly Element[], capacitor: Capacitor, 
   const step = seconds / steps;
   let volts = capacitor.volts;
   for (let count = 0; count < steps; count += 1) {
-    const middle = volts * Math.exp((-rate(volts) * step) / 2);
-    volts *= Math.exp(-rate(middle) * step);
+    const middle = voltageAfter(volts, step / 2, 1 / rate(volts));
+    volts = voltageAfter(volts, step, 1 / rate(middle));
   }
   return volts;
 }

@@ -23,6 +23,8 @@ const shown = (quantity: Quantity) => {
     percent: 0,
     counts: 0,
     duration: 0,
+    seconds: 0,
+    capacitance: 0,
     length: 0,
     diameter: 0,
   }[quantity];

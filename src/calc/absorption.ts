@@ -1,0 +1,70 @@
+import { describeRatio, judgeIndex, ratioOf } from './absorption-index.ts';
+import {
+  type AbsorptionAssessment,
+  type AbsorptionCode,
+  type AbsorptionInput,
+  type AbsorptionStepCode,
+  absorptionTimes,
+} from './absorption-input.ts';
+import { describeShape } from './absorption-shape.ts';
+import { type Finding, finding, type Step, step, verdictOf } from './assessment.ts';
+import { limitValue } from './limits.ts';
+import { missing } from './reading.ts';
+import { testReminders } from './test-reminders.ts';
+
+/**
+ * A time-resistance test of one winding at one test voltage. The verdict is the polarization index alone, where
+ * IEEE 43 lets it speak: not above 5 GΩ after one minute, and not for small random-wound machines. Worse means a
+ * flatter curve; the level of the resistance is judged by `assessInsulation`, and an index without a sound level passes
+ * nothing. All readings of one test have one temperature, so that it cancels in the ratios; it is stated for later tests.
+ */
+export function assessAbsorption(input: AbsorptionInput): AbsorptionAssessment {
+  const at = (seconds: number) => input.readings[seconds] ?? missing;
+  const minute = limitValue('index-first-time');
+  const index = ratioOf(at(limitValue('index-last-time')), at(minute), input.instrument);
+  const ratio = ratioOf(at(minute), at(limitValue('ratio-first-time')), input.instrument);
+  const findings: Finding<AbsorptionCode>[] = [
+    ...judgeIndex(input, index),
+    ...describeRatio(ratio),
+    ...describeShape(input),
+    aboutTemperature(input),
+    ...testReminders(lastTime(input) / minute),
+  ];
+  return {
+    verdict: verdictOf(findings),
+    findings,
+    next: steps(findings),
+    ...(index !== undefined && { index }),
+    ...(ratio !== undefined && { ratio }),
+  };
+}
+
+function aboutTemperature({ temperature }: AbsorptionInput): Finding<AbsorptionCode> {
+  if (temperature.kind !== 'value') return finding('temperature-missing', 'caution');
+  return finding('temperature-stated', 'note', { numbers: { temperature: temperature.value } });
+}
+
+/** How long the voltage was on at least: to the last reading, and no less than to the one minute. */
+function lastTime({ readings }: AbsorptionInput): number {
+  const taken = absorptionTimes.filter((seconds) => (readings[seconds] ?? missing).kind !== 'missing');
+  return Math.max(limitValue('index-first-time'), ...taken);
+}
+
+const stepAfter: Partial<Record<AbsorptionCode, AbsorptionStepCode[]>> = {
+  'index-incomplete': ['read-to-ten-minutes'],
+  'index-below': ['clean-dry-repeat', 'compare-with-earlier-curve'],
+  'index-too-close': ['repeat-with-accuracy', 'compare-with-earlier-curve'],
+  'index-not-for-random-wound': ['judge-one-minute', 'compare-with-earlier-curve'],
+  'index-says-nothing': ['judge-one-minute', 'compare-with-earlier-curve'],
+  'one-minute-low': ['judge-one-minute'],
+  'curve-falls': ['clean-dry-repeat'],
+  'curve-flat': ['clean-dry-repeat'],
+  'curve-uneven': ['clean-dry-repeat'],
+  'temperature-missing': ['state-temperature'],
+};
+
+/** The winding is discharged before anything else is done with it. */
+function steps(findings: readonly Finding<AbsorptionCode>[]): Step<AbsorptionStepCode>[] {
+  const codes = new Set(findings.flatMap(({ code }) => stepAfter[code] ?? []));
+  return [step('discharge-winding' as const), ...[...codes].map((code) => step(code))];
+}

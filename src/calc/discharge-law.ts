@@ -1,0 +1,24 @@
+/**
+ * A capacitor that discharges into a resistance: V(t) = V0 · exp(−t/τ) with τ = R · C (any textbook of circuits).
+ * Volts, seconds, ohms, farads, joules and coulombs throughout; all arguments ≥ 0. Shared with the simulator.
+ */
+
+/** Voltage after `seconds`. An infinite time constant keeps the charge for ever. */
+export function voltageAfter(start: number, seconds: number, timeConstant: number): number {
+  return start * Math.exp(-seconds / timeConstant);
+}
+
+/** Seconds from `start` down to `end` volts; 0 where it is there already, Infinity where `end` is 0. */
+export function secondsUntil(start: number, end: number, timeConstant: number): number {
+  return start <= end ? 0 : timeConstant * Math.log(start / end);
+}
+
+/** Time constant from two voltages `seconds` apart, in s; Infinity where the second is not the lower one. */
+export function timeConstantBetween(first: number, second: number, seconds: number): number {
+  return second >= first ? Number.POSITIVE_INFINITY : seconds / Math.log(first / second);
+}
+
+/** E = C · V² / 2, in J. */
+export function storedEnergy(farads: number, volts: number): number {
+  return (farads * volts ** 2) / 2;
+}

@@ -1,0 +1,135 @@
+import { type Assessment, type Finding, finding, type Step, step, verdictOf } from './assessment.ts';
+import { judgeEnergy } from './discharge-energy.ts';
+import type { BusDischargeCode, DischargeInput, DischargeStepCode } from './discharge-input.ts';
+import {
+  capacitanceOf,
+  hull,
+  type Known,
+  measuredTimeConstant,
+  shownVolts,
+  statedTimeConstant,
+} from './discharge-time-constant.ts';
+import { type Charged, span, type Wait, waits } from './discharge-wait.ts';
+import { type Interval, intervalOf } from './interval.ts';
+import { limitValue } from './limits.ts';
+
+export interface DischargeAssessment extends Assessment<BusDischargeCode, DischargeStepCode> {
+  /** What the numbers below rest on; absent where the time is not known. */
+  charged?: Charged;
+  waits: Wait[];
+}
+
+/**
+ * How long the DC bus takes to the published limits, at the shortest and at the longest. There is no go: a computed
+ * time never replaces the measurement. A no-go means that the readings prove a discharge that is too slow. Where values
+ * and readings both give a time constant, the longest time counts.
+ */
+export function assessDischarge(input: DischargeInput): DischargeAssessment {
+  const stated = statedTimeConstant(input);
+  const measured = measuredTimeConstant(input);
+  const start = startOf(input);
+  const known = [stated.timeConstant, measured.timeConstant].filter((interval) => interval !== undefined);
+  const findings: Finding<BusDischargeCode>[] = [
+    finding('only-the-meter', 'undecided', { limits: ['touch-voltage'] }),
+    ...measured.findings,
+    ...stated.findings,
+  ];
+  const capacitance = capacitanceOf(input);
+  if (start === undefined) findings.push(finding('start-missing', 'undecided'));
+  else if (capacitance !== undefined) findings.push(judgeEnergy(capacitance.hi, start.hi));
+  const rises = findings.some(({ severity }) => severity === 'stop');
+  if (known.length === 0 && !rises) findings.push(finding('discharge-data-missing', 'undecided'));
+  if (rises || start === undefined || known.length === 0) return result(findings, []);
+  const nowAtMost = measured.timeConstant && shownVolts(input.second, input.instrument).hi;
+  const charged: Charged = { start, timeConstant: hull(known), capacitance, nowAtMost };
+  const rows = waits(charged);
+  findings.push(...longest(rows), ...disagreements(stated, measured), ...againstLabel(input, start, stated, measured));
+  return { ...result(findings, rows), charged };
+}
+
+function result(findings: Finding<BusDischargeCode>[], rows: Wait[]): DischargeAssessment {
+  return { verdict: verdictOf(findings), findings, next: steps(findings), waits: rows };
+}
+
+/** The bus had at least what was read first: a lower statement of the start is not believed. */
+function startOf({ startVoltage, first, instrument }: DischargeInput): Interval | undefined {
+  const known = [startVoltage, first].filter(({ kind }) => kind !== 'missing').map((r) => shownVolts(r, instrument));
+  if (known.length === 0) return undefined;
+  return { lo: Math.max(...known.map(({ lo }) => lo)), hi: Math.max(...known.map(({ hi }) => hi)) };
+}
+
+function longest(rows: Wait[]): Finding<BusDischargeCode>[] {
+  const machine = rows.find(({ limit }) => limit === 'residual-voltage-60');
+  const touch = rows.find(({ limit }) => limit === 'touch-voltage');
+  if (machine === undefined || touch === undefined) return [];
+  const { lo, hi } = touch.seconds;
+  if (!Number.isFinite(hi)) return [finding('no-end', 'undecided', { limits: ['touch-voltage'] })];
+  const { afterReading } = touch;
+  const numbers = {
+    shortest: lo,
+    longest: hi,
+    touch: touch.volts,
+    ...(afterReading !== undefined && { afterReading }),
+  };
+  const found: Finding<BusDischargeCode>[] = [
+    finding('longest-wait', 'caution', { limits: ['touch-voltage'], numbers }),
+  ];
+  if (machine.seconds.hi > limitValue('residual-voltage-time')) {
+    const within = limitValue('residual-voltage-time');
+    found.push(
+      finding('longer-than-standard', 'caution', {
+        limits: ['residual-voltage-60', 'residual-voltage-time'],
+        numbers: { longest: machine.seconds.hi, within, volts: machine.volts },
+      }),
+    );
+  }
+  return found;
+}
+
+function disagreements({ timeConstant: stated }: Known, { timeConstant: measured }: Known) {
+  if (stated === undefined || measured === undefined) return [];
+  const numbers = { measured: measured.lo, stated: stated.hi };
+  if (measured.lo > stated.hi) return [finding('slower-than-values' as const, 'fail', { numbers })];
+  if (measured.hi >= stated.lo) return [];
+  return [finding('faster-than-values' as const, 'caution', { numbers: { measured: measured.hi, stated: stated.lo } })];
+}
+
+/** Labels mean the residual voltage of the machine standard. Only readings prove a bus too slow for its label. */
+function againstLabel({ label }: DischargeInput, start: Interval, stated: Known, measured: Known) {
+  if (label.kind !== 'value') return [];
+  const volts = limitValue('residual-voltage-60');
+  const allowed = intervalOf(label, { counts: 1 }).hi;
+  const shortest = ({ timeConstant }: Known) => (timeConstant ? span({ start, timeConstant }, volts).lo : 0);
+  const parts = (seconds: number) => ({
+    readings: ['label'],
+    limits: ['residual-voltage-60' as const],
+    numbers: { seconds, label: label.value, volts },
+  });
+  if (shortest(measured) > allowed) {
+    return [finding('slower-than-label' as const, 'fail', parts(shortest(measured)))];
+  }
+  if (shortest(stated) > allowed) {
+    return [finding('values-beyond-label' as const, 'caution', parts(shortest(stated)))];
+  }
+  return [];
+}
+
+const stepAfter: Partial<Record<BusDischargeCode, DischargeStepCode[]>> = {
+  'voltage-rises': ['find-feed'],
+  'slower-than-values': ['suspect-bleeder'],
+  'slower-than-label': ['suspect-bleeder'],
+  'start-missing': ['type-discharge-data'],
+  'discharge-data-missing': ['type-discharge-data'],
+  'value-impossible': ['type-discharge-data'],
+  'pair-incomplete': ['repeat-pair'],
+  'times-equal': ['repeat-pair'],
+  'no-fall-shown': ['repeat-pair'],
+  'no-end': ['repeat-pair'],
+  'longest-wait': ['wait-then-measure'],
+};
+
+/** Whatever was found, the last step is the measurement. */
+function steps(findings: readonly Finding<BusDischargeCode>[]): Step<DischargeStepCode>[] {
+  const codes = findings.flatMap(({ code }) => stepAfter[code] ?? []);
+  return [...new Set<DischargeStepCode>([...codes, 'prove-dead'])].map((code) => step(code));
+}
