@@ -10,6 +10,7 @@ export type AgreementCode =
   | 'tests-contradict'
   | 'resistance-fails'
   | 'resistance-finds-leak'
+  | 'resistance-explained'
   | 'resistance-sees-less'
   | 'resistance-undecided';
 
@@ -44,7 +45,9 @@ export function compareTests({ findings, diode, resistance, readings }: Both): {
     found.push(finding(code, severity, { readings: [...ids], names }));
   };
   say('tests-contradict', 'undecided', contradicted);
-  const left = byResistance.filter((id) => !contradicted.includes(id));
+  const explained = byResistance.filter((id) => carriedOver(id, byDiode, byResistance, diode));
+  say('resistance-explained', 'note', explained);
+  const left = byResistance.filter((id) => !contradicted.includes(id) && !explained.includes(id));
   const sound = left.filter((id) => {
     const position = diode.get(id);
     return position !== undefined && isSound(position);
@@ -63,10 +66,26 @@ export function compareTests({ findings, diode, resistance, readings }: Both): {
       'note',
       byDiode.filter((id) => !contradicted.includes(id)),
     );
-  const same = [...byDiode].sort().join() === [...byResistance].sort().join();
+  const same = [...byDiode].sort().join() === [...left].sort().join();
   const both = findings.every(({ severity }) => severity !== 'undecided') && verdict !== 'undecided';
   if (same && both && contradicted.length === 0) found.push(finding('tests-agree', 'note'));
   return { found, contradicted };
+}
+
+/**
+ * A short that both tests name joins its terminal to one rail. The bleed resistor carries that over to the other rail,
+ * where the resistances then differ, though every position there conducts one way and blocks the other.
+ */
+function carriedOver(
+  id: string,
+  byDiode: readonly string[],
+  byResistance: readonly string[],
+  diode: Both['diode'],
+): boolean {
+  const position = diode.get(id);
+  const other = id.startsWith('plus') ? 'minus' : 'plus';
+  const agreed = byDiode.some((short) => short.startsWith(other) && byResistance.includes(short));
+  return agreed && position !== undefined && isSound(position);
 }
 
 /** Six over-range resistances prove nothing by themselves; that every diode conducts proves the leads. */

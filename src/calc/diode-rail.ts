@@ -123,15 +123,14 @@ function judgeForward(rail: Rail, rest: readonly DiodePosition[]): Finding<Diode
   const open = present.filter(({ forward }) => isOpen(forward));
   if (present.length === 3 && open.length === 3)
     return [finding('diode-forward-all-open', 'undecided', { readings, names })];
-  const conducting = present.filter(({ forward }) => forward !== undefined && !blocks(forward));
+  const conducting = present.filter((one) => !open.includes(one));
   const found: Finding<DiodeRailCode>[] = [];
   if (open.length > 0 && conducting.length > 0) {
     const suspected = open.map(({ phase }) => rail + phase).join(' ');
     const ids = open.map(({ forwardId }) => forwardId);
     found.push(finding('diode-forward-open', 'fail', { readings: ids, names: { rail, suspects: suspected } }));
   }
-  const judged = present.filter((one) => !open.includes(one));
-  return judged.length < 2 ? found : [...found, ...judgeDrops(rail, judged)];
+  return conducting.length < 2 ? found : [...found, ...judgeDrops(rail, conducting)];
 }
 
 function judgeDrops(rail: Rail, judged: readonly DiodePosition[]): Finding<DiodeRailCode>[] {

@@ -73,6 +73,8 @@ export const bridgeDiodeFindings: FindingSentences<BridgeDiodeCode> = {
   'resistance-fails': (finding) => `The resistance readings fail at ${suspects(finding)}.`,
   'resistance-finds-leak': (finding) =>
     `The resistance readings fail at ${suspects(finding)}, where the diode test passes. That is no contradiction: the diode test does not see a leak of several kilohms.`,
+  'resistance-explained': ({ readings }) =>
+    `The resistance readings differ at ${positions(readings)} as well. The short that both tests name explains it, through the resistors of the bus.`,
   'resistance-sees-less': ({ readings }) =>
     `The resistance readings pass at ${positions(readings)}. They are taken with the diodes blocking, so they do not see what is wrong with a diode that should conduct.`,
   'resistance-undecided': () => 'The resistance readings decide nothing by themselves yet.',
