@@ -7,6 +7,9 @@ export interface Terminal {
   column: number;
 }
 
+/** One column of the drawing each. */
+export const conductors: readonly Core[] = cores;
+
 const onDrive = ['drive.U', 'drive.V', 'drive.W', 'ground'];
 const ofMotor: Record<Core, string> = {
   U: 'motor.U',

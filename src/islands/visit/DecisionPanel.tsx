@@ -1,6 +1,7 @@
 import type { Decision } from '../../guide/decision.ts';
 import { decisionAdvice, decisionHeadline, openTexts, partNames, proofTexts } from '../../texts/decision.ts';
 import { neverSwap } from '../../texts/guide-steps.ts';
+import { capital } from '../../texts/sentences.ts';
 import { VerdictShape } from '../form/VerdictShape.tsx';
 import type { Shown } from '../form/verdict-words.ts';
 
@@ -67,8 +68,4 @@ export function DecisionPanel({ decision }: { decision: Decision }) {
       </ul>
     </section>
   );
-}
-
-export function capital(text: string): string {
-  return text.charAt(0).toUpperCase() + text.slice(1);
 }

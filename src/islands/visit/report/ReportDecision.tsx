@@ -1,7 +1,7 @@
 import type { Decision } from '../../../guide/decision.ts';
 import { decisionAdvice, decisionHeadline, openTexts, partNames, proofTexts } from '../../../texts/decision.ts';
 import { neverSwap } from '../../../texts/guide-steps.ts';
-import { capital } from '../DecisionPanel.tsx';
+import { capital } from '../../../texts/sentences.ts';
 
 /** The decision in the same sentences as on the screen. */
 export function ReportDecision({ decision }: { decision: Decision }) {

@@ -1,0 +1,19 @@
+import type { Entry } from '../../practice/session.ts';
+import { actionText, resultText } from '../../texts/practice-acts.ts';
+
+/** All that was done, with what it showed: the person's own notes. */
+export function ActList({ entries }: { entries: readonly Entry[] }) {
+  return (
+    <section aria-labelledby="acts-done">
+      <h2 id="acts-done">What you did</h2>
+      {entries.length === 0 && <p>Nothing yet.</p>}
+      <ol class="acts-done">
+        {entries.map((entry, position) => (
+          <li key={String(position)}>
+            {actionText(entry.action)}. <strong>{resultText(entry.result)}</strong>
+          </li>
+        ))}
+      </ol>
+    </section>
+  );
+}

@@ -1,0 +1,73 @@
+import { type Phase, phases } from '../../calc/index.ts';
+import type { Action, Joint, PlainAct } from '../../practice/action.ts';
+import type { World } from '../../practice/world.ts';
+import type { AxisState } from '../../simulator/axis-state.ts';
+import { actionText, actTexts, joinText } from '../../texts/practice-acts.ts';
+import { isOn, joints } from './joints.ts';
+
+interface Props {
+  world: World;
+  state: AxisState;
+  onAct: (action: Action) => void;
+}
+
+/** What a person can do to the machine, measuring apart. */
+export function ActPanel({ world, state, onAct }: Props) {
+  const groups: [title: string, acts: PlainAct[]][] = [
+    [
+      'Supply and lock',
+      [
+        state.supply ? 'switch-off' : 'switch-on',
+        world.lockedOut ? 'take-lock-off' : 'lock-out',
+        'wait-label',
+        'wait-minute',
+        'prove-meter',
+      ],
+    ],
+    ['Axis and trials', [state.axisSupported ? 'take-support-away' : 'support', 'reset', 'enable', 'run']],
+    ['Look and feel', ['look', 'mechanics', 'thermometer', 'wait-room-temperature', 'dry-connector']],
+  ];
+  return (
+    <section class="practice-acts" aria-labelledby="acts">
+      <h2 id="acts">At the machine</h2>
+      {groups.map(([title, acts]) => (
+        <details key={title} class="more" open>
+          <summary>{title}</summary>
+          <div class="act-buttons">
+            {acts.map((act) => (
+              <button key={act} type="button" class="plain" onClick={() => onAct({ act })}>
+                {actTexts[act]}
+              </button>
+            ))}
+          </div>
+        </details>
+      ))}
+      <details class="more" open>
+        <summary>Leads and connectors</summary>
+        <div class="act-buttons">
+          {joints.map((joint: Joint) => {
+            const on = !isOn(state, joint);
+            return (
+              <button key={joint} type="button" class="plain" onClick={() => onAct({ act: 'join', joint, on })}>
+                {joinText(joint, on)}
+              </button>
+            );
+          })}
+        </div>
+      </details>
+      <details class="more">
+        <summary>Bonding wires</summary>
+        <div class="act-buttons">
+          {[...phases, undefined].map((except: Phase | undefined) => {
+            const action: Action = except === undefined ? { act: 'bond' } : { act: 'bond', except };
+            return (
+              <button key={except ?? 'off'} type="button" class="plain" onClick={() => onAct(action)}>
+                {actionText(action)}
+              </button>
+            );
+          })}
+        </div>
+      </details>
+    </section>
+  );
+}

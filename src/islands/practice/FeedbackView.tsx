@@ -1,0 +1,90 @@
+import { useEffect, useMemo, useRef } from 'preact/hooks';
+import type { Conclusion } from '../../practice/conclusion.ts';
+import { feedback } from '../../practice/feedback.ts';
+import type { Session } from '../../practice/session.ts';
+import { feedbackTexts, judgementTexts, partsText } from '../../texts/practice-feedback.ts';
+import { capital } from '../../texts/sentences.ts';
+import { VerdictShape } from '../form/VerdictShape.tsx';
+import type { Shown } from '../form/verdict-words.ts';
+import { MarkedActs } from './MarkedActs.tsx';
+import { SettledBy } from './SettledBy.tsx';
+import { SoundPath } from './SoundPath.tsx';
+import { UnneededActs } from './UnneededActs.tsx';
+import { UnsafeActs } from './UnsafeActs.tsx';
+
+export interface FeedbackViewProps {
+  session: Session;
+  conclusion: Conclusion;
+  articles: readonly string[];
+  onAgain: () => void;
+}
+
+/** What was right, what was not, and the way that a careful person would have gone. */
+export function FeedbackView({ session, conclusion, articles, onAgain }: FeedbackViewProps) {
+  const told = useMemo(() => feedback(session, conclusion), [session, conclusion]);
+  const heading = useRef<HTMLHeadingElement>(null);
+  useEffect(() => {
+    scrollTo(0, 0);
+    heading.current?.focus({ preventScroll: true });
+  }, []);
+  const { word, why } = judgementTexts[told.judgement];
+  const shape = shapeOf(told.judgement, told.unsafe.length > 0);
+  const named = conclusion.kind === 'replace' ? `replace ${partsText(conclusion.parts)}` : conclusion.kind;
+  return (
+    <div class="practice-feedback">
+      <h1 tabIndex={-1} ref={heading}>
+        Case <span class="case-code">{session.code}</span>
+      </h1>
+      <section class="verdict" data-verdict={shape} aria-labelledby="judgement">
+        <h2 class="verdict-word" id="judgement">
+          <VerdictShape verdict={shape} />
+          {told.unsafe.length > 0 ? feedbackTexts.butUnsafe(word) : word}
+        </h2>
+        <p>{why}</p>
+        <dl class="practice-truth">
+          <dt>{feedbackTexts.decided}</dt>
+          <dd>{feedbackTexts.conclusion(named)}</dd>
+          <dt>{feedbackTexts.truth}</dt>
+          <dd>
+            {capital(told.truth.label)}. {feedbackTexts.toReplace(told.truth.bad)}
+          </dd>
+          {told.over.length > 0 && <Part name={feedbackTexts.over} value={partsText(told.over)} />}
+          {told.missed.length > 0 && <Part name={feedbackTexts.missed} value={partsText(told.missed)} />}
+          {told.hurtDrive && <Part name={feedbackTexts.hurt} value={feedbackTexts.hurtDrive} />}
+        </dl>
+      </section>
+      <UnsafeActs unsafe={told.unsafe} articles={articles} />
+      <SettledBy feedback={told} articles={articles} />
+      <UnneededActs feedback={told} articles={articles} />
+      <SoundPath path={told.path} acts={told.acts} />
+      <MarkedActs entries={session.entries} />
+      <p class="form-actions">
+        <a class="button" href={location.pathname}>
+          {feedbackTexts.another}
+        </a>
+        <button type="button" class="plain" onClick={onAgain}>
+          {feedbackTexts.again}
+        </button>
+        <button type="button" class="plain" onClick={() => print()}>
+          {feedbackTexts.print}
+        </button>
+      </p>
+    </div>
+  );
+}
+
+function Part({ name, value }: { name: string; value: string }) {
+  return (
+    <>
+      <dt>{name}</dt>
+      <dd>{capital(value)}</dd>
+    </>
+  );
+}
+
+/** Unsafe outweighs everything: who is dead has decided nothing. */
+function shapeOf(judgement: string, unsafe: boolean): Shown {
+  if (unsafe) return 'stop';
+  if (judgement === 'right') return 'go';
+  return ['unproven', 'guessed', 'could-be-decided'].includes(judgement) ? 'undecided' : 'no-go';
+}

@@ -1,0 +1,45 @@
+import type { ComponentType } from 'preact';
+import { useEffect, useRef, useState } from 'preact/hooks';
+import { askedCase } from './asked-case.ts';
+import { StartPanel } from './StartPanel.tsx';
+
+interface Props {
+  /** Ids of the articles that the site has, to link to. */
+  articles: readonly string[];
+}
+
+type Case = ComponentType<{ asked: string; articles: readonly string[] }>;
+
+/** The start, or the case that the address names. The simulator comes only with a case. */
+export function PracticeApp({ articles }: Props) {
+  const [asked, setAsked] = useState(askedCase());
+  const [Case, setCase] = useState<Case>();
+  const place = useRef<HTMLDivElement>(null);
+  const first = useRef(true);
+
+  useEffect(() => {
+    const follow = () => setAsked(askedCase());
+    addEventListener('hashchange', follow);
+    return () => removeEventListener('hashchange', follow);
+  }, []);
+
+  useEffect(() => {
+    if (asked === undefined || Case !== undefined) return;
+    void import('./PracticeCase.tsx').then((module) => setCase(() => module.PracticeCase));
+  }, [asked]);
+
+  useEffect(() => {
+    if (!first.current) {
+      scrollTo(0, 0);
+      place.current?.querySelector<HTMLElement>('h1')?.focus({ preventScroll: true });
+    }
+    first.current = false;
+  }, [asked, Case]);
+
+  return <div ref={place}>{view()}</div>;
+
+  function view() {
+    if (asked === undefined) return <StartPanel />;
+    return Case === undefined ? <p>Opening the case …</p> : <Case key={asked} asked={asked} articles={articles} />;
+  }
+}

@@ -1,0 +1,107 @@
+import type { BridgeCode, Finding, InsulationCode, IsolationCode, WindingCode } from '../calc/index.ts';
+import type { StepId } from '../guide/answers.ts';
+import type { Judgement } from '../practice/conclusion.ts';
+import type { Void } from '../practice/purpose.ts';
+import { bridgeFindings } from './bridge.ts';
+import { partNames } from './decision.ts';
+import { insulationFindings } from './insulation.ts';
+import { isolationFindings } from './isolation.ts';
+import { listed } from './sentences.ts';
+import { windingFindings } from './winding.ts';
+
+export const judgementTexts: Record<Judgement, { word: string; why: string }> = {
+  right: { word: 'Right', why: 'Your decision fits the truth, and your measurements carry it.' },
+  unproven: {
+    word: 'Right, not proven',
+    why: 'Your decision fits the truth, but no measurement of yours proves it. Next time the same guess orders the wrong part.',
+  },
+  guessed: {
+    word: 'Right by luck',
+    why: 'The part is the bad one, but no usual measurement can tell it here. Leave it open, and have the test done that tells.',
+  },
+  'could-be-decided': {
+    word: 'Left open',
+    why: 'The usual measurements decide this case. The machine stands until somebody takes them.',
+  },
+  'sound-part-named': { word: 'A sound part replaced', why: 'You named every bad part, and a sound one with it.' },
+  'bad-part-missed': {
+    word: 'A bad part left in',
+    why: 'A part that is bad stays in the machine. It trips again, or destroys what is new.',
+  },
+  'wrong-parts': { word: 'Wrong parts', why: 'You named a sound part, and a bad one stays in the machine.' },
+};
+
+export const voidTexts: Record<Void | 'again', string> = {
+  'through-the-drive':
+    'Measured with leads still on the drive. The drive lies beside what you wanted to measure, and through the windings every phase reads alike.',
+  'pe-still-on': 'PE measured with its core still on the bar: it reads a dead short even when it is broken.',
+  'multimeter-as-tester': 'Insulation looked at with a multimeter. Its few volts do not show what fails at hundreds.',
+  'tells-nothing': 'A hook-up that tells nothing about any part.',
+  again: 'Measured again with nothing changed.',
+};
+
+/** The parts of a list in words: "motor and motor cable", or "nothing". */
+export function partsText(parts: readonly (keyof typeof partNames)[]): string {
+  return parts.length === 0 ? 'nothing' : listed(parts.map((part) => partNames[part]));
+}
+
+const sentences: Partial<Record<StepId, (finding: Finding) => string>> = {
+  bridge: (finding) => bridgeFindings[finding.code as BridgeCode](finding as Finding<BridgeCode>),
+  insulation: (finding) => insulationFindings[finding.code as InsulationCode](finding as Finding<InsulationCode>),
+  isolation: (finding) => isolationFindings[finding.code as IsolationCode](finding as Finding<IsolationCode>),
+  winding: (finding) => windingFindings[finding.code as WindingCode](finding as Finding<WindingCode>),
+  'winding-motor': (finding) => windingFindings[finding.code as WindingCode](finding as Finding<WindingCode>),
+};
+
+export function settledText(step: StepId, finding: Finding): string {
+  return sentences[step]?.(finding) ?? '';
+}
+
+/** "in act 3", "in acts 3, 5 and 6". */
+export function actsText(at: readonly number[]): string {
+  const shown = at.slice(0, 6).map(String);
+  const more = at.length > shown.length ? ' …' : '';
+  return `${at.length === 1 ? 'in act' : 'in acts'} ${listed(shown)}${more}`;
+}
+
+/** "Read: bridge check", from the address of an article. */
+export function articleLinkText(id: string): string {
+  return `Read: ${id
+    .slice(id.indexOf('/') + 1)
+    .replaceAll('-', ' ')
+    .replaceAll(/\bdc\b/g, 'DC')}`;
+}
+
+const conclusions: Record<string, string> = {
+  nothing: 'Nothing is bad.',
+  undecided: 'Undecided: a specialist’s test or drying must tell.',
+};
+
+export const feedbackTexts = {
+  butUnsafe: (word: string): string => `Unsafe. Decision: ${word.charAt(0).toLowerCase()}${word.slice(1)}`,
+  decided: 'You decided',
+  conclusion: (named: string): string => conclusions[named] ?? `${named.charAt(0).toUpperCase()}${named.slice(1)}.`,
+  truth: 'The truth',
+  toReplace: (bad: readonly (keyof typeof partNames)[]): string =>
+    bad.length === 0 ? 'Nothing is to be replaced.' : `Bad: ${partsText(bad)}.`,
+  over: 'Named, and sound',
+  missed: 'Bad, and not named',
+  hurt: 'You hurt',
+  hurtDrive: 'the drive, with the insulation tester. It has to be replaced now as well.',
+  unsafe: 'What was unsafe',
+  nothingUnsafe: 'Nothing. You would have come home.',
+  settled: 'What settles this case',
+  allPass: 'Every measurement passes, and the trip does not come again. Nothing is replaced, and the axis is watched.',
+  unneeded: 'What was not needed',
+  nothingUnneeded: 'Nothing: every measurement told something.',
+  notAsked: (title: string): string => `${title}: not needed in this case.`,
+  leftOut: 'What you left out',
+  path: 'The shortest sound path',
+  pathLength: (steps: number, acts: number): string =>
+    `${steps} steps, as the guided visit asks them. You did ${acts} acts; one step often takes several.`,
+  acts: 'What you did',
+  unsafeMark: 'Unsafe:',
+  another: 'Another case',
+  again: 'The same case again',
+  print: 'Print',
+} as const;
