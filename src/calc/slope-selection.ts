@@ -70,12 +70,29 @@ function bracket(points: readonly Point[], rank: number): [number, number] {
 /** How many pairs have a slope below the value: those whose order changes when the points are tilted by it. */
 function countBelow(points: readonly Point[], slope: number): number {
   let count = 0;
-  sortCounting(
-    Float64Array.from(points, ([x, y]) => y - slope * x),
-    (_, left) => {
-      count += left.length;
-    },
-  );
+  let values = Float64Array.from(points, ([x, y]) => y - slope * x);
+  let merged = new Float64Array(values.length);
+  for (let width = 1; width < values.length; width *= 2) {
+    for (let start = 0; start < values.length; start += 2 * width) {
+      const middle = Math.min(start + width, values.length);
+      const end = Math.min(start + 2 * width, values.length);
+      let left = start;
+      let right = middle;
+      for (let position = start; position < end; position++) {
+        const first = left < middle ? (values[left] as number) : Number.POSITIVE_INFINITY;
+        const second = right < end ? (values[right] as number) : Number.POSITIVE_INFINITY;
+        if (first <= second) {
+          merged[position] = first;
+          left++;
+        } else {
+          count += middle - left;
+          merged[position] = second;
+          right++;
+        }
+      }
+    }
+    [values, merged] = [merged, values];
+  }
   return count;
 }
 
@@ -83,7 +100,7 @@ function countBelow(points: readonly Point[], slope: number): number {
 function slopesBetween(points: readonly Point[], low: number, high: number): Float64Array {
   const tilted = points.map(([x, y]) => ({ x, y, at: y - low * x })).sort((a, b) => a.at - b.at || a.x - b.x);
   const found: number[] = [];
-  sortCounting(
+  sortReporting(
     Float64Array.from(tilted, ({ x, y }) => y - high * x),
     (right, left) => {
       const b = tilted[right];
@@ -100,7 +117,7 @@ function slopesBetween(points: readonly Point[], low: number, high: number): Flo
  * A merge sort that reports, for each value that moves forward, the places of the greater values it passes. Places are
  * indexes of `values` as given.
  */
-function sortCounting(values: Float64Array, passes: (moved: number, passed: Int32Array) => void): void {
+function sortReporting(values: Float64Array, passes: (moved: number, passed: Int32Array) => void): void {
   let order = Int32Array.from(values, (_, index) => index);
   let merged = new Int32Array(values.length);
   const at = (position: number) => values[order[position] ?? 0] ?? 0;

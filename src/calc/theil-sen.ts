@@ -20,10 +20,21 @@ export function robustSlope(points: readonly Point[]): RobustSlope | undefined {
   if (pairs === 0) return undefined;
   const middle = (pairs - 1) / 2;
   const slope = (slopeOfRank(sorted, Math.floor(middle)) + slopeOfRank(sorted, Math.ceil(middle))) / 2;
-  const tail = (1 - limitConstant('trend-confidence', 'percent') / 100) / 2;
-  const out = ranksLeftOut(tieSizes(sorted), tail, limitConstant('trend-confidence', 'z'));
+  const out = leftOut(sorted);
   if (out < 0) return { slope };
   return { slope, range: { lo: slopeOfRank(sorted, out), hi: slopeOfRank(sorted, pairs - 1 - out) } };
+}
+
+/** The lower end of that range alone, at a third of the work; undefined where there is none. */
+export function lowestSlope(points: readonly Point[]): number | undefined {
+  const sorted = sortedPoints(points);
+  const out = pairCount(sorted) === 0 ? -1 : leftOut(sorted);
+  return out < 0 ? undefined : slopeOfRank(sorted, out);
+}
+
+function leftOut(sorted: readonly Point[]): number {
+  const tail = (1 - limitConstant('trend-confidence', 'percent') / 100) / 2;
+  return ranksLeftOut(tieSizes(sorted), tail, limitConstant('trend-confidence', 'z'));
 }
 
 /** The height at `x` of the line with this slope that has as many points above as below it. */

@@ -1,0 +1,83 @@
+import { type Finding, finding } from './assessment.ts';
+import { type LimitId, limitValue } from './limits.ts';
+import {
+  daysPerYear,
+  earliestMeeting,
+  fitTrend,
+  lineAt,
+  type Meeting,
+  meetingOf,
+  percentPerYear,
+  type TrendFit,
+} from './trend-fit.ts';
+import type { CorrectedRow, TrendCode } from './trend-input.ts';
+
+const usedHere: LimitId[] = ['trend-confidence', 'trend-horizon'];
+
+export interface Outlook {
+  findings: Finding<TrendCode>[];
+  fit?: TrendFit;
+}
+
+/** What the line through the values says about the time until the minimum (Ω). `rows` in the order of time. */
+export function outlookOf(rows: readonly CorrectedRow[], minimum: number): Outlook {
+  const values = rows.filter(({ kind }) => kind === 'value');
+  const fit = fitTrend(values);
+  if (fit === undefined) {
+    return {
+      findings: [finding('trend-too-few', 'undecided', { limits: usedHere, numbers: { count: values.length } })],
+    };
+  }
+  const meeting = meetingOf(fit, lastValue(values, fit.lastDay), minimum);
+  return { fit, findings: [...changeFindings(fit), ...meetingFindings(fit, meeting), ...boundFindings(rows, fit)] };
+}
+
+/** Whether the earliest meeting lies within the horizon, or no line can be drawn. */
+export function mayMeetSoon(rows: readonly CorrectedRow[], minimum: number): boolean {
+  const values = rows.filter(({ kind }) => kind === 'value');
+  const lastDay = values.at(-1)?.day ?? 0;
+  const earliest = earliestMeeting(values, lastValue(values, lastDay), minimum);
+  return earliest === undefined || earliest <= horizonAfter(lastDay);
+}
+
+function horizonAfter(lastDay: number): number {
+  return lastDay + limitValue('trend-horizon') * daysPerYear;
+}
+
+/** Of several readings on the last day the lowest counts. */
+function lastValue(values: readonly CorrectedRow[], lastDay: number): number {
+  return Math.min(...values.filter(({ day }) => day === lastDay).map(({ corrected }) => corrected));
+}
+
+function changeFindings({ slope, range, count }: TrendFit): Finding<TrendCode>[] {
+  const percent = { change: percentPerYear(slope), lo: percentPerYear(range.lo), hi: percentPerYear(range.hi), count };
+  const change = finding('trend-change', 'note', { limits: ['trend-confidence'], numbers: percent });
+  return range.lo < 0 && range.hi > 0 ? [change, finding('trend-direction-unknown', 'note')] : [change];
+}
+
+function meetingFindings(fit: TrendFit, { earliest, latest }: Meeting): Finding<TrendCode>[] {
+  const years = (fit.lastDay - fit.firstDay) / daysPerYear;
+  const needed = limitValue('trend-horizon');
+  // A line foretells no longer than it was watched.
+  const reach = fit.lastDay + (fit.lastDay - fit.firstDay);
+  const days = { ...(earliest <= reach && { earliest }), ...(latest <= reach && { latest }) };
+  const parts = { limits: usedHere, numbers: { ...days, reach, years, needed, lastDay: fit.lastDay } };
+  if (earliest <= fit.lastDay) return [finding('trend-meets-now', 'undecided', parts)];
+  if (earliest <= horizonAfter(fit.lastDay)) return [finding('trend-meets-within', 'undecided', parts)];
+  if (years < needed) return [finding('trend-too-short', 'undecided', parts)];
+  return [
+    finding(earliest <= reach ? 'trend-meets-later' : 'trend-not-within', 'pass', parts),
+    finding('trend-holds-until', 'note', { limits: ['trend-horizon'], numbers: { day: horizonAfter(fit.lastDay) } }),
+  ];
+}
+
+/** Over-range readings are lower bounds: no part of the line, but they can contradict it. */
+function boundFindings(rows: readonly CorrectedRow[], fit: TrendFit): Finding<TrendCode>[] {
+  const over = rows.filter(({ kind }) => kind === 'over');
+  if (over.length === 0) return [];
+  const above = over.filter(({ corrected, day }) => corrected > lineAt(fit, day));
+  const numbers = { count: over.length, above: above.length };
+  return above.length > 0
+    ? [finding('trend-over-range-contradicts', 'undecided', { numbers })]
+    : [finding('trend-over-range', 'note', { numbers })];
+}

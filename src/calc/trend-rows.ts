@@ -1,0 +1,47 @@
+import type { Reading } from './reading.ts';
+import { type CorrectionMethod, correctionFactor } from './temperature-correction.ts';
+import { findDrops, type Known } from './trend-drops.ts';
+import type { CorrectedRow, KeptOutRow, TrendRow } from './trend-input.ts';
+
+interface Corrected {
+  rows: CorrectedRow[];
+  /** Rows whose temperature the method does not reach: nothing is extrapolated. */
+  keptOut: KeptOutRow[];
+}
+
+/** Carries every row to one temperature (°C), and marks sudden falls. `rows` in the order of time. */
+export function correctRows(rows: readonly TrendRow[], method: CorrectionMethod, toCelsius: number): Corrected {
+  const keptOut: KeptOutRow[] = [];
+  const corrected = rows.flatMap((row): CorrectedRow[] => {
+    const { line, cells, day, reading, temperature } = row;
+    if (temperature.kind !== 'value') return [];
+    const factor = correctionFactor(method, temperature.value, toCelsius);
+    if (factor === undefined) keptOut.push({ line, cells, day, code: 'temperature-out-of-validity' });
+    const ohms = figureOf(reading);
+    if (factor === undefined || ohms === undefined || reading.kind === 'missing') return [];
+    return [{ ...row, kind: reading.kind, corrected: ohms * factor, drop: false }];
+  });
+  const drops = new Set(findDrops(corrected.map(knownOf)).map(({ index }) => index));
+  return { rows: corrected.map((row, index) => ({ ...row, drop: drops.has(index) })), keptOut };
+}
+
+/** The value, or the bound that the instrument showed. */
+function figureOf(reading: Reading): number | undefined {
+  switch (reading.kind) {
+    case 'value':
+      return reading.value;
+    case 'over':
+      return reading.atLeast;
+    case 'under':
+      return reading.atMost;
+    case 'missing':
+      return undefined;
+  }
+}
+
+export function knownOf({ kind, corrected }: CorrectedRow): Known {
+  return {
+    least: kind === 'under' ? 0 : corrected,
+    most: kind === 'over' ? Number.POSITIVE_INFINITY : corrected,
+  };
+}

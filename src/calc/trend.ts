@@ -1,0 +1,186 @@
+import { type Finding, type FindingParts, finding, type Step, step, verdictOf } from './assessment.ts';
+import { type LimitId, limitValue } from './limits.ts';
+import { limitOfClass, machineMinimum } from './machine-minimum.ts';
+import { type CorrectionMethod, correctionMethods, limitsOfMethod } from './temperature-correction.ts';
+import { findDrops } from './trend-drops.ts';
+import type {
+  CorrectedRow,
+  KeptOutRow,
+  TrendAssessment,
+  TrendCode,
+  TrendInput,
+  TrendStepCode,
+  TrendTable,
+} from './trend-input.ts';
+import { mayMeetSoon, outlookOf } from './trend-outlook.ts';
+import { correctRows, knownOf } from './trend-rows.ts';
+
+/**
+ * Whether insulation is getting worse over the years: each reading carried to the temperature of the minima, a robust
+ * line through the logarithms, and when it meets the minimum of the machine's class, as a range. Go holds for the time of
+ * the limit `trend-horizon` after the last reading. Too few readings, a sudden fall, a newest row that is kept out or a
+ * verdict that hangs on the correction method leave it undecided.
+ */
+export function assessTrend(input: TrendInput): TrendAssessment {
+  const reference = limitValue('reference-temperature-routine');
+  const { table, correction } = input;
+  const minimum = minimumOf(input);
+  const { rows, keptOut } = correctRows(table.rows, correction, reference);
+  const allKeptOut = [...table.keptOut, ...keptOut].sort((a, b) => a.line - b.line);
+  const findings = tableFindings(table, allKeptOut, rows);
+  const parts = { rows, keptOut: allKeptOut, reference, ...(minimum !== undefined && { minimum }) };
+  if (minimum === undefined) findings.push(finding('trend-rated-voltage-missing', 'undecided'));
+  if (minimum === undefined || rows.length === 0) return assessed(findings, parts);
+  const outlook = outlookOf(rows, minimum);
+  const judged = [...newestFindings(input, rows, minimum), ...outlook.findings];
+  findings.push(...judged, ...dropFindings(rows));
+  if (verdictOf(judged) === 'go') findings.push(...methodFindings(input, rows, minimum));
+  findings.push(finding('trend-only-the-record', 'note'));
+  return assessed(findings, { ...parts, ...(outlook.fit && { fit: outlook.fit }) });
+}
+
+type Parts = Omit<TrendAssessment, 'verdict' | 'findings' | 'next'>;
+
+function assessed(findings: Finding<TrendCode>[], parts: Parts): TrendAssessment {
+  return { verdict: verdictOf(findings), findings, next: steps(findings), ...parts };
+}
+
+function minimumOf({ machineClass, ratedVoltage }: TrendInput): number | undefined {
+  if (machineClass === 'pre-1970' && ratedVoltage.kind !== 'value') return undefined;
+  return machineMinimum(machineClass, ratedVoltage.kind === 'value' ? ratedVoltage.value : 0);
+}
+
+/** Rows that are kept out are counted; one that may be the newest leaves the end of the record unknown. */
+function tableFindings(
+  table: TrendTable,
+  keptOut: readonly KeptOutRow[],
+  rows: readonly CorrectedRow[],
+): Finding<TrendCode>[] {
+  if (table.problem !== undefined) {
+    return [finding('trend-table-problem', 'undecided', { names: { problem: table.problem } })];
+  }
+  const found: Finding<TrendCode>[] = [];
+  const newest = rows.at(-1)?.day ?? Number.NEGATIVE_INFINITY;
+  const maybeNewest = keptOut.filter(
+    ({ code, day }) => code !== 'same-as-before' && (day === undefined || day >= newest),
+  );
+  const ambiguous = keptOut.filter(({ code }) => code === 'date-ambiguous').length;
+  if (rows.length === 0) found.push(finding('trend-no-rows', 'undecided'));
+  if (ambiguous > 0) found.push(finding('trend-dates-ambiguous', 'undecided', { numbers: { count: ambiguous } }));
+  if (maybeNewest.length > ambiguous) found.push(finding('trend-newest-kept-out', 'undecided'));
+  if (keptOut.length > 0) found.push(finding('trend-rows-kept-out', 'caution', { numbers: { count: keptOut.length } }));
+  if (table.unused.length > 0) {
+    found.push(finding('trend-columns-unused', 'note', { names: { columns: table.unused.join(', ') } }));
+  }
+  return found;
+}
+
+type Stands = 'below' | 'above' | 'unknown';
+
+/** All readings of the newest day count: the lowest decides. */
+function standOfNewest(rows: readonly CorrectedRow[], minimum: number): Stands {
+  const newest = rows.filter(({ day }) => day === rows.at(-1)?.day).map(knownOf);
+  if (newest.some(({ most }) => most < minimum)) return 'below';
+  return newest.every(({ least }) => least >= minimum) ? 'above' : 'unknown';
+}
+
+function newestFindings(input: TrendInput, rows: readonly CorrectedRow[], minimum: number): Finding<TrendCode>[] {
+  const last = rows.at(-1);
+  if (last === undefined) return [];
+  const limits: LimitId[] = [
+    limitOfClass[input.machineClass],
+    'reference-temperature-routine',
+    ...limitsOfMethod[input.correction],
+  ];
+  const parts = { limits, numbers: { corrected: last.corrected, minimum, day: last.day }, names: { kind: last.kind } };
+  const stands = standOfNewest(rows, minimum);
+  const found = [stands === 'below' ? belowFinding(input, rows, minimum, parts) : standFindings[stands](parts)];
+  const under = rows.filter(({ kind }) => kind === 'under').length;
+  if (under === 0) return found;
+  // What lies below a bound after the last value is not known at all.
+  const lastOf = (wanted: CorrectedRow['kind']) => rows.findLastIndex(({ kind }) => kind === wanted);
+  const severity = lastOf('under') > lastOf('value') ? 'undecided' : 'caution';
+  return [...found, finding('trend-under-range', severity, { numbers: { count: under } })];
+}
+
+const standFindings = {
+  above: (parts: FindingParts) => finding<TrendCode>('trend-last-above', 'pass', parts),
+  unknown: (parts: FindingParts) => finding<TrendCode>('trend-last-unknown', 'undecided', parts),
+};
+
+/** The rules of correction are for unlike insulations: a verdict that hangs on which one was chosen is none. */
+function belowFinding(input: TrendInput, rows: readonly CorrectedRow[], minimum: number, parts: FindingParts) {
+  const newest = rows.filter(({ day }) => day === rows.at(-1)?.day);
+  const dissenting = otherMethods(input, newest, (other) => standOfNewest(other, minimum) !== 'below');
+  return dissenting.length === 0 ? finding<TrendCode>('trend-last-below', 'fail', parts) : methodsDiffer(dissenting);
+}
+
+/** A go by the chosen rule must be one by every other that reaches all rows: fewer rows would be another record. */
+function methodFindings(input: TrendInput, rows: readonly CorrectedRow[], minimum: number): Finding<TrendCode>[] {
+  const worse = (other: CorrectedRow[]) => standOfNewest(other, minimum) === 'below' || mayMeetSoon(other, minimum);
+  const dissenting = otherMethods(input, rows, worse);
+  return dissenting.length === 0 ? [] : [methodsDiffer(dissenting)];
+}
+
+function otherMethods(
+  { correction }: TrendInput,
+  rows: readonly CorrectedRow[],
+  differs: (rows: CorrectedRow[]) => boolean,
+): CorrectionMethod[] {
+  return correctionMethods.filter((method) => {
+    if (method === correction) return false;
+    const other = correctRows(rows, method, limitValue('reference-temperature-routine'));
+    return other.keptOut.length === 0 && differs(other.rows);
+  });
+}
+
+function methodsDiffer(methods: readonly CorrectionMethod[]): Finding<TrendCode> {
+  const limits = methods.flatMap((method) => limitsOfMethod[method]);
+  return finding('trend-methods-differ', 'undecided', { limits, names: { methods: methods.join(' ') } });
+}
+
+function dropFindings(rows: readonly CorrectedRow[]): Finding<TrendCode>[] {
+  const drops = findDrops(rows.map(knownOf));
+  const limits: LimitId[] = ['trend-drop', 'trend-drop-before'];
+  const told = (code: TrendCode, severity: 'undecided' | 'caution', some: typeof drops) => {
+    const day = rows[some.at(-1)?.index ?? 0]?.day ?? 0;
+    const numbers = { count: some.length, day, factor: limitValue('trend-drop') };
+    return some.length === 0 ? [] : [finding(code, severity, { limits, numbers })];
+  };
+  return [
+    ...told(
+      'trend-drop-open',
+      'undecided',
+      drops.filter(({ open }) => open),
+    ),
+    ...told(
+      'trend-drop-recovered',
+      'caution',
+      drops.filter(({ open }) => !open),
+    ),
+  ];
+}
+
+const stepAfter: Partial<Record<TrendCode, TrendStepCode[]>> = {
+  'trend-table-problem': ['mend-table'],
+  'trend-no-rows': ['type-readings'],
+  'trend-dates-ambiguous': ['state-date-order'],
+  'trend-newest-kept-out': ['mend-newest-row'],
+  'trend-rated-voltage-missing': ['state-trend-voltage'],
+  'trend-last-below': ['judge-reading-itself', 'separate-and-repair'],
+  'trend-last-unknown': ['note-range-of-over', 'judge-reading-itself'],
+  'trend-methods-differ': ['measure-at-one-temperature'],
+  'trend-too-few': ['measure-yearly'],
+  'trend-too-short': ['measure-yearly'],
+  'trend-meets-now': ['measure-again-soon', 'judge-reading-itself'],
+  'trend-meets-within': ['measure-again-soon', 'measure-at-one-temperature'],
+  'trend-meets-later': ['measure-yearly'],
+  'trend-not-within': ['measure-yearly'],
+  'trend-drop-open': ['find-cause-of-drop'],
+  'trend-over-range-contradicts': ['note-range-of-over'],
+  'trend-under-range': ['judge-reading-itself'],
+};
+
+function steps(findings: readonly Finding<TrendCode>[]): Step<TrendStepCode>[] {
+  return [...new Set(findings.flatMap(({ code }) => stepAfter[code] ?? []))].map((code) => step(code));
+}
