@@ -1,5 +1,6 @@
 import { createHash } from 'node:crypto';
-import { readFileSync, rmSync } from 'node:fs';
+import { mkdtempSync, readFileSync, rmSync } from 'node:fs';
+import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { build } from 'vite';
 import { injectManifest } from 'workbox-build';
@@ -16,7 +17,7 @@ const notNeededOffline = /^(schema\/|robots\.txt$|sitemap)/;
  * are listed by the address that people open and with their hash, so that no file of another version gets in.
  */
 export async function addOfflineUse(folder = siteFolder): Promise<{ files: number; bytes: number }> {
-  const bundled = join(root, 'node_modules/.cache/fieldbook-worker');
+  const bundled = mkdtempSync(join(tmpdir(), 'fieldbook-worker-'));
   await build({
     configFile: false,
     logLevel: 'warn',
@@ -40,7 +41,9 @@ export async function addOfflineUse(folder = siteFolder): Promise<{ files: numbe
     globPatterns: ['**/*'],
     globIgnores: ['sw.js'],
     maximumFileSizeToCacheInBytes: 8_000_000,
-    manifestTransforms: [(entries) => ({ manifest: entries.filter(needed).map((entry) => listed(entry, folder)), warnings: [] })],
+    manifestTransforms: [
+      (entries) => ({ manifest: entries.filter(needed).map((entry) => listed(entry, folder)), warnings: [] }),
+    ],
   });
   rmSync(bundled, { recursive: true, force: true });
   for (const warning of result.warnings) console.warn(warning);
@@ -50,7 +53,10 @@ export async function addOfflineUse(folder = siteFolder): Promise<{ files: numbe
 const needed = ({ url }: { url: string }) => !unusedOfSearch.test(url) && !notNeededOffline.test(url);
 
 /** `articles/x/index.html` is opened as `articles/x/`; asking a host for the file itself may be redirected. */
-function listed<E extends { url: string }>(entry: E, folder: string): E & { revision: string | null; integrity: string } {
+function listed<E extends { url: string }>(
+  entry: E,
+  folder: string,
+): E & { revision: string | null; integrity: string } {
   const hash = createHash('sha256').update(readFileSync(join(folder, entry.url)));
   const integrity = `sha256-${hash.digest('base64')}`;
   const url = entry.url.replace(/(^|\/)index\.html$/, '$1') || './';
