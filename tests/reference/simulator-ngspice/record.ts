@@ -19,7 +19,7 @@ export function simulateAll(): Recorded {
   return Object.fromEntries([...rest, ...discharge].map(([name = '', deck = '']) => [name, simulate(deck)]));
 }
 
-function simulate(deck: string): Record<string, number> {
+export function simulate(deck: string): Record<string, number> {
   const folder = mkdtempSync(join(tmpdir(), 'fieldbook-ngspice-'));
   try {
     const file = join(folder, 'deck.cir');
