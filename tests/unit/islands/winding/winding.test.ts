@@ -10,6 +10,8 @@ const judged = (typed: Record<string, string>) => {
 };
 const barsOf = (typed: Record<string, string>) => windingBars(readForm(windingForm.fields, typed));
 
+const alike = { UV: '1.820 Ω', VW: '1.822 Ω', WU: '1.819 Ω', leads: 'four' };
+
 // Deviations worked by hand: largest distance from the mean, divided by the mean.
 describe('the form from text to verdict', () => {
   test.each([
@@ -23,6 +25,15 @@ describe('the form from text to verdict', () => {
     [{ UV: '1.820 Ω', VW: '1.822 Ω' }, 'undecided'],
     // One step of 0.1 Ω in 0.4 Ω is a quarter.
     [{ UV: '0.4 Ω', VW: '0.4 Ω', WU: '0.4 Ω' }, 'undecided'],
+    // In milliohms only four leads tell.
+    [{ UV: '84.2 mΩ', VW: '84.4 mΩ', WU: '84.3 mΩ', leads: 'zeroed' }, 'undecided'],
+    [{ UV: '84.2 mΩ', VW: '84.4 mΩ', WU: '84.3 mΩ', leads: 'four' }, 'go'],
+    // Leads of 0.2 Ω taken off: 1.80, 1.80 and 1.79 are left.
+    [{ UV: '2.00 Ω', VW: '2.00 Ω', WU: '1.99 Ω', leads: 'subtract', leadOhms: '0.20 Ω' }, 'go'],
+    [{ UV: '2.00 Ω', VW: '2.00 Ω', WU: '1.99 Ω', leads: 'subtract' }, 'undecided'],
+    // 1.820 at 65 °C is 1.546 at 20 °C, beside 1.55.
+    [{ ...alike, windingTemperature: '65', reference: '1.55 Ω', referenceTemperature: '68 °F' }, 'go'],
+    [{ ...alike, windingTemperature: '65', reference: '1.82 Ω', referenceTemperature: '20' }, 'undecided'],
   ])('%j is %s', (typed, verdict) => {
     expect(judged(typed)?.verdict).toBe(verdict);
   });
@@ -45,6 +56,11 @@ describe('the drawing', () => {
   test('has each deviation with its sign', () => {
     const deviations = barsOf({ UV: '1.82 Ω', VW: '1.84 Ω', WU: '1.95 Ω' })?.bars.map(({ deviation }) => deviation);
     expect(deviations?.map((percent) => percent.toFixed(2))).toEqual(['-2.67', '-1.60', '4.28']);
+  });
+
+  test('stands without the leads where they are taken off', () => {
+    const data = barsOf({ UV: '2.00 Ω', VW: '2.00 Ω', WU: '2.12 Ω', leads: 'subtract', leadOhms: '0.60 Ω' });
+    expect(data?.bars.map(({ reading }) => reading.kind === 'value' && reading.value)).toEqual([1.4, 1.4, 1.52]);
   });
 
   test.each([
