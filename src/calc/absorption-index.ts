@@ -1,4 +1,4 @@
-import type { AbsorptionCode, AbsorptionInput } from './absorption-input.ts';
+import { type AbsorptionCode, type AbsorptionInput, absorptionField } from './absorption-input.ts';
 import { type Finding, finding } from './assessment.ts';
 import { type Interval, intervalOf } from './interval.ts';
 import { limitRange, limitValue } from './limits.ts';
@@ -24,7 +24,7 @@ export function ratioOf(later: Reading, earlier: Reading, instrument: Absorption
 /** Whether the polarization index reaches its limit, and whether it says anything at all. */
 export function judgeIndex(input: AbsorptionInput, index: Interval | undefined): Finding<AbsorptionCode>[] {
   const times = { first: limitValue('index-first-time'), last: limitValue('index-last-time') };
-  const readings = [String(times.first), String(times.last)];
+  const readings = [times.first, times.last].map(absorptionField);
   if (index === undefined) return [finding('index-incomplete', 'undecided', { readings })];
   const limitId = input.thermalClass === 'A' ? 'polarization-index-a' : 'polarization-index-bfh';
   const wanted = limitValue(limitId);
@@ -59,7 +59,7 @@ export function judgeIndex(input: AbsorptionInput, index: Interval | undefined):
 export function describeRatio(ratio: Interval | undefined): Finding<AbsorptionCode>[] {
   if (ratio === undefined) return [];
   const numbers = { lo: ratio.lo, hi: ratio.hi };
-  const readings = [limitValue('ratio-first-time'), limitValue('index-first-time')].map(String);
+  const readings = [limitValue('ratio-first-time'), limitValue('index-first-time')].map(absorptionField);
   if (ratio.hi < limitRange('absorption-ratio-bad').to) {
     return [finding('ratio-low', 'caution', { readings, limits: ['absorption-ratio-bad'], numbers })];
   }

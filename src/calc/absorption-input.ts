@@ -14,6 +14,9 @@ export const absorptionTimes: readonly number[] = [
   ...Array.from({ length: minutes }, (_, index) => (index + 1) * minute),
 ];
 
+/** How findings and forms name the reading after so many seconds. */
+export const absorptionField = (seconds: number): string => `t${seconds}`;
+
 /** A is old insulation of cotton and paper; all later classes share one limit. */
 export type ThermalClass = 'A' | 'BFH';
 

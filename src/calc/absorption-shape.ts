@@ -1,5 +1,5 @@
 import { ratioOf } from './absorption-index.ts';
-import { type AbsorptionCode, type AbsorptionInput, absorptionTimes } from './absorption-input.ts';
+import { type AbsorptionCode, type AbsorptionInput, absorptionField, absorptionTimes } from './absorption-input.ts';
 import { type Finding, finding } from './assessment.ts';
 import { limitRange, limitValue } from './limits.ts';
 import type { Reading } from './reading.ts';
@@ -16,7 +16,10 @@ export function describeShape({ readings, instrument }: AbsorptionInput): Findin
   const [first, last] = [taken[0], taken.at(-1)];
   if (first === undefined || last === undefined || taken.length < 2) return [];
   const change = ratioOf(last[1], first[1], instrument);
-  const parts = { readings: taken.map(([seconds]) => String(seconds)), numbers: { from: first[0], to: last[0] } };
+  const parts = {
+    readings: taken.map(([seconds]) => absorptionField(seconds)),
+    numbers: { from: first[0], to: last[0] },
+  };
   if (change === undefined) return [];
   if (change.hi < 1) return [finding('curve-falls', 'caution', parts)];
   const drops = taken.flatMap(([seconds, reading], index) => {

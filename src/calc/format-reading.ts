@@ -81,3 +81,12 @@ function withStep(value: number, exponent: number, resolution: number): string {
   const [mantissa = '0', power = '0'] = value.toExponential().split('e');
   return Number(`${mantissa}e${Number(power) - exponent}`).toFixed(Math.min(decimals, 20));
 }
+
+/** A time for sentences: `4.2 s`, `2 min 5 s`, `3 h 20 min`. Rounded up, since a wait that is too short is no wait. */
+export function formatSeconds(seconds: number): string {
+  if (!Number.isFinite(seconds)) return 'no end';
+  if (seconds < 100) return `${Math.ceil(seconds * 10 - 1e-9) / 10} s`;
+  const whole = Math.ceil(seconds - 1e-9);
+  const [hours, minutes] = [Math.floor(whole / 3600), Math.floor((whole % 3600) / 60)];
+  return hours > 0 ? `${hours} h ${minutes + (whole % 60 > 0 ? 1 : 0)} min` : `${minutes} min ${whole % 60} s`;
+}

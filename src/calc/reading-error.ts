@@ -48,7 +48,7 @@ export function readingError(
   { typed, other, accepted, length }: Detail,
   suggestions: string[] = [],
 ): ReadingError {
-  const { asked = [] } = quantityRules[quantity];
+  const { asked = [quantityRules[quantity].unit] } = quantityRules[quantity];
   const like = `Type it like ${quantityRules[quantity].example}.`;
   const sentences: Record<ReadingErrorCode, string> = {
     'too-long': `This is ${length} characters long, too long for one reading. ${like}`,
@@ -56,7 +56,7 @@ export function readingError(
     'not-a-number': `The number in “${typed}” can't be read. Use one decimal mark and nothing else: ${quantityRules[quantity].example}.`,
     'ambiguous-comma': `“${typed}” can mean thousands or decimals. Choose which one you read.`,
     'milli-or-mega': `“${typed}” can mean milli (a thousandth) or mega (a million). Choose which one you read.`,
-    'unit-missing': `“${typed}” has no unit. ${asked.join(', ')} are a thousandfold apart: choose the one that ${quantity === 'resistance' ? 'the meter shows' : 'is printed'}.`,
+    'unit-missing': `“${typed}” has no unit: ${asked.join(', ')}. Prefixes are a thousandfold apart: choose the one that ${quantity === 'resistance' ? 'the meter shows' : 'is printed'}.`,
     'unit-unknown': `The unit in “${typed}” is not known here. ${like}`,
     'other-quantity': `“${typed}” is ${quantityNames[other ?? quantity]}, and this field takes ${quantityNames[quantity]}. ${like}`,
     negative: `“${typed}” is negative. Leave out the minus sign: type what the meter shows with its leads the right way round.`,

@@ -11,6 +11,8 @@ const load: Record<CalculatorName, () => Promise<ComponentType<IslandProps>>> = 
   'bridge-diode': () => import('./bridge-diode/BridgeDiodeCalculator.tsx').then((m) => m.BridgeDiodeCalculator),
   winding: () => import('./winding/WindingCalculator.tsx').then((m) => m.WindingCalculator),
   'test-voltage': () => import('./test-voltage/TestVoltageCalculator.tsx').then((m) => m.TestVoltageCalculator),
+  discharge: () => import('./discharge/DischargeCalculator.tsx').then((m) => m.DischargeCalculator),
+  absorption: () => import('./absorption/AbsorptionCalculator.tsx').then((m) => m.AbsorptionCalculator),
   'cable-length': () => import('./cable-length/CableLengthCalculator.tsx').then((m) => m.CableLengthCalculator),
 };
 

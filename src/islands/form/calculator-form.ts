@@ -10,6 +10,8 @@ export type CalculatorName =
   | 'isolation'
   | 'winding'
   | 'test-voltage'
+  | 'discharge'
+  | 'absorption'
   | 'cable-length';
 
 /** All that a calculator is, apart from its looks. */

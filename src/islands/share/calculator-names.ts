@@ -8,5 +8,7 @@ export const calculatorNames: readonly CalculatorName[] = [
   'winding',
   'bridge-diode',
   'test-voltage',
+  'discharge',
+  'absorption',
   'cable-length',
 ];

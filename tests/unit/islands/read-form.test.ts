@@ -70,13 +70,29 @@ const readable: Record<Quantity, string[]> = {
   percent: ['', '10', '55 %', '100'],
   counts: ['', '3'],
   duration: ['', '1', '60 s', '10 min'],
+  seconds: ['', '0', '12', '2 min'],
+  capacitance: ['', '1500 µF', '1.5 mF', '0 F'],
   length: ['', '35', '115 ft', '1.2 km'],
   diameter: ['', '2.8', '4 mm', '0.11 in'],
 };
 
+/** Tables that people paste: whole, with rows that can't be read, with dates in doubt, and no table at all. */
+const tables = [
+  '',
+  'nothing that is a table',
+  '2021-05-03\t450M\t25',
+  '3/5/2021;450M;25\n2022-05-03;>2G;25\n2023-05-03;<1M;25',
+  'Date;R (MΩ);Temp\n2019-05-03;900;20\n2020-05-03;800;20\n2021-05-03;700;20\n2022-05-03;650;20\n2023-05-03;10;20',
+];
+
+function textsFor(field: FormField): string[] {
+  if (field.kind === 'text') return tables;
+  return field.kind === 'choice' ? field.options.map(({ value }) => value) : readable[field.quantity];
+}
+
 function entriesOf(form: CalculatorForm, alsoUnreadable: boolean) {
   const entry = (field: FormField) => {
-    const texts = field.kind === 'choice' ? field.options.map(({ value }) => value) : readable[field.quantity];
+    const texts = textsFor(field);
     const usual = fc.constantFrom(...texts.filter((text) => field.id !== 'upperLimit' || /^(\d.*[MG]|)$/.test(text)));
     return alsoUnreadable ? fc.oneof({ weight: 30, arbitrary: usual }, fc.string({ unit: 'binary' })) : usual;
   };

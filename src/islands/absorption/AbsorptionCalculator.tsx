@@ -1,0 +1,57 @@
+import { Choices } from '../form/Choices.tsx';
+import { FormFrame } from '../form/FormFrame.tsx';
+import { temperatureUnit, windingTemperature } from '../form/form-choices.ts';
+import { MoreFields } from '../form/MoreFields.tsx';
+import { ReadingInput } from '../form/ReadingInput.tsx';
+import { ReadingRow } from '../form/ReadingRow.tsx';
+import { type IslandProps, useForm } from '../form/use-form.ts';
+import { AbsorptionPlot } from './AbsorptionPlot.tsx';
+import { curveData } from './curve-data.ts';
+import {
+  absorptionForm,
+  absorptionInput,
+  testerFields,
+  thermalClassField,
+  timedFields,
+  windingKindField,
+} from './form.ts';
+import { PasteReadings } from './PasteReadings.tsx';
+import { StopwatchPanel } from './StopwatchPanel.tsx';
+
+const { name } = absorptionForm;
+
+/** Timed readings of one winding: the ratios, the curve, and how far they may be believed. */
+export function AbsorptionCalculator(props: IslandProps) {
+  const form = useForm(absorptionForm, props);
+  const plot = form.outcome.state === 'judged' ? curveData(absorptionInput(form.read)) : undefined;
+  return (
+    <FormFrame
+      {...props}
+      definition={absorptionForm}
+      label="Time-resistance test"
+      form={form}
+      drawing={plot && <AbsorptionPlot {...plot} />}
+    >
+      <Choices name={name} field={windingKindField} form={form} />
+      <Choices name={name} field={thermalClassField} form={form} />
+      <StopwatchPanel name={name} />
+      <ReadingRow
+        name={name}
+        legend="Winding to frame"
+        hint="One test, one steady voltage. Leave empty what you missed: 85 MΩ, 1.4G, >5G."
+        fields={timedFields}
+        form={form}
+      />
+      <PasteReadings name={name} form={form} />
+      <ReadingInput name={name} field={windingTemperature} form={form} />
+      <Choices name={name} field={temperatureUnit} form={form} />
+      <MoreFields
+        name={name}
+        summary="Accuracy of the tester (optional)"
+        hint="Both readings of a ratio are taken at their worst, and never as surer than half a step of the last digit."
+        fields={testerFields}
+        form={form}
+      />
+    </FormFrame>
+  );
+}

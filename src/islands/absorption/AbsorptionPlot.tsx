@@ -1,0 +1,45 @@
+import { absorptionTimes, formatRounded } from '../../calc/index.ts';
+import { Curve } from '../plot/Curve.tsx';
+import { decadesAround } from '../plot/domain.ts';
+import { plotFrame } from '../plot/frame.ts';
+import { LimitLine } from '../plot/LimitLine.tsx';
+import { Plot } from '../plot/Plot.tsx';
+import { Points } from '../plot/Points.tsx';
+import type { CurveData } from './curve-data.ts';
+import { markName } from './stopwatch.ts';
+
+/** The readings over the time, both on logarithmic axes: absorption of sound insulation is then nearly a straight rise. */
+export function AbsorptionPlot({ curve, points, marks, rows }: CurveData) {
+  const [first, last] = [absorptionTimes[0] ?? 1, absorptionTimes.at(-1) ?? 10];
+  const frame = plotFrame(
+    {
+      kind: 'log10',
+      domain: [first * 0.8, last * 1.2],
+      label: 'since the voltage was applied',
+      format: markName,
+      ticks: [first, ...marks],
+    },
+    {
+      kind: 'log10',
+      domain: decadesAround(points.map(({ y }) => y)),
+      label: 'insulation resistance',
+      format: (value) => formatRounded(value, 'Ω'),
+    },
+  );
+  return (
+    <Plot
+      id="absorption-plot"
+      title="Insulation resistance over the time of the test"
+      desc={`Your readings: ${rows.map((row) => row.join(': ')).join('; ')}.`}
+      frame={frame}
+      caption="Both axes are logarithmic. The polarization index is the rise between the two upright lines. An arrow marks a bound."
+      table={{ summary: 'The readings as a table', head: ['Time', 'Reading'], rows }}
+    >
+      {marks.map((mark) => (
+        <LimitLine key={mark} frame={frame} axis="x" at={mark} text="" />
+      ))}
+      <Curve frame={frame} points={curve} />
+      <Points frame={frame} points={points} />
+    </Plot>
+  );
+}

@@ -1,0 +1,31 @@
+/** Where a test stands at one moment, in s since the voltage was applied. Pure: the clock is the caller's. */
+export interface Stage {
+  elapsed: number;
+  /** `soon`: get ready for `mark`. `now`: read. `wait`: `mark` is next. `over`: the last mark is past. */
+  phase: 'wait' | 'soon' | 'now' | 'over';
+  mark?: number;
+}
+
+/**
+ * The stage from two timestamps in ms, so that a tab that slept for minutes is right when it wakes. `lead` is how long
+ * before a mark it is announced, and how long after it a reading still belongs to it, in s.
+ */
+export function stageAt(startedAt: number, now: number, marks: readonly number[], lead: number): Stage {
+  // A clock that was set back never makes a time below zero.
+  const elapsed = Math.max(0, (now - startedAt) / 1000);
+  const mark = marks.find((at) => elapsed < at + lead);
+  if (mark === undefined) return { elapsed, phase: 'over' };
+  if (elapsed >= mark) return { elapsed, phase: 'now', mark };
+  return { elapsed, phase: elapsed >= mark - lead ? 'soon' : 'wait', mark };
+}
+
+/** `0:07`, `9:59`, as a stopwatch shows it: the seconds that are full. */
+export function clockFace(seconds: number): string {
+  const whole = Math.floor(seconds);
+  return `${Math.floor(whole / 60)}:${String(whole % 60).padStart(2, '0')}`;
+}
+
+/** `15 s`, `1 min`: how the marks are called. */
+export function markName(seconds: number): string {
+  return seconds < 60 ? `${seconds} s` : `${seconds / 60} min`;
+}

@@ -1,0 +1,58 @@
+import { FormFrame } from '../form/FormFrame.tsx';
+import { MoreFields } from '../form/MoreFields.tsx';
+import { ReadingInput } from '../form/ReadingInput.tsx';
+import { ReadingRow } from '../form/ReadingRow.tsx';
+import { type IslandProps, useForm } from '../form/use-form.ts';
+import { DischargePlot } from './DischargePlot.tsx';
+import { dischargePlotData } from './discharge-plot-data.ts';
+import { busFields, labelFields, meterFields, pairFields, toleranceFields } from './fields.ts';
+import { dischargeForm } from './form.ts';
+import { WaitTable } from './WaitTable.tsx';
+
+const { name } = dischargeForm;
+
+/** How long the bus takes to the published limits. It never says that the bus is discharged. */
+export function DischargeCalculator(props: IslandProps) {
+  const form = useForm(dischargeForm, props);
+  const assessment = form.outcome.state === 'judged' ? form.outcome.assessment : undefined;
+  const plot = assessment && dischargePlotData(assessment);
+  return (
+    <FormFrame
+      {...props}
+      definition={dischargeForm}
+      label="DC-bus discharge"
+      form={form}
+      drawing={
+        <>
+          {assessment && assessment.waits.length > 0 && <WaitTable waits={assessment.waits} />}
+          {plot && <DischargePlot {...plot} />}
+        </>
+      }
+    >
+      <ReadingRow
+        name={name}
+        legend="The bus"
+        hint="From the drive manual. Leave empty what you don't know."
+        fields={busFields}
+        form={form}
+      />
+      <ReadingRow
+        name={name}
+        legend="Two readings of the voltmeter"
+        hint="With the supply locked out, and the meter left connected between them. Leave empty if you took none."
+        fields={pairFields}
+        form={form}
+      />
+      {labelFields.map((field) => (
+        <ReadingInput key={field.id} name={name} field={field} form={form} />
+      ))}
+      <MoreFields
+        name={name}
+        summary="Tolerances and accuracy (optional)"
+        hint="A display is never taken for surer than one count of its last digit."
+        fields={[...toleranceFields, ...meterFields]}
+        form={form}
+      />
+    </FormFrame>
+  );
+}

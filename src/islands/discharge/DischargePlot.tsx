@@ -1,0 +1,45 @@
+import { formatRounded, formatSeconds } from '../../calc/index.ts';
+import { onlyTheMeter } from '../../texts/discharge.ts';
+import { Band } from '../plot/Band.tsx';
+import { Curve } from '../plot/Curve.tsx';
+import { plotFrame } from '../plot/frame.ts';
+import { LimitLine } from '../plot/LimitLine.tsx';
+import { Plot } from '../plot/Plot.tsx';
+import type { DischargePlotData } from './discharge-plot-data.ts';
+
+/** The bus voltage over the time, between its slowest and its fastest, on a logarithmic axis where both are straight. */
+export function DischargePlot({ slow, fast, machine, touch, rows }: DischargePlotData) {
+  const last = slow.at(-1)?.[0] ?? 1;
+  const top = slow[0]?.[1] ?? 100;
+  const frame = plotFrame(
+    {
+      kind: 'linear',
+      domain: [0, last],
+      label: 'since the supply was cut',
+      format: formatSeconds,
+      ticks: [0, last / 3, (2 * last) / 3].map((time) => Number(time.toPrecision(2))),
+    },
+    {
+      kind: 'log10',
+      domain: [10, Math.max(100, 2 * top)],
+      label: 'bus voltage',
+      format: (value) => formatRounded(value, 'V'),
+    },
+  );
+  return (
+    <Plot
+      id="discharge-plot"
+      title="Computed voltage of the bus over the time"
+      desc={`At the slowest the bus falls from ${formatRounded(top, 'V')} to ${formatRounded(touch, 'V')} within the drawing. ${onlyTheMeter}`}
+      frame={frame}
+      caption={`Solid: the slowest that the entries allow, which counts. Dashed: the fastest. ${onlyTheMeter}`}
+      table={{ summary: 'The curve as a table', head: ['Time', 'Slowest', 'Fastest'], rows, note: onlyTheMeter }}
+    >
+      <Band frame={frame} upper={slow} lower={fast} look="spread" />
+      <LimitLine frame={frame} at={machine} text={formatRounded(machine, 'V')} />
+      <LimitLine frame={frame} at={touch} text={formatRounded(touch, 'V')} below />
+      <Curve frame={frame} points={fast} look="dashed" />
+      <Curve frame={frame} points={slow} />
+    </Plot>
+  );
+}

@@ -1,0 +1,43 @@
+import { formatRounded, formatSeconds, limit, limitValue, type Wait } from '../../calc/index.ts';
+import { href } from '../../components/href.ts';
+import { onlyTheMeter } from '../../texts/discharge.ts';
+
+/** The waits to the published limits, with the words that belong to each of these numbers. */
+export function WaitTable({ waits }: { waits: readonly Wait[] }) {
+  const sinceReading = waits.some(({ afterReading }) => afterReading !== undefined);
+  return (
+    // biome-ignore lint/a11y/noNoninteractiveTabindex: a box that scrolls must be within reach of the keyboard
+    <section class="table-scroll" tabIndex={0} aria-label="Computed waiting times">
+      <table>
+        <caption>Computed waiting times, at the longest. {onlyTheMeter}</caption>
+        <thead>
+          <tr>
+            <th scope="col">Down to</th>
+            <th scope="col">After the supply is cut</th>
+            {sinceReading && <th scope="col">After your second reading</th>}
+            <th scope="col">Published time</th>
+          </tr>
+        </thead>
+        <tbody>
+          {waits.map(({ limit: id, volts, seconds, afterReading, within }) => (
+            <tr key={id}>
+              <th scope="row">
+                <a href={href(`/tables/#${id}`)}>{reached(id, volts)}</a>
+              </th>
+              <td>{formatSeconds(seconds.hi)}</td>
+              {sinceReading && <td>{afterReading === undefined ? '' : formatSeconds(afterReading)}</td>}
+              <td>{within ? formatSeconds(limitValue(within)) : 'none'}</td>
+            </tr>
+          ))}
+        </tbody>
+      </table>
+    </section>
+  );
+}
+
+function reached(id: Wait['limit'], volts: number): string {
+  const { label, unit } = limit(id);
+  return unit === 'V'
+    ? `${formatRounded(volts, 'V')}: ${label}`
+    : `${formatRounded(limitValue(id), 'C')} (${formatRounded(volts, 'V')} here): ${label}`;
+}

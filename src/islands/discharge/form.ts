@@ -1,0 +1,38 @@
+import {
+  assessDischarge,
+  type BusDischargeCode,
+  type DischargeAssessment,
+  type DischargeInput,
+  type DischargeStepCode,
+  missing,
+} from '../../calc/index.ts';
+import { dischargeFindings, dischargeSteps } from '../../texts/discharge.ts';
+import type { CalculatorForm } from '../form/calculator-form.ts';
+import { instrumentOf } from '../form/instrument.ts';
+import type { ReadForm } from '../form/read-form.ts';
+import { busFields, labelFields, meterFields, pairFields, toleranceFields } from './fields.ts';
+
+export function dischargeInput(read: ReadForm): DischargeInput {
+  const of = (id: string) => read.readings[id] ?? missing;
+  return {
+    startVoltage: of('startVoltage'),
+    capacitance: of('capacitance'),
+    capacitanceTolerance: of('capacitanceTolerance'),
+    bleeder: of('bleeder'),
+    bleederTolerance: of('bleederTolerance'),
+    timeConstant: of('timeConstant'),
+    first: of('first'),
+    second: of('second'),
+    elapsed: of('elapsed'),
+    label: of('label'),
+    instrument: instrumentOf(read),
+  };
+}
+
+export const dischargeForm: CalculatorForm<BusDischargeCode, DischargeStepCode, DischargeAssessment> = {
+  name: 'discharge',
+  fields: [...busFields, ...toleranceFields, ...pairFields, ...meterFields, ...labelFields],
+  assess: (read) => assessDischarge(dischargeInput(read)),
+  findingTexts: dischargeFindings,
+  stepTexts: dischargeSteps,
+};

@@ -1,0 +1,81 @@
+import {
+  type AbsorptionCode,
+  type AbsorptionStepCode,
+  type Finding,
+  formatRounded,
+  formatSeconds,
+} from '../calc/index.ts';
+import type { FindingSentences, StepSentences } from './sentences.ts';
+import { testFindings } from './test-conditions.ts';
+
+const ohms = (value: number | undefined) => formatRounded(value ?? 0, 'Ω');
+const seconds = (value: number | undefined) => formatSeconds(value ?? 0);
+
+/** A ratio to three digits, "2.05"; outwards, so that an interval is never told as narrower than it is. */
+function figure(value: number, round: (value: number) => number): string {
+  if (!Number.isFinite(value)) return 'any value';
+  const step = 10 ** (Math.floor(Math.log10(Math.max(value, 0.01))) - 2);
+  return String(Number((round(value / step) * step).toPrecision(3)));
+}
+
+/** "2.05", "1.9 to 2.2", "at least 2". */
+export function ratioText(lo = 0, hi = Number.POSITIVE_INFINITY): string {
+  const [low, high] = [figure(lo, (v) => Math.floor(v + 1e-9)), figure(hi, (v) => Math.ceil(v - 1e-9))];
+  if (high === 'any value') return lo === 0 ? high : `at least ${low}`;
+  return low === high ? low : `${low} to ${high}`;
+}
+
+const index = ({ numbers }: Finding) => `The polarization index is ${ratioText(numbers.lo, numbers.hi)}`;
+const ratio = ({ numbers }: Finding) => `The dielectric absorption ratio is ${ratioText(numbers.lo, numbers.hi)}.`;
+const noStandard =
+  'These classes stand in trade handbooks, which differ. No standard has them, so they decide nothing.';
+const notApart =
+  'Moisture, dirt and a warm winding do this alike. The curve does not tell them apart; cleaning and drying do.';
+
+export const absorptionFindings: FindingSentences<AbsorptionCode> = {
+  ...testFindings,
+  'index-incomplete': () => 'The polarization index needs the readings at 1 minute and at 10 minutes.',
+  'index-meets': (f) =>
+    `${index(f)}, and at least ${f.numbers.wanted} is wanted. This is about the curve only: the go/no-go after a trip is a test of its own.`,
+  'index-below': (f) => `${index(f)}. At least ${f.numbers.wanted} is wanted: the winding is moist, dirty or damaged.`,
+  'index-too-close': (f) =>
+    `${index(f)}, by the accuracy of the tester and the digits that you typed. The limit of ${f.numbers.wanted} lies within.`,
+  'index-not-for-random-wound': (f) =>
+    `${index(f)}. In a small random-wound winding the absorption is over within a minute or two, so that the index may be low in a sound one. IEEE 43 does not hold it against such a machine, and it passes none.`,
+  'index-says-nothing': (f) =>
+    `${index(f)}, but the reading at 1 minute is above ${ohms(f.numbers.high)} or may be. The current is then so small that leads and air decide the index. It says nothing about the winding.`,
+  'one-minute-low': ({ numbers }) =>
+    `The reading at 1 minute is below ${ohms(numbers.floor)} or may be. A rising curve does not make up for a low level.`,
+  'index-dry': () => 'The index is very high. In an old winding, that may be insulation that is dry and brittle.',
+  'ratio-low': (f) => `${ratio(f)} Trade handbooks call this bad. ${noStandard}`,
+  'ratio-middle': (f) =>
+    `${ratio(f)} It lies between what trade handbooks call bad and good, or may be either. ${noStandard}`,
+  'ratio-good': (f) => `${ratio(f)} Trade handbooks call this good. ${noStandard}`,
+  'curve-falls': ({ numbers }) =>
+    `The resistance falls from ${seconds(numbers.from)} to ${seconds(numbers.to)}. Sound insulation does not do that: leakage grows while the voltage is on. ${notApart}`,
+  'curve-uneven': ({ numbers }) =>
+    `The curve goes up and down: at ${seconds(numbers.at)} it is lower than before. That may be a voltage that was not steady, a loose lead, or a path that breaks through and heals.`,
+  'curve-flat': ({ numbers }) =>
+    `The curve stays level from ${seconds(numbers.from)} to ${seconds(numbers.to)}: leakage outweighs absorption, or the winding is too small to show any. ${notApart}`,
+  'curve-rises': () =>
+    'The curve rises, as insulation does that takes up charge. It does not prove that no weak spot is left: one small spot hides in the sum.',
+  'temperature-missing': () =>
+    'The winding temperature is missing. Within one test it cancels out, but without it this test can’t be compared with a later one.',
+  'temperature-stated': ({ numbers }) =>
+    `At ${formatRounded(numbers.temperature ?? 0, '°C')}, not corrected: all readings of one test have the same temperature. State it with the curve.`,
+};
+
+export const absorptionSteps: StepSentences<AbsorptionStepCode> = {
+  'discharge-winding': () =>
+    'Discharge the winding to the frame first, for as long as the note says. After a long test it gives back a dangerous voltage if it is opened too soon.',
+  'read-to-ten-minutes': () =>
+    'Leave the voltage on and steady, and take the readings at 1 minute and 10 minutes. If it was switched off, discharge the winding fully before a new start.',
+  'judge-one-minute': () => 'Judge the reading at 1 minute with the insulation calculator.',
+  'repeat-with-accuracy': () =>
+    'Discharge, then repeat with a tester that shows more digits or is more accurate, on one range throughout.',
+  'clean-dry-repeat': () =>
+    'Clean and dry the terminals and the plug, and repeat. If the curve gets steeper it was the surface. If not, dry the winding and repeat again before you condemn it.',
+  'compare-with-earlier-curve': () =>
+    'Compare with an earlier curve of this machine at the same voltage and about the same temperature. A change tells more than one figure.',
+  'state-temperature': () => 'Measure the winding temperature and type it.',
+};

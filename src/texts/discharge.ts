@@ -1,0 +1,74 @@
+import {
+  type BusDischargeCode,
+  type DischargeStepCode,
+  type Finding,
+  formatRounded,
+  formatSeconds,
+} from '../calc/index.ts';
+import { type FindingSentences, percent, type StepSentences } from './sentences.ts';
+
+const volts = (value: number | undefined) => formatRounded(value ?? 0, 'V');
+const seconds = (value: number | undefined) => formatSeconds(value ?? 0);
+
+/** Stands beside every number of this calculator, on screen, on paper and in a plot. */
+export const onlyTheMeter =
+  'A computed time never replaces the measurement. Only a meter that was proven before and after tells that the bus is dead.';
+
+const charge = ({ numbers }: Finding) =>
+  `Charged to ${volts(numbers.volts)}, the bus holds up to ${formatRounded(numbers.energy ?? 0, 'J')}.`;
+
+export const dischargeFindings: FindingSentences<BusDischargeCode> = {
+  'only-the-meter': () => onlyTheMeter,
+  'start-missing': () => 'The voltage at the start is missing. Without it no time can be computed.',
+  'discharge-data-missing': () =>
+    'Nothing tells how fast the bus discharges. Type capacitance and bleeder, or the time constant, or two readings of the meter with the time between them.',
+  'value-impossible': () =>
+    'A capacitance, a resistance or a time constant of zero is impossible. Look at the entry again.',
+  'pair-incomplete': () => 'Two voltages and the time between them belong together. One of the three is missing.',
+  'times-equal': () => 'The time between the two readings is zero. They tell nothing about the discharge.',
+  'voltage-rises': () =>
+    'The second reading is higher than the first. Something feeds the bus: a supply that is still on, another drive on a common bus, or a motor that turns. Treat it as live.',
+  'no-fall-shown': ({ numbers }) =>
+    `The two readings are too close together to show a fall. All they tell is a time constant of at least ${seconds(numbers.atLeast)}.`,
+  'no-end': () =>
+    'From these entries the bus may keep its charge without end, as it does with an open bleeder. Count on a charged bus.',
+  'longest-wait': ({ numbers }) =>
+    `Computed: below ${volts(numbers.touch)} after ${seconds(numbers.shortest)} to ${seconds(numbers.longest)} from the moment that the supply was cut. The longest time counts.${
+      numbers.afterReading === undefined ? '' : ` From your second reading: up to ${seconds(numbers.afterReading)}.`
+    }`,
+  'slower-than-values': ({ numbers }) =>
+    `The bus discharges more slowly than its parts would. Its time constant is at least ${seconds(numbers.measured)}, and the stated values give ${seconds(numbers.stated)} at the most. A bleeder may be open.`,
+  'faster-than-values': ({ numbers }) =>
+    `The bus falls faster than its parts would: a time constant of ${seconds(numbers.measured)} at the most, where the stated values give at least ${seconds(numbers.stated)}. The drive's own supply helps as long as it runs, or the capacitors have aged. The longer time counts.`,
+  'slower-than-label': ({ numbers }) =>
+    `By your readings, ${volts(numbers.volts)} takes at least ${seconds(numbers.seconds)}. The label says ${seconds(numbers.label)}. A bleeder may be open.`,
+  'values-beyond-label': ({ numbers }) =>
+    `By the stated values, ${volts(numbers.volts)} takes at least ${seconds(numbers.seconds)}. The label says ${seconds(numbers.label)}. One of the two is wrong, or there is another path of discharge. Wait for the longer one.`,
+  'longer-than-standard': ({ numbers }) =>
+    `It may take ${seconds(numbers.longest)} to ${volts(numbers.volts)}, longer than the ${seconds(numbers.within)} of the machine standard. Such a part carries a label with its waiting time. Look for it.`,
+  'tail-slower': () =>
+    "The last part may be slower than your readings tell. The drive's own supply discharges the bus at first and stops at a lower voltage.",
+  'usual-tolerance': ({ numbers }) =>
+    `Reckoned with ± ${percent(numbers.farads)} for the capacitors and ± ${percent(numbers.ohms)} for the bleeder. Where you typed none, these are the usual ones.`,
+  'energy-arc': (f) => `${charge(f)} Arc hazard: a short circuit throws molten metal.`,
+  'energy-shock': (f) => `${charge(f)} Shock hazard: enough to kill.`,
+  'energy-reflex': (f) =>
+    `${charge(f)} Reflex hazard: the jerk throws a person back, off a ladder or into the machine.`,
+  'energy-burn': (f) => `${charge(f)} Burn hazard: a ring or a tool across it gets hot at once.`,
+  'energy-below': (f) => `${charge(f)} That is below the published classes. It may hurt all the same.`,
+};
+
+export const dischargeSteps: StepSentences<DischargeStepCode> = {
+  'type-discharge-data': () =>
+    'Type what you know: the highest voltage that the bus can have, and one of the three ways to its discharge.',
+  'repeat-pair': () =>
+    'Take two readings that are further apart, with the supply locked out. Leave the meter connected between them and stay clear.',
+  'find-feed': () =>
+    'Go back. Look for what still feeds the bus and lock it out. A hanging axis that sinks can do it too: support it.',
+  'suspect-bleeder': () =>
+    'Take the bleeder for open. The bus may stay charged for hours. Follow the drive manual to discharge it, with the means that it names.',
+  'wait-then-measure': () =>
+    'Wait for the longest of the computed time, the label and the drive manual. Then measure, before anything is touched.',
+  'prove-dead': () =>
+    'Prove the meter on a known source, measure DC+ to DC−, DC+ to PE and DC− to PE, and prove the meter again. Measure again before every new start of work: capacitors recover some of their voltage.',
+};
