@@ -22,6 +22,8 @@ export default defineConfig({
   base,
   outDir: process.env.SITE_OUT ?? './dist',
   trailingSlash: 'always',
+  // The default takes the space away where a line of prose ends before a link.
+  compressHTML: true,
   markdown: { processor },
   integrations: [mdx(), preact()],
   build: { inlineStylesheets: 'never' },

@@ -5,7 +5,7 @@ const quantities: Quantity[] = ['resistance', 'voltage', 'temperature', 'percent
 
 /** Units that no form reads, but that an invented example may show. */
 const otherUnits =
-  /^(?:[kmµn]?A|[kmµ]?W|[kM]?Hz|[mµn]?s|days?|weeks?|months?|years?|shifts?|[kmµnp]?F|[mµ]?H|k?J|N·m|k?N|k?g|mm²|m\/s|r\/min|k?V\/µs|°|times|counts?|axes)$/;
+  /^(?:[kmµn]?A|[kmµ]?W|[kM]?Hz|[mµn]?s|days?|weeks?|months?|years?|shifts?|[kmµnp]?F|[mµ]?H|k?J|N·m|[km]?V|k?N|k?g|mm²|m\/s|r\/min|k?V\/µs|°|times|counts?|axes)$/;
 const numberAndUnit = /^[<>±+−-]?\s?\d+(?:\.\d+)?(?: to \d+(?:\.\d+)?)?\s(\S+)$/;
 
 /**

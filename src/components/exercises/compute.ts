@@ -12,8 +12,10 @@ import {
   limitValue,
   pairwiseSpread,
   parallel,
+  secondsUntil,
   starPhases,
   temperatureFactor,
+  timeConstantBetween,
 } from '../../calc/index.ts';
 import { machineMinimum } from '../../calc/machine-minimum.ts';
 import { besideKnown } from '../../calc/parallel-law.ts';
@@ -76,6 +78,11 @@ export const compute: Record<string, Compute> = {
   minimumPre1970: (rated) => numberValue(machineMinimum('pre-1970', rated.value), 'Ω'),
   /** Rated voltage: the test voltage of the published table. */
   testVoltage: (rated) => limitFigure(testVoltageRow(rated.value)),
+  /** Two bus voltages, the minutes between them, another voltage: minutes from the second reading until it is reached. */
+  waitUntil: (first, second, elapsed, end) => {
+    const timeConstant = timeConstantBetween(first.value, second.value, elapsed.value);
+    return numberValue(secondsUntil(second.value, end.value, timeConstant), 'min');
+  },
   /** Test time in minutes: how long to discharge at least. */
   dischargeTime: (time) => numberValue(time.value * limitValue('discharge-after-test'), 'min'),
   /** Diameter over the insulation, conductor diameter, length: what a core has with the lowest specified constant. */

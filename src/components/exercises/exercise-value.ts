@@ -16,7 +16,8 @@ const quantities: Quantity[] = ['resistance', 'voltage', 'temperature', 'percent
 /** What a person noted. Throws where it can't be read, so that a slip stops the build. */
 export function givenValue(text: string): ExerciseValue {
   if (!isExampleReading(text)) throw new Error(`“${text}” is neither a reading nor a number with its unit`);
-  const printed = text.trim().replaceAll(' ', '\u00a0');
+  const printed = text.trim().replaceAll(' ', '\u00a0').replace(/^-/, '−');
+  if (/^[-−]\d/.test(text)) return { text: printed, reading: missing, value: -givenValue(text.slice(1)).value };
   for (const quantity of quantities) {
     const result = parseReading(text, quantity);
     if (!result.ok) continue;
