@@ -65,7 +65,7 @@ function ofMeasurement(state: AxisState, { mode, red, black }: Extract<Action, {
   const place = `${red} ${black}`;
   if (are('phase', 'earth')) return toEarth(state, mode, place, throughDrive);
   if (are('phase', 'phase')) {
-    if (throughDrive) return 'through-the-drive';
+    if (throughDrive && !separated(state, place)) return 'through-the-drive';
     if (place.includes('cable.') && !state.motorEnd.U) return 'isolation';
     // By a tester the windings are one conductor.
     if (mode === 'insulation') return 'tells-nothing';
@@ -85,6 +85,8 @@ function toEarth(state: AxisState, mode: string, place: string, throughDrive: bo
   return apart ? 'isolation' : 'insulation';
 }
 
-function separated({ motorEnd }: AxisState, place: string): boolean {
-  return place.includes('motor.') ? !motorEnd.U : !motorEnd.U && place.includes('cable.');
+/** One part alone: the cable off at both ends, or the motor off its cable. */
+function separated({ motorEnd, driveEnd }: AxisState, place: string): boolean {
+  if (motorEnd.U) return false;
+  return place.includes('cable.') ? phases.every((phase) => !driveEnd[phase]) : place.includes('motor.');
 }

@@ -5,7 +5,9 @@ import { actionText, resultText } from '../../texts/practice-acts.ts';
 export function ActList({ entries }: { entries: readonly Entry[] }) {
   return (
     <section aria-labelledby="acts-done">
-      <h2 id="acts-done">What you did</h2>
+      <h2 id="acts-done" tabIndex={-1}>
+        What you did
+      </h2>
       {entries.length === 0 && <p>Nothing yet.</p>}
       <ol class="acts-done">
         {entries.map((entry, position) => (

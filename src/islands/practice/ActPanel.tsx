@@ -1,3 +1,4 @@
+import { useState } from 'preact/hooks';
 import { type Phase, phases } from '../../calc/index.ts';
 import type { Action, Joint, PlainAct } from '../../practice/action.ts';
 import type { World } from '../../practice/world.ts';
@@ -13,6 +14,7 @@ interface Props {
 
 /** What a person can do to the machine, measuring apart. */
 export function ActPanel({ world, state, onAct }: Props) {
+  const [wide] = useState(() => matchMedia('(min-width: 46rem)').matches);
   const groups: [title: string, acts: PlainAct[]][] = [
     [
       'Supply and lock',
@@ -29,9 +31,11 @@ export function ActPanel({ world, state, onAct }: Props) {
   ];
   return (
     <section class="practice-acts" aria-labelledby="acts">
-      <h2 id="acts">At the machine</h2>
-      {groups.map(([title, acts]) => (
-        <details key={title} class="more" open>
+      <h2 id="acts" tabIndex={-1}>
+        At the machine
+      </h2>
+      {groups.map(([title, acts], position) => (
+        <details key={title} class="more" open={wide || position === 0}>
           <summary>{title}</summary>
           <div class="act-buttons">
             {acts.map((act) => (
@@ -42,7 +46,7 @@ export function ActPanel({ world, state, onAct }: Props) {
           </div>
         </details>
       ))}
-      <details class="more" open>
+      <details class="more" open={wide}>
         <summary>Leads and connectors</summary>
         <div class="act-buttons">
           {joints.map((joint: Joint) => {

@@ -50,7 +50,9 @@ export function Bench({ session, onAct }: Props) {
   };
   return (
     <section class="practice-bench" aria-labelledby="bench">
-      <h2 id="bench">Measure</h2>
+      <h2 id="bench" tabIndex={-1}>
+        Measure
+      </h2>
       <LeadChoice next={next} placed={{ red: red?.node, black: black?.node }} onChoose={setNext} />
       <svg class="practice-drawing" viewBox={`0 0 ${drawingSize.width} ${drawingSize.height}`}>
         <title>{drawingTexts.title}</title>

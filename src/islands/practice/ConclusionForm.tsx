@@ -20,7 +20,9 @@ export function ConclusionForm({ onConclude }: { onConclude: (conclusion: Conclu
   };
   return (
     <form onSubmit={end} noValidate class="practice-decision">
-      <h2>Decide</h2>
+      <h2 id="decide" tabIndex={-1}>
+        Decide
+      </h2>
       <fieldset>
         <legend>{conclusionTexts.question}</legend>
         <div class="choices">
