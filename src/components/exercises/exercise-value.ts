@@ -17,14 +17,16 @@ const quantities: Quantity[] = ['resistance', 'voltage', 'temperature', 'percent
 export function givenValue(text: string): ExerciseValue {
   if (!isExampleReading(text)) throw new Error(`“${text}” is neither a reading nor a number with its unit`);
   const printed = text.trim().replaceAll(' ', '\u00a0').replace(/^-/, '−');
-  if (/^[-−]\d/.test(text)) return { text: printed, reading: missing, value: -givenValue(text.slice(1)).value };
   for (const quantity of quantities) {
     const result = parseReading(text, quantity);
     if (!result.ok) continue;
     const { reading } = result;
     return { text: printed, reading, value: reading.kind === 'value' ? reading.value : Number.NaN };
   }
-  return { text: printed, reading: missing, value: Number.parseFloat(text) };
+  // A meter shows a minus with its leads exchanged; no form takes it, and a question may tell of it.
+  if (/^[-−]\d/.test(text)) return { text: printed, reading: missing, value: -givenValue(text.slice(1)).value };
+  // Of a range no single figure is taken.
+  return { text: printed, reading: missing, value: / to /.test(text) ? Number.NaN : Number.parseFloat(text) };
 }
 
 export function limitFigure(id: string): ExerciseValue {
