@@ -67,7 +67,10 @@ function meetingFindings(fit: TrendFit, { earliest, latest }: Meeting): Finding<
   if (years < needed) return [finding('trend-too-short', 'undecided', parts)];
   return [
     finding(earliest <= reach ? 'trend-meets-later' : 'trend-not-within', 'pass', parts),
-    finding('trend-holds-until', 'note', { limits: ['trend-horizon'], numbers: { day: horizonAfter(fit.lastDay) } }),
+    finding('trend-holds-until', 'note', {
+      limits: ['trend-horizon'],
+      numbers: { day: horizonAfter(fit.lastDay), years: needed },
+    }),
   ];
 }
 

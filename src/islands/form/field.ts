@@ -37,7 +37,15 @@ export interface ChoiceField {
   required?: true;
 }
 
-export type FormField = ReadingField | ChoiceField;
+/** A field for a text of many lines, such as a pasted table; the calculator reads it by itself. */
+export interface TextField {
+  kind: 'text';
+  id: string;
+  name: string;
+  hint?: string;
+}
+
+export type FormField = ReadingField | ChoiceField | TextField;
 
 /** The form as it is before anybody has typed. */
 export function blankForm(fields: readonly FormField[]): Typed {

@@ -11,6 +11,8 @@ export interface FieldError {
 export interface ReadForm {
   readings: Record<string, Reading>;
   choices: Record<string, string>;
+  /** Texts of many lines, as typed. */
+  texts: Record<string, string>;
   errors: Record<string, FieldError>;
   /** Required choices without an answer. */
   unchosen: ChoiceField[];
@@ -18,9 +20,10 @@ export interface ReadForm {
 
 /** Reads every field by itself, so that a bad entry costs nothing but its own reading. */
 export function readForm(fields: readonly FormField[], typed: Typed): ReadForm {
-  const read: ReadForm = { readings: {}, choices: {}, errors: {}, unchosen: [] };
+  const read: ReadForm = { readings: {}, choices: {}, texts: {}, errors: {}, unchosen: [] };
   for (const field of fields) {
     if (field.kind === 'choice') readChoice(field, typed, read);
+    else if (field.kind === 'text') read.texts[field.id] = typed[field.id] ?? '';
     else readReading(field, typed, read);
   }
   return read;

@@ -53,7 +53,7 @@ function measuredReport(
 function entry(field: FormField, form: Record<string, string>): MeasuredReport['readings'] {
   const value = (form[field.id] ?? '').trim();
   if (value === '') return [];
-  if (field.kind === 'reading') return [{ name: field.name, value, isReading: true }];
+  if (field.kind !== 'choice') return [{ name: field.name, value, isReading: true }];
   if (value === field.initial || field.id === 'occasion') return [];
   const label = field.options.find((option) => option.value === value)?.label ?? value;
   return [{ name: field.name, value: label, isReading: false }];
