@@ -14,6 +14,7 @@ const load: Record<CalculatorName, () => Promise<ComponentType<IslandProps>>> = 
   discharge: () => import('./discharge/DischargeCalculator.tsx').then((m) => m.DischargeCalculator),
   absorption: () => import('./absorption/AbsorptionCalculator.tsx').then((m) => m.AbsorptionCalculator),
   'cable-length': () => import('./cable-length/CableLengthCalculator.tsx').then((m) => m.CableLengthCalculator),
+  trend: () => import('./trend/TrendCalculator.tsx').then((m) => m.TrendCalculator),
 };
 
 /** Brings a server-rendered form to life, with what was typed into it before. */

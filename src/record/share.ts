@@ -5,7 +5,7 @@ import { pack, unpack } from './pack.ts';
 import { isObject, parseJson } from './parse-json.ts';
 import { failed, type Problem, type ReadProblemKind, type Result, succeeded } from './problem.ts';
 import { readVisit } from './read-visit.ts';
-import { byField, code, text } from './schema-parts.ts';
+import { byField, code, longText } from './schema-parts.ts';
 import { shareDictionary } from './share-dictionary.ts';
 import type { VisitRecord } from './visit-schema.ts';
 import { withoutSnapshots } from './without-snapshots.ts';
@@ -13,7 +13,8 @@ import { withoutSnapshots } from './without-snapshots.ts';
 /** Of the packing, not of the visit inside. Raise it when the dictionary or the order of the bytes changes. */
 const shareVersion = 1;
 
-const calculatorSchema = z.strictObject({ calculator: code, form: byField(text) });
+/** A pasted table is as long as a note. */
+const calculatorSchema = z.strictObject({ calculator: code, form: byField(longText) });
 
 /** What a link can carry: a filled calculator, or a visit without its snapshots. */
 export type Shared =
@@ -32,8 +33,12 @@ export function shareText(shared: Shared): ShareResult<string> {
       ? { visit: withoutSnapshots(shared.visit) }
       : { calculator: shared.calculator, form: shared.form };
   const share = `${shareVersion}.${toBase64url(pack(JSON.stringify(content), shareDictionary))}`;
-  return share.length > limitValue('share-link') ? failed('too-long-to-share') : succeeded(share);
+  // What a link could not be read back from is no link.
+  const long = shared.kind === 'calculator' && Object.values(shared.form).some(isTooLong);
+  return long || share.length > limitValue('share-link') ? failed('too-long-to-share') : succeeded(share);
 }
+
+const isTooLong = (value: string) => value.length > limitValue('record-notes');
 
 /**
  * What a share text carries. `calculators` are the names that this site has. Damaged, cut off, foreign, hostile or

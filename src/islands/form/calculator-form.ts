@@ -12,7 +12,8 @@ export type CalculatorName =
   | 'test-voltage'
   | 'discharge'
   | 'absorption'
-  | 'cable-length';
+  | 'cable-length'
+  | 'trend';
 
 /** All that a calculator is, apart from its looks. */
 export interface CalculatorForm<

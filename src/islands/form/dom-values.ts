@@ -2,7 +2,7 @@ import type { Typed } from './field.ts';
 
 /** What stands in the fields of a form that has no script yet. */
 export function typedIn(element: ParentNode): Typed {
-  const inputs = [...element.querySelectorAll('input')];
+  const inputs = [...element.querySelectorAll<HTMLInputElement>('input, textarea')];
   return Object.fromEntries(inputs.filter(holdsAnswer).map(({ name, value }) => [name, value]));
 }
 

@@ -11,4 +11,5 @@ export const calculatorNames: readonly CalculatorName[] = [
   'discharge',
   'absorption',
   'cable-length',
+  'trend',
 ];

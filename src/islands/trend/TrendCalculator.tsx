@@ -1,0 +1,61 @@
+import { Choices } from '../form/Choices.tsx';
+import { FormFrame } from '../form/FormFrame.tsx';
+import { correction, temperatureUnit } from '../form/form-choices.ts';
+import { ReadingInput } from '../form/ReadingInput.tsx';
+import { type IslandProps, useForm } from '../form/use-form.ts';
+import { useOpening } from '../form/use-opening.ts';
+import { ratedVoltage } from '../insulation/fields.ts';
+import { AddRow } from './AddRow.tsx';
+import { withRow } from './cells.ts';
+import { bareOhms, dateOrder, decimalMark, windingKind } from './fields.ts';
+import { tableReading, trendForm } from './form.ts';
+import { KeptOutRows } from './KeptOutRows.tsx';
+import { RowsField } from './RowsField.tsx';
+import { TrendPlot } from './TrendPlot.tsx';
+import './trend.css';
+
+const { name } = trendForm;
+
+/** Whether the insulation of a machine is getting worse over the years. */
+export function TrendCalculator(props: IslandProps) {
+  const form = useForm(trendForm, props);
+  const assessment = form.outcome.state === 'judged' ? form.outcome.assessment : undefined;
+  const keptOut = assessment?.keptOut ?? [];
+  const orderAsked = form.typed.dateOrder !== '' || keptOut.some(({ code }) => code === 'date-ambiguous');
+  const answered = [bareOhms, decimalMark].some(({ id }) => (form.typed[id] ?? '') !== '');
+  const reading = useOpening(answered || keptOut.some(({ code }) => code === 'reading-unreadable'));
+  const voltageAsked = form.typed.machineClass === 'pre-1970' || (form.typed.ratedVoltage ?? '') !== '';
+  return (
+    <FormFrame
+      {...props}
+      definition={trendForm}
+      label="Trend of the insulation"
+      form={form}
+      drawing={
+        assessment && (
+          <>
+            <TrendPlot assessment={assessment} />
+            <KeptOutRows rows={keptOut} />
+          </>
+        )
+      }
+    >
+      <RowsField form={form} />
+      {orderAsked && <Choices name={name} field={dateOrder} form={form} />}
+      <details class="more" ref={reading}>
+        <summary>How the table is to be read (optional)</summary>
+        <p class="hint">A unit in the cell or in the head of the column goes before these answers.</p>
+        <Choices name={name} field={bareOhms} form={form} />
+        <Choices name={name} field={temperatureUnit} form={form} />
+        <Choices name={name} field={decimalMark} form={form} />
+      </details>
+      <AddRow
+        how={tableReading(form.read)}
+        onAdd={(cells) => form.choose('rows', withRow(form.typed.rows ?? '', cells))}
+      />
+      <Choices name={name} field={windingKind} form={form} />
+      {voltageAsked && <ReadingInput name={name} field={ratedVoltage} form={form} />}
+      <Choices name={name} field={correction} form={form} />
+    </FormFrame>
+  );
+}

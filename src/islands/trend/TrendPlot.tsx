@@ -1,0 +1,40 @@
+import { formatRounded, type TrendAssessment } from '../../calc/index.ts';
+import { trendInWords } from '../../texts/trend-plot.ts';
+import { Band } from '../plot/Band.tsx';
+import { Curve } from '../plot/Curve.tsx';
+import { LimitLine } from '../plot/LimitLine.tsx';
+import { Plot } from '../plot/Plot.tsx';
+import { Points } from '../plot/Points.tsx';
+import { trendDrawing } from './plot-data.ts';
+
+/** The corrected readings over the years, the line through them, and the minimum. */
+export function TrendPlot({ assessment }: { assessment: TrendAssessment }) {
+  const drawing = trendDrawing(assessment);
+  if (drawing === undefined) return null;
+  const { frame, points, line, upper, lower, table, drawn } = drawing;
+  const { rows, minimum } = assessment;
+  return (
+    <Plot
+      id="trend-plot"
+      title="Corrected readings over the years"
+      desc={trendInWords(assessment)}
+      frame={frame}
+      table={table}
+      caption={
+        <>
+          Dots: readings. Arrows: bounds, not in the line. Crosses: sudden falls.
+          {line.length > 0 && ' The grey area is what the scatter leaves open.'}
+          {drawn < rows.length &&
+            ` Of ${rows.length} readings, ${drawn} are drawn: the lowest and the highest of each span of time. The line is made from all.`}
+        </>
+      }
+    >
+      {line.length > 0 && <Band frame={frame} upper={upper} lower={lower} look="spread" />}
+      {minimum !== undefined && (
+        <LimitLine frame={frame} at={minimum} text={`minimum ${formatRounded(minimum, 'Ω')}`} />
+      )}
+      {line.length > 0 && <Curve frame={frame} points={line} look="dashed" />}
+      <Points frame={frame} points={points} />
+    </Plot>
+  );
+}

@@ -1,0 +1,19 @@
+import { formatDay, formatRounded, percentPerYear, type TrendAssessment } from '../calc/index.ts';
+import { percent } from './sentences.ts';
+
+/** What a reader who cannot see the plot needs from it; the table below it holds the readings. */
+export function trendInWords({ rows, fit, minimum }: TrendAssessment): string {
+  const [first, last] = [rows[0], rows.at(-1)];
+  if (first === undefined || last === undefined) return '';
+  const ohms = rows.map(({ corrected }) => corrected);
+  const [least, most] = [ohms.reduce((a, b) => Math.min(a, b)), ohms.reduce((a, b) => Math.max(a, b))];
+  const change = fit && percentPerYear(fit.slope);
+  return [
+    `${rows.length} readings from ${formatDay(first.day)} to ${formatDay(last.day)}, corrected, on a logarithmic axis:`,
+    `from ${formatRounded(least, 'Ω')} to ${formatRounded(most, 'Ω')}.`,
+    minimum === undefined ? '' : `The minimum is ${formatRounded(minimum, 'Ω')}.`,
+    change === undefined ? '' : `The line ${change < 0 ? 'falls' : 'rises'} by ${percent(Math.abs(change))} a year.`,
+  ]
+    .filter(Boolean)
+    .join(' ');
+}
