@@ -1,0 +1,191 @@
+import fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import {
+  type AbsorptionInput,
+  absorptionTimes,
+  assessAbsorption,
+  celsius,
+  missing,
+  ohms,
+  overOhms,
+  parseReading,
+  type Reading,
+} from '../../../src/calc/index.ts';
+import { runs } from '../../support/runs.ts';
+import { meetsAllVerdicts, rank, tally } from '../../support/verdict-rank.ts';
+
+const typed = (text: string): Reading => {
+  const result = parseReading(text, 'resistance');
+  if (!result.ok) throw new Error(text);
+  return result.reading;
+};
+
+/** A form-wound winding of class F at 25 °C, by texts at their times. */
+const test = (texts: Record<number, string>, changes: Partial<AbsorptionInput> = {}): AbsorptionInput => ({
+  readings: Object.fromEntries(Object.entries(texts).map(([time, text]) => [time, typed(text)])),
+  windingKind: 'form-wound',
+  thermalClass: 'BFH',
+  temperature: celsius(25),
+  ...changes,
+});
+const codes = (input: AbsorptionInput) => assessAbsorption(input).findings.map(({ code }) => code);
+
+describe('assessAbsorption', () => {
+  it.each<[string, AbsorptionInput, string, string]>([
+    ['an index of 3', test({ 60: '400M', 600: '1200M' }), 'go', 'index-meets'],
+    ['an index of 1.25', test({ 60: '400M', 600: '500M' }), 'no-go', 'index-below'],
+    ['1.75, class F', test({ 60: '400M', 600: '700M' }), 'no-go', 'index-below'],
+    ['1.75, class A', test({ 60: '400M', 600: '700M' }, { thermalClass: 'A' }), 'go', 'index-meets'],
+    ['exactly 2, by rounded digits', test({ 60: '400M', 600: '800M' }), 'undecided', 'index-too-close'],
+    [
+      '3 with a tester of ± 30 %',
+      test({ 60: '400M', 600: '1200M' }, { instrument: { percent: 30 } }),
+      'undecided',
+      'index-too-close',
+    ],
+    ['digits too coarse', test({ 60: '2 GΩ', 600: '4 GΩ' }), 'undecided', 'index-too-close'],
+    ['over-range at ten minutes proves a bound', test({ 60: '400M', 600: '>1G' }), 'go', 'index-meets'],
+    ['over-range without a range', test({ 60: '400M', 600: 'OL' }), 'undecided', 'index-too-close'],
+    ['over-range at one minute', test({ 60: '>1G', 600: '>5G' }), 'undecided', 'index-says-nothing'],
+    ['above 5 GΩ at one minute', test({ 60: '6.2G', 600: '20.5G' }), 'undecided', 'index-says-nothing'],
+    [
+      '5 GΩ by accuracy',
+      test({ 60: '4.8G', 600: '20.5G' }, { instrument: { percent: 5 } }),
+      'undecided',
+      'index-says-nothing',
+    ],
+    ['a rising curve of a low level', test({ 60: '2.0M', 600: '9.0M' }), 'undecided', 'one-minute-low'],
+    ['a low level and a low index', test({ 60: '2.0M', 600: '2.1M' }), 'no-go', 'index-below'],
+    [
+      'random-wound, high index',
+      test({ 60: '400M', 600: '1200M' }, { windingKind: 'random-wound' }),
+      'undecided',
+      'index-not-for-random-wound',
+    ],
+    [
+      'random-wound, low index',
+      test({ 60: '400M', 600: '410M' }, { windingKind: 'random-wound' }),
+      'undecided',
+      'index-not-for-random-wound',
+    ],
+    ['no ten minutes', test({ 30: '300M', 60: '400M' }), 'undecided', 'index-incomplete'],
+    ['nothing', test({}), 'undecided', 'index-incomplete'],
+    ['above 8', test({ 60: '400M', 600: '4.00G' }), 'go', 'index-dry'],
+    ['zero at one minute', test({ 60: '0', 600: '0' }), 'undecided', 'index-too-close'],
+    ['no temperature', test({ 60: '400M', 600: '1200M' }, { temperature: missing }), 'go', 'temperature-missing'],
+  ])('%s', (_name, input, verdict, code) => {
+    expect(assessAbsorption(input).verdict).toBe(verdict);
+    expect(codes(input)).toContain(code);
+  });
+
+  it.each<[string, Record<number, string>, string]>([
+    ['low', { 30: '400M', 60: '402M' }, 'ratio-low'],
+    ['between', { 30: '400M', 60: '500M' }, 'ratio-middle'],
+    ['good', { 30: '400M', 60: '640M' }, 'ratio-good'],
+  ])('a %s absorption ratio is described and decides nothing', (_name, texts, code) => {
+    const { findings, verdict } = assessAbsorption(test(texts));
+    expect(findings.find((f) => f.code === code)?.severity).toMatch(/note|caution/);
+    expect(verdict).toBe('undecided');
+  });
+
+  it.each<[string, Record<number, string>, string | undefined]>([
+    ['falls', { 15: '500M', 60: '400M', 600: '300M' }, 'curve-falls'],
+    ['goes up and down', { 15: '300M', 60: '500M', 120: '350M', 600: '600M' }, 'curve-uneven'],
+    ['stays level', { 60: '400M', 600: '410M' }, 'curve-flat'],
+    ['rises', { 15: '300M', 60: '500M', 600: '900M' }, 'curve-rises'],
+    ['is level over a few seconds only', { 15: '400M', 30: '400M' }, undefined],
+    ['falls by less than its digits', { 60: '0.40G', 600: '0.39G' }, 'curve-flat'],
+  ])('the curve %s', (_name, texts, code) => {
+    expect(codes(test(texts)).find((one) => one.startsWith('curve'))).toBe(code);
+  });
+
+  it('asks for a discharge of four times the test, first of all', () => {
+    const { findings, next } = assessAbsorption(test({ 60: '400M', 600: '1200M' }));
+    expect(findings.find(({ code }) => code === 'discharge-after-test')?.numbers.minutes).toBe(40);
+    expect(next[0]?.code).toBe('discharge-winding');
+  });
+
+  it('reads at 15 s, 30 s and each minute up to the tenth', () => {
+    expect(absorptionTimes).toEqual([15, 30, 60, 120, 180, 240, 300, 360, 420, 480, 540, 600]);
+  });
+});
+
+/** A curve of any shape around the limit, with readings that may be missing or bounds. */
+const reading = (least: number, most: number) =>
+  fc.oneof(
+    { weight: 12, arbitrary: fc.double({ min: least, max: most, noNaN: true }).map((power) => ohms(10 ** power, 1e4)) },
+    { weight: 1, arbitrary: fc.constant(missing as Reading) },
+    { weight: 1, arbitrary: fc.double({ min: least, max: most, noNaN: true }).map((power) => overOhms(10 ** power)) },
+  );
+const anyTest: fc.Arbitrary<AbsorptionInput> = fc.record({
+  readings: fc
+    .tuple(reading(7, 9), reading(7.9, 9.6), reading(8, 10), reading(8, 10.2))
+    .map(([r30, r60, r180, r600]) => ({ 30: r30, 60: r60, 180: r180, 600: r600 })),
+  windingKind: fc.constantFrom(
+    'form-wound' as const,
+    'form-wound' as const,
+    'form-wound' as const,
+    'random-wound' as const,
+  ),
+  thermalClass: fc.constantFrom('A' as const, 'BFH' as const),
+  temperature: fc.constantFrom<Reading>(celsius(25), missing),
+});
+
+describe('properties', () => {
+  it('a flatter curve never raises the verdict', () => {
+    const met = tally();
+    fc.assert(
+      fc.property(anyTest, fc.double({ min: 0.1, max: 1, noNaN: true }), (input, factor) => {
+        const before = assessAbsorption(input).verdict;
+        met.add(before);
+        const last = input.readings[600] ?? missing;
+        fc.pre(last.kind === 'value');
+        const flatter = { ...input.readings, 600: ohms(last.kind === 'value' ? last.value * factor : 0, 1e4) };
+        expect(rank[assessAbsorption({ ...input, readings: flatter }).verdict]).toBeLessThanOrEqual(rank[before]);
+      }),
+      { numRuns: runs },
+    );
+    meetsAllVerdicts(met, 0.05);
+  });
+
+  it('weaker evidence never makes a go: a wider accuracy, a reading removed, an index for random-wound machines', () => {
+    fc.assert(
+      fc.property(
+        anyTest,
+        fc.integer({ min: 1, max: 50 }),
+        fc.constantFrom(30, 60, 180, 600),
+        (input, percent, time) => {
+          if (assessAbsorption(input).verdict === 'go') return;
+          const weaker = [
+            { ...input, instrument: { percent } },
+            { ...input, readings: { ...input.readings, [time]: missing } },
+            { ...input, windingKind: 'random-wound' as const },
+          ];
+          for (const one of weaker) expect(assessAbsorption(one).verdict).not.toBe('go');
+        },
+      ),
+      { numRuns: runs },
+    );
+  });
+
+  it('a wider accuracy never makes a no-go either', () => {
+    fc.assert(
+      fc.property(anyTest, fc.integer({ min: 1, max: 50 }), (input, percent) => {
+        if (assessAbsorption(input).verdict === 'no-go') return;
+        expect(assessAbsorption({ ...input, instrument: { percent } }).verdict).not.toBe('no-go');
+      }),
+      { numRuns: runs },
+    );
+  });
+
+  it('no number is NaN, and each ratio has its ends in order', () => {
+    fc.assert(
+      fc.property(anyTest, (input) => {
+        const { findings, index, ratio } = assessAbsorption(input);
+        expect(findings.flatMap(({ numbers }) => Object.values(numbers)).filter(Number.isNaN)).toEqual([]);
+        for (const one of [index, ratio]) if (one) expect(one.lo).toBeLessThanOrEqual(one.hi);
+      }),
+      { numRuns: runs },
+    );
+  });
+});
