@@ -14,6 +14,7 @@ export const benchTexts = {
   discharge: 'Leads stay on after the test until it has discharged',
   measure: 'Measure',
   test: 'Test for one minute',
+  judgeWith: 'Judge your readings with the calculators, each in a tab of its own:',
   placeBoth: 'Put both leads on terminals first.',
 } as const;
 

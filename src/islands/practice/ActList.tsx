@@ -1,5 +1,15 @@
+import { Fragment } from 'preact';
 import type { Entry } from '../../practice/session.ts';
 import { actionText, resultText } from '../../texts/practice-acts.ts';
+import { benchTexts } from '../../texts/practice-bench.ts';
+import { base } from './base.ts';
+
+const calculators = [
+  { path: 'bridge', name: 'bridge' },
+  { path: 'insulation', name: 'insulation' },
+  { path: 'isolation', name: 'cable or motor' },
+  { path: 'winding', name: 'windings' },
+];
 
 /** All that was done, with what it showed: the person's own notes. */
 export function ActList({ entries }: { entries: readonly Entry[] }) {
@@ -16,6 +26,18 @@ export function ActList({ entries }: { entries: readonly Entry[] }) {
           </li>
         ))}
       </ol>
+      <p>
+        {benchTexts.judgeWith}{' '}
+        {calculators.map(({ path, name }, position) => (
+          <Fragment key={path}>
+            {position > 0 && ', '}
+            <a href={`${base()}/calculators/${path}/`} target="_blank" rel="noopener">
+              {name}
+            </a>
+          </Fragment>
+        ))}
+        .
+      </p>
     </section>
   );
 }

@@ -38,8 +38,9 @@ export function ActPanel({ world, state, onAct }: Props) {
         <details key={title} class="more" open={wide || position === 0}>
           <summary>{title}</summary>
           <div class="act-buttons">
-            {acts.map((act) => (
-              <button key={act} type="button" class="plain" onClick={() => onAct({ act })}>
+            {/* By place, not by name: "off" turns into "on" under the finger, and the focus stays. */}
+            {acts.map((act, place) => (
+              <button key={String(place)} type="button" class="plain" onClick={() => onAct({ act })}>
                 {actTexts[act]}
               </button>
             ))}

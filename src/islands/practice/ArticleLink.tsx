@@ -1,4 +1,5 @@
 import { articleLinkText } from '../../texts/practice-feedback.ts';
+import { base } from './base.ts';
 
 interface Props {
   /** Ids of articles, the closest first. */
@@ -11,6 +12,5 @@ interface Props {
 export function ArticleLink({ wanted = [], articles }: Props) {
   const id = wanted.find((one) => articles.includes(one));
   if (id === undefined) return null;
-  const base = (document.documentElement.dataset.base ?? '/').replace(/\/$/, '');
-  return <a href={`${base}/articles/${id}/`}>{articleLinkText(id)}</a>;
+  return <a href={`${base()}/articles/${id}/`}>{articleLinkText(id)}</a>;
 }

@@ -1,5 +1,5 @@
 import type { ComponentType } from 'preact';
-import { useEffect, useState } from 'preact/hooks';
+import { useEffect, useRef, useState } from 'preact/hooks';
 import type { CaseKey } from '../../practice/case-code.ts';
 import { symptomTexts } from '../../texts/guide-steps.ts';
 import { practiceStory } from '../../texts/practice-case.ts';
@@ -29,6 +29,15 @@ export function CaseScreen({ caseKey, code, articles }: Props) {
     void import('./FeedbackView.tsx').then((module) => setFeedback(() => module.FeedbackView));
   }, [conclusion]);
 
+  const heading = useRef<HTMLHeadingElement>(null);
+  const begun = useRef(session);
+  useEffect(() => {
+    if (begun.current === session) return;
+    // The same case from the beginning.
+    scrollTo(0, 0);
+    heading.current?.focus({ preventScroll: true });
+  }, [session]);
+
   const { axis, state } = session.world;
   const name = axisName(session);
   if (conclusion !== undefined) {
@@ -40,7 +49,7 @@ export function CaseScreen({ caseKey, code, articles }: Props) {
       <p class="running-head">
         <a href={location.pathname}>Practice</a>
       </p>
-      <h1 tabIndex={-1}>
+      <h1 tabIndex={-1} ref={heading}>
         Case <span class="case-code">{code}</span>
       </h1>
       {practiceStory(name, axis.parameters.gravityLoaded, symptomTexts[axis.moment].label).map((text) => (
