@@ -12,6 +12,9 @@ test('the site has pages', () => {
   expect(pages).toContain('/');
 });
 
+/** Rules whose outcome depends on colours and sizes. */
+const changing = ['color-contrast', 'link-in-text-block', 'target-size', 'scrollable-region-focusable'];
+
 /** All looks in one window, one after the other: loading a page costs more than looking at it. */
 const looks: { name: string; set: (page: Page) => Promise<void> }[] = [
   {
@@ -54,10 +57,11 @@ describe('each page loads clean, fits the width, can be pressed with a glove, an
   test.each(pages)('%s', async (path) => {
     const page = await open(path, { width: 320 });
     expect(await page.context().cookies()).toEqual([]);
-    for (const { name, set } of looks) {
+    for (const [index, { name, set }] of looks.entries()) {
       await set(page);
       expect(await overflowing(page), name).toEqual([]);
-      expect(await axe(page), name).toEqual([]);
+      // Names, roles and order are the same in every look.
+      expect(await axe(page, index === 0 ? undefined : changing), name).toEqual([]);
     }
     expect(await smallTargets(page)).toEqual([]);
   });

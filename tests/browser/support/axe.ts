@@ -5,14 +5,15 @@ const tags = ['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa', 'best-prac
 
 /**
  * Runs axe-core on the page as it is now; one readable line for each element that breaks a rule.
- * The script goes in through the debugger, so the page's security policy stays as it is.
+ * `only` names the rules to run, where the rest cannot have changed. The script goes in through the debugger, so the page's security policy stays as it is.
  */
-export async function axe(page: Page): Promise<string[]> {
-  await page.evaluate(axeCore.source);
-  const { violations } = await page.evaluate((values) => {
+export async function axe(page: Page, only?: string[]): Promise<string[]> {
+  if (!(await page.evaluate(() => 'axe' in globalThis))) await page.evaluate(axeCore.source);
+  const runOnly = only === undefined ? { type: 'tag' as const, values: tags } : { type: 'rule' as const, values: only };
+  const { violations } = await page.evaluate((rules) => {
     const runner = (globalThis as unknown as { axe: typeof axeCore }).axe;
-    return runner.run({ runOnly: { type: 'tag', values }, resultTypes: ['violations'] });
-  }, tags);
+    return runner.run({ runOnly: rules, resultTypes: ['violations'] });
+  }, runOnly);
   return violations.flatMap((rule) =>
     rule.nodes.map((node) => `${rule.id}: ${rule.help}: ${node.target.join(' ')} — ${node.failureSummary ?? ''}`),
   );
