@@ -1,0 +1,32 @@
+/**
+ * A bench is a file `<subject>.bench.ts` in this folder that exports `bench`. It measures and never judges: benches are
+ * no tests, since a time depends on the machine and on what else it does.
+ */
+export interface Bench {
+  /** What is measured, in a few words. */
+  name: string;
+  run: () => Promise<Measured[]>;
+}
+
+/** One line of the report. */
+export interface Measured {
+  what: string;
+  value: number;
+  unit: 'ms' | 'B' | '%' | '×' | '';
+  /** What it should stay below, or reach with `least`; only printed. */
+  budget?: number;
+  least?: number;
+}
+
+/** The middle of the times of several runs, in milliseconds; the first run, which warms up, is not counted. */
+export async function milliseconds(work: () => unknown, runs = 5): Promise<number> {
+  await work();
+  const times: number[] = [];
+  for (let run = 0; run < runs; run++) {
+    const begin = performance.now();
+    await work();
+    times.push(performance.now() - begin);
+  }
+  times.sort((a, b) => a - b);
+  return times[Math.floor(runs / 2)] ?? Number.NaN;
+}

@@ -1,0 +1,40 @@
+import { h } from 'preact';
+import { renderToString } from 'preact-render-to-string';
+import { assessTrend, missing, type TrendAssessment } from '../../src/calc/index.ts';
+import { readTrendTable } from '../../src/calc/trend-table.ts';
+import { cellsOf } from '../../src/islands/trend/cells.ts';
+import { loadComponents } from './load-component.ts';
+import { type Bench, milliseconds } from './measured.ts';
+import { trendFile } from './trend-file.ts';
+
+type PlotModule = typeof import('../../src/islands/trend/TrendPlot.tsx');
+
+/** The target of the issue: a second for all three together. */
+const rows = 5000;
+
+export const bench: Bench = {
+  name: `A trend file of ${rows} rows, read, fitted and drawn`,
+  run: async () => {
+    const { TrendPlot } = await loadComponents<PlotModule>('/src/islands/trend/TrendPlot.tsx');
+    const file = trendFile(rows);
+    const read = () => readTrendTable(cellsOf(file) ?? []);
+    const table = read();
+    const fit = () =>
+      assessTrend({ table, correction: 'halving', machineClass: 'random-wound', ratedVoltage: missing });
+    const assessment = fit();
+    const draw = (one: TrendAssessment) => renderToString(h(TrendPlot, { assessment: one }));
+    const times = {
+      read: await milliseconds(read),
+      fit: await milliseconds(fit),
+      draw: await milliseconds(() => draw(assessment)),
+    };
+    return [
+      { what: 'read', value: times.read, unit: 'ms' },
+      { what: 'corrected, fitted and judged, by all methods', value: times.fit, unit: 'ms' },
+      { what: 'drawn', value: times.draw, unit: 'ms' },
+      { what: 'together', value: times.read + times.fit + times.draw, unit: 'ms', budget: 1000 },
+      { what: 'rows used', value: assessment.rows.length, unit: '', least: rows },
+      { what: 'drawing with its table', value: draw(assessment).length, unit: 'B' },
+    ];
+  },
+};
