@@ -21,6 +21,9 @@ const readingNames = ({ readings }: Finding) => readings.map(readingName).join('
 const places = ({ readings }: Finding) =>
   positions([...new Set(readings.map((id) => id.replace(/Forward|Reverse/, '')))]);
 
+/** A finding that the other test contradicts is no longer a fail. */
+const isOrWouldBe = ({ severity }: Finding) => (severity === 'fail' ? 'That is' : 'That would be');
+
 export const bridgeDiodeFindings: FindingSentences<BridgeDiodeCode> = {
   'bus-not-measured': () => 'The DC-bus voltage has not been measured. No reading is judged without it.',
   'bus-not-discharged': (finding) => bridgeFindings['bus-not-discharged']({ ...finding, code: 'bus-not-discharged' }),
@@ -39,7 +42,7 @@ export const bridgeDiodeFindings: FindingSentences<BridgeDiodeCode> = {
     'You have not said whether the motor leads are off the drive. With them on, a fault looks balanced.',
   'diode-incomplete': (finding) => `Not measured yet: ${readingNames(finding)}.`,
   'diode-short': (finding) =>
-    `${places(finding)}: ${volts(limitValue('diode-short'))} or less. That is a short in ${suspects(finding)}.`,
+    `${places(finding)}: ${volts(limitValue('diode-short'))} or less. ${isOrWouldBe(finding)} a short in ${suspects(finding)}.`,
   'diode-one-way': (finding) =>
     `${places(finding)} is a short in one polarity and not in the other. A short is one both ways: a tip slipped, or a figure stands in the wrong row.`,
   'diode-short-possible': (finding) =>
@@ -49,7 +52,7 @@ export const bridgeDiodeFindings: FindingSentences<BridgeDiodeCode> = {
   'diode-rows-swapped': (finding) =>
     `At ${rail(finding)} all three block where they should conduct, and conduct where they should block. The leads were the wrong way round, or the two rows are exchanged.`,
   'diode-leaky': (finding) =>
-    `${places(finding)} conducts both ways: below ${volts(limitValue('diode-blocking'))} where it should block. That is a leak through ${suspects(finding)}.`,
+    `${places(finding)} conducts both ways: below ${volts(limitValue('diode-blocking'))} where it should block. ${isOrWouldBe(finding)} a leak through ${suspects(finding)}.`,
   'diode-reverse-unclear': (finding) =>
     `These readings do not tell whether the position blocks: ${readingNames(finding)}. Usual is OL on all three, or three alike.`,
   'diode-blocks': (finding) => `The three positions at ${rail(finding)} block.`,

@@ -1,9 +1,8 @@
-import { gzipSync } from 'node:zlib';
 import { describe, expect, test } from 'vitest';
 import { axe } from './support/axe.ts';
 import { typeInto } from './support/keyboard.ts';
 import { overflowing } from './support/layout.ts';
-import { browser, open, openIn } from './support/open.ts';
+import { open } from './support/open.ts';
 
 async function calculator(path: string, width = 820) {
   const page = await open(path, { width });
@@ -103,19 +102,4 @@ describe('the bridge by diode test', () => {
     expect(await page.locator('.worksheet a.limit').count()).toBeGreaterThan(4);
     expect(await page.locator('form.calculator').isVisible()).toBe(false);
   });
-});
-
-// Project judgement, no source: what a tablet on a poor network should have to load for one calculator.
-test.each(['winding', 'bridge-diode'])('%s loads less than 35 kB of script, gzipped', async (name) => {
-  const context = await (await browser()).newContext();
-  const sizes: Promise<number>[] = [];
-  context.on('response', (response) => {
-    if (response.url().endsWith('.js')) sizes.push(response.body().then((body) => gzipSync(body).length));
-  });
-  const page = await openIn(context, `/calculators/${name}/`);
-  await page.waitForSelector('[data-live]');
-  const total = (await Promise.all(sizes)).reduce((sum, size) => sum + size, 0);
-  expect(total).toBeGreaterThan(10_000);
-  expect(total).toBeLessThan(35_000);
-  await context.close();
 });

@@ -1,8 +1,8 @@
 import { formatReading, formatRounded } from '../../calc/index.ts';
 import type { Bar, BarsData } from './bars.ts';
 
-const middle = 210;
-const halfWidth = 136;
+const middle = 218;
+const halfWidth = 110;
 const rowHeight = 56;
 const top = 34;
 
