@@ -26,7 +26,7 @@ export function TerminalButton({ terminal, placed, next, onPlace }: Props) {
     // biome-ignore lint/a11y/useSemanticElements: see above
     <g
       role="button"
-      tabIndex={0}
+      tabindex={0}
       class="terminal"
       data-node={node}
       data-lead={lead}
