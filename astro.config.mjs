@@ -3,6 +3,7 @@ import mdx from '@astrojs/mdx';
 import preact from '@astrojs/preact';
 import { defineConfig } from 'astro/config';
 import { linkTerms, readGlossary } from './src/glossary/link-terms.ts';
+import { importCalculator } from './src/markdown/import-calculator.ts';
 
 /** What only the tables print stays out of the modules: a calculator needs the figures, not the remarks. */
 const limitsWithoutRemarks = {
@@ -16,7 +17,7 @@ const limitsWithoutRemarks = {
 
 // A static host may serve the site below a folder: SITE_BASE=/fieldbook/ npm run build.
 const base = process.env.SITE_BASE ?? '/';
-const processor = satteri({ mdastPlugins: [linkTerms(readGlossary(import.meta.dirname), base)] });
+const processor = satteri({ mdastPlugins: [importCalculator, linkTerms(readGlossary(import.meta.dirname), base)] });
 
 export default defineConfig({
   base,

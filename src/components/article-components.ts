@@ -1,4 +1,3 @@
-import Calculator from './Calculator.astro';
 import Caution from './Caution.astro';
 import Cite from './Cite.astro';
 import Figure from './Figure.astro';
@@ -9,9 +8,11 @@ import Limit from './Limit.astro';
 import Reading from './Reading.astro';
 import TableScroll from './TableScroll.astro';
 
-/** What every article may use without importing it, and what replaces plain Markdown elements. */
+/**
+ * What every article may use without importing it, and what replaces plain Markdown elements. `Calculator` is not among
+ * them: src/markdown/import-calculator.ts gives it to the articles that have one.
+ */
 export const articleComponents = {
-  Calculator,
   Caution,
   Cite,
   Figure,

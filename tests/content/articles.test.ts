@@ -11,8 +11,10 @@ const sourceIds = Object.keys(jsonOf('content/sources/sources.json')[0]?.data as
 const articleIds = articles.map(({ path }) => path.replace(/^content\/articles\/|\.mdx$/g, ''));
 const figureNames = filesOf('src/figures/*.astro').map(({ path }) => path.replace(/^.*\/|\.astro$/g, ''));
 
-test('there are articles', () => {
-  expect(articles.length).toBeGreaterThanOrEqual(3);
+test('there are articles in every section', () => {
+  expect(articles.length).toBeGreaterThanOrEqual(24);
+  const sections = new Set(articles.map(({ path }) => path.split('/')[2]));
+  expect([...sections].sort()).toEqual(['deciding', 'measuring', 'safety', 'trip']);
 });
 
 describe.each(articles)('$path', ({ path, text }) => {

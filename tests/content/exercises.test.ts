@@ -9,8 +9,11 @@ const articleIds = filesOf('content/articles/**/*.mdx').map(({ path }) =>
   path.replace(/^content\/articles\/|\.mdx$/g, ''),
 );
 
-test('there are questions', () => {
-  expect(sets.length).toBeGreaterThan(0);
+test('each article has questions, sixty in all', () => {
+  const withQuestions = sets.map(({ path }) => path.replace(/^content\/exercises\/|\.json$/g, ''));
+  expect(articleIds.filter((id) => !withQuestions.includes(id))).toEqual([]);
+  const count = sets.reduce((sum, { data }) => sum + exerciseSetSchema.parse(data).questions.length, 0);
+  expect(count).toBeGreaterThanOrEqual(60);
 });
 
 describe.each(sets)('$path', ({ path, data }) => {

@@ -10,9 +10,9 @@ const articles = filesOf('content/articles/**/*.mdx');
 const attribute = (text: string, name: string) =>
   new RegExp(`\\b${name}=(?:"([^"]*)"|\\{\`([\\s\\S]*?)\`\\}\\n)`).exec(text)?.slice(1).join('') ?? '';
 
-test('there are at least eight figures, and each has an id of its own', () => {
+test('there are at least twenty figures, and each has an id of its own', () => {
   const ids = figures.map(({ text }) => attribute(text, 'id'));
-  expect(figures.length).toBeGreaterThanOrEqual(8);
+  expect(figures.length).toBeGreaterThanOrEqual(20);
   expect(new Set(ids).size).toBe(figures.length);
 });
 

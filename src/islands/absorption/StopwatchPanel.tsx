@@ -1,7 +1,6 @@
-import { absorptionField, absorptionTimes, limitValue } from '../../calc/index.ts';
-import { clockFace, markName, type Stage } from './stopwatch.ts';
+import { absorptionField, absorptionTimes, clockFace, limitValue } from '../../calc/index.ts';
+import { markName, type Stage } from './stopwatch.ts';
 import { useStopwatch } from './use-stopwatch.ts';
-import './stopwatch.css';
 
 interface Props {
   /** What the ids of the fields begin with. */

@@ -1,7 +1,6 @@
 import type { ComponentChildren } from 'preact';
 import type { Frame } from './frame.ts';
 import { PlotTable, type TableData } from './PlotTable.tsx';
-import './plot.css';
 
 /**
  * A plot: axes, what is drawn between them, a caption, and the same numbers as a text table. How to use it:

@@ -1,6 +1,5 @@
 import { type LimitId, limit, limitRange } from '../../calc/index.ts';
 import { voltageSpan } from '../../texts/test-voltage.ts';
-import './table-row.css';
 
 /** The row of the published table that holds, large enough to be read beside the tester. */
 export function TableRow({ id }: { id: LimitId }) {

@@ -12,7 +12,6 @@ import { tableReading, trendForm } from './form.ts';
 import { KeptOutRows } from './KeptOutRows.tsx';
 import { RowsField } from './RowsField.tsx';
 import { TrendPlot } from './TrendPlot.tsx';
-import './trend.css';
 
 const { name } = trendForm;
 
