@@ -98,7 +98,9 @@ test('a healthy axis, by keyboard alone: a sound motor is named, and the feedbac
   await page.keyboard.press('Space');
   await page.locator('button.measure').focus();
   await page.keyboard.press('Enter');
-  await expect.poll(() => page.getByRole('status').textContent()).toMatch(/red on DC\+, black on DC−\. \d/);
+  await expect
+    .poll(() => page.locator('.practice-last [role=status]').textContent())
+    .toMatch(/red on DC\+, black on DC−\. \d/);
   await page.getByRole('button', { name: 'End the case' }).focus();
   await page.keyboard.press('Enter');
   await page.getByText('Choose what you decide.').waitFor();

@@ -14,6 +14,7 @@ interface Props {
 export function TerminalButton({ terminal, placed, next, onPlace }: Props) {
   const { node, row, column } = terminal;
   const [x, y] = [columnX(column), rowY(row)];
+  const name = shortName(node);
   const lead = placed.red === node ? 'red' : placed.black === node ? 'black' : undefined;
   const label = `${terminalName(node)}${lead ? `, ${lead} lead is here` : ''}. Put the ${next} lead here`;
   const onKeyDown = (event: KeyboardEvent) => {
@@ -35,17 +36,17 @@ export function TerminalButton({ terminal, placed, next, onPlace }: Props) {
       onKeyDown={onKeyDown}
     >
       <circle cx={x} cy={y} r={terminalRadius} class="target" />
-      <circle cx={x} cy={y} r={17} class="screw" />
-      <text x={x} y={y + 5} text-anchor="middle">
-        {shortName(node)}
+      <circle cx={x} cy={y} r={19} class="screw" />
+      <text x={x} y={y + 5} text-anchor="middle" class={name.length > 4 ? 'long' : undefined}>
+        {name}
       </text>
     </g>
   );
 }
 
+/** What stands on the terminal; it is part of the name that is read aloud, too. */
 function shortName(node: string): string {
   if (node === 'ground') return 'PE';
   if (node === 'DC-') return 'DC−';
-  const name = node.slice(node.lastIndexOf('.') + 1);
-  return name === 'screen' ? 'scr' : name === 'frame' ? 'frm' : name;
+  return node.slice(node.lastIndexOf('.') + 1);
 }
