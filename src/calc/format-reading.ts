@@ -90,3 +90,9 @@ export function formatSeconds(seconds: number): string {
   const [hours, minutes] = [Math.floor(whole / 3600), Math.floor((whole % 3600) / 60)];
   return hours > 0 ? `${hours} h ${minutes + (whole % 60 > 0 ? 1 : 0)} min` : `${minutes} min ${whole % 60} s`;
 }
+
+/** `0:07`, `9:59`, as a stopwatch shows it: the seconds that are full. */
+export function clockFace(seconds: number): string {
+  const whole = Math.floor(seconds);
+  return `${Math.floor(whole / 60)}:${String(whole % 60).padStart(2, '0')}`;
+}

@@ -15,7 +15,7 @@ export * from './discharge-input.ts';
 export * from './discharge-law.ts';
 export type { Charged, Wait } from './discharge-wait.ts';
 export { type DischargeCode, judgeDischarge } from './discharged.ts';
-export { formatQuantity, formatReading, formatRounded, formatSeconds } from './format-reading.ts';
+export { clockFace, formatQuantity, formatReading, formatRounded, formatSeconds } from './format-reading.ts';
 export { assessInsulation } from './insulation.ts';
 export * from './insulation-input.ts';
 export { limitCurve } from './insulation-target.ts';

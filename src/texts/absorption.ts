@@ -37,7 +37,8 @@ export const absorptionFindings: FindingSentences<AbsorptionCode> = {
   'index-incomplete': () => 'The polarization index needs the readings at 1 minute and at 10 minutes.',
   'index-meets': (f) =>
     `${index(f)}, and at least ${f.numbers.wanted} is wanted. This is about the curve only: the go/no-go after a trip is a test of its own.`,
-  'index-below': (f) => `${index(f)}. At least ${f.numbers.wanted} is wanted: the winding is moist, dirty or damaged.`,
+  'index-below': (f) =>
+    `${index(f)}. At least ${f.numbers.wanted} is wanted. The winding may be moist, dirty or damaged: leakage outweighs absorption.`,
   'index-too-close': (f) =>
     `${index(f)}, by the accuracy of the tester and the digits that you typed. The limit of ${f.numbers.wanted} lies within.`,
   'index-not-for-random-wound': (f) =>

@@ -4,6 +4,7 @@ import {
   type Finding,
   formatRounded,
   formatSeconds,
+  type LimitId,
 } from '../calc/index.ts';
 import { type FindingSentences, percent, type StepSentences } from './sentences.ts';
 
@@ -13,6 +14,14 @@ const seconds = (value: number | undefined) => formatSeconds(value ?? 0);
 /** Stands beside every number of this calculator, on screen, on paper and in a plot. */
 export const onlyTheMeter =
   'A computed time never replaces the measurement. Only a meter that was proven before and after tells that the bus is dead.';
+
+/** What each published limit is about, beside its figure. */
+export const waitNames: Partial<Record<LimitId, string>> = {
+  'residual-voltage-60': 'machines',
+  'capacitor-voltage-50': 'power capacitors',
+  'touch-voltage': 'work on conductors',
+  'residual-charge-exempt': 'exempt charge',
+};
 
 const charge = ({ numbers }: Finding) =>
   `Charged to ${volts(numbers.volts)}, the bus holds up to ${formatRounded(numbers.energy ?? 0, 'J')}.`;

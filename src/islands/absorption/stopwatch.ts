@@ -19,12 +19,6 @@ export function stageAt(startedAt: number, now: number, marks: readonly number[]
   return { elapsed, phase: elapsed >= mark - lead ? 'soon' : 'wait', mark };
 }
 
-/** `0:07`, `9:59`, as a stopwatch shows it: the seconds that are full. */
-export function clockFace(seconds: number): string {
-  const whole = Math.floor(seconds);
-  return `${Math.floor(whole / 60)}:${String(whole % 60).padStart(2, '0')}`;
-}
-
 /** `15 s`, `1 min`: how the marks are called. */
 export function markName(seconds: number): string {
   return seconds < 60 ? `${seconds} s` : `${seconds / 60} min`;

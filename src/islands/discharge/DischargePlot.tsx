@@ -1,4 +1,4 @@
-import { formatRounded, formatSeconds } from '../../calc/index.ts';
+import { clockFace, formatRounded } from '../../calc/index.ts';
 import { onlyTheMeter } from '../../texts/discharge.ts';
 import { Band } from '../plot/Band.tsx';
 import { Curve } from '../plot/Curve.tsx';
@@ -11,13 +11,13 @@ import type { DischargePlotData } from './discharge-plot-data.ts';
 export function DischargePlot({ slow, fast, machine, touch, rows }: DischargePlotData) {
   const last = slow.at(-1)?.[0] ?? 1;
   const top = slow[0]?.[1] ?? 100;
+  const inSeconds = last < 100;
   const frame = plotFrame(
     {
       kind: 'linear',
       domain: [0, last],
-      label: 'since the supply was cut',
-      format: formatSeconds,
-      ticks: [0, last / 3, (2 * last) / 3].map((time) => Number(time.toPrecision(2))),
+      label: `since the supply was cut, ${inSeconds ? 's' : 'min:s'}`,
+      format: inSeconds ? String : clockFace,
     },
     {
       kind: 'log10',

@@ -1,6 +1,6 @@
 import { formatRounded, formatSeconds, limit, limitValue, type Wait } from '../../calc/index.ts';
 import { href } from '../../components/href.ts';
-import { onlyTheMeter } from '../../texts/discharge.ts';
+import { onlyTheMeter, waitNames } from '../../texts/discharge.ts';
 
 /** The waits to the published limits, with the words that belong to each of these numbers. */
 export function WaitTable({ waits }: { waits: readonly Wait[] }) {
@@ -36,8 +36,7 @@ export function WaitTable({ waits }: { waits: readonly Wait[] }) {
 }
 
 function reached(id: Wait['limit'], volts: number): string {
-  const { label, unit } = limit(id);
-  return unit === 'V'
-    ? `${formatRounded(volts, 'V')}: ${label}`
-    : `${formatRounded(limitValue(id), 'C')} (${formatRounded(volts, 'V')} here): ${label}`;
+  const about = waitNames[id] ?? limit(id).label;
+  if (limit(id).unit === 'V') return `${formatRounded(volts, 'V')} (${about})`;
+  return `${formatRounded(limitValue(id), 'C')}, ${formatRounded(volts, 'V')} here (${about})`;
 }

@@ -20,8 +20,8 @@ export function dischargePlotData({ charged, waits }: DischargeAssessment): Disc
   const end = waits.find(({ limit }) => limit === 'touch-voltage')?.seconds.hi ?? 0;
   if (charged === undefined || !Number.isFinite(end) || end <= 0) return undefined;
   const { start, timeConstant } = charged;
-  // A little beyond the limit, so that the curve is seen to cross it.
-  const last = end * 1.2;
+  // Well beyond the limit, so that the curve crosses it left of the limit's name.
+  const last = end * 1.5;
   const times = (count: number) => Array.from({ length: count + 1 }, (_, index) => (index * last) / count);
   const slowAt = (time: number) => voltageAfter(start.hi, time, timeConstant.hi);
   const fastAt = (time: number) => voltageAfter(start.lo, time, timeConstant.lo);

@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
-import { absorptionTimes } from '../../../../src/calc/index.ts';
-import { clockFace, markName, stageAt } from '../../../../src/islands/absorption/stopwatch.ts';
+import { absorptionTimes, clockFace } from '../../../../src/calc/index.ts';
+import { markName, stageAt } from '../../../../src/islands/absorption/stopwatch.ts';
 
 const start = 1_700_000_000_000;
 const at = (seconds: number) => stageAt(start, start + seconds * 1000, absorptionTimes, 5);
