@@ -46,9 +46,10 @@ export function formatFigure(value: number, unit: Unit): string {
     case 'counts':
     case 'characters':
     case 'entries':
-    case 'years':
     case 'MΩ·kft':
       return `${numeral(value)}\u00a0${unit}`;
+    case 'years':
+      return value === 1 ? '1\u00a0year' : `${numeral(value)}\u00a0years`;
     case 'A':
     case 'C':
     case 'F':

@@ -44,7 +44,7 @@ export const trendFindings: FindingSentences<TrendCode> = {
   'trend-table-problem': ({ names }) => tableProblems[names.problem as TableProblem],
   'trend-no-rows': () => 'There is no row that can be used: each needs a date, a reading and a winding temperature.',
   'trend-rows-kept-out': ({ numbers }) =>
-    `${rows(numbers.count)} kept out. They are listed below with the reason, and take no part in anything here.`,
+    `${rows(numbers.count)} kept out: listed below with the reason, and part of nothing else here.`,
   'trend-newest-kept-out': () =>
     'A row that is kept out may be the newest. What the newest reading says counts most, so nothing is passed without it.',
   'trend-dates-ambiguous': ({ numbers }) =>
@@ -77,15 +77,15 @@ export const trendFindings: FindingSentences<TrendCode> = {
     `The line through ${numbers.count} readings: ${change(numbers.change)} a year. The scatter leaves open anything from ${change(numbers.lo)} to ${change(numbers.hi)}.`,
   'trend-direction-unknown': () => 'Whether it falls or rises can’t be told: the scatter allows both.',
   'trend-drop-open': ({ numbers }) =>
-    `A sudden fall on ${day(numbers.day)}, to less than 1/${numbers.factor} of the readings before, and nothing since then has come back. That is no ageing: it has a cause.`,
+    `A sudden fall on ${day(numbers.day)}: below each of the readings before by a factor of more than ${numbers.factor}, and none has come back since. That is no ageing: it has a cause.`,
   'trend-drop-recovered': ({ numbers }) =>
-    `${numbers.count === 1 ? 'A sudden fall' : `${numbers.count} sudden falls, the last one`} on ${day(numbers.day)}, to less than 1/${numbers.factor} of the readings before, from which later readings came back. Moisture does that; so does a slip.`,
+    `${numbers.count === 1 ? 'A sudden fall' : `${numbers.count} sudden falls, the last one`} on ${day(numbers.day)}: below each of the readings before by a factor of more than ${numbers.factor}. Later readings came back. Moisture does that; so does a slip.`,
   'trend-over-range': ({ numbers }) =>
-    `${rows(numbers.count)} over-range: lower bounds, drawn as arrows. They are no values, so the line is without them.`,
+    `${rows(numbers.count)} over-range: a lower bound, drawn as an arrow. A bound is no value, so the line does without it.`,
   'trend-over-range-contradicts': ({ numbers }) =>
     `${numbers.above} of ${numbers.count} over-range rows show more than the line has on their day. The line is made without them, so it does not tell how the insulation went.`,
   'trend-under-range': ({ numbers }) =>
-    `${rows(numbers.count)} under-range, or zero: upper bounds. They are no values, so the line is without them.`,
+    `${rows(numbers.count)} under-range, or zero: an upper bound, drawn as an arrow. A bound is no value, so the line does without it.`,
   'trend-holds-until': ({ numbers }) =>
     `This go holds until ${day(numbers.day)}, ${Math.round(((numbers.years ?? 0) * daysPerYear) / 30.4)} months after the last value. Later, it takes a new reading.`,
   'trend-only-the-record': () =>

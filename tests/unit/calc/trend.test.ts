@@ -1,0 +1,155 @@
+import { describe, expect, test } from 'vitest';
+import {
+  assessTrend,
+  celsius,
+  formatDay,
+  meetingOf,
+  missing,
+  ohms,
+  overOhms,
+  percentPerYear,
+  type Reading,
+  type TrendInput,
+  type TrendRow,
+  underOhms,
+} from '../../../src/calc/index.ts';
+import { findDrops } from '../../../src/calc/trend-drops.ts';
+
+const firstDay = 16_000;
+
+/** A reading a year from 2013-10 on, at the temperature of the limit, in MΩ where it is a number. */
+function record(readings: (number | Reading)[], more: Partial<TrendInput> = {}): TrendInput {
+  const rows = readings.map((one, year): TrendRow => {
+    const reading = typeof one === 'number' ? ohms(one * 1e6) : one;
+    return { line: year + 1, cells: [], day: firstDay + year * 365.25, reading, temperature: celsius(40) };
+  });
+  const table = { rows, keptOut: [], unused: [] };
+  return { table, correction: 'halving', machineClass: 'random-wound', ratedVoltage: missing, ...more };
+}
+
+const codes = (input: TrendInput) => assessTrend(input).findings.map(({ code }) => code);
+
+/** Ten per cent less each year from 1000 MΩ: 0.0458 decades. */
+const falling = Array.from({ length: 8 }, (_, year) => 1000 * 0.9 ** year);
+
+describe('a steady fall', () => {
+  test('is told in percent a year, and a line without scatter has a range of nothing', () => {
+    const { fit } = assessTrend(record(falling));
+    expect(percentPerYear(fit?.slope ?? 0)).toBeCloseTo(-10, 9);
+    expect(percentPerYear(fit?.range.lo ?? 0)).toBeCloseTo(-10, 9);
+  });
+
+  test('meets the minimum where the line does: 478 MΩ to 5 MΩ at 10 % a year takes 43.3 years', () => {
+    const { fit } = assessTrend(record(falling));
+    if (fit === undefined) throw new Error('no fit');
+    const { earliest, latest } = meetingOf(fit, 1e9 * 0.9 ** 7, 5e6);
+    const years = Math.log(0.9 ** 7 * 200) / -Math.log(0.9);
+    expect((earliest - fit.lastDay) / 365.25).toBeCloseTo(years, 6);
+    expect((latest - fit.lastDay) / 365.25).toBeCloseTo(years, 6);
+  });
+
+  test('far above the minimum is a go for a year', () => {
+    const { verdict, findings } = assessTrend(record(falling));
+    expect(verdict).toBe('go');
+    const holds = findings.find(({ code }) => code === 'trend-holds-until');
+    expect(formatDay(holds?.numbers.day ?? 0)).toBe(formatDay(firstDay + 8 * 365.25));
+  });
+
+  test('that meets the minimum within the year is undecided', () => {
+    expect(codes(record([80, 50, 31, 20, 12, 7.6]))).toContain('trend-meets-within');
+    expect(assessTrend(record([80, 50, 31, 20, 12, 7.6])).verdict).toBe('undecided');
+  });
+
+  test('below the minimum is a no-go, with few readings too', () => {
+    expect(assessTrend(record([80, 50, 31, 20, 12, 4.9])).verdict).toBe('no-go');
+    expect(assessTrend(record([4.9])).verdict).toBe('no-go');
+  });
+});
+
+describe('it cannot tell', () => {
+  test('from four readings, or from less than a year', () => {
+    expect(codes(record([900, 880, 870, 860]))).toContain('trend-too-few');
+    const weekly = record([900, 910, 890, 905, 900]);
+    weekly.table.rows.forEach((row, week) => {
+      row.day = firstDay + 7 * week;
+    });
+    expect(codes(weekly)).toContain('trend-too-short');
+    expect(assessTrend(weekly).verdict).toBe('undecided');
+  });
+
+  test('whether it falls, where scatter allows both', () => {
+    expect(codes(record([900, 950, 880, 940, 890, 930]))).toContain('trend-direction-unknown');
+  });
+
+  test('where the newest row is kept out, or one without a date', () => {
+    const keptOut = { line: 9, cells: [], code: 'temperature-missing' } as const;
+    const withRow = (day: number | undefined) => {
+      const input = record(falling);
+      input.table.keptOut = [day === undefined ? keptOut : { ...keptOut, day }];
+      return assessTrend(input).verdict;
+    };
+    expect(withRow(firstDay + 9 * 365)).toBe('undecided');
+    expect(withRow(undefined)).toBe('undecided');
+    expect(withRow(firstDay + 365)).toBe('go');
+  });
+
+  test('an old winding without its rated voltage', () => {
+    expect(codes(record(falling, { machineClass: 'pre-1970' }))).toContain('trend-rated-voltage-missing');
+  });
+
+  test('where the kinds of correction differ', () => {
+    // At 20 °C: 16 MΩ is 4 MΩ by the halving rule, and 12 MΩ by the formulas.
+    const input = record([17, 17, 16.5, 16.5, 16]);
+    for (const row of input.table.rows) row.temperature = celsius(20);
+    expect(codes(input)).toContain('trend-methods-differ');
+    expect(assessTrend(input).verdict).toBe('undecided');
+  });
+});
+
+describe('sudden falls', () => {
+  const known = (...values: number[]) => values.map((value) => ({ least: value, most: value }));
+
+  test.each([
+    [[100, 90, 95, 40], [{ index: 3, open: true }]],
+    [[100, 90, 95, 46], []],
+    [[100, 90, 95, 40, 92], [{ index: 3, open: false }]],
+    [[100, 300, 90, 95], []],
+    [[100, 30], [{ index: 1, open: true }]],
+    [[100], []],
+  ])('%j', (values, drops) => {
+    expect(findDrops(known(...values))).toEqual(drops);
+  });
+
+  test('one that is not made good keeps a go away', () => {
+    expect(assessTrend(record([900, 880, 890, 870, 880, 300])).verdict).toBe('undecided');
+    expect(codes(record([900, 880, 890, 300, 880, 870, 860]))).toContain('trend-drop-recovered');
+  });
+});
+
+describe('bounds are no values', () => {
+  test('over-range takes no part in the line', () => {
+    const plain = assessTrend(record(falling));
+    const input = record([...falling]);
+    input.table.rows.splice(3, 0, {
+      ...(input.table.rows[2] as TrendRow),
+      day: firstDay + 800,
+      reading: overOhms(1e8),
+    });
+    const found = assessTrend(input);
+    expect(found.fit?.slope).toBe(plain.fit?.slope);
+    expect(found.findings.map(({ code }) => code)).toContain('trend-over-range');
+  });
+
+  test('one that lies above the line contradicts it', () => {
+    const early = record([overOhms(5e9), ...falling]);
+    expect(codes(early)).toContain('trend-over-range-contradicts');
+    expect(assessTrend(early).verdict).toBe('undecided');
+  });
+
+  test('the newest one tells only as much as its bound', () => {
+    expect(codes(record([...falling, overOhms(1e6)]))).toContain('trend-last-unknown');
+    expect(codes(record([...falling, overOhms(1e8)]))).toContain('trend-last-above');
+    expect(assessTrend(record([...falling, underOhms(1e6)])).verdict).toBe('no-go');
+    expect(assessTrend(record([...falling, underOhms(1e8)])).verdict).toBe('undecided');
+  });
+});
