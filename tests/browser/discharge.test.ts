@@ -21,7 +21,8 @@ test('by keyboard: the wait with its limits and curve, never a go, and the meter
   await page.waitForSelector('.verdict[data-verdict="undecided"]');
   expect(await page.locator('.findings').textContent()).toContain('below 50 V');
   expect(await page.locator('.findings li').first().textContent()).toContain(onlyMeter);
-  for (const place of ['.table-scroll caption', '.plot figcaption', '.plot desc']) {
+  await page.waitForSelector('.plot');
+  for (const place of ['.wait-caution', '.plot figcaption', '.plot desc']) {
     expect(await page.locator(place).first().textContent(), place).toContain(onlyMeter);
   }
   expect(await page.locator('.next-steps li').last().textContent()).toContain('Prove the meter');

@@ -5,7 +5,7 @@ import { MoreFields } from '../form/MoreFields.tsx';
 import { ReadingInput } from '../form/ReadingInput.tsx';
 import { ReadingRow } from '../form/ReadingRow.tsx';
 import { type IslandProps, useForm } from '../form/use-form.ts';
-import { AbsorptionPlot } from './AbsorptionPlot.tsx';
+import { usePlot } from '../plot/use-plot.ts';
 import { curveData } from './curve-data.ts';
 import {
   absorptionForm,
@@ -19,18 +19,20 @@ import { PasteReadings } from './PasteReadings.tsx';
 import { StopwatchPanel } from './StopwatchPanel.tsx';
 
 const { name } = absorptionForm;
+const plotPart = () => import('./AbsorptionPlot.tsx').then((module) => module.AbsorptionPlot);
 
 /** Timed readings of one winding: the ratios, the curve, and how far they may be believed. */
 export function AbsorptionCalculator(props: IslandProps) {
   const form = useForm(absorptionForm, props);
   const plot = form.outcome.state === 'judged' ? curveData(absorptionInput(form.read)) : undefined;
+  const Plot = usePlot(plotPart, plot !== undefined);
   return (
     <FormFrame
       {...props}
       definition={absorptionForm}
       label="Time-resistance test"
       form={form}
-      drawing={plot && <AbsorptionPlot {...plot} />}
+      drawing={plot && Plot && <Plot {...plot} />}
     >
       <Choices name={name} field={windingKindField} form={form} />
       <Choices name={name} field={thermalClassField} form={form} />

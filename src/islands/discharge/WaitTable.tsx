@@ -6,32 +6,36 @@ import { onlyTheMeter, waitNames } from '../../texts/discharge.ts';
 export function WaitTable({ waits }: { waits: readonly Wait[] }) {
   const sinceReading = waits.some(({ afterReading }) => afterReading !== undefined);
   return (
-    // biome-ignore lint/a11y/noNoninteractiveTabindex: a box that scrolls must be within reach of the keyboard
-    <section class="table-scroll" tabIndex={0} aria-label="Computed waiting times">
-      <table>
-        <caption>Computed waiting times, at the longest. {onlyTheMeter}</caption>
-        <thead>
-          <tr>
-            <th scope="col">Down to</th>
-            <th scope="col">After the supply is cut</th>
-            {sinceReading && <th scope="col">After your second reading</th>}
-            <th scope="col">Published time</th>
-          </tr>
-        </thead>
-        <tbody>
-          {waits.map(({ limit: id, volts, seconds, afterReading, within }) => (
-            <tr key={id}>
-              <th scope="row">
-                <a href={href(`/tables/#${id}`)}>{reached(id, volts)}</a>
-              </th>
-              <td>{formatSeconds(seconds.hi)}</td>
-              {sinceReading && <td>{afterReading === undefined ? '' : formatSeconds(afterReading)}</td>}
-              <td>{within ? formatSeconds(limitValue(within)) : 'none'}</td>
+    <>
+      {/* Outside the box that scrolls: on a phone a caption of the table would run out of sight. */}
+      <p class="wait-caution">{onlyTheMeter}</p>
+      {/* biome-ignore lint/a11y/noNoninteractiveTabindex: a box that scrolls must be within reach of the keyboard */}
+      <section class="table-scroll" tabIndex={0} aria-label="Computed waiting times">
+        <table>
+          <caption>Computed waiting times, at the longest</caption>
+          <thead>
+            <tr>
+              <th scope="col">Down to</th>
+              <th scope="col">After the cut</th>
+              {sinceReading && <th scope="col">After your second reading</th>}
+              <th scope="col">Published time</th>
             </tr>
-          ))}
-        </tbody>
-      </table>
-    </section>
+          </thead>
+          <tbody>
+            {waits.map(({ limit: id, volts, seconds, afterReading, within }) => (
+              <tr key={id}>
+                <th scope="row">
+                  <a href={href(`/tables/#${id}`)}>{reached(id, volts)}</a>
+                </th>
+                <td>{formatSeconds(seconds.hi)}</td>
+                {sinceReading && <td>{afterReading === undefined ? '' : formatSeconds(afterReading)}</td>}
+                <td>{within ? formatSeconds(limitValue(within)) : 'none'}</td>
+              </tr>
+            ))}
+          </tbody>
+        </table>
+      </section>
+    </>
   );
 }
 
