@@ -15,13 +15,15 @@ export const parts: readonly Part[] = [
 /**
  * `right`: as the truth, and proven by what was measured. `unproven`: as the truth, without the measurement that proves
  * it. `guessed`: as the truth, which the usual measurements could not tell. `could-be-decided`: left open, and the usual
- * measurements decide it. The others name what is wrong.
+ * measurements decide it. `left-wet`: nothing is bad, and the water that tripped it is still there. The others name what
+ * is wrong.
  */
 export type Judgement =
   | 'right'
   | 'unproven'
   | 'guessed'
   | 'could-be-decided'
+  | 'left-wet'
   | 'sound-part-named'
   | 'bad-part-missed'
   | 'wrong-parts';

@@ -60,11 +60,12 @@ export function feedback(session: Session, conclusion: Conclusion): Feedback {
   const { decision, answers } = new Robot(sound).visit();
   const path = nextStep(answers).path.map(({ id }) => id);
   const { axis, hurtDrive } = session.world;
+  const wet = axis.leaks.some(({ a }) => a.startsWith('mated.'));
   const purposes = new Set<Purpose>(session.entries.flatMap(({ purpose }) => purpose ?? []));
   const notAsked = measuredSteps.filter((id) => purposes.has(id) && !path.includes(id));
   return {
     conclusion,
-    ...judge(conclusion, { bad: axis.bad, hurtDrive }, decision, purposes),
+    ...judge(conclusion, { bad: axis.bad, hurtDrive, wet }, decision, purposes, neededOn(path)),
     truth: { label: axis.label, bad: axis.bad },
     unsafe: noted(session, ({ unsafe }) => unsafe),
     hurtDrive,
@@ -90,6 +91,12 @@ function noted<Code extends string>(
     for (const code of new Set(of(entry))) all.set(code, [...(all.get(code) ?? []), position + 1]);
   });
   return [...all].map(([code, at]) => ({ code, at }));
+}
+
+/** What has to be measured on this path, or tried where it measures nothing. */
+function neededOn(path: readonly StepId[]): StepId[] {
+  const measured = measuredSteps.filter((id) => path.includes(id));
+  return measured.length > 0 ? measured : path.filter((id) => id.startsWith('retry-'));
 }
 
 function settledBy({ replace }: Decision, answers: VisitAnswers): Feedback['settled'] {

@@ -13,7 +13,7 @@ export const judgementTexts: Record<Judgement, { word: string; why: string }> = 
   right: { word: 'Right', why: 'Your decision fits the truth, and your measurements carry it.' },
   unproven: {
     word: 'Right, not proven',
-    why: 'Your decision fits the truth, but no measurement of yours proves it. Next time the same guess orders the wrong part.',
+    why: 'Your decision fits the truth, but you did not take the measurements that carry it. Next time the same guess is wrong.',
   },
   guessed: {
     word: 'Right by luck',
@@ -22,6 +22,10 @@ export const judgementTexts: Record<Judgement, { word: string; why: string }> = 
   'could-be-decided': {
     word: 'Left open',
     why: 'The usual measurements decide this case. The machine stands until somebody takes them.',
+  },
+  'left-wet': {
+    word: 'Water left in',
+    why: 'Nothing is bad, but the motor connector is still wet. It trips again, until it is dried and measured anew.',
   },
   'sound-part-named': { word: 'A sound part replaced', why: 'You named every bad part, and a sound one with it.' },
   'bad-part-missed': {

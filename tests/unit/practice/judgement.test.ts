@@ -13,6 +13,8 @@ const replaced = (...parts: Part[]): Guide => ({
 });
 const open: Guide = { kind: 'undecided', replace: [] };
 const noFault: Guide = { kind: 'no-fault-found', replace: [] };
+/** Of the sound path, in all these cases. */
+const needed: Purpose[] = ['bridge', 'insulation'];
 const names = (...parts: Part[]): Conclusion => ({ kind: 'replace', parts });
 const nothing: Conclusion = { kind: 'nothing' };
 const undecided: Conclusion = { kind: 'undecided' };
@@ -47,28 +49,37 @@ const cases: [title: string, Conclusion, bad: Part[], Guide, measured: Purpose[]
     'right',
   ],
   ['what only a specialist can tell, named', names('motor'), ['motor'], open, ['winding', 'winding-motor'], 'guessed'],
-  ['what only a specialist can tell, left open', undecided, ['motor'], open, ['winding'], 'right'],
+  ['what only a specialist can tell, left open', undecided, ['motor'], open, ['bridge', 'insulation'], 'right'],
+  ['what only a specialist can tell, nothing measured', undecided, ['motor'], open, [], 'unproven'],
   ['what the measurements tell, left open', undecided, ['motor'], replaced('motor'), ['isolation'], 'could-be-decided'],
   ['a healthy axis, measured', nothing, [], noFault, ['bridge', 'insulation'], 'right'],
-  ['a healthy axis, not measured', nothing, [], noFault, [], 'unproven'],
+  ['a healthy axis, half measured', nothing, [], noFault, ['bridge'], 'unproven'],
   ['a healthy axis, a motor named', names('motor'), [], noFault, ['isolation'], 'sound-part-named'],
   ['a bad part, and nothing named', nothing, ['drive'], replaced('drive'), ['bridge'], 'bad-part-missed'],
-  ['a fault that nobody can find today', nothing, ['drive'], noFault, ['bridge', 'retry-all'], 'right'],
+  ['a fault that nobody can find today', nothing, ['drive'], noFault, ['bridge', 'insulation'], 'right'],
   ['a fault for a specialist, and nothing named', nothing, ['motor'], open, ['bridge'], 'bad-part-missed'],
 ];
 
 describe('a conclusion against the truth, the guide and what was measured', () => {
   test.each(cases)('%s', (_, conclusion, bad, guide, measured, judgement) => {
-    expect(judge(conclusion, { bad, hurtDrive: false }, guide, new Set(measured)).judgement).toBe(judgement);
+    expect(judge(conclusion, { bad, hurtDrive: false, wet: false }, guide, new Set(measured), needed).judgement).toBe(
+      judgement,
+    );
   });
+});
+
+test('water that is left in a connector trips it again', () => {
+  const left = judge(nothing, { bad: [], hurtDrive: false, wet: true }, open, new Set(needed), needed);
+  expect(left.judgement).toBe('left-wet');
 });
 
 test('over-called and missed parts are named', () => {
   const { over, missed } = judge(
     names('motor', 'drive'),
-    { bad: ['drive', 'motor-cable'], hurtDrive: false },
+    { bad: ['drive', 'motor-cable'], hurtDrive: false, wet: false },
     open,
     new Set(),
+    needed,
   );
   expect(over).toEqual(['motor']);
   expect(missed).toEqual(['motor-cable']);
@@ -77,6 +88,10 @@ test('over-called and missed parts are named', () => {
 test('a drive that the person has hurt may be named', () => {
   const guide = replaced('motor');
   const measured = new Set<Purpose>(['isolation', 'bridge']);
-  expect(judge(names('motor', 'drive'), { bad: ['motor'], hurtDrive: true }, guide, measured).over).toEqual([]);
-  expect(judge(names('motor', 'drive'), { bad: ['motor'], hurtDrive: false }, guide, measured).over).toEqual(['drive']);
+  expect(
+    judge(names('motor', 'drive'), { bad: ['motor'], hurtDrive: true, wet: false }, guide, measured, needed).over,
+  ).toEqual([]);
+  expect(
+    judge(names('motor', 'drive'), { bad: ['motor'], hurtDrive: false, wet: false }, guide, measured, needed).over,
+  ).toEqual(['drive']);
 });
