@@ -1,6 +1,7 @@
 import {
   assessTrend,
   formatQuantity,
+  limitConstant,
   missing,
   percentPerYear,
   readTrendTable,
@@ -38,6 +39,7 @@ export const ohms = (value: number) => nbsp(formatQuantity(Number(value.toPrecis
 export const corrected = ({ rows }: TrendAssessment, index: number) => ohms(rows.at(index)?.corrected ?? Number.NaN);
 
 const percent = (slope = Number.NaN) => `${Math.abs(percentPerYear(slope)).toFixed(1)}\u00a0%`;
+export const confidence = `${limitConstant('trend-confidence', 'percent')}\u00a0%`;
 /** Loss a year: the line, and the least and the greatest that the scatter leaves open. */
 export const loss = {
   middle: percent(dried.fit?.slope),
