@@ -1,8 +1,11 @@
 import type { Frame } from './frame.ts';
 import { placePairs } from './place.ts';
 
-/** Each kind of reading has a shape of its own; `above` and `below` are bounds, with an arrow to where the value lies. */
-export type Shape = 'dot' | 'ring' | 'square' | 'triangle' | 'cross' | 'above' | 'below';
+/**
+ * Each kind of reading has a shape of its own; `above` and `below` are bounds, with an arrow to where the value lies.
+ * `speck` is for hundreds of points, where dots would run together.
+ */
+export type Shape = 'dot' | 'speck' | 'ring' | 'square' | 'triangle' | 'cross' | 'above' | 'below';
 
 export interface Point {
   x: number;
@@ -14,6 +17,7 @@ export interface Point {
 
 const outlines: Record<Shape, string> = {
   dot: 'M-5 0a5 5 0 1 0 10 0a5 5 0 1 0-10 0z',
+  speck: 'M-2 0a2 2 0 1 0 4 0a2 2 0 1 0-4 0z',
   ring: 'M-6 0a6 6 0 1 0 12 0a6 6 0 1 0-12 0z',
   square: 'M-5-5h10v10h-10z',
   triangle: 'M0-7 6 5h-12z',

@@ -31,7 +31,13 @@ export function TrendPlot({ assessment }: { assessment: TrendAssessment }) {
     >
       {line.length > 0 && <Band frame={frame} upper={upper} lower={lower} look="spread" />}
       {minimum !== undefined && (
-        <LimitLine frame={frame} at={minimum} text={`minimum ${formatRounded(minimum, 'Ω')}`} />
+        // Readings come down from above, so the words stand below where there is room.
+        <LimitLine
+          frame={frame}
+          at={minimum}
+          text={`minimum ${formatRounded(minimum, 'Ω')}`}
+          below={frame.y.place(minimum) < frame.box.bottom - 24}
+        />
       )}
       {line.length > 0 && <Curve frame={frame} points={line} look="dashed" />}
       <Points frame={frame} points={points} />

@@ -19,6 +19,9 @@ import { rowsToDraw } from './thin.ts';
 /** Rows that the text table shows; a longer table is of no use to a reader. */
 const mostListed = 200;
 
+/** More would run together. */
+const mostDots = 60;
+
 export interface TrendDrawing {
   frame: Frame;
   points: Point[];
@@ -50,7 +53,8 @@ export function trendDrawing({ rows, fit, minimum, reference }: TrendAssessment)
       format: (value) => formatQuantity(value, 'Ω'),
     },
   );
-  const points = drawn.map((row): Point => ({ x: yearOf(row.day), y: row.corrected, shape: shapeOf(row) }));
+  const plain = drawn.length > mostDots ? 'speck' : 'dot';
+  const points = drawn.map((row): Point => ({ x: yearOf(row.day), y: row.corrected, shape: shapeOf(row, plain) }));
   return { frame, points, drawn: drawn.length, table: tableOf(rows), ...linesOf(fit, years) };
 }
 
@@ -59,10 +63,10 @@ function yearText(year: number): string {
   return Number.isInteger(year) ? String(year) : formatDay(dayOf(year)).slice(0, 7);
 }
 
-function shapeOf({ kind, drop }: CorrectedRow): Point['shape'] {
+function shapeOf({ kind, drop }: CorrectedRow, plain: Point['shape']): Point['shape'] {
   if (kind === 'over') return 'above';
   if (kind === 'under') return 'below';
-  return drop ? 'cross' : 'dot';
+  return drop ? 'cross' : plain;
 }
 
 function linesOf(fit: TrendFit | undefined, [from, to]: readonly [number, number]) {
