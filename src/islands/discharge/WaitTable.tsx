@@ -40,7 +40,7 @@ export function WaitTable({ waits }: { waits: readonly Wait[] }) {
 }
 
 function reached(id: Wait['limit'], volts: number): string {
-  const about = waitNames[id] ?? limit(id).label;
+  const about = waitNames[id] ?? id.replaceAll('-', ' ');
   if (limit(id).unit === 'V') return `${formatRounded(volts, 'V')} (${about})`;
   return `${formatRounded(limitValue(id), 'C')}, ${formatRounded(volts, 'V')} here (${about})`;
 }

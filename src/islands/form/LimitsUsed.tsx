@@ -1,28 +1,31 @@
-import { type LimitId, limit } from '../../calc/index.ts';
-import { formatLimit, type LimitFigure } from '../../components/format-limit.ts';
+import type { ComponentType } from 'preact';
+import { useEffect, useState } from 'preact/hooks';
+import type { LimitId } from '../../calc/index.ts';
 import { href } from '../../components/href.ts';
-import { limitStatus } from '../../components/limit-status.ts';
 
-/** The limits that a verdict rests on, each with its figure and status, linked to the tables. */
+type List = ComponentType<{ ids: readonly LimitId[] }>;
+
+/** The limits that a verdict rests on. Their words come with the first verdict; until then the links stand alone. */
 export function LimitsUsed({ ids }: { ids: readonly LimitId[] }) {
+  const [List, setList] = useState<List>();
+  useEffect(() => {
+    void import('./LimitList.tsx').then(({ LimitList }) => setList(() => LimitList)).catch(() => undefined);
+  }, []);
   if (ids.length === 0) return null;
   return (
     <div class="limits-used">
       <h4>Limits used</h4>
-      <ul>
-        {ids.map((id) => {
-          const data = limit(id);
-          const { words } = limitStatus[data.status as keyof typeof limitStatus];
-          return (
+      {List ? (
+        <List ids={ids} />
+      ) : (
+        <ul>
+          {ids.map((id) => (
             <li key={id}>
-              <a href={href(`/tables/#${id}`)}>{data.label}</a>: <b>{formatLimit(data as unknown as LimitFigure)}</b> (
-              {words.toLowerCase()}
-              {data.clause && `, ${data.clause}`}
-              {data.recalled && ', from memory'})
+              <a href={href(`/tables/#${id}`)}>{id.replaceAll('-', ' ')}</a>
             </li>
-          );
-        })}
-      </ul>
+          ))}
+        </ul>
+      )}
     </div>
   );
 }

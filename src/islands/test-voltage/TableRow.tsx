@@ -1,4 +1,4 @@
-import { type LimitId, limit, limitRange } from '../../calc/index.ts';
+import { type LimitId, limitRange } from '../../calc/index.ts';
 import { voltageSpan } from '../../texts/test-voltage.ts';
 
 /** The row of the published table that holds, large enough to be read beside the tester. */
@@ -7,7 +7,7 @@ export function TableRow({ id }: { id: LimitId }) {
   return (
     <figure class="table-row">
       <p>{voltageSpan(from, to)} DC</p>
-      <figcaption>{limit(id).label}. The limit’s source stands below the verdict.</figcaption>
+      <figcaption>The row of the published table. Its source stands below the verdict.</figcaption>
     </figure>
   );
 }
