@@ -18,24 +18,31 @@ const named = (id) => browserCode.includes(`'${id}'`);
 const said = new Set(['label', 'status', 'source', 'clause', 'recalled']);
 const printed = new Set(['note', 'when']);
 
+/** The limits of one topic that browsers need, each with the fields that `kept` says. */
+function limitsWith(json, kept) {
+  const limits = Object.entries(JSON.parse(json).limits).filter(([id]) => named(id));
+  const reduced = limits.map(([id, limit]) => [
+    id,
+    Object.fromEntries(Object.entries(limit).filter(([key]) => kept(key))),
+  ]);
+  return JSON.stringify({ limits: Object.fromEntries(reduced) });
+}
+
 /**
- * A calculator needs the figures of the limits, and their words only with a verdict (`?words`). What the tables print
+ * A calculator needs the figures of the limits, and their words (`?raw`) only with a verdict. What the tables print
  * beside them stays out of the browser's modules altogether.
  */
 const limitsInParts = {
   name: 'limits-in-parts',
   enforce: 'pre',
+  load(id) {
+    if (!/[\\/]content[\\/]limits[\\/][\w-]+\.json\?raw$/.test(id)) return null;
+    const words = limitsWith(readFileSync(id.replace('?raw', ''), 'utf8'), (key) => said.has(key));
+    return `export default ${JSON.stringify(words)}`;
+  },
   transform(json, id) {
-    if (!/[\\/]content[\\/]limits[\\/][\w-]+\.json(\?words)?$/.test(id)) return null;
-    const words = id.endsWith('?words');
-    if (!words && this.environment?.name !== 'client') return null;
-    const { limits } = JSON.parse(json);
-    const kept = ([key]) => !printed.has(key) && said.has(key) === words;
-    const parts = Object.entries(limits)
-      .filter(([name]) => named(name))
-      .map(([name, limit]) => [name, Object.fromEntries(Object.entries(limit).filter(kept))]);
-    const text = JSON.stringify({ limits: Object.fromEntries(parts) });
-    return words ? { code: `export default ${text}`, moduleType: 'js' } : text;
+    if (!/[\\/]content[\\/]limits[\\/][\w-]+\.json$/.test(id) || this.environment?.name !== 'client') return null;
+    return limitsWith(json, (key) => !said.has(key) && !printed.has(key));
   },
 };
 

@@ -10,13 +10,16 @@ export interface LimitWords {
 }
 
 // In the browser, src/calc has the figures alone (astro.config.mjs): the words come only when a limit is named.
-const topics = import.meta.glob<{ limits: Record<string, LimitWords> }>('../../../content/limits/*.json', {
+const topics = import.meta.glob<string>('../../../content/limits/*.json', {
   eager: true,
-  query: '?words',
+  query: '?raw',
   import: 'default',
 });
 
-const all: Record<string, LimitWords> = Object.assign({}, ...Object.values(topics).map(({ limits }) => limits));
+const all: Record<string, LimitWords> = Object.assign(
+  {},
+  ...Object.values(topics).map((topic) => JSON.parse(topic).limits),
+);
 
 export function limitWords(id: LimitId): LimitWords {
   const words = all[id];
