@@ -1,7 +1,6 @@
-import { relative } from 'node:path';
 import { addOfflineUse } from './offline.ts';
-import { root, siteFolder } from './paths.ts';
-import { astro, run } from './run.ts';
+import { astro } from './run.ts';
+import { addSearch } from './search-index.ts';
 
 /**
  * Builds the site, then the search index over the finished pages, then the worker that keeps all of it on the device.
@@ -9,7 +8,7 @@ import { astro, run } from './run.ts';
  */
 export async function buildSite(): Promise<boolean> {
   if ((await astro(['build'])) !== 0) return false;
-  if ((await run('pagefind', ['--site', relative(root, siteFolder)])) !== 0) return false;
+  console.log(`The search finds ${await addSearch()} answers.`);
   const { files, bytes } = await addOfflineUse();
   console.log(`Kept on the device for use without a network: ${files} files, ${bytes} bytes.`);
   return true;

@@ -6,9 +6,6 @@ import { build } from 'vite';
 import { injectManifest } from 'workbox-build';
 import { root, siteFolder } from './paths.ts';
 
-/** Files of the search library that no page of this site loads. */
-const unusedOfSearch = /^pagefind\/(pagefind-(ui|modular-ui|component-ui|highlight)\.|wasm\.unknown)/;
-
 /** What the built folder holds for others than the pages themselves: it is fetched when somebody asks for it. */
 const notNeededOffline = /^(schema\/|robots\.txt$|sitemap)/;
 
@@ -50,7 +47,7 @@ export async function addOfflineUse(folder = siteFolder): Promise<{ files: numbe
   return { files: result.count, bytes: result.size };
 }
 
-const needed = ({ url }: { url: string }) => !unusedOfSearch.test(url) && !notNeededOffline.test(url);
+const needed = ({ url }: { url: string }) => !notNeededOffline.test(url);
 
 /** `articles/x/index.html` is opened as `articles/x/`; asking a host for the file itself may be redirected. */
 function listed<E extends { url: string }>(

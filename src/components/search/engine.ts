@@ -1,48 +1,64 @@
-/** What the search library answers for one heading of a page. */
-export interface HeadingHit {
-  title: string;
-  url: string;
-  /** HTML made by the library from the text of our own pages: escaped, with <mark> around the words. */
-  excerpt: string;
-  /** Where the words stand below this heading, and what each place counts for. */
-  weighted_locations: { balanced_score: number }[];
+import { type Answer, answerOf } from './answer.ts';
+import { type Library, type LibraryHit, loadLibrary } from './library.ts';
+import { ranked } from './rank.ts';
+import { Vocabulary } from './spelling.ts';
+import { wordsOf } from './words.ts';
+
+/** Answers shown; whoever needs more asks with another word. */
+const mostAnswers = 8;
+
+export interface Found {
+  /** The query as it was read, where a word of it was taken for a slip of the keys. */
+  readAs: string | null;
+  /** One after the other, best first; each fetches its page's text. */
+  answers: (() => Promise<Answer>)[];
 }
 
-export interface PageHit {
-  url: string;
-  meta: { title?: string };
-  excerpt: string;
-  sub_results: HeadingHit[];
-}
+/** The search of the built site. Runs wherever the library and `fetch` do: in a worker, and in a test. */
+export class Engine {
+  readonly #library: Library;
+  readonly #vocabulary: Vocabulary;
 
-interface Pagefind {
-  options(options: { baseUrl: string }): Promise<void>;
-  search(words: string): Promise<{ results: { data(): Promise<PageHit> }[] }>;
-}
+  private constructor(library: Library, vocabulary: Vocabulary) {
+    this.#library = library;
+    this.#vocabulary = vocabulary;
+  }
 
-/** Pages shown; whoever needs more asks with another word. */
-const mostPages = 8;
+  /** Rejects where library, index or words can't be fetched. */
+  static async load(siteRoot: string): Promise<Engine> {
+    const words = async () => (await (await fetch(`${siteRoot}pagefind/words.txt`)).text()).split(' ');
+    const [library, known] = await Promise.all([loadLibrary(siteRoot), words()]);
+    return new Engine(library, new Vocabulary(known));
+  }
 
-let library: Promise<Pagefind> | undefined;
+  /** Pages, glossary entries and rows of the tables that answer a query; no answers where it has no word of the site. */
+  async search(query: string): Promise<Found> {
+    const { words: typed, extras } = wordsOf(query);
+    const words = typed.map((word, place) => this.#vocabulary.corrected(word, place === typed.length - 1));
+    const hits = await Promise.all(words.map((word, place) => this.#hitsOf(word, place === words.length - 1)));
+    const extraHits = await Promise.all(extras.map((word) => this.#exactly(word)));
+    const slipped = words.some((word, place) => word !== typed[place]);
+    return {
+      readAs: slipped ? words.join(' ') : null,
+      answers: ranked(hits, extraHits)
+        .slice(0, mostAnswers)
+        .map(
+          ({ id }) =>
+            () =>
+              answerOf(hits.flatMap((list) => list.filter((hit) => hit.id === id))),
+        ),
+    };
+  }
 
-async function load(siteRoot: string): Promise<Pagefind> {
-  const pagefind: Pagefind = await import(/* @vite-ignore */ `${siteRoot}pagefind/pagefind.js`);
-  await pagefind.options({ baseUrl: siteRoot });
-  return pagefind;
-}
+  /** Where the whole word stands somewhere, answers that only have a longer one are left out: `pe` is not `person`. */
+  async #hitsOf(word: string, unfinished: boolean): Promise<LibraryHit[]> {
+    if (!this.#vocabulary.knows(word) && !(unfinished && this.#vocabulary.begins(word))) return [];
+    const [{ results }, exact] = await Promise.all([this.#library.search(word), this.#exactly(word)]);
+    const ids = new Set(exact.map(({ id }) => id));
+    return ids.size === 0 ? results : results.filter(({ id }) => ids.has(id));
+  }
 
-/**
- * Pages that hold the words, best first. The library and its index are fetched with the first search only.
- * Rejects where they can't be fetched; the next search tries again.
- */
-export async function search(words: string, siteRoot: string): Promise<{ pages: PageHit[]; count: number }> {
-  library ??= load(siteRoot);
-  try {
-    const { results } = await (await library).search(words);
-    const pages = await Promise.all(results.slice(0, mostPages).map((result) => result.data()));
-    return { pages, count: results.length };
-  } catch (error) {
-    library = undefined;
-    throw error;
+  async #exactly(word: string): Promise<LibraryHit[]> {
+    return (await this.#library.search(`"${word}"`)).results;
   }
 }

@@ -1,49 +1,66 @@
-import type { HeadingHit, PageHit } from './engine.ts';
+import type { Answer } from './answer.ts';
+import type { KnownTerm } from './nearest.ts';
 
-/** Headings shown for one page. */
-const mostHeadings = 4;
-
-/** The hits as a list of links: each page, and below it the headings under which the words stand. */
-export function resultList(pages: readonly PageHit[]): HTMLUListElement {
-  const list = document.createElement('ul');
-  list.append(...pages.flatMap(pageItems));
-  return list;
+/** The answers as a list of links: each page, and below it the headings under which the words stand. */
+export function resultList(answers: readonly Answer[], siteRoot: string): HTMLUListElement {
+  return list(answers.flatMap((answer) => items(answer, siteRoot)));
 }
 
-function pageItems(page: PageHit): HTMLLIElement[] {
-  const headings = page.sub_results
-    .filter((hit) => hit.url !== page.url)
-    .sort((a, b) => score(b) - score(a))
-    .slice(0, mostHeadings);
-  const title = link(page.url, 'search-page');
-  title.textContent = page.meta.title ?? page.url;
-  return [item(title), ...headings.map((hit) => item(headingLink(hit)))];
+/** What is spelt like the words, and the way to everything. */
+export function nearestList(nearest: readonly KnownTerm[], allArticles: string): HTMLUListElement {
+  const terms: KnownTerm[] = [...nearest, ['List of all articles', allArticles]];
+  return list(terms.map(([text, url]) => link(url, 'search-page', text)));
 }
 
-/** The library gives headings in the order of the page; the one that answers best belongs first. */
-function score(hit: HeadingHit): number {
-  return hit.weighted_locations.reduce((sum, { balanced_score }) => sum + balanced_score, 0);
+function items(answer: Answer, siteRoot: string): HTMLAnchorElement[] {
+  const page = link(answer.url, 'search-page', answer.title);
+  const kind = kindOf(answer.url.slice(siteRoot.length));
+  if (kind) page.append(part('small', kind));
+  if (answer.url.includes('#')) page.append(excerpt(answer.excerpt));
+  return [page, ...answer.headings.map(headingLink)];
 }
 
-function headingLink(hit: HeadingHit): HTMLAnchorElement {
-  const heading = link(hit.url, 'search-heading');
-  const title = document.createElement('strong');
-  title.textContent = hit.title;
-  const excerpt = document.createElement('span');
-  excerpt.innerHTML = hit.excerpt;
-  heading.append(title, excerpt);
-  return heading;
+/** What a result is, where its title does not say it. */
+function kindOf(path: string): string | undefined {
+  if (path.startsWith('glossary/')) return 'Glossary';
+  if (path.startsWith('tables/')) return 'Table';
+  if (path.startsWith('calculators/')) return 'Calculator';
+  return undefined;
 }
 
-function link(url: string, kind: string): HTMLAnchorElement {
-  const anchor = document.createElement('a');
-  anchor.href = url;
-  anchor.className = kind;
+function headingLink(heading: Answer['headings'][0]): HTMLAnchorElement {
+  const anchor = link(heading.url, 'search-heading', '');
+  anchor.append(part('strong', heading.title), excerpt(heading.excerpt));
   return anchor;
 }
 
-function item(anchor: HTMLAnchorElement): HTMLLIElement {
-  const listItem = document.createElement('li');
-  listItem.append(anchor);
-  return listItem;
+function excerpt(html: string): HTMLElement {
+  const element = document.createElement('span');
+  // Made by the search library from the text of our own pages: escaped, with <mark> around the words.
+  element.innerHTML = html;
+  return element;
+}
+
+function part(name: string, text: string): HTMLElement {
+  const element = document.createElement(name);
+  element.textContent = text;
+  return element;
+}
+
+function link(url: string, kind: string, text: string): HTMLAnchorElement {
+  const anchor = document.createElement('a');
+  anchor.href = url;
+  anchor.className = kind;
+  anchor.textContent = text;
+  return anchor;
+}
+
+function list(anchors: readonly HTMLAnchorElement[]): HTMLUListElement {
+  const all = document.createElement('ul');
+  for (const anchor of anchors) {
+    const item = document.createElement('li');
+    item.append(anchor);
+    all.append(item);
+  }
+  return all;
 }

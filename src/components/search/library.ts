@@ -1,0 +1,44 @@
+/** What the search library answers for one heading of a page. */
+interface LibraryHeading {
+  title: string;
+  url: string;
+  /** HTML made by the library from the text of our own pages: escaped, with <mark> around the words. */
+  excerpt: string;
+  /** Where the words stand below this heading, and what each place counts for. */
+  weighted_locations: { balanced_score: number }[];
+}
+
+export interface LibraryPage {
+  url: string;
+  /** `term` is the heading of a glossary entry, `row` that of a limit in the tables. */
+  meta: { title?: string; term?: string; row?: string };
+  excerpt: string;
+  sub_results: LibraryHeading[];
+}
+
+export interface LibraryHit {
+  id: string;
+  score: number;
+  data(): Promise<LibraryPage>;
+}
+
+export interface Library {
+  options(options: object): Promise<void>;
+  init(): Promise<void>;
+  search(words: string): Promise<{ results: LibraryHit[] }>;
+}
+
+/**
+ * How the library scores. A title and the other words that its author gave a page tell most of what it is about; the
+ * heading of a short record weighs less, or it would stand above the page that explains it. Long pages are not held
+ * against their words as much as usual. The figures are those with the most hits in tests/search/queries.json.
+ */
+const ranking = { pageLength: 0.4, metaWeights: { title: 3, words: 3, term: 1, row: 0.5, also: 0.5 } };
+
+/** The library of the built site, ready to search. */
+export async function loadLibrary(siteRoot: string): Promise<Library> {
+  const library: Library = await import(/* @vite-ignore */ `${siteRoot}pagefind/pagefind.js`);
+  await library.options({ baseUrl: siteRoot, ranking });
+  await library.init();
+  return library;
+}

@@ -1,0 +1,147 @@
+import panelStyles from '../../styles/search-panel.css?url';
+import type { Reply } from './messages.ts';
+import { nearestList, resultList } from './result-list.ts';
+import { SearchClient } from './search-client.ts';
+
+/** Long enough to take a burst of keys for one, too short to be felt. */
+const typingPause = 30;
+
+/** A screen reader is told when the person pauses, not letter by letter. */
+const readingPause = 600;
+
+export interface SearchPanel {
+  /** Moves the focus to the first result, at once or as soon as there is one. */
+  goToResults(): void;
+}
+
+/** Makes a search form answer while the person types, by keyboard, touch and screen reader alike. */
+export function startPanel(form: HTMLFormElement): SearchPanel {
+  const input = part<HTMLInputElement>(form, 'input');
+  const panel = part<HTMLElement>(form, '[data-search-panel]');
+  const status = part<HTMLElement>(form, '[data-search-status]');
+  const siteRoot = form.dataset.siteRoot ?? '/';
+  const client = new SearchClient(siteRoot, hear);
+  let asked = '';
+  let goOn = false;
+  let typing: ReturnType<typeof setTimeout> | undefined;
+  let reading: ReturnType<typeof setTimeout> | undefined;
+  addStyles();
+
+  function hear(reply: Reply): void {
+    if ('failed' in reply) {
+      show('The search index could not be loaded.', nearestList([], form.action));
+      asked = '';
+    } else if ('nearest' in reply) {
+      const offer = reply.nearest.length > 0 ? ' Spelt like it:' : '';
+      show(`Nothing found for “${asked}”.${offer}`, nearestList(reply.nearest, form.action));
+    } else {
+      const { answers, readAs, complete } = reply;
+      const count = answers.length === 1 ? '1 answer' : `${answers.length} answers, the best first`;
+      // While the others are on their way the line keeps its height.
+      show(`${complete ? count : '…'}${readAs ? `, for “${readAs}”` : ''}.`, resultList(answers, siteRoot));
+    }
+  }
+
+  function show(message: string, list: HTMLUListElement): void {
+    const line = document.createElement('p');
+    line.textContent = message;
+    const place = links().indexOf(document.activeElement as HTMLAnchorElement);
+    panel.replaceChildren(line, list);
+    panel.dataset.answers = asked;
+    clearTimeout(reading);
+    reading = setTimeout(() => {
+      status.textContent = message;
+    }, readingPause);
+    open();
+    if (place >= 0 || goOn) links()[Math.max(place, 0)]?.focus();
+    goOn = false;
+  }
+
+  /** On a phone the box may stand low on the page, with its results below the edge: then the box goes to the top. */
+  function open(): void {
+    panel.hidden = false;
+    const seen = window.visualViewport?.height ?? window.innerHeight;
+    if (panel.getBoundingClientRect().bottom > seen) form.scrollIntoView({ block: 'start' });
+  }
+
+  function close(): void {
+    panel.hidden = true;
+  }
+
+  const links = () => [...panel.querySelectorAll('a')];
+
+  /** Asks for the words in the box; nothing happens while they stay the same. */
+  function ask(): void {
+    clearTimeout(typing);
+    const words = input.value.trim();
+    if (words === asked) {
+      if (words !== '' && panel.dataset.answers === words) open();
+      return;
+    }
+    asked = words;
+    if (words !== '') client.ask(words);
+    else {
+      client.forget();
+      clearTimeout(reading);
+      status.textContent = '';
+      close();
+    }
+  }
+
+  /** Moves the focus through box and results; above the first result is the box. */
+  function move(step: 1 | -1): void {
+    const stops = [input, ...links()];
+    const here = stops.indexOf(document.activeElement as HTMLInputElement | HTMLAnchorElement);
+    stops[Math.min(Math.max(here + step, 0), stops.length - 1)]?.focus();
+  }
+
+  input.addEventListener('input', () => {
+    goOn = false;
+    clearTimeout(typing);
+    typing = setTimeout(ask, typingPause);
+  });
+  input.addEventListener('focus', ask);
+  form.addEventListener('keydown', (event) => {
+    if (event.key === 'Escape' && !panel.hidden) {
+      event.preventDefault();
+      input.focus();
+      close();
+    } else if (!panel.hidden && (event.key === 'ArrowDown' || event.key === 'ArrowUp')) {
+      event.preventDefault();
+      move(event.key === 'ArrowDown' ? 1 : -1);
+    }
+  });
+  form.addEventListener('focusout', ({ relatedTarget }) => {
+    if (relatedTarget instanceof Node && !form.contains(relatedTarget)) close();
+  });
+  // A link to a heading of this same page leaves the page open, but must not leave the panel in front of it.
+  panel.addEventListener('click', ({ target }) => {
+    if (target instanceof Element && target.closest('a')) close();
+  });
+  document.addEventListener('pointerdown', ({ target }) => {
+    if (target instanceof Node && !form.contains(target)) close();
+  });
+  // What was typed before this script came.
+  ask();
+
+  return {
+    goToResults() {
+      ask();
+      if (panel.dataset.answers === asked && asked !== '') links()[0]?.focus();
+      else goOn = asked !== '';
+    },
+  };
+}
+
+function addStyles(): void {
+  const styles = document.createElement('link');
+  styles.rel = 'stylesheet';
+  styles.href = panelStyles;
+  document.head.append(styles);
+}
+
+function part<T extends Element>(form: HTMLFormElement, selector: string): T {
+  const found = form.querySelector<T>(selector);
+  if (found === null) throw new Error(`search form lacks ${selector}`);
+  return found;
+}

@@ -1,0 +1,64 @@
+/** Slips between two words: letters added, dropped, exchanged, or two neighbours swapped. */
+export function slips(a: string, b: string): number {
+  let before: number[] = [];
+  let above = Array.from({ length: b.length + 1 }, (_, column) => column);
+  for (let row = 1; row <= a.length; row++) {
+    const here = [row];
+    for (let column = 1; column <= b.length; column++) {
+      const same = a[row - 1] === b[column - 1];
+      let least = Math.min(at(above, column) + 1, at(here, column - 1) + 1, at(above, column - 1) + (same ? 0 : 1));
+      if (row > 1 && column > 1 && a[row - 1] === b[column - 2] && a[row - 2] === b[column - 1])
+        least = Math.min(least, at(before, column - 2) + 1);
+      here.push(least);
+    }
+    before = above;
+    above = here;
+  }
+  return at(above, b.length);
+}
+
+const at = (row: readonly number[], column: number) => row[column] ?? Number.POSITIVE_INFINITY;
+
+/** Long words may hold two slips. */
+const slipsAllowed = (word: string) => (word.length < 4 ? 0 : word.length < 7 ? 1 : 2);
+
+/** The common endings of a word, so that one form of it is enough to know all. */
+const stem = (word: string) => word.replace(/(?:ings?|ed|ers?|es|e|s|ly)$/, '');
+
+/** The words of the site, the most frequent first. */
+export class Vocabulary {
+  readonly #words: readonly string[];
+  readonly #stems: ReadonlySet<string>;
+
+  constructor(words: readonly string[]) {
+    this.#words = words;
+    this.#stems = new Set(words.map(stem));
+  }
+
+  /** Whether the site has the word or another form of it; of words with figures and of short ones nothing is known. */
+  knows(word: string): boolean {
+    return !/^\p{L}{4,}$/u.test(word) || this.#stems.has(stem(word));
+  }
+
+  /** Whether a word of the site begins so. */
+  begins(word: string): boolean {
+    return this.#words.some((known) => known.startsWith(word));
+  }
+
+  /**
+   * The word that was most likely meant; the word itself where none is near. `unfinished` is a word behind which
+   * somebody may still be typing: the beginning of a word is then no slip.
+   */
+  corrected(word: string, unfinished = false): string {
+    if (this.knows(word) || (unfinished && this.begins(word))) return word;
+    let best = word;
+    let least = slipsAllowed(word) + 1;
+    for (const known of this.#words) {
+      if (Math.abs(known.length - word.length) >= least) continue;
+      // Few people miss the first letter.
+      const distance = slips(word, known) + (known[0] === word[0] ? 0 : 0.5);
+      if (distance < least) [best, least] = [known, distance];
+    }
+    return best;
+  }
+}

@@ -1,0 +1,73 @@
+import { mkdirSync, rmSync, writeFileSync } from 'node:fs';
+import { dirname, join } from 'node:path';
+import { gunzipSync } from 'node:zlib';
+import { close, createIndex } from 'pagefind';
+import type { KnownTerm } from '../../src/components/search/nearest.ts';
+import { askedMeaning } from '../../src/components/search/words.ts';
+import { siteFolder } from './paths.ts';
+import { searchRecords } from './search-records.ts';
+
+/** Files of the search library that no page of this site loads. */
+const unused = /^(pagefind-(ui|modular-ui|component-ui|highlight)\.|wasm\.unknown)/;
+
+/** Files that the texts of all results are spread over: each is fetched alone, and each is one file more to keep. */
+const mostFragments = 120;
+
+/** Writes the search index over the finished pages and the records beside them; returns how many answers it holds. */
+export async function addSearch(folder = siteFolder): Promise<number> {
+  const { index, errors } = await createIndex({ maxFragments: mostFragments });
+  if (!index) throw new Error(errors.join('\n'));
+  const problems: string[] = [];
+  const pages = await index.addDirectory({ path: folder });
+  problems.push(...pages.errors);
+  const records = searchRecords();
+  for (const record of records) problems.push(...(await index.addHTMLFile(record)).errors);
+  const { files, errors: unwritten } = await index.getFiles();
+  await close();
+  problems.push(...unwritten);
+  if (problems.length > 0) throw new Error(problems.join('\n'));
+  rmSync(join(folder, 'pagefind'), { recursive: true, force: true });
+  for (const { path, content } of files) {
+    if (unused.test(path)) continue;
+    const target = join(folder, 'pagefind', path);
+    mkdirSync(dirname(target), { recursive: true });
+    writeFileSync(target, content);
+  }
+  const indexed = files.filter(({ path }) => path.startsWith('fragment/')).flatMap(({ content }) => pagesOf(content));
+  writeFileSync(join(folder, 'pagefind/words.txt'), wordsOf(indexed).join(' '));
+  writeFileSync(join(folder, 'pagefind/terms.json'), JSON.stringify(indexed.flatMap(termsOf)));
+  return pages.page_count + records.length;
+}
+
+/** What the library keeps of one page or record. */
+interface Indexed {
+  url: string;
+  content: string;
+  meta: { title?: string; term?: string; row?: string; words?: string; also?: string };
+}
+
+/** The words of all answers, the most frequent first: against them the search tells a slip of the keys. */
+function wordsOf(indexed: readonly Indexed[]): string[] {
+  const counts = new Map<string, number>();
+  for (const { content } of indexed) {
+    for (const word of content.toLowerCase().match(/(?<![\p{L}\d])\p{L}{4,}(?![\p{L}\d])/gu) ?? [])
+      counts.set(word, (counts.get(word) ?? 0) + 1);
+  }
+  return [...counts].sort(([, a], [, b]) => b - a).map(([word]) => word);
+}
+
+/** Titles, terms and other words with their addresses: offered by their spelling where a search finds nothing. */
+function termsOf({ url, meta }: Indexed): KnownTerm[] {
+  const others = [meta.words, meta.term && meta.also].flatMap((list) => list?.split(', ') ?? []);
+  const texts = [meta.title ?? meta.term ?? meta.row ?? '', ...others];
+  return texts.filter((text) => text !== '' && text !== askedMeaning).map((text) => [text, url]);
+}
+
+/** A fragment is JSON behind a mark of the library, compressed: one page, or several by their ids. */
+function pagesOf(fragment: Uint8Array): Indexed[] {
+  const json = gunzipSync(fragment)
+    .toString()
+    .replace(/^pagefind_dcd/, '');
+  const parsed: Indexed | Record<string, Indexed> = JSON.parse(json);
+  return typeof parsed.content === 'string' ? [parsed as Indexed] : Object.values(parsed as Record<string, Indexed>);
+}
