@@ -2,7 +2,6 @@ import { mkdirSync, rmSync, writeFileSync } from 'node:fs';
 import { dirname, join } from 'node:path';
 import { gunzipSync } from 'node:zlib';
 import { close, createIndex } from 'pagefind';
-import type { KnownTerm } from '../../src/components/search/nearest.ts';
 import { askedMeaning } from '../../src/components/search/words.ts';
 import { siteFolder } from './paths.ts';
 import { searchRecords } from './search-records.ts';
@@ -35,7 +34,7 @@ export async function addSearch(folder = siteFolder): Promise<number> {
   }
   const indexed = files.filter(({ path }) => path.startsWith('fragment/')).flatMap(({ content }) => pagesOf(content));
   writeFileSync(join(folder, 'pagefind/words.txt'), wordsOf(indexed).join(' '));
-  writeFileSync(join(folder, 'pagefind/terms.json'), JSON.stringify(indexed.flatMap(termsOf)));
+  writeFileSync(join(folder, 'pagefind/terms.txt'), [...new Set(indexed.flatMap(termsOf))].join('\n'));
   return pages.page_count + records.length;
 }
 
@@ -56,11 +55,11 @@ function wordsOf(indexed: readonly Indexed[]): string[] {
   return [...counts].sort(([, a], [, b]) => b - a).map(([word]) => word);
 }
 
-/** Titles, terms and other words with their addresses: offered by their spelling where a search finds nothing. */
-function termsOf({ url, meta }: Indexed): KnownTerm[] {
+/** Titles, terms and other words: offered by their spelling where a search finds nothing. */
+function termsOf({ meta }: Indexed): string[] {
   const others = [meta.words, meta.term && meta.also].flatMap((list) => list?.split(', ') ?? []);
-  const texts = [meta.title ?? meta.term ?? meta.row ?? '', ...others];
-  return texts.filter((text) => text !== '' && text !== askedMeaning).map((text) => [text, url]);
+  const terms = [meta.title ?? meta.term ?? meta.row ?? '', ...others];
+  return terms.filter((term) => term !== '' && term !== askedMeaning);
 }
 
 /** A fragment is JSON behind a mark of the library, compressed: one page, or several by their ids. */

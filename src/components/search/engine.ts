@@ -7,6 +7,9 @@ import { wordsOf } from './words.ts';
 /** Answers shown; whoever needs more asks with another word. */
 const mostAnswers = 8;
 
+/** Letters of a word that many longer ones begin with. */
+const shortWord = 5;
+
 export interface Found {
   /** The query as it was read, where a word of it was taken for a slip of the keys. */
   readAs: string | null;
@@ -50,11 +53,12 @@ export class Engine {
     };
   }
 
-  /** Where the whole word stands somewhere, answers that only have a longer one are left out: `pe` is not `person`. */
+  /** Of a short word only the whole word counts, where it stands somewhere: `pe` is not `person`, nor `10` `100`. */
   async #hitsOf(word: string, unfinished: boolean): Promise<LibraryHit[]> {
     if (!this.#vocabulary.knows(word) && !(unfinished && this.#vocabulary.begins(word))) return [];
-    const [{ results }, exact] = await Promise.all([this.#library.search(word), this.#exactly(word)]);
-    const ids = new Set(exact.map(({ id }) => id));
+    const { results } = await this.#library.search(word);
+    if (word.length > shortWord) return results;
+    const ids = new Set((await this.#exactly(word)).map(({ id }) => id));
     return ids.size === 0 ? results : results.filter(({ id }) => ids.has(id));
   }
 

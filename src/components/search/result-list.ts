@@ -1,15 +1,20 @@
 import type { Answer } from './answer.ts';
-import type { KnownTerm } from './nearest.ts';
 
 /** The answers as a list of links: each page, and below it the headings under which the words stand. */
 export function resultList(answers: readonly Answer[], siteRoot: string): HTMLUListElement {
   return list(answers.flatMap((answer) => items(answer, siteRoot)));
 }
 
-/** What is spelt like the words, and the way to everything. */
-export function nearestList(nearest: readonly KnownTerm[], allArticles: string): HTMLUListElement {
-  const terms: KnownTerm[] = [...nearest, ['List of all articles', allArticles]];
-  return list(terms.map(([text, url]) => link(url, 'search-page', text)));
+/** Terms to search for instead, and the way to everything. */
+export function offerList(terms: readonly string[], searchFor: (term: string) => void, allArticles: string) {
+  const offers = terms.map((term) => {
+    const button = part('button', term);
+    button.className = 'search-page';
+    button.setAttribute('type', 'button');
+    button.addEventListener('click', () => searchFor(term));
+    return button;
+  });
+  return list([...offers, link(allArticles, 'search-page', 'List of all articles')]);
 }
 
 function items(answer: Answer, siteRoot: string): HTMLAnchorElement[] {
@@ -55,11 +60,11 @@ function link(url: string, kind: string, text: string): HTMLAnchorElement {
   return anchor;
 }
 
-function list(anchors: readonly HTMLAnchorElement[]): HTMLUListElement {
+function list(entries: readonly HTMLElement[]): HTMLUListElement {
   const all = document.createElement('ul');
-  for (const anchor of anchors) {
+  for (const entry of entries) {
     const item = document.createElement('li');
-    item.append(anchor);
+    item.append(entry);
     all.append(item);
   }
   return all;

@@ -6,10 +6,15 @@ export function startSearchBox(form: HTMLFormElement): void {
   let panel: Promise<SearchPanel> | undefined;
 
   function load(): Promise<SearchPanel> {
-    panel ??= import('./search-panel.ts').then(({ startPanel }) => startPanel(form));
-    panel.catch(() => {
-      panel = undefined;
-    });
+    if (!panel) {
+      // Engine and index are fetched beside the script that shows what they find.
+      const worker = new Worker(new URL('./search-worker.ts', import.meta.url), { type: 'module' });
+      panel = import('./search-panel.ts').then(({ startPanel }) => startPanel(form, worker));
+      panel.catch(() => {
+        worker.terminate();
+        panel = undefined;
+      });
+    }
     return panel;
   }
 

@@ -1,10 +1,7 @@
 import panelStyles from '../../styles/search-panel.css?url';
 import type { Reply } from './messages.ts';
-import { nearestList, resultList } from './result-list.ts';
+import { offerList, resultList } from './result-list.ts';
 import { SearchClient } from './search-client.ts';
-
-/** Long enough to take a burst of keys for one, too short to be felt. */
-const typingPause = 30;
 
 /** A screen reader is told when the person pauses, not letter by letter. */
 const readingPause = 600;
@@ -15,64 +12,67 @@ export interface SearchPanel {
 }
 
 /** Makes a search form answer while the person types, by keyboard, touch and screen reader alike. */
-export function startPanel(form: HTMLFormElement): SearchPanel {
+export function startPanel(form: HTMLFormElement, worker: Worker): SearchPanel {
   const input = part<HTMLInputElement>(form, 'input');
   const panel = part<HTMLElement>(form, '[data-search-panel]');
   const status = part<HTMLElement>(form, '[data-search-status]');
   const siteRoot = form.dataset.siteRoot ?? '/';
-  const client = new SearchClient(siteRoot, hear);
+  const client = new SearchClient(worker, hear);
   let asked = '';
   let goOn = false;
-  let typing: ReturnType<typeof setTimeout> | undefined;
   let reading: ReturnType<typeof setTimeout> | undefined;
   addStyles();
 
   function hear(reply: Reply): void {
     if ('failed' in reply) {
-      show('The search index could not be loaded.', nearestList([], form.action));
+      show('The search index could not be loaded.', offerList([], searchFor, form.action));
       asked = '';
     } else if ('nearest' in reply) {
-      const offer = reply.nearest.length > 0 ? ' Spelt like it:' : '';
-      show(`Nothing found for “${asked}”.${offer}`, nearestList(reply.nearest, form.action));
+      const offer = reply.nearest.length > 0 ? ' Search for a word that is spelt like it:' : '';
+      show(`Nothing found for “${asked}”.${offer}`, offerList(reply.nearest, searchFor, form.action));
     } else {
       const { answers, readAs, complete } = reply;
       const count = answers.length === 1 ? '1 answer' : `${answers.length} answers, the best first`;
       // While the others are on their way the line keeps its height.
-      show(`${complete ? count : '…'}${readAs ? `, for “${readAs}”` : ''}.`, resultList(answers, siteRoot));
+      show(`${complete ? count : '…'}${readAs ? `, for “${readAs}”` : ''}.`, resultList(answers, siteRoot), complete);
     }
   }
 
-  function show(message: string, list: HTMLUListElement): void {
+  function show(message: string, list: HTMLUListElement, complete = true): void {
     const line = document.createElement('p');
     line.textContent = message;
-    const place = links().indexOf(document.activeElement as HTMLAnchorElement);
+    const place = links().indexOf(document.activeElement as HTMLElement);
     panel.replaceChildren(line, list);
-    panel.dataset.answers = asked;
+    if (complete) panel.dataset.answers = asked;
     clearTimeout(reading);
     reading = setTimeout(() => {
       status.textContent = message;
     }, readingPause);
-    open();
+    panel.hidden = false;
+    if (complete) bringUp();
     if (place >= 0 || goOn) links()[Math.max(place, 0)]?.focus();
     goOn = false;
   }
 
   /** On a phone the box may stand low on the page, with its results below the edge: then the box goes to the top. */
-  function open(): void {
-    panel.hidden = false;
+  function bringUp(): void {
     const seen = window.visualViewport?.height ?? window.innerHeight;
     if (panel.getBoundingClientRect().bottom > seen) form.scrollIntoView({ block: 'start' });
+  }
+
+  function open(): void {
+    panel.hidden = false;
+    bringUp();
   }
 
   function close(): void {
     panel.hidden = true;
   }
 
-  const links = () => [...panel.querySelectorAll('a')];
+  const links = () => [...panel.querySelectorAll<HTMLElement>('a, button')];
 
   /** Asks for the words in the box; nothing happens while they stay the same. */
   function ask(): void {
-    clearTimeout(typing);
     const words = input.value.trim();
     if (words === asked) {
       if (words !== '' && panel.dataset.answers === words) open();
@@ -88,17 +88,22 @@ export function startPanel(form: HTMLFormElement): SearchPanel {
     }
   }
 
+  function searchFor(term: string): void {
+    input.value = term;
+    input.focus();
+  }
+
   /** Moves the focus through box and results; above the first result is the box. */
   function move(step: 1 | -1): void {
-    const stops = [input, ...links()];
-    const here = stops.indexOf(document.activeElement as HTMLInputElement | HTMLAnchorElement);
+    const stops: HTMLElement[] = [input, ...links()];
+    const here = stops.indexOf(document.activeElement as HTMLElement);
     stops[Math.min(Math.max(here + step, 0), stops.length - 1)]?.focus();
   }
 
   input.addEventListener('input', () => {
     goOn = false;
-    clearTimeout(typing);
-    typing = setTimeout(ask, typingPause);
+    // At once: the search runs beside the page, and drops words that are no longer in the box.
+    ask();
   });
   input.addEventListener('focus', ask);
   form.addEventListener('keydown', (event) => {

@@ -1,31 +1,51 @@
 import { Engine } from './engine.ts';
 import type { Question, Reply } from './messages.ts';
-import { type KnownTerm, nearestTerms } from './nearest.ts';
+import { nearestTerms } from './nearest.ts';
 
 // The search runs beside the page, so that typing stays smooth on a slow tablet.
 
-let engine: Promise<Engine> | undefined;
+/** The library asks every 50 ms whether it is ready; nothing else in this worker waits for a clock. */
+const shortWait = 2;
+const wait = self.setTimeout.bind(self);
+self.setTimeout = ((work: () => void) => wait(work, shortWait)) as typeof self.setTimeout;
+
+/** The folder of the worker's file lies in the root of the site. */
+const siteRoot = new URL('../', self.location.href).pathname;
+
+/** Fetched at once: whoever turns to the search is about to type. */
+let engine: Promise<Engine> | undefined = Engine.load(siteRoot);
 let newest = 0;
+
+engine.then(warmUp).catch(() => {
+  engine = undefined;
+});
+
+/** The first search takes several times as long as the next ones: it is made while the person types. */
+async function warmUp(loaded: Engine): Promise<void> {
+  if (newest > 0) return;
+  const { answers } = await loaded.search('motor');
+  if (newest === 0) await answers[0]?.();
+}
 
 const say = (reply: Reply) => self.postMessage(reply);
 
-self.addEventListener('message', async ({ data }: MessageEvent<Question>) => {
-  newest = data.turn;
+self.addEventListener('message', async ({ data: question }: MessageEvent<Question>) => {
+  newest = question.turn;
   try {
-    engine ??= Engine.load(data.siteRoot);
-    await answer(await engine, data);
+    // Where the network was gone it may be back.
+    engine ??= Engine.load(siteRoot);
+    await answer(await engine, question);
   } catch {
-    // The next question tries again: the network may be back.
     engine = undefined;
-    if (data.query !== undefined) say({ turn: data.turn, failed: true });
+    say({ turn: question.turn, failed: true });
   }
 });
 
-async function answer(loaded: Engine, { query, turn, siteRoot }: Question): Promise<void> {
-  if (query === undefined || turn !== newest) return;
+async function answer(loaded: Engine, { query, turn }: Question): Promise<void> {
+  if (turn !== newest) return;
   const { answers, readAs } = await loaded.search(query);
   const [best, ...others] = answers;
-  if (!best) return say({ turn, nearest: nearestTerms(query, await knownTerms(siteRoot)) });
+  if (!best) return say({ turn, nearest: nearestTerms(query, await knownTerms()) });
   const shown = [await best()];
   say({ turn, answers: shown, readAs, complete: others.length === 0 });
   for (const other of others) {
@@ -35,7 +55,6 @@ async function answer(loaded: Engine, { query, turn, siteRoot }: Question): Prom
   if (others.length > 0) say({ turn, answers: shown, readAs, complete: true });
 }
 
-async function knownTerms(siteRoot: string): Promise<KnownTerm[]> {
-  const terms: KnownTerm[] = await (await fetch(`${siteRoot}pagefind/terms.json`)).json();
-  return terms.map(([text, url]) => [text, siteRoot.replace(/\/$/, '') + url]);
+async function knownTerms(): Promise<string[]> {
+  return (await (await fetch(`${siteRoot}pagefind/terms.txt`)).text()).split('\n');
 }
