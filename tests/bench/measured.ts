@@ -12,7 +12,7 @@ export interface Bench {
 export interface Measured {
   what: string;
   value: number;
-  unit: 'ms' | 'B' | '%' | '×' | '';
+  unit: 's' | 'ms' | 'B' | '%' | '×' | '';
   /** What it should stay below, or reach with `least`; only printed. */
   budget?: number;
   least?: number;
