@@ -1,0 +1,31 @@
+import { absorptionForm } from '../islands/absorption/form.ts';
+import { bridgeForm } from '../islands/bridge/form.ts';
+import { bridgeDiodeForm } from '../islands/bridge-diode/form.ts';
+import { cableLengthForm } from '../islands/cable-length/form.ts';
+import { dischargeForm } from '../islands/discharge/form.ts';
+import type { CalculatorForm } from '../islands/form/calculator-form.ts';
+import { insulationForm } from '../islands/insulation/form.ts';
+import { isolationForm } from '../islands/isolation/form.ts';
+import { testVoltageForm } from '../islands/test-voltage/form.ts';
+import { trendForm } from '../islands/trend/form.ts';
+import { windingForm } from '../islands/winding/form.ts';
+import type { CaseCalculator } from '../schemas/case.ts';
+
+// Their codes as plain strings: a case treats all calculators alike.
+const plain = (form: unknown) => form as CalculatorForm;
+
+/** The calculators that a case may fill, in the order in which its page shows them. */
+export const caseForms: Record<CaseCalculator, { title: string; form: CalculatorForm }> = {
+  discharge: { title: 'DC-bus discharge', form: plain(dischargeForm) },
+  bridge: { title: 'Bridge balance', form: plain(bridgeForm) },
+  'bridge-diode': { title: 'Bridge by diode test', form: plain(bridgeDiodeForm) },
+  'test-voltage': { title: 'Test voltage', form: plain(testVoltageForm) },
+  insulation: { title: 'Insulation go/no-go', form: plain(insulationForm) },
+  absorption: { title: 'Time-resistance test', form: plain(absorptionForm) },
+  isolation: { title: 'Cable or motor', form: plain(isolationForm) },
+  'cable-length': { title: 'Cable insulation by length', form: plain(cableLengthForm) },
+  winding: { title: 'Winding resistance', form: plain(windingForm) },
+  trend: { title: 'Trend over the years', form: plain(trendForm) },
+};
+
+export const caseCalculators = Object.keys(caseForms) as CaseCalculator[];
