@@ -70,7 +70,9 @@ export function isSound({ forward, reverse }: DiodePosition): boolean {
 /** Judges the six readings of one rail by themselves. Names suspect positions as `plusU` … `minusW`. */
 export function judgeDiodeRail(rail: Rail, positions: readonly DiodePosition[]): Finding<DiodeRailCode>[] {
   const names = { rail };
-  const swapped = positions.every(({ forward, reverse }) => isOpen(forward) && conducts(reverse));
+  // What may conduct counts here, lest a wider accuracy make a no-go of two exchanged rows.
+  const mayConduct = (one: Interval | undefined) => one !== undefined && !blocks(one) && !isShort(one);
+  const swapped = positions.every(({ forward, reverse }) => isOpen(forward) && mayConduct(reverse));
   if (swapped) return [finding('diode-rows-swapped', 'undecided', { readings: idsOf(positions), names })];
   const found: Finding<DiodeRailCode>[] = [];
   const absent = positions.flatMap((one) => [
@@ -154,9 +156,11 @@ function judgeDrops(rail: Rail, judged: readonly DiodePosition[]): Finding<Diode
   const usual = drops.every(({ lo, hi }) => lo >= from && hi <= to);
   const typical: LimitId[] = ['diode-forward-typical'];
   const balanced = finding<DiodeRailCode>('diode-balanced', 'pass', { readings, limits, numbers, names });
-  return usual
-    ? [balanced]
-    : [balanced, finding('diode-drop-unusual', 'caution', { readings, limits: typical, names })];
+  if (usual) return [balanced];
+  // A resistor, or leads on the wrong terminals, can read an unusual size alike, and much the same the other way.
+  const oneWay = judged.every(({ forward, reverse }) => conducts(forward) && isOpen(reverse));
+  const severity = oneWay ? 'caution' : 'undecided';
+  return [balanced, finding('diode-drop-unusual', severity, { readings, limits: typical, names })];
 }
 
 function agree(one: Interval | undefined, other: Interval): boolean {

@@ -69,7 +69,11 @@ export const bridgeDiodeFindings: FindingSentences<BridgeDiodeCode> = {
   'diode-balanced': (finding) =>
     `The three drops at ${rail(finding)} agree: they differ by no more than ${volts(finding.numbers.most)}; ${volts(finding.numbers.tolerance)} is allowed.`,
   'diode-drop-unusual': (finding) =>
-    `The three drops at ${rail(finding)} agree, but are not of the usual size (${usual()}).`,
+    `The three drops at ${rail(finding)} agree, but are not of the usual size (${usual()}).${
+      finding.severity === 'undecided'
+        ? ' They do not clearly conduct one way and read OL the other. A resistor can read so.'
+        : ''
+    }`,
   'tests-agree': () => 'The diode test and the resistance readings say the same.',
   'tests-contradict': ({ readings }) =>
     `${positions(readings)}: the diode test and the resistance readings contradict each other. One of them shows a path that the other excludes, so neither counts.`,

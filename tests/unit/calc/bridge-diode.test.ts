@@ -44,6 +44,21 @@ describe('twelve readings of a diode test', () => {
     [{ plusForward: '0.412 | 0.415 | 0.350' }, 'no-go', 'diode-unbalanced', ['plusW'], '0.062 V below the next one'],
     [{ plusForward: '0.412 | 0.415 | 0.365' }, 'go', 'diode-balanced', [], '0.05 V, the limit itself'],
     [{ plusForward: '0.21 | 0.22 | 0.21' }, 'go', 'diode-drop-unusual', [], 'agree, but are no silicon drops'],
+    [
+      { plusForward: '1.9 | 1.9 | 1.9', plusReverse: '1.9 | 1.9 | 1.9' },
+      'undecided',
+      'diode-drop-unusual',
+      [],
+      'the same both ways: a resistor reads so',
+    ],
+    [{ plusForward: '2.2 | 2.2 | 2.2' }, 'undecided', 'diode-drop-unusual', [], 'another semiconductor, or no diode'],
+    [
+      { plusForward: '1.45 | 1.45 | 1.45', plusReverse: '1.55 | 1.55 | 1.55' },
+      'undecided',
+      'diode-drop-unusual',
+      [],
+      'nearly the same both ways',
+    ],
     [{ plusForward: '0.41 | | 0.41' }, 'undecided', 'diode-incomplete', [], ''],
     [{ plusForward: '<0.2 | 0.41 | 0.41' }, 'no-go', 'diode-unbalanced', ['plusU'], 'under 0.2 V is far from 0.41 V'],
     [{ plusReverse: '<2 | OL | OL' }, 'undecided', 'diode-short-possible', [], 'up to 2 V may be a short, too'],
@@ -69,6 +84,14 @@ describe('twelve readings of a diode test', () => {
     expect([coarse.verdict, coarse.codes.includes('diode-too-close')]).toEqual(['undecided', true]);
     const short = told(diodeInput({ plusReverse: 'OL | OL | 0.098' }, { instrument: { percent: 1, counts: 3 } }));
     expect(short.codes).toContain('diode-short-possible');
+  });
+
+  it('exchanged rows stay exchanged rows with a coarse meter: no suspect is made of them', () => {
+    const rows = { plusForward: 'OL | OL | OL', plusReverse: '0.41 | 1.49 | 0.46' };
+    for (const instrument of [{}, { percent: 5 }]) {
+      const { verdict, codes } = told(diodeInput(rows, { instrument }));
+      expect([verdict, codes.includes('diode-rows-swapped')]).toEqual(['undecided', true]);
+    }
   });
 
   it('more than one suspect is doubted', () => {
