@@ -8,11 +8,9 @@ import type { Reading } from './reading.ts';
  * What the curve shows, and no more: it falls, it goes up and down, it stays level or it rises. Each is said only where
  * the accuracy of the readings leaves no other answer. Moisture, dirt and heat pull a curve down alike.
  */
-export function describeShape({ readings, instrument }: AbsorptionInput): Finding<AbsorptionCode>[] {
-  const taken = absorptionTimes.flatMap((seconds): [number, Reading][] => {
-    const reading = readings[seconds];
-    return reading === undefined || reading.kind === 'missing' ? [] : [[seconds, reading]];
-  });
+export function describeShape(input: AbsorptionInput): Finding<AbsorptionCode>[] {
+  const { instrument } = input;
+  const taken = takenOf(input);
   const [first, last] = [taken[0], taken.at(-1)];
   if (first === undefined || last === undefined || taken.length < 2) return [];
   const change = ratioOf(last[1], first[1], instrument);
@@ -34,4 +32,34 @@ export function describeShape({ readings, instrument }: AbsorptionInput): Findin
     return [finding('curve-flat', 'caution', { ...parts, limits: ['absorption-ratio-bad'] })];
   }
   return change.lo > 1 ? [finding('curve-rises', 'note', parts)] : [];
+}
+
+/**
+ * A reading that is lower than an earlier one by more than handbooks call level: the voltage was not steady, or a path
+ * broke through. An index with such a fall beside it passes nothing. The accuracy of the tester has no say here: its
+ * error is much the same from one minute to the next, and a worse tester must not pass what a better one does not.
+ */
+export function judgeSteadiness(input: AbsorptionInput): Finding<AbsorptionCode>[] {
+  const taken = takenOf(input);
+  const level = limitRange('absorption-ratio-bad').to;
+  const broken = taken.flatMap(([seconds, reading], index) => {
+    const falls = taken.slice(0, index).some(([, earlier]) => (ratioOf(reading, earlier, {})?.hi ?? 1) * level < 1);
+    return falls ? [seconds] : [];
+  });
+  if (broken[0] === undefined) return [];
+  const numbers = { at: broken[0] };
+  return [
+    finding('curve-breaks', 'undecided', {
+      readings: broken.map(absorptionField),
+      limits: ['absorption-ratio-bad'],
+      numbers,
+    }),
+  ];
+}
+
+function takenOf({ readings }: AbsorptionInput): [number, Reading][] {
+  return absorptionTimes.flatMap((seconds): [number, Reading][] => {
+    const reading = readings[seconds];
+    return reading === undefined || reading.kind === 'missing' ? [] : [[seconds, reading]];
+  });
 }

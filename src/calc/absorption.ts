@@ -6,16 +6,16 @@ import {
   type AbsorptionStepCode,
   absorptionTimes,
 } from './absorption-input.ts';
-import { describeShape } from './absorption-shape.ts';
+import { describeShape, judgeSteadiness } from './absorption-shape.ts';
 import { type Finding, finding, type Step, step, verdictOf } from './assessment.ts';
 import { limitValue } from './limits.ts';
 import { missing } from './reading.ts';
 import { testReminders } from './test-reminders.ts';
 
 /**
- * A time-resistance test of one winding at one test voltage. The verdict is the polarization index alone, where
- * IEEE 43 lets it speak: not above 5 GΩ after one minute, and not for small random-wound machines. Worse means a
- * flatter curve; the level of the resistance is judged by `assessInsulation`, and an index without a sound level passes
+ * A time-resistance test of one winding at one test voltage. The verdict is the polarization index, where
+ * IEEE 43 lets it speak: not above 5 GΩ after one minute, and not for small random-wound machines. A
+ * clear fall anywhere in the curve bars go. Worse means a flatter curve; the level of the resistance is judged by `assessInsulation`, and an index without a sound level passes
  * nothing. All readings of one test have one temperature, so that it cancels in the ratios; it is stated for later tests.
  */
 export function assessAbsorption(input: AbsorptionInput): AbsorptionAssessment {
@@ -27,6 +27,7 @@ export function assessAbsorption(input: AbsorptionInput): AbsorptionAssessment {
     ...judgeIndex(input, index),
     ...describeRatio(ratio),
     ...describeShape(input),
+    ...judgeSteadiness(input),
     aboutTemperature(input),
     ...testReminders(lastTime(input) / minute),
   ];
@@ -60,6 +61,7 @@ const stepAfter: Partial<Record<AbsorptionCode, AbsorptionStepCode[]>> = {
   'curve-falls': ['clean-dry-repeat'],
   'curve-flat': ['clean-dry-repeat'],
   'curve-uneven': ['clean-dry-repeat'],
+  'curve-breaks': ['repeat-steady'],
   'temperature-missing': ['state-temperature'],
 };
 

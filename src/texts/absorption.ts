@@ -56,6 +56,8 @@ export const absorptionFindings: FindingSentences<AbsorptionCode> = {
     `The resistance falls from ${seconds(numbers.from)} to ${seconds(numbers.to)}. Sound insulation does not do that: leakage grows while the voltage is on. ${notApart}`,
   'curve-uneven': ({ numbers }) =>
     `The curve goes up and down: at ${seconds(numbers.at)} it is lower than before. That may be a voltage that was not steady, a loose lead, or a path that breaks through and heals.`,
+  'curve-breaks': ({ numbers }) =>
+    `At ${seconds(numbers.at)} the reading is clearly lower than one before. An index takes a steady voltage and a sound path for granted, so nothing is passed on it.`,
   'curve-flat': ({ numbers }) =>
     `The curve stays level from ${seconds(numbers.from)} to ${seconds(numbers.to)}: leakage outweighs absorption, or the winding is too small to show any. ${notApart}`,
   'curve-rises': () =>
@@ -74,6 +76,8 @@ export const absorptionSteps: StepSentences<AbsorptionStepCode> = {
   'judge-one-minute': () => 'Judge the reading at 1 minute with the insulation calculator.',
   'repeat-with-accuracy': () =>
     'Discharge, then repeat with a tester that shows more digits or is more accurate, on one range throughout.',
+  'repeat-steady': () =>
+    'Discharge the winding, fix the leads so that nothing moves, and take the whole curve again with the voltage steady. A fall that comes again is in the winding.',
   'clean-dry-repeat': () =>
     'Clean and dry the terminals and the plug, and repeat. If the curve gets steeper it was the surface. If not, dry the winding and repeat again before you condemn it.',
   'compare-with-earlier-curve': () =>
