@@ -1,6 +1,7 @@
 import { addOfflineUse } from './offline.ts';
 import { astro } from './run.ts';
 import { addSearch } from './search-index.ts';
+import { slimPages } from './slim-pages.ts';
 
 /**
  * Builds the site, then the search index over the finished pages, then the worker that keeps all of it on the device.
@@ -9,6 +10,7 @@ import { addSearch } from './search-index.ts';
 export async function buildSite(): Promise<boolean> {
   if ((await astro(['build'])) !== 0) return false;
   console.log(`The search finds ${await addSearch()} answers.`);
+  slimPages();
   const { files, bytes } = await addOfflineUse();
   console.log(`Kept on the device for use without a network: ${files} files, ${bytes} bytes.`);
   return true;

@@ -1,0 +1,39 @@
+import { type FromPage, type FromWorker, heldPaths } from './messages.ts';
+
+const ready =
+  'A newer version of the fieldbook is on this device. Change over when you have a moment: open pages load again. ';
+const later =
+  'A newer version of the fieldbook is on this device. It waits until you leave this page; nothing here is interrupted.';
+const held =
+  'A visit or a practice case is open in another tab. Close it first; until then you keep the version that you have.';
+
+/**
+ * Says that a newer version waits, and changes over when the person wants it; on a page that must not be interrupted it
+ * only says so. `path` is the page's, below the site's root.
+ */
+export function offerUpdate(registration: ServiceWorkerRegistration, path: string): void {
+  const notice = document.querySelector<HTMLElement>('[data-update-notice]');
+  if (notice === null || !notice.hidden) return;
+  const show = (...content: (string | Node)[]) => {
+    const text = document.createElement('p');
+    text.append(...content);
+    notice.replaceChildren(text);
+  };
+  notice.hidden = false;
+  if (heldPaths.some((start) => path.startsWith(start))) {
+    show(later);
+    return;
+  }
+  const button = document.createElement('button');
+  button.className = 'plain';
+  button.type = 'button';
+  button.textContent = 'Change over now';
+  const takeOver: FromPage = 'take-over';
+  button.addEventListener('click', () => registration.waiting?.postMessage(takeOver));
+  show(ready, button);
+  navigator.serviceWorker.addEventListener('message', ({ data }: MessageEvent<FromWorker>) => {
+    if (data === 'held') show(held);
+    else show(ready, button);
+  });
+  navigator.serviceWorker.addEventListener('controllerchange', () => location.reload(), { once: true });
+}
