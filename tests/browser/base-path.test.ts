@@ -41,7 +41,7 @@ test('the front page loads below the base path, and its search opens a page belo
   await typeWords(page, 'loto');
   await page.keyboard.press('ArrowDown');
   await page.keyboard.press('Enter');
-  await page.waitForURL(`${site.address}articles/safety/safe-measurement/`);
+  await page.waitForURL(`${site.address}articles/safety/lockout-and-stored-energy/`);
   expect(problems).toEqual([]);
 });
 

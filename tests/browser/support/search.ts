@@ -1,18 +1,40 @@
 import type { Locator, Page } from 'playwright-core';
 import { address } from './open.ts';
 
-/** Types into the search box, which has the focus, and waits for the answer to these words. */
+/** Types into the search box, which has the focus, and waits for the whole answer to these words. */
 export async function typeWords(page: Page, words: string): Promise<void> {
   await page.keyboard.type(words);
-  // A person who pauses while typing is answered early; the list says which words it answers.
+  await answered(page, words);
+}
+
+/** Puts words into the box at once, in place of those that are there. */
+export async function replaceWords(page: Page, words: string): Promise<void> {
+  await page.locator('#search-words').fill(words);
+  await answered(page, words);
+}
+
+/** A person who pauses while typing is answered early; the list says which words it answers. */
+async function answered(page: Page, words: string): Promise<void> {
   await page.locator(`#search-panel[data-answers="${words}"]`).waitFor();
 }
 
-/** Paths of the pages in the list, best first, as written from the front page of the site. */
+/** Addresses of the answers, best first, as written from the front page of the site. */
 export async function pagesFound(page: Page): Promise<string[]> {
-  const pages = page.locator('#search-panel .search-page, #search-panel li > a:not([class])');
-  const links = await pages.evaluateAll((found) => found.map((link) => (link as HTMLAnchorElement).href));
-  return links.map((link) => link.replace(address('/'), '/'));
+  return (await answersFound(page)).map(([first = '']) => first);
+}
+
+/** The answers, best first: the address of each, then those of the headings that are shown below it. */
+export async function answersFound(page: Page): Promise<string[][]> {
+  const links = await page
+    .locator('#search-panel a')
+    .evaluateAll((found) => found.map((link) => ({ url: (link as HTMLAnchorElement).href, kind: link.className })));
+  const answers: string[][] = [];
+  for (const { url, kind } of links) {
+    const path = url.replace(address('/'), '/');
+    if (kind === 'search-page') answers.push([path]);
+    else answers.at(-1)?.push(path);
+  }
+  return answers;
 }
 
 /** Id, or else class, of what has the focus. */
