@@ -1,68 +1,13 @@
-import type { Page } from 'playwright-core';
-import { describe, expect, test } from 'vitest';
-import { axe } from './support/axe.ts';
+import { expect, test } from 'vitest';
 import { builtPages } from './support/built-pages.ts';
-import { overflowing } from './support/layout.ts';
-import { open } from './support/open.ts';
-import { smallTargets } from './support/targets.ts';
+import { expectGoodLooks } from './support/looks.ts';
 
+// The articles are in a file of their own, so that two workers share the pages.
 const pages = builtPages();
 
 test('the site has pages', () => {
   expect(pages).toContain('/');
+  expect(pages).toContain('/visit/');
 });
 
-/** Rules whose outcome depends on colours and sizes. */
-const changing = ['color-contrast', 'link-in-text-block', 'target-size', 'scrollable-region-focusable'];
-
-/** All looks in one window, one after the other: loading a page costs more than looking at it. */
-const looks: { name: string; set: (page: Page) => Promise<void> }[] = [
-  {
-    name: '320 px, light',
-    set: async (page) => {
-      await page.setViewportSize({ width: 320, height: 800 });
-      await page.emulateMedia({ colorScheme: 'light' });
-    },
-  },
-  {
-    name: '1280 px, dark',
-    set: async (page) => {
-      await page.setViewportSize({ width: 1280, height: 1000 });
-      await page.emulateMedia({ colorScheme: 'dark' });
-    },
-  },
-  {
-    name: '820 px, high contrast, light',
-    set: async (page) => {
-      await page.setViewportSize({ width: 820, height: 1000 });
-      await page.emulateMedia({ colorScheme: 'light', contrast: 'more' });
-    },
-  },
-  { name: '820 px, high contrast, dark', set: (page) => page.emulateMedia({ colorScheme: 'dark', contrast: 'more' }) },
-  {
-    // As wide as 320 px at the usual size of text.
-    name: '640 px, forced colours, text at 200 %',
-    set: async (page) => {
-      await page.setViewportSize({ width: 640, height: 800 });
-      await page.emulateMedia({ colorScheme: 'light', contrast: null, forcedColors: 'active' });
-      await page.evaluate(() => {
-        document.documentElement.style.fontSize = '200%';
-      });
-    },
-  },
-];
-
-// `open` itself fails on console errors, failed requests and requests to other hosts.
-describe('each page loads clean, fits the width, can be pressed with a glove, and axe finds nothing', () => {
-  test.each(pages)('%s', async (path) => {
-    const page = await open(path, { width: 320 });
-    expect(await page.context().cookies()).toEqual([]);
-    for (const [index, { name, set }] of looks.entries()) {
-      await set(page);
-      expect(await overflowing(page), name).toEqual([]);
-      // Names, roles and order are the same in every look.
-      expect(await axe(page, index === 0 ? undefined : changing), name).toEqual([]);
-    }
-    expect(await smallTargets(page)).toEqual([]);
-  });
-});
+test.each(pages.filter((path) => !path.startsWith('/articles/')))('%s', expectGoodLooks);
