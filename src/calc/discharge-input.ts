@@ -34,6 +34,7 @@ export type BusDischargeCode =
   | 'no-fall-shown'
   | 'no-end'
   | 'longest-wait'
+  | 'longest-wait-from-reading'
   | 'slower-than-values'
   | 'faster-than-values'
   | 'slower-than-label'

@@ -78,9 +78,9 @@ export function measuredTimeConstant({ first, second, elapsed, instrument }: Dis
     hi: timeConstantBetween(from.lo, to.hi, time.hi),
   };
   const shows = Number.isFinite(timeConstant.hi);
-  const numbers = { atLeast: timeConstant.lo };
+  const numbers = Number.isFinite(timeConstant.lo) && timeConstant.lo > 0 ? { atLeast: timeConstant.lo } : {};
   const findings = shows
     ? [finding('tail-slower' as const, 'caution', { readings })]
-    : [finding('no-fall-shown' as const, 'undecided', { readings, numbers })];
+    : [finding('no-fall-shown' as const, 'undecided', { readings, numbers: { ...numbers } })];
   return { timeConstant, findings };
 }

@@ -7,7 +7,7 @@ export interface Wait {
   limit: LimitId;
   /** The voltage that it stands for, in V. */
   volts: number;
-  /** From the moment that the supply was cut, in s. The longer end counts. */
+  /** From the moment that the supply was cut, or from the first reading, in s. The longer end counts. */
   seconds: Interval;
   /** From the second voltmeter reading at the longest, in s. */
   afterReading?: number;
@@ -17,6 +17,8 @@ export interface Wait {
 
 export interface Charged {
   start: Interval;
+  /** All times run from the first reading: what the bus had when the supply was cut is not known. */
+  fromReading?: boolean;
   timeConstant: Interval;
   capacitance?: Interval | undefined;
   /** What the second reading leaves at the most, in V. */

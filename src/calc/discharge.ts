@@ -41,9 +41,14 @@ export function assessDischarge(input: DischargeInput): DischargeAssessment {
   if (known.length === 0 && !rises) findings.push(finding('discharge-data-missing', 'undecided'));
   if (rises || start === undefined || known.length === 0) return result(findings, []);
   const nowAtMost = measured.timeConstant && shownVolts(input.second, input.instrument).hi;
-  const charged: Charged = { start, timeConstant: hull(known), capacitance, nowAtMost };
+  const fromReading = startsAtReading(input);
+  const charged: Charged = { start, fromReading, timeConstant: hull(known), capacitance, nowAtMost };
   const rows = waits(charged);
-  findings.push(...longest(rows), ...disagreements(stated, measured), ...againstLabel(input, start, stated, measured));
+  findings.push(
+    ...longest(rows, fromReading),
+    ...disagreements(stated, measured),
+    ...againstLabel(input, start, stated, measured),
+  );
   return { ...result(findings, rows), charged };
 }
 
@@ -51,14 +56,24 @@ function result(findings: Finding<BusDischargeCode>[], rows: Wait[]): DischargeA
   return { verdict: verdictOf(findings), findings, next: steps(findings), waits: rows };
 }
 
-/** The bus had at least what was read first: a lower statement of the start is not believed. */
+/**
+ * The bus had at least what was read first: a lower statement of the start is not believed. Over-range has no upper end
+ * to reckon from.
+ */
 function startOf({ startVoltage, first, instrument }: DischargeInput): Interval | undefined {
   const known = [startVoltage, first].filter(({ kind }) => kind !== 'missing').map((r) => shownVolts(r, instrument));
-  if (known.length === 0) return undefined;
+  if (known.length === 0 || known.some(({ hi }) => !Number.isFinite(hi))) return undefined;
   return { lo: Math.max(...known.map(({ lo }) => lo)), hi: Math.max(...known.map(({ hi }) => hi)) };
 }
 
-function longest(rows: Wait[]): Finding<BusDischargeCode>[] {
+/** Whether all that is known of the start is a reading, which was taken some time after the supply was cut. */
+function startsAtReading({ startVoltage, first, instrument }: DischargeInput): boolean {
+  if (first.kind === 'missing') return false;
+  if (startVoltage.kind === 'missing') return true;
+  return shownVolts(startVoltage, instrument).hi < shownVolts(first, instrument).hi;
+}
+
+function longest(rows: Wait[], atReading: boolean): Finding<BusDischargeCode>[] {
   const machine = rows.find(({ limit }) => limit === 'residual-voltage-60');
   const touch = rows.find(({ limit }) => limit === 'touch-voltage');
   if (machine === undefined || touch === undefined) return [];
@@ -72,7 +87,10 @@ function longest(rows: Wait[]): Finding<BusDischargeCode>[] {
     ...(afterReading !== undefined && { afterReading }),
   };
   const found: Finding<BusDischargeCode>[] = [
-    finding('longest-wait', 'caution', { limits: ['touch-voltage'], numbers }),
+    finding(atReading ? 'longest-wait-from-reading' : 'longest-wait', 'caution', {
+      limits: ['touch-voltage'],
+      numbers,
+    }),
   ];
   if (machine.seconds.hi > limitValue('residual-voltage-time')) {
     const within = limitValue('residual-voltage-time');
@@ -126,6 +144,7 @@ const stepAfter: Partial<Record<BusDischargeCode, DischargeStepCode[]>> = {
   'no-fall-shown': ['repeat-pair'],
   'no-end': ['repeat-pair'],
   'longest-wait': ['wait-then-measure'],
+  'longest-wait-from-reading': ['wait-then-measure'],
 };
 
 /** Whatever was found, the last step is the measurement. */

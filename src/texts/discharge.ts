@@ -28,7 +28,8 @@ const charge = ({ numbers }: Finding) =>
 
 export const dischargeFindings: FindingSentences<BusDischargeCode> = {
   'only-the-meter': () => onlyTheMeter,
-  'start-missing': () => 'The voltage at the start is missing. Without it no time can be computed.',
+  'start-missing': () =>
+    'The voltage at the start is missing, or over-range and so without an upper end. Without it no time can be computed.',
   'discharge-data-missing': () =>
     'Nothing tells how fast the bus discharges. Type capacitance and bleeder, or the time constant, or two readings of the meter with the time between them.',
   'value-impossible': () =>
@@ -38,13 +39,17 @@ export const dischargeFindings: FindingSentences<BusDischargeCode> = {
   'voltage-rises': () =>
     'The second reading is higher than the first. Something feeds the bus: a supply that is still on, another drive on a common bus, or a motor that turns. Treat it as live.',
   'no-fall-shown': ({ numbers }) =>
-    `The two readings are too close together to show a fall. All they tell is a time constant of at least ${seconds(numbers.atLeast)}.`,
+    `The two readings do not show a fall.${
+      numbers.atLeast === undefined ? '' : ` All they tell is a time constant of at least ${seconds(numbers.atLeast)}.`
+    }`,
   'no-end': () =>
     'From these entries the bus may keep its charge without end, as it does with an open bleeder. Count on a charged bus.',
   'longest-wait': ({ numbers }) =>
     `Computed: below ${volts(numbers.touch)} after ${seconds(numbers.shortest)} to ${seconds(numbers.longest)} from the moment that the supply was cut. The longest time counts.${
       numbers.afterReading === undefined ? '' : ` From your second reading: up to ${seconds(numbers.afterReading)}.`
     }`,
+  'longest-wait-from-reading': ({ numbers }) =>
+    `Computed: below ${volts(numbers.touch)} after ${seconds(numbers.shortest)} to ${seconds(numbers.longest)} from your first reading, not from the moment that the supply was cut: what the bus had then is not known. The longest time counts. From your second reading: up to ${seconds(numbers.afterReading)}.`,
   'slower-than-values': ({ numbers }) =>
     `The bus discharges more slowly than its parts would. Its time constant is at least ${seconds(numbers.measured)}, and the stated values give ${seconds(numbers.stated)} at the most. A bleeder may be open.`,
   'faster-than-values': ({ numbers }) =>

@@ -3,21 +3,18 @@ import { MoreFields } from '../form/MoreFields.tsx';
 import { ReadingInput } from '../form/ReadingInput.tsx';
 import { ReadingRow } from '../form/ReadingRow.tsx';
 import { type IslandProps, useForm } from '../form/use-form.ts';
-import { usePlot } from '../plot/use-plot.ts';
-import { dischargePlotData } from './discharge-plot-data.ts';
+import { LateDrawing } from '../plot/LateDrawing.tsx';
 import { busFields, labelFields, meterFields, pairFields, toleranceFields } from './fields.ts';
 import { dischargeForm } from './form.ts';
 import { WaitTable } from './WaitTable.tsx';
 
 const { name } = dischargeForm;
-const plotPart = () => import('./DischargePlot.tsx').then((module) => module.DischargePlot);
+const drawing = () => import('./DischargePlot.tsx').then((module) => module.DischargePlot);
 
 /** How long the bus takes to the published limits. It never says that the bus is discharged. */
 export function DischargeCalculator(props: IslandProps) {
   const form = useForm(dischargeForm, props);
   const assessment = form.outcome.state === 'judged' ? form.outcome.assessment : undefined;
-  const plot = assessment && dischargePlotData(assessment);
-  const Plot = usePlot(plotPart, plot !== undefined);
   return (
     <FormFrame
       {...props}
@@ -26,8 +23,10 @@ export function DischargeCalculator(props: IslandProps) {
       form={form}
       drawing={
         <>
-          {assessment && assessment.waits.length > 0 && <WaitTable waits={assessment.waits} />}
-          {plot && Plot && <Plot {...plot} />}
+          {assessment && assessment.waits.length > 0 && (
+            <WaitTable waits={assessment.waits} fromReading={assessment.charged?.fromReading ?? false} />
+          )}
+          <LateDrawing load={drawing} shows={assessment && { assessment }} />
         </>
       }
     >

@@ -1,14 +1,17 @@
-import { clockFace, formatRounded } from '../../calc/index.ts';
+import { clockFace, type DischargeAssessment, formatRounded } from '../../calc/index.ts';
 import { onlyTheMeter } from '../../texts/discharge.ts';
 import { Band } from '../plot/Band.tsx';
 import { Curve } from '../plot/Curve.tsx';
 import { plotFrame } from '../plot/frame.ts';
 import { LimitLine } from '../plot/LimitLine.tsx';
 import { Plot } from '../plot/Plot.tsx';
-import type { DischargePlotData } from './discharge-plot-data.ts';
+import { dischargePlotData } from './discharge-plot-data.ts';
 
 /** The bus voltage over the time, between its slowest and its fastest, on a logarithmic axis where both are straight. */
-export function DischargePlot({ slow, fast, machine, touch, rows }: DischargePlotData) {
+export function DischargePlot({ assessment }: { assessment: DischargeAssessment }) {
+  const data = dischargePlotData(assessment);
+  if (data === undefined) return null;
+  const { slow, fast, machine, touch, rows, fromReading } = data;
   const last = slow.at(-1)?.[0] ?? 1;
   const top = slow[0]?.[1] ?? 100;
   const inSeconds = last < 100;
@@ -16,7 +19,7 @@ export function DischargePlot({ slow, fast, machine, touch, rows }: DischargePlo
     {
       kind: 'linear',
       domain: [0, last],
-      label: `since the supply was cut, ${inSeconds ? 's' : 'min:s'}`,
+      label: `${fromReading ? 'since the first reading' : 'since the supply was cut'}, ${inSeconds ? 's' : 'min:s'}`,
       format: inSeconds ? String : clockFace,
     },
     {

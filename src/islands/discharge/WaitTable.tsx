@@ -3,7 +3,7 @@ import { href } from '../../components/href.ts';
 import { onlyTheMeter, waitNames } from '../../texts/discharge.ts';
 
 /** The waits to the published limits, with the words that belong to each of these numbers. */
-export function WaitTable({ waits }: { waits: readonly Wait[] }) {
+export function WaitTable({ waits, fromReading }: { waits: readonly Wait[]; fromReading: boolean }) {
   const sinceReading = waits.some(({ afterReading }) => afterReading !== undefined);
   return (
     <>
@@ -16,7 +16,7 @@ export function WaitTable({ waits }: { waits: readonly Wait[] }) {
           <thead>
             <tr>
               <th scope="col">Down to</th>
-              <th scope="col">After the cut</th>
+              <th scope="col">{fromReading ? 'After your first reading' : 'After the cut'}</th>
               {sinceReading && <th scope="col">After your second reading</th>}
               <th scope="col">Published time</th>
             </tr>

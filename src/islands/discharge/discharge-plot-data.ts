@@ -9,6 +9,7 @@ export interface DischargePlotData {
   machine: number;
   touch: number;
   rows: string[][];
+  fromReading: boolean;
 }
 
 const parts = 10;
@@ -19,7 +20,7 @@ export function dischargePlotData({ charged, waits }: DischargeAssessment): Disc
   const touch = limitValue('touch-voltage');
   const end = waits.find(({ limit }) => limit === 'touch-voltage')?.seconds.hi ?? 0;
   if (charged === undefined || !Number.isFinite(end) || end <= 0) return undefined;
-  const { start, timeConstant } = charged;
+  const { start, timeConstant, fromReading = false } = charged;
   // Well beyond the limit, so that the curve crosses it left of the limit's name.
   const last = end * 1.5;
   const times = (count: number) => Array.from({ length: count + 1 }, (_, index) => (index * last) / count);
@@ -30,6 +31,7 @@ export function dischargePlotData({ charged, waits }: DischargeAssessment): Disc
     fast: times(curve).map((time) => [time, fastAt(time)]),
     machine: limitValue('residual-voltage-60'),
     touch,
+    fromReading,
     rows: times(parts).map((time) => [
       formatSeconds(time),
       formatRounded(slowAt(time), 'V'),

@@ -52,7 +52,7 @@ describe('assessDischarge', () => {
     ['nothing typed', {}, 'undecided', 'discharge-data-missing'],
     ['no start', { timeConstant: seconds(50) }, 'undecided', 'start-missing'],
     ['values', values, 'undecided', 'longest-wait'],
-    ['a sound pair', pair(565, 300, 30), 'undecided', 'longest-wait'],
+    ['a sound pair', pair(565, 300, 30), 'undecided', 'longest-wait-from-reading'],
     ['a pair of which one is missing', { first: volts(565, 1), elapsed: seconds(5) }, 'undecided', 'pair-incomplete'],
     ['no time between them', pair(565, 300, 0), 'undecided', 'times-equal'],
     ['the second is higher', pair(300, 565, 30), 'undecided', 'voltage-rises'],
@@ -94,6 +94,26 @@ describe('assessDischarge', () => {
     const slowest = 31 / Math.log(564 / 301);
     expect(touch?.seconds.hi).toBeCloseTo(slowest * Math.log(566 / 50), 6);
     expect(touch?.afterReading).toBeCloseTo(slowest * Math.log(301 / 50), 6);
+  });
+
+  it('counts from the first reading where the start is not stated, or stated lower: it was cut some time before', () => {
+    const from = (changes: Partial<DischargeInput>) => {
+      const { findings } = assessDischarge(bus({ ...pair(400, 300, 60), ...changes }));
+      return findings.find(({ code }) => code.startsWith('longest-wait'))?.code;
+    };
+    expect(from({})).toBe('longest-wait-from-reading');
+    expect(from({ startVoltage: volts(325, 1) })).toBe('longest-wait-from-reading');
+    expect(from({ startVoltage: volts(565, 1) })).toBe('longest-wait');
+  });
+
+  it('an over-range start has no upper end: no time, and no energy, is computed from it', () => {
+    const over: Reading = { kind: 'over', unit: 'V', atLeast: 600 };
+    for (const start of [{ startVoltage: over }, { startVoltage: volts(565, 1), ...pair(565, 300, 30), first: over }]) {
+      const { findings, waits } = assessDischarge(bus({ ...values, ...start }));
+      expect(findings.map(({ code }) => code)).toContain('start-missing');
+      expect(waits).toEqual([]);
+      expect(findings.flatMap(({ numbers }) => Object.values(numbers)).every(Number.isFinite)).toBe(true);
+    }
   });
 
   it('classes the energy, the most dangerous class that is reached', () => {
