@@ -73,6 +73,8 @@ export interface TrendInput {
   correction: CorrectionMethod;
   machineClass: MachineClass;
   ratedVoltage: Reading;
+  /** In days from 1970-01-01; where it is given, a go that no longer holds is told. */
+  today?: number;
 }
 
 export type TrendCode =
@@ -101,6 +103,7 @@ export type TrendCode =
   | 'trend-over-range-contradicts'
   | 'trend-under-range'
   | 'trend-holds-until'
+  | 'trend-go-expired'
   | 'trend-only-the-record';
 
 export type TrendStepCode =

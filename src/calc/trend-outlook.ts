@@ -11,6 +11,7 @@ import {
   type TrendFit,
 } from './trend-fit.ts';
 import type { CorrectedRow, TrendCode } from './trend-input.ts';
+import { newestRows } from './trend-rows.ts';
 
 const usedHere: LimitId[] = ['trend-confidence', 'trend-horizon'];
 
@@ -28,7 +29,7 @@ export function outlookOf(rows: readonly CorrectedRow[], minimum: number): Outlo
       findings: [finding('trend-too-few', 'undecided', { limits: usedHere, numbers: { count: values.length } })],
     };
   }
-  const meeting = meetingOf(fit, lastValue(values, fit.lastDay), minimum);
+  const meeting = meetingOf(fit, lastValue(values), minimum);
   return { fit, findings: [...changeFindings(fit), ...meetingFindings(fit, meeting), ...boundFindings(rows, fit)] };
 }
 
@@ -36,17 +37,18 @@ export function outlookOf(rows: readonly CorrectedRow[], minimum: number): Outlo
 export function mayMeetSoon(rows: readonly CorrectedRow[], minimum: number): boolean {
   const values = rows.filter(({ kind }) => kind === 'value');
   const lastDay = values.at(-1)?.day ?? 0;
-  const earliest = earliestMeeting(values, lastValue(values, lastDay), minimum);
+  const earliest = earliestMeeting(values, lastValue(values), minimum);
   return earliest === undefined || earliest <= horizonAfter(lastDay);
 }
 
-function horizonAfter(lastDay: number): number {
+/** The day until which a go looks ahead. */
+export function horizonAfter(lastDay: number): number {
   return lastDay + limitValue('trend-horizon') * daysPerYear;
 }
 
 /** Of several readings on the last day the lowest counts. */
-function lastValue(values: readonly CorrectedRow[], lastDay: number): number {
-  return Math.min(...values.filter(({ day }) => day === lastDay).map(({ corrected }) => corrected));
+function lastValue(values: readonly CorrectedRow[]): number {
+  return Math.min(...newestRows(values).map(({ corrected }) => corrected));
 }
 
 function changeFindings({ slope, range, count }: TrendFit): Finding<TrendCode>[] {

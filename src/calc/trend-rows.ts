@@ -45,3 +45,9 @@ export function knownOf({ kind, corrected }: CorrectedRow): Known {
     most: kind === 'over' ? Number.POSITIVE_INFINITY : corrected,
   };
 }
+
+/** All rows of the last day that has any, whatever the time of day. `rows` in the order of time. */
+export function newestRows<Row extends { day: number }>(rows: readonly Row[]): Row[] {
+  const last = Math.floor(rows.at(-1)?.day ?? 0);
+  return rows.filter(({ day }) => Math.floor(day) === last);
+}

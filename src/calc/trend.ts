@@ -12,8 +12,8 @@ import type {
   TrendStepCode,
   TrendTable,
 } from './trend-input.ts';
-import { mayMeetSoon, outlookOf } from './trend-outlook.ts';
-import { correctRows, knownOf } from './trend-rows.ts';
+import { horizonAfter, mayMeetSoon, outlookOf } from './trend-outlook.ts';
+import { correctRows, knownOf, newestRows } from './trend-rows.ts';
 
 /**
  * Whether insulation is getting worse over the years: each reading carried to the temperature of the minima, a robust
@@ -35,6 +35,7 @@ export function assessTrend(input: TrendInput): TrendAssessment {
   const judged = [...newestFindings(input, rows, minimum), ...outlook.findings];
   findings.push(...judged, ...dropFindings(rows));
   if (verdictOf(judged) === 'go') findings.push(...methodFindings(input, rows, minimum));
+  if (verdictOf(findings) === 'go') findings.push(...expiredFindings(input, outlook.fit?.lastDay));
   findings.push(finding('trend-only-the-record', 'note'));
   return assessed(findings, { ...parts, ...(outlook.fit && { fit: outlook.fit }) });
 }
@@ -79,13 +80,13 @@ type Stands = 'below' | 'above' | 'unknown';
 
 /** All readings of the newest day count: the lowest decides. */
 function standOfNewest(rows: readonly CorrectedRow[], minimum: number): Stands {
-  const newest = rows.filter(({ day }) => day === rows.at(-1)?.day).map(knownOf);
+  const newest = newestRows(rows).map(knownOf);
   if (newest.some(({ most }) => most < minimum)) return 'below';
   return newest.every(({ least }) => least >= minimum) ? 'above' : 'unknown';
 }
 
 function newestFindings(input: TrendInput, rows: readonly CorrectedRow[], minimum: number): Finding<TrendCode>[] {
-  const last = rows.at(-1);
+  const [last] = newestRows(rows).sort((a, b) => knownOf(a).most - knownOf(b).most || a.corrected - b.corrected);
   if (last === undefined) return [];
   const limits: LimitId[] = [
     limitOfClass[input.machineClass],
@@ -110,7 +111,7 @@ const standFindings = {
 
 /** The rules of correction are for unlike insulations: a verdict that hangs on which one was chosen is none. */
 function belowFinding(input: TrendInput, rows: readonly CorrectedRow[], minimum: number, parts: FindingParts) {
-  const newest = rows.filter(({ day }) => day === rows.at(-1)?.day);
+  const newest = newestRows(rows);
   const dissenting = otherMethods(input, newest, (other) => standOfNewest(other, minimum) !== 'below');
   return dissenting.length === 0 ? finding<TrendCode>('trend-last-below', 'fail', parts) : methodsDiffer(dissenting);
 }
@@ -137,6 +138,13 @@ function otherMethods(
 function methodsDiffer(methods: readonly CorrectionMethod[]): Finding<TrendCode> {
   const limits = methods.flatMap((method) => limitsOfMethod[method]);
   return finding('trend-methods-differ', 'undecided', { limits, names: { methods: methods.join(' ') } });
+}
+
+/** A caution, so that a record gives one verdict whenever it is opened; the day until which it holds stands beside it. */
+function expiredFindings({ today }: TrendInput, lastDay: number | undefined): Finding<TrendCode>[] {
+  if (today === undefined || lastDay === undefined || today <= horizonAfter(lastDay)) return [];
+  const limits: LimitId[] = ['trend-horizon'];
+  return [finding('trend-go-expired', 'caution', { limits, numbers: { day: horizonAfter(lastDay) } })];
 }
 
 function dropFindings(rows: readonly CorrectedRow[]): Finding<TrendCode>[] {
@@ -176,6 +184,7 @@ const stepAfter: Partial<Record<TrendCode, TrendStepCode[]>> = {
   'trend-meets-within': ['measure-again-soon', 'measure-at-one-temperature'],
   'trend-meets-later': ['measure-yearly'],
   'trend-not-within': ['measure-yearly'],
+  'trend-go-expired': ['measure-again-soon'],
   'trend-drop-open': ['find-cause-of-drop'],
   'trend-over-range-contradicts': ['note-range-of-over'],
   'trend-under-range': ['judge-reading-itself'],

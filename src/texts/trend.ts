@@ -88,6 +88,8 @@ export const trendFindings: FindingSentences<TrendCode> = {
     `${rows(numbers.count)} under-range, or zero: an upper bound, drawn as an arrow. A bound is no value, so the line does without it.`,
   'trend-holds-until': ({ numbers }) =>
     `This go holds until ${day(numbers.day)}, ${Math.round(((numbers.years ?? 0) * daysPerYear) / 30.4)} months after the last value. Later, it takes a new reading.`,
+  'trend-go-expired': ({ numbers }) =>
+    `That day has passed: since ${day(numbers.day)} this go says nothing about today. Take a new reading.`,
   'trend-only-the-record': () =>
     'A trend is about ageing. After a trip the reading itself counts, against a stricter limit.',
 };

@@ -44,6 +44,7 @@ export function trendInput(read: ReadForm): TrendInput {
     correction: correctionOf(read),
     machineClass: machineClass === 'form-wound' || machineClass === 'pre-1970' ? machineClass : 'random-wound',
     ratedVoltage: read.readings.ratedVoltage ?? missing,
+    today: Date.now() / millisecondsADay,
   };
 }
 

@@ -153,3 +153,32 @@ describe('bounds are no values', () => {
     expect(assessTrend(record([...falling, underOhms(1e8)])).verdict).toBe('undecided');
   });
 });
+
+describe('the newest day', () => {
+  const sameDay = (minutes: number, low: number) => {
+    const input = record([...falling, low, 480]);
+    const last = input.table.rows.at(-1);
+    const before = input.table.rows.at(-2);
+    if (last === undefined || before === undefined) throw new Error('no rows');
+    before.day = Math.floor(before.day);
+    last.day = before.day + minutes / 1440;
+    return assessTrend(input);
+  };
+
+  test('has its lowest reading told, whichever was noted last, with times of day as well', () => {
+    for (const minutes of [0, 5, 600]) {
+      const { verdict, findings } = sameDay(minutes, 1);
+      const below = findings.find(({ code }) => code === 'trend-last-below');
+      expect([verdict, below?.numbers.corrected]).toEqual(['no-go', 1e6]);
+    }
+  });
+
+  test('that lies further back than a go looks ahead is told, with the reading to take', () => {
+    const lastDay = firstDay + 7 * 365.25;
+    expect(codes(record(falling, { today: lastDay + 300 }))).not.toContain('trend-go-expired');
+    const old = assessTrend(record(falling, { today: lastDay + 400 }));
+    expect(old.findings.find(({ code }) => code === 'trend-go-expired')?.severity).toBe('caution');
+    expect(old.next.map(({ code }) => code)).toContain('measure-again-soon');
+    expect(codes(record([80, 50, 31, 20, 12, 4.9], { today: lastDay + 4000 }))).not.toContain('trend-go-expired');
+  });
+});
