@@ -16,16 +16,9 @@ const siteRoot = new URL('../', self.location.href).pathname;
 let engine: Promise<Engine> | undefined = Engine.load(siteRoot);
 let newest = 0;
 
-engine.then(warmUp).catch(() => {
+engine.catch(() => {
   engine = undefined;
 });
-
-/** The first search takes several times as long as the next ones: it is made while the person types. */
-async function warmUp(loaded: Engine): Promise<void> {
-  if (newest > 0) return;
-  const { answers } = await loaded.search('motor');
-  if (newest === 0) await answers[0]?.();
-}
 
 const say = (reply: Reply) => self.postMessage(reply);
 

@@ -1,0 +1,63 @@
+import type { Browser, Page } from 'playwright-core';
+
+/** How the words get into the box: pasted, or key by key as a quick typist does, with so many milliseconds between. */
+export type Typing = { pasted: true } | { pause: number };
+
+/**
+ * Milliseconds from the last input to the first frame with an answer, on a phone that is four times slower than this
+ * machine, in a window that has fetched nothing of the search before. 0 where an answer stood there before the last key.
+ */
+export async function firstAnswer(browser: Browser, address: string, words: string, typing: Typing): Promise<number> {
+  const context = await browser.newContext({
+    viewport: { width: 412, height: 823 },
+    isMobile: true,
+    hasTouch: true,
+    // The store would be fetched at the same time.
+    serviceWorkers: 'block',
+  });
+  try {
+    const page = await context.newPage();
+    await page.goto(address, { waitUntil: 'networkidle' });
+    const session = await context.newCDPSession(page);
+    await session.send('Emulation.setCPUThrottlingRate', { rate: 4 });
+    await watch(page);
+    await page.locator('#search-words').click();
+    if ('pasted' in typing) await page.keyboard.insertText(words);
+    else await page.keyboard.type(words, { delay: typing.pause });
+    const marks = await page.waitForFunction(
+      () => (window as Watched).searchMarks?.answer && (window as Watched).searchMarks,
+    );
+    const { input, answer } = (await marks.jsonValue()) as Marks;
+    return Math.max(0, answer - input);
+  } finally {
+    await context.close();
+  }
+}
+
+interface Marks {
+  input: number;
+  answer: number;
+}
+
+type Watched = Window & { searchMarks?: Marks };
+
+/** Notes the last input, and the first frame in which an answer shows. */
+async function watch(page: Page): Promise<void> {
+  await page.evaluate(() => {
+    const marks: Marks = { input: 0, answer: 0 };
+    (window as Watched).searchMarks = marks;
+    addEventListener(
+      'input',
+      ({ timeStamp }) => {
+        marks.input = timeStamp;
+      },
+      true,
+    );
+    const look = () => {
+      const answer = document.querySelector('#search-panel .search-page');
+      if (answer?.checkVisibility()) marks.answer = performance.now();
+      else requestAnimationFrame(look);
+    };
+    look();
+  });
+}

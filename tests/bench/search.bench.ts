@@ -1,0 +1,91 @@
+import type { Browser } from 'playwright-core';
+import queries from '../search/queries.json' with { type: 'json' };
+import budgets from './budgets.json' with { type: 'json' };
+import { firstAnswer, type Typing } from './first-answer.ts';
+import { grownSite } from './grown-site.ts';
+import type { Bench, Measured } from './measured.ts';
+import { withSite } from './with-site.ts';
+
+const runs = 5;
+const typing: Record<string, Typing> = { pasted: { pasted: true }, 'key by key': { pause: 80 } };
+
+/** From where a search is made, and for what: a word that many pages have. */
+const page = 'articles/safety/proving-dead/';
+const word = 'insulation';
+
+/** Addresses of the answers to each query, each with the headings below it. */
+async function answers(browser: Browser, site: string): Promise<string[][][]> {
+  const window = await browser.newPage();
+  await window.goto(site);
+  const found: string[][][] = [];
+  for (const { words } of queries) {
+    await window.locator('#search-words').fill(words);
+    await window.locator(`#search-panel[data-answers="${words}"]`).waitFor();
+    const links = await window.locator('#search-panel a').evaluateAll((all) =>
+      all.map((link) => {
+        const { pathname, hash } = link as HTMLAnchorElement;
+        return { first: link.className === 'search-page', address: pathname + hash };
+      }),
+    );
+    const list: string[][] = [];
+    for (const { first, address } of links) {
+      if (first) list.push([]);
+      list.at(-1)?.push(address);
+    }
+    found.push(list);
+  }
+  return found;
+}
+
+async function hits(browser: Browser, site: string): Promise<Measured[]> {
+  const base = new URL(site).pathname.replace(/\/$/, '');
+  const found = await answers(browser, site);
+  const places = queries.map((query, index) =>
+    (found[index] ?? []).findIndex((list) =>
+      list.some((address) => query.answers.includes(address.slice(base.length))),
+    ),
+  );
+  const share = (kind: string, within: number) => {
+    const asked = queries.flatMap((query, index) => (kind === '' || query.kind === kind ? [places[index] ?? -1] : []));
+    return (100 * asked.filter((place) => place >= 0 && place < within).length) / asked.length;
+  };
+  return [
+    { what: `${queries.length} queries: answered by the first answer`, value: share('', 1), unit: '%', least: 85 },
+    { what: `${queries.length} queries: answered by the first five`, value: share('', 5), unit: '%', least: 97 },
+    ...[...new Set(queries.map(({ kind }) => kind))].map((kind): Measured => {
+      return { what: `  ${kind}: answered by the first answer`, value: share(kind, 1), unit: '%' };
+    }),
+  ];
+}
+
+async function times(browser: Browser, site: string, size: string): Promise<Measured[]> {
+  const lines: Measured[] = [];
+  for (const [how, one] of Object.entries(typing)) {
+    const taken: number[] = [];
+    for (let run = 0; run < runs; run++) taken.push(await firstAnswer(browser, site + page, word, one));
+    taken.sort((a, b) => a - b);
+    const budget = budgets.search.milliseconds;
+    lines.push({ what: `${size}, ${how}: shortest of ${runs}`, value: taken[0] ?? 0, unit: 'ms', budget });
+    lines.push({
+      what: `${size}, ${how}: middle of ${runs}`,
+      value: taken[Math.floor(runs / 2)] ?? 0,
+      unit: 'ms',
+      budget,
+    });
+  }
+  return lines;
+}
+
+export const bench: Bench = {
+  name: 'Search: what it finds, and the last input to the first answer at fourfold CPU slowdown, nothing fetched before',
+  run: async () => {
+    const lines = await withSite(async (browser, site) => [
+      ...(await hits(browser, site)),
+      ...(await times(browser, site, 'this site')),
+    ]);
+    const many = Math.max(...budgets.build.articles);
+    const { folder } = grownSite(many);
+    const grown = await withSite((browser, site) => times(browser, site, `${many} articles more`), folder);
+    return [...lines, ...grown];
+  },
+};
