@@ -32,6 +32,7 @@ export type CableLengthCode =
   | 'cable-below-new'
   | 'cable-long-enough-to-explain'
   | 'cable-fails'
+  | 'cable-below-machine-minimum'
   | 'cable-too-close'
   | 'point-still-holds'
   | 'point-holds-no-more'
@@ -59,10 +60,16 @@ const constantOf: Record<CableInsulation, LimitId> = { pvc: 'cable-constant-pvc'
  * One core of a cable against the go/no-go point after a trip and against the least resistance that a new cable of its
  * length has. At or above both is good, below both is bad. Below the point, but not below what the length explains, is
  * undecided: such a run is neither condemned nor passed by one figure. K of new cable is a floor of the specification,
- * so a cable that reaches the point and not the floor is used with a caution.
+ * so a cable that reaches the point and not the floor is used with a caution. Below what the machine standard asks for at
+ * the least it is bad at any length and temperature.
  */
 export function assessCableLength(input: CableLengthInput): CableLengthAssessment {
   const expected = expectedOf(input);
+  const floor = belowMachineMinimum(input);
+  if (floor !== undefined) {
+    const findings = [floor, ...(expected ? remarks(input, expected) : [])];
+    return { verdict: verdictOf(findings), findings, next: steps(findings), ...(expected && { expected }) };
+  }
   if (expected === undefined || input.reading.kind === 'missing') return incomplete(input, expected);
   const raw = intervalOf(input.reading, input.instrument);
   const factor = factorOf(input);
@@ -71,6 +78,15 @@ export function assessCableLength(input: CableLengthInput): CableLengthAssessmen
   if (input.temperature.kind !== 'value') findings.push(finding('cable-temperature-missing', 'undecided'));
   findings.push(judge(input, raw, corrected, expected), ...remarks(input, expected));
   return { verdict: verdictOf(findings), findings, next: steps(findings), expected, corrected };
+}
+
+/** What the machine standard asks for at the least holds for any length, and needs neither table nor data. */
+function belowMachineMinimum({ reading, instrument }: CableLengthInput): Finding<CableLengthCode> | undefined {
+  const minimum = limitValue('machine-minimum-60204');
+  const { hi } = intervalOf(reading, instrument);
+  if (hi >= minimum) return undefined;
+  const parts = { readings: ['reading'], limits: ['machine-minimum-60204' as const], numbers: { minimum } };
+  return finding('cable-below-machine-minimum', 'fail', parts);
 }
 
 function expectedOf({ insulation, insulationDiameter, conductorDiameter, length }: CableLengthInput) {

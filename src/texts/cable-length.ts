@@ -29,10 +29,12 @@ export const cableLengthFindings: FindingSentences<CableLengthCode> = {
     'The temperature of the cable is missing. A warm cable reads low and a cold one flatters.',
   'cable-passes-both': (f) => `The reading reaches both limits. ${point(f)} ${floor(f)}`,
   'cable-below-new': (f) =>
-    `The reading reaches the point after a trip, but may lie below what a new cable has. It is aged, moist or dirty at its ends. ${point(f)} ${floor(f)}`,
+    `The reading reaches the point after a trip, but may lie below what a new cable has. It may be aged, moist, or dirty at its ends. ${point(f)} ${floor(f)}`,
   'cable-long-enough-to-explain': (f) =>
     `The reading is below the point after a trip, but a sound cable of this length may read so. ${point(f)} ${floor(f)}`,
   'cable-fails': (f) => `The reading is below both limits. The length does not explain it. ${point(f)} ${floor(f)}`,
+  'cable-below-machine-minimum': ({ numbers }) =>
+    `The reading is below ${ohms(numbers.minimum)}, the least that the machine standard asks for between power conductors and PE. No length and no warmth makes up for that.`,
   'cable-too-close': (f) =>
     `The reading, its temperature or the accuracy of the tester leave both answers open. ${point(f)} ${floor(f)}`,
   'point-still-holds': ({ numbers }) =>

@@ -49,9 +49,15 @@ describe('assessCableLength', () => {
     ['a bound below the point', run(30, overOhms(50e6)), 'undecided', 'cable-too-close'],
     ['over-range on a range not noted', run(30, overOhms()), 'undecided', 'cable-too-close'],
     ['a bound above all limits', run(30, overOhms(4e9)), 'go', 'cable-passes-both'],
-    ['under-range', run(30, underOhms(1000)), 'no-go', 'cable-fails'],
-    ['no temperature, far below', run(30, ohms(1e3), missing), 'undecided', 'cable-temperature-missing'],
+    ['under-range', run(30, underOhms(1000)), 'no-go', 'cable-below-machine-minimum'],
+    ['no temperature, far below', run(30, ohms(1e3), missing), 'no-go', 'cable-below-machine-minimum'],
+    ['no temperature, below the point', run(30, ohms(9e6), missing), 'undecided', 'cable-temperature-missing'],
     ['no temperature, far above', run(30, ohms(9e9), missing), 'undecided', 'cable-temperature-missing'],
+    // The table ends at 26.7 °C; what the machine standard asks for at the least needs none.
+    ['nearly a short, warmer than the table', run(30, ohms(5e3), celsius(30)), 'no-go', 'cable-below-machine-minimum'],
+    ['cross-linked, nearly a short', run(30, ohms(5e3), celsius(20), 'xlpe'), 'no-go', 'cable-below-machine-minimum'],
+    ['a short and no length', { ...run(30, ohms(5e3)), length: missing }, 'no-go', 'cable-below-machine-minimum'],
+    ['at the minimum of machines', run(30, ohms(1e6), celsius(30)), 'undecided', 'cable-too-close'],
     ['no reading', run(30, missing), 'undecided', 'cable-reading-missing'],
     ['no length', { ...run(30, ohms(9e9)), length: missing }, 'undecided', 'cable-data-missing'],
     [
