@@ -38,6 +38,8 @@ export type TestVoltageChoiceCode =
   | 'lower-for-sensitive'
   | 'rated-voltage-not-stated'
   | 'not-extra-low'
+  | 'extra-low-only-dc'
+  | 'brake-supply-unknown'
   | 'beyond-tables'
   | 'set-voltage-missing'
   | 'set-too-high'
@@ -52,6 +54,7 @@ export type TestVoltageStepCode =
   | 'take-sensitive-off'
   | 'state-rated'
   | 'choose-object-again'
+  | 'choose-by-supply'
   | 'ask-for-procedure'
   | 'set-the-tester'
   | 'join-conductors'
@@ -120,7 +123,15 @@ function judgeRated({ object, rated }: TestVoltageInput): Finding<TestVoltageCho
   if (object !== 'winding' && rated.value > limitValue('low-voltage-end')) {
     return [finding('beyond-tables', 'undecided', { readings, limits: ['low-voltage-end'], numbers })];
   }
-  return [];
+  if (!onlyDc(rated.value)) return [];
+  const limits: LimitId[] = ['extra-low-end-ac', 'extra-low-end'];
+  if (object === 'extra-low') return [finding('extra-low-only-dc', 'caution', { readings, limits, numbers })];
+  return object === 'brake-coil' ? [finding('brake-supply-unknown', 'undecided', { readings, limits, numbers })] : [];
+}
+
+/** Extra-low as DC and not as AC. Coils of this voltage are often fed from the mains through a half-wave rectifier. */
+function onlyDc(rated: number): boolean {
+  return rated > limitValue('extra-low-end-ac') && rated <= limitValue('extra-low-end');
 }
 
 function rowOf({ object, rated, sensitive }: TestVoltageInput): Row | undefined {
@@ -136,7 +147,7 @@ function fullRow(object: TestObject, rated: number): Row | undefined {
   if (object === 'extra-low') return extraLow ? extraLowRow : undefined;
   if (rated > limitValue('low-voltage-end')) return undefined;
   if (object === 'machine-circuits') return machineRow;
-  if (object === 'brake-coil' && extraLow) return extraLowRow;
+  if (object === 'brake-coil' && extraLow) return onlyDc(rated) ? undefined : extraLowRow;
   return rated <= limitValue('wiring-row-boundary') ? wiringRow : highWiringRow;
 }
 
@@ -163,6 +174,7 @@ const stepAfter: Partial<Record<TestVoltageChoiceCode, TestVoltageStepCode>> = {
   'sensitive-not-stated': 'take-sensitive-off',
   'rated-voltage-not-stated': 'state-rated',
   'not-extra-low': 'choose-object-again',
+  'brake-supply-unknown': 'choose-by-supply',
   'beyond-tables': 'ask-for-procedure',
 };
 

@@ -27,6 +27,10 @@ export const testVoltageFindings: FindingSentences<TestVoltageChoiceCode> = {
   'rated-voltage-not-stated': () => 'The rated voltage is missing. It decides which row of the table holds.',
   'not-extra-low': ({ numbers }) =>
     `${volts(numbers.rated)} is not extra-low voltage: that ends at ${volts(limitValue('extra-low-end'))} DC.`,
+  'extra-low-only-dc': ({ numbers }) =>
+    `${volts(numbers.rated)} is extra-low voltage only as DC: for AC that ends at ${volts(limitValue('extra-low-end-ac'))}. An AC circuit of this voltage is wiring.`,
+  'brake-supply-unknown': ({ numbers }) =>
+    `A brake coil of ${volts(numbers.rated)} is often fed from the mains through a rectifier. Then its circuit is no extra-low voltage, whatever the coil is rated for.`,
   'beyond-tables': ({ numbers }) =>
     `${volts(numbers.rated)} is above ${volts(limitValue('low-voltage-end'))}, where the tables for low-voltage installations end.`,
   'set-voltage-missing': ({ numbers }) =>
@@ -52,6 +56,8 @@ export const testVoltageSteps: StepSentences<TestVoltageStepCode> = {
     'Look for suppressors, filters, temperature sensors, brake rectifiers and encoders on these conductors, and unplug them.',
   'state-rated': () => 'Type the rated voltage from the name plate, or the nominal voltage of the circuit.',
   'choose-object-again': () => 'Choose wiring instead, or correct the voltage.',
+  'choose-by-supply': () =>
+    'Look up in the wiring diagram what feeds the rectifier. From the mains: choose wiring, with the voltage of the mains. From a supply for extra-low voltage: choose that.',
   'ask-for-procedure': () => 'Ask for the procedure of the person responsible for this installation.',
   'set-the-tester': ({ names }) =>
     `Set the tester to ${volts(Number(names.volts))} DC, keep everybody clear of both ends, and test each conductor to PE.`,

@@ -46,6 +46,8 @@ describe('the row of the table', () => {
     ['extra-low', 120, 'test-voltage-extra-low'],
     ['extra-low', 230, undefined],
     ['brake-coil', 24, 'test-voltage-extra-low'],
+    // 103 V DC comes from the mains through a half-wave rectifier: that circuit is no SELV.
+    ['brake-coil', 103, undefined],
     ['brake-coil', 205, 'test-voltage-wiring-500'],
   ])('%s at %d V: %s', (object, rated, row) => {
     expect(choose(object, rated).row).toBe(row);
@@ -94,6 +96,17 @@ describe('what is set on the tester', () => {
   });
 });
 
+describe('a circuit between the AC and the DC end of extra-low voltage', () => {
+  it('is extra-low by what its owner says of it, with a caution; a brake coil leaves open what feeds it', () => {
+    expect(codes(choose('extra-low', 110, 250))).toContain('extra-low-only-dc');
+    expect(codes(choose('extra-low', 50, 250))).not.toContain('extra-low-only-dc');
+    const brake = choose('brake-coil', 103, 250);
+    expect([brake.verdict, codes(brake).includes('brake-supply-unknown')]).toEqual(['undecided', true]);
+    expect(brake.next.map(({ code }) => code)).toContain('choose-by-supply');
+    expect(choose('brake-coil', 24, 250).verdict).toBe('go');
+  });
+});
+
 describe('what hangs on the conductors', () => {
   it('a drive stops everything, even beside a voltage that is too high', () => {
     expect(choose('winding', 400, 500, 'connected').verdict).toBe('undecided');
@@ -125,7 +138,7 @@ describe('what hangs on the conductors', () => {
 
 const anyVolts = fc.oneof(
   fc.constant(missing),
-  fc.constantFrom(24, 120, 205, 250, 400, 500, 690, 1000, 2500, 13_800).map((value) => volts(value)),
+  fc.constantFrom(24, 103, 120, 205, 250, 400, 500, 690, 1000, 2500, 13_800).map((value) => volts(value)),
 );
 const anyInput: fc.Arbitrary<TestVoltageInput> = fc.record({
   object: fc.constantFrom(...testObjects),
