@@ -106,7 +106,7 @@ describe('hostile by hand', () => {
       bridge(Object.fromEntries(Array.from({ length: 200 }, (_, i) => [`f${i}`, '']))),
       'foreign',
     ],
-    ['a field as long as a book', bridge({ plusU: 'x'.repeat(5000) }), 'foreign'],
+    ['a field as long as a book', bridge({ plusU: 'x'.repeat(limitValue('record-notes') + 1) }), 'foreign'],
     ['an entry more', packed('{"calculator":"bridge","form":{},"run":"alert(1)"}'), 'foreign'],
     ['a list', packed('[]'), 'foreign'],
     ['null', packed('null'), 'foreign'],
