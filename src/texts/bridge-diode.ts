@@ -1,6 +1,7 @@
 import type { BridgeDiodeCode, BridgeDiodeStepCode, Finding } from '../calc/index.ts';
 import { formatRounded, limitRange, limitValue } from '../calc/index.ts';
-import { bridgeFindings, bridgeSteps, positionName, switchName } from './bridge.ts';
+import { busFindings, moreThanOne, stageFailed, stageSteps } from './output-stage.ts';
+import { positionName, switchName } from './positions.ts';
 import { type FindingSentences, listed, type StepSentences } from './sentences.ts';
 
 const volts = (value: number | undefined) => formatRounded(value ?? 0, 'V');
@@ -25,11 +26,10 @@ const places = ({ readings }: Finding) =>
 const isOrWouldBe = ({ severity }: Finding) => (severity === 'fail' ? 'That is' : 'That would be');
 
 export const bridgeDiodeFindings: FindingSentences<BridgeDiodeCode> = {
+  ...busFindings,
   'bus-not-measured': () => 'The DC-bus voltage has not been measured. No reading is judged without it.',
-  'bus-not-discharged': (finding) => bridgeFindings['bus-not-discharged']({ ...finding, code: 'bus-not-discharged' }),
   'bus-residual-voltage': ({ numbers }) =>
     `Up to ${volts(numbers.voltage)} is left on the bus. Above ${volts(numbers.falsifying)} it falsifies the diode test, which works with little more than a volt, so nothing is judged.`,
-  'bus-discharged': () => 'The bus was measured and is discharged.',
   'diode-negative': (finding) =>
     `Stop. A reading is below zero: ${readingNames(finding)}. Something drives the meter, so the bus is not dead, whatever was measured before.`,
   'diode-drifting': () =>
@@ -38,8 +38,6 @@ export const bridgeDiodeFindings: FindingSentences<BridgeDiodeCode> = {
     'You have not said whether the readings stand still. A reading that still moves says nothing, and may tell of a charged bus.',
   'motor-leads-connected': () =>
     'The motor leads are still on the drive. The windings join U, V and W, so a short in one position shows in all three.',
-  'motor-leads-not-stated': () =>
-    'You have not said whether the motor leads are off the drive. With them on, a fault looks balanced.',
   'diode-incomplete': (finding) => `Not measured yet: ${readingNames(finding)}.`,
   'diode-short': (finding) =>
     `${places(finding)}: ${volts(limitValue('diode-short'))} or less. ${isOrWouldBe(finding)} a short in ${suspects(finding)}.`,
@@ -85,12 +83,10 @@ export const bridgeDiodeFindings: FindingSentences<BridgeDiodeCode> = {
   'resistance-sees-less': ({ readings }) =>
     `The resistance readings pass at ${positions(readings)}. They are taken with the diodes blocking, so they do not see what is wrong with a diode that should conduct.`,
   'resistance-undecided': () => 'The resistance readings decide nothing by themselves yet.',
-  'diode-more-than-one': () =>
-    'More than one position looks bad. One bad position of six is the usual picture: check the leads and the contacts before you believe it.',
+  'diode-more-than-one': moreThanOne,
   'diode-blind-to-leaks': () =>
     'The diode test finds shorts, strong leaks and open diodes. A leak of several kilohms passes it: only the resistance readings show that.',
-  'diode-failed': () =>
-    'The output stage has failed. The control board is very likely damaged too, so a new power module alone is not enough.',
+  'diode-failed': stageFailed,
   'diode-passed': () =>
     'This is not a clean bill of health. The test does not see a fault in the gate drive or the control, or one that shows only under voltage.',
 };
@@ -100,19 +96,15 @@ function usual(): string {
   return `${volts(from)} to ${volts(to)}`;
 }
 
-const plain = (code: keyof typeof bridgeSteps) => () => bridgeSteps[code]({ code, names: {} });
-
 export const bridgeDiodeSteps: StepSentences<BridgeDiodeStepCode> = {
-  'measure-bus': plain('measure-bus'),
-  'wait-and-measure-bus': plain('wait-and-measure-bus'),
+  ...stageSteps,
   'discharge-residual': () =>
     'Wait longer, or have a qualified person discharge the bus as the drive manual says. Measure it again, then take the readings.',
   'take-motor-leads-off': () =>
     'Take the motor leads off U, V and W at the drive, then take the twelve readings again.',
-  'state-motor-leads': plain('state-motor-leads'),
   'let-readings-settle': () =>
     'Hold the tips until the reading stands still: where the stage blocks, the meter charges the bus for some seconds and the reading climbs to OL. Then say so above.',
-  'measure-missing': plain('measure-missing'),
+  'measure-missing': () => 'Take the readings that are missing.',
   'exchange-leads': () =>
     'Exchange the two leads and take the rail again: conducting is red on the terminal and black on DC+, or red on DC− and black on the terminal. Make sure that nothing else joins the terminals.',
   'hold-tips-together': () =>
@@ -126,8 +118,4 @@ export const bridgeDiodeSteps: StepSentences<BridgeDiodeStepCode> = {
     'Complete the resistance readings, or repeat them on the highest range and note the range. The page of the bridge balance says what is missing.',
   'repeat-both-tests': () =>
     'Measure the bus once more. Hold the tips together, clean the terminal, and take this position again with the same leads: diode test in both polarities, then the resistance in both polarities on the lowest range. Low in all four is a short. High in one of them is none.',
-  'compare-known-good': plain('compare-known-good'),
-  'replace-complete-drive': plain('replace-complete-drive'),
-  'test-motor-and-cable': plain('test-motor-and-cable'),
-  'test-insulation-next': plain('test-insulation-next'),
 };

@@ -1,21 +1,13 @@
 import type { BridgeCode, BridgeStepCode, Finding } from '../calc/index.ts';
 import { formatRounded, type LimitId, limitRange, limitValue } from '../calc/index.ts';
+import { busFindings, moreThanOne, stageFailed, stageSteps } from './output-stage.ts';
+import { positionName, switchName } from './positions.ts';
 import { type FindingSentences, listed, percent, type StepSentences } from './sentences.ts';
 
 const railNames: Record<string, string> = { plus: 'DC+', minus: 'DC−' };
 
 function rail({ names }: Finding): string {
   return railNames[names.rail ?? ''] ?? '';
-}
-
-/** `plusU` reads "DC+ to U". */
-export function positionName(id: string): string {
-  return `${id.startsWith('plus') ? 'DC+' : 'DC−'} to ${id.slice(-1)}`;
-}
-
-/** `plusU` reads "upper switch of U". */
-export function switchName(id: string): string {
-  return `${id.startsWith('plus') ? 'upper' : 'lower'} switch of ${id.slice(-1)}`;
 }
 
 function positions(ids: readonly string[]): string {
@@ -61,21 +53,15 @@ function balanced(finding: Finding): string {
 }
 
 export const bridgeFindings: FindingSentences<BridgeCode> = {
+  ...busFindings,
   'bus-not-measured': () => 'The DC-bus voltage has not been measured. No resistance is judged without it.',
-  'bus-not-discharged': ({ numbers }) =>
-    numbers.voltage === undefined
-      ? `Stop. The bus is not discharged: the meter is over-range. Work begins below ${volts(numbers.touch)}.`
-      : `Stop. The bus is not shown to be discharged: up to ${volts(numbers.voltage)} is on it, and work begins below ${volts(numbers.touch)}. No resistance is judged.`,
   'bus-residual-voltage': ({ numbers }) =>
     `Up to ${volts(numbers.voltage)} is left on the bus. Above ${volts(numbers.falsifying)} it falsifies every resistance reading, so none is judged.`,
-  'bus-discharged': () => 'The bus was measured and is discharged.',
   'all-open': () =>
     'All six readings are over-range. A broken lead or a tip that slipped shows the same, and nothing says that the meter was connected.',
   'tips-together-proven': () => 'The meter tips held together read a short: the leads are sound.',
   'motor-leads-connected': () =>
     'The motor leads are still on the drive. The windings join U, V and W, so a fault in one position shows in all three and looks balanced.',
-  'motor-leads-not-stated': () =>
-    'You have not said whether the motor leads are off the drive. With them on, a fault looks balanced.',
   'rail-incomplete': (finding) => `Not measured yet: ${positions(finding.readings)}.`,
   'rail-short': (finding) =>
     `${positions(finding.readings)} ${finding.readings.length === 1 ? 'reads' : 'read'} ${lowest(finding)}${short()} or less. That is a short in the ${listed(suspects(finding).map(switchName))}.`,
@@ -99,19 +85,14 @@ export const bridgeFindings: FindingSentences<BridgeCode> = {
   },
   'rail-order-unexpected': (finding) =>
     `The readings from ${rail(finding)} agree, but they are not of the usual size (${usualSize(finding.limits)}).`,
-  'bridge-more-than-one': () =>
-    'More than one position looks bad. One bad position of six is the usual picture: check the leads and the contacts before you believe it.',
-  'bridge-failed': () =>
-    'The output stage has failed. The control board is very likely damaged too, so a new power module alone is not enough.',
+  'bridge-more-than-one': moreThanOne,
+  'bridge-failed': stageFailed,
   'bridge-passed': () =>
     'This is not a clean bill of health. The check finds shorted, leaky and open switches. It does not see a fault in the gate drive or the control, or one that shows only under voltage.',
 };
 
 export const bridgeSteps: StepSentences<BridgeStepCode> = {
-  'measure-bus': () =>
-    'Measure the DC-bus voltage on the drive, with a meter that you have just proved on a known source.',
-  'wait-and-measure-bus': () =>
-    'Keep away from the terminals. Make sure that the supply is locked out, wait the time on the warning label, and measure the bus again. If it stays up, find out what feeds it.',
+  ...stageSteps,
   'discharge-residual': () =>
     'Wait longer, or have a qualified person discharge the bus as the drive manual says. Measure it again, then read the resistances.',
   'hold-tips-together': () =>
@@ -119,16 +100,10 @@ export const bridgeSteps: StepSentences<BridgeStepCode> = {
   'check-polarity': () =>
     'Before you order anything: red on DC+ for the upper three, black on DC− for the lower three. Make sure that nothing else joins the terminals, and repeat.',
   'take-motor-leads-off': () => 'Take the motor leads off U, V and W at the drive, then take the six readings again.',
-  'state-motor-leads': () => 'Look whether the motor leads are off U, V and W at the drive, and say so above.',
   'measure-missing': () => 'Take the readings that are missing.',
   'use-higher-range': () =>
     'Repeat on the highest resistance range and note the range: type >60M if the meter shows OL on a range of 60 MΩ.',
   'repeat-short': () =>
     'Repeat on a lower range, with the leads held together first, so that a short can be told from a low reading.',
   'repeat-more-exactly': () => 'Repeat with a more accurate meter, or on the range that shows more digits.',
-  'compare-known-good': () => 'Compare with a known good axis of the same model, measured in the same way.',
-  'replace-complete-drive': () => 'Replace the complete drive, not the power module alone.',
-  'test-motor-and-cable': () =>
-    'Test the motor and its cable before the new drive is connected. A bad motor or cable destroys the next drive too.',
-  'test-insulation-next': () => 'Go on to the insulation test of motor and cable.',
 };

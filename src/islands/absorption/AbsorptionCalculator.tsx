@@ -5,8 +5,7 @@ import { MoreFields } from '../form/MoreFields.tsx';
 import { ReadingInput } from '../form/ReadingInput.tsx';
 import { ReadingRow } from '../form/ReadingRow.tsx';
 import { type IslandProps, useForm } from '../form/use-form.ts';
-import { usePlot } from '../plot/use-plot.ts';
-import { curveData } from './curve-data.ts';
+import { LateDrawing } from '../plot/LateDrawing.tsx';
 import {
   absorptionForm,
   absorptionInput,
@@ -19,20 +18,19 @@ import { PasteReadings } from './PasteReadings.tsx';
 import { StopwatchPanel } from './StopwatchPanel.tsx';
 
 const { name } = absorptionForm;
-const plotPart = () => import('./AbsorptionPlot.tsx').then((module) => module.AbsorptionPlot);
+const drawing = () => import('./AbsorptionPlot.tsx').then((module) => module.AbsorptionPlot);
 
 /** Timed readings of one winding: the ratios, the curve, and how far they may be believed. */
 export function AbsorptionCalculator(props: IslandProps) {
   const form = useForm(absorptionForm, props);
-  const plot = form.outcome.state === 'judged' ? curveData(absorptionInput(form.read)) : undefined;
-  const Plot = usePlot(plotPart, plot !== undefined);
+  const shows = form.outcome.state === 'judged' ? { input: absorptionInput(form.read) } : undefined;
   return (
     <FormFrame
       {...props}
       definition={absorptionForm}
       label="Time-resistance test"
       form={form}
-      drawing={plot && Plot && <Plot {...plot} />}
+      drawing={<LateDrawing load={drawing} shows={shows} />}
     >
       <Choices name={name} field={windingKindField} form={form} />
       <Choices name={name} field={thermalClassField} form={form} />

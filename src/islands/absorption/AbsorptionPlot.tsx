@@ -1,15 +1,18 @@
-import { absorptionTimes, formatRounded } from '../../calc/index.ts';
+import { type AbsorptionInput, absorptionTimes, formatRounded } from '../../calc/index.ts';
 import { Curve } from '../plot/Curve.tsx';
 import { decadesAround } from '../plot/domain.ts';
 import { plotFrame } from '../plot/frame.ts';
 import { LimitLine } from '../plot/LimitLine.tsx';
 import { Plot } from '../plot/Plot.tsx';
 import { Points } from '../plot/Points.tsx';
-import type { CurveData } from './curve-data.ts';
+import { curveData } from './curve-data.ts';
 import { markName } from './stopwatch.ts';
 
 /** The readings over the time, both on logarithmic axes: absorption of sound insulation is then nearly a straight rise. */
-export function AbsorptionPlot({ curve, points, marks, rows }: CurveData) {
+export function AbsorptionPlot({ input }: { input: AbsorptionInput }) {
+  const data = curveData(input);
+  if (data === undefined) return null;
+  const { curve, points, marks, rows } = data;
   const [first, last] = [absorptionTimes[0] ?? 1, absorptionTimes.at(-1) ?? 10];
   const frame = plotFrame(
     {

@@ -1,15 +1,16 @@
-import { BridgeSchematic } from '../bridge/BridgeSchematic.tsx';
 import { Choices } from '../form/Choices.tsx';
 import { FormFrame } from '../form/FormFrame.tsx';
 import { MoreFields } from '../form/MoreFields.tsx';
 import { ReadingInput } from '../form/ReadingInput.tsx';
 import { ReadingRow } from '../form/ReadingRow.tsx';
 import { type IslandProps, useForm } from '../form/use-form.ts';
+import { LateDrawing } from '../plot/LateDrawing.tsx';
 import { busVoltage, diodeFields, meterFields, motorLeads, resistanceFields, steadiness } from './fields.ts';
 import { bridgeDiodeForm } from './form.ts';
 import { diodePositions } from './positions.ts';
 
 const { name } = bridgeDiodeForm;
+const drawing = () => import('../bridge/BridgeSchematic.tsx').then((module) => module.BridgeSchematic);
 
 const rows = [
   {
@@ -31,19 +32,18 @@ export function BridgeDiodeCalculator(props: IslandProps) {
   const form = useForm(bridgeDiodeForm, props);
   const { outcome } = form;
   const assessment = outcome.state === 'judged' ? outcome.assessment : undefined;
+  const stage = {
+    positions: diodePositions(form.read, assessment),
+    title: 'Output stage with the forward drops',
+    caption: 'The forward drop of each diode, at the switch that it belongs to.',
+  };
   return (
     <FormFrame
       {...props}
       definition={bridgeDiodeForm}
       label="Bridge by diode test"
       form={form}
-      drawing={
-        <BridgeSchematic
-          positions={diodePositions(form.read, assessment)}
-          title="Output stage with the forward drops"
-          caption="The forward drop of each diode, at the switch that it belongs to."
-        />
-      }
+      drawing={<LateDrawing load={drawing} shows={outcome.state === 'blank' ? undefined : stage} />}
     >
       <ReadingInput name={name} field={busVoltage} form={form} />
       <Choices name={name} field={motorLeads} form={form} />

@@ -1,7 +1,7 @@
 import { phases, type Rail } from '../../calc/index.ts';
-import { positionName } from '../../texts/bridge.ts';
 import { readingName } from '../../texts/bridge-diode.ts';
-import { busVoltage, motorLeads, railFields } from '../bridge/form.ts';
+import { positionName } from '../../texts/positions.ts';
+import { busVoltage, motorLeads, railFields } from '../bridge/fields.ts';
 import type { ChoiceField, ReadingField } from '../form/field.ts';
 import { instrumentFields } from '../form/instrument.ts';
 

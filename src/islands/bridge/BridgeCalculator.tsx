@@ -5,7 +5,8 @@ import { ReadingInput } from '../form/ReadingInput.tsx';
 import { ReadingRow } from '../form/ReadingRow.tsx';
 import { type IslandProps, useForm } from '../form/use-form.ts';
 import { BridgeSchematic } from './BridgeSchematic.tsx';
-import { bridgeForm, busVoltage, meterFields, motorLeads, railFields, tipsTogether, tolerance } from './form.ts';
+import { busVoltage, meterFields, motorLeads, railFields, tipsTogether, tolerance } from './fields.ts';
+import { bridgeForm } from './form.ts';
 import { bridgePositions } from './positions.ts';
 
 const { name } = bridgeForm;

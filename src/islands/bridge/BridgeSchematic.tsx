@@ -1,5 +1,5 @@
 import { formatReading } from '../../calc/index.ts';
-import { positionName } from '../../texts/bridge.ts';
+import { positionName } from '../../texts/positions.ts';
 import type { Position, PositionState } from './positions.ts';
 
 const stateWords: Record<PositionState, string> = {

@@ -4,23 +4,23 @@ import { temperatureUnit } from '../form/form-choices.ts';
 import { MoreFields } from '../form/MoreFields.tsx';
 import { ReadingRow } from '../form/ReadingRow.tsx';
 import { type IslandProps, useForm } from '../form/use-form.ts';
+import { LateDrawing } from '../plot/LateDrawing.tsx';
 import { buildFields, cableLengthForm, cableLengthInput, insulationField, testerFields, testFields } from './form.ts';
-import { LengthPlot } from './LengthPlot.tsx';
-import { lengthPlotData } from './length-plot-data.ts';
 
 const { name } = cableLengthForm;
+const drawing = () => import('./LengthPlot.tsx').then((module) => module.LengthPlot);
 
 /** What a sound cable of this length reads, and whether this one does. */
 export function CableLengthCalculator(props: IslandProps) {
   const form = useForm(cableLengthForm, props);
-  const plot = form.outcome.state === 'judged' ? lengthPlotData(cableLengthInput(form.read)) : undefined;
+  const shows = form.outcome.state === 'judged' ? { input: cableLengthInput(form.read) } : undefined;
   return (
     <FormFrame
       {...props}
       definition={cableLengthForm}
       label="Cable insulation by length"
       form={form}
-      drawing={plot && <LengthPlot {...plot} />}
+      drawing={<LateDrawing load={drawing} shows={shows} />}
     >
       <Choices name={name} field={insulationField} form={form} />
       <ReadingRow name={name} legend="One core of the cable" fields={buildFields} form={form} />

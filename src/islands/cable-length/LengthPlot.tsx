@@ -1,4 +1,4 @@
-import { formatRounded } from '../../calc/index.ts';
+import { type CableLengthInput, formatRounded } from '../../calc/index.ts';
 import { Band } from '../plot/Band.tsx';
 import { Curve } from '../plot/Curve.tsx';
 import { decadesAround } from '../plot/domain.ts';
@@ -6,10 +6,13 @@ import { plotFrame } from '../plot/frame.ts';
 import { LimitLine } from '../plot/LimitLine.tsx';
 import { Plot } from '../plot/Plot.tsx';
 import { Points } from '../plot/Points.tsx';
-import type { LengthPlotData } from './length-plot-data.ts';
+import { lengthPlotData } from './length-plot-data.ts';
 
 /** What a new cable of this build has at least, over its length, with the point after a trip and the reading. */
-export function LengthPlot({ least, most, point, taken, rows }: LengthPlotData) {
+export function LengthPlot({ input }: { input: CableLengthInput }) {
+  const data = lengthPlotData(input);
+  if (data === undefined) return null;
+  const { least, most, point, taken, rows } = data;
   const ohms = [...least, ...most].map(([, value]) => value);
   const frame = plotFrame(
     {

@@ -31,6 +31,15 @@ export interface CalculatorForm<
   stepTexts: StepSentences<StepCode>;
 }
 
+/** A calculator whose rule and sentences are loaded with the first entry: its script is too long to come with the form. */
+export interface LateForm<
+  FindingCode extends string = string,
+  StepCode extends string = string,
+  A extends Assessment<FindingCode, StepCode> = Assessment<FindingCode, StepCode>,
+> extends Pick<CalculatorForm, 'name' | 'fields'> {
+  load: () => Promise<CalculatorForm<FindingCode, StepCode, A>>;
+}
+
 export interface FindingLine {
   severity: Severity;
   text: string;
@@ -39,6 +48,8 @@ export interface FindingLine {
 /** What the verdict panel shows. `stop` is a verdict of its own here: nothing is judged because going on is dangerous. */
 export type Outcome<A extends Assessment = Assessment> =
   | { state: 'blank' }
+  /** The rule of a `LateForm` is on its way, or did not come. */
+  | { state: 'loading' | 'not-loaded' }
   | { state: 'unreadable'; errors: Record<string, FieldError>; dangers: FindingLine[] }
   | { state: 'unchosen'; questions: string[] }
   | {

@@ -1,10 +1,11 @@
 import { useEffect, useMemo, useRef, useState } from 'preact/hooks';
 import type { Assessment } from '../../calc/index.ts';
 import { caseInAddress, openedByReload } from './address.ts';
-import { type CalculatorForm, judge, type Outcome } from './calculator-form.ts';
+import { type CalculatorForm, judge, type LateForm, type Outcome } from './calculator-form.ts';
 import { blankForm, fillForm, isBlank, type Typed } from './field.ts';
 import { keepTyped } from './keep.ts';
 import { type ReadForm, readForm } from './read-form.ts';
+import { useRule } from './use-rule.ts';
 
 /** An example visit, as far as one calculator needs it. */
 export interface WorkedVisit {
@@ -56,7 +57,7 @@ const leaveMilliseconds = 250;
 
 /** The state of a calculator's form. The first render equals the server's, which knows of no entries. */
 export function useForm<F extends string, S extends string, A extends Assessment<F, S>>(
-  form: CalculatorForm<F, S, A>,
+  form: CalculatorForm<F, S, A> | LateForm<F, S, A>,
   props: IslandProps,
 ): FormState<A> {
   const { fields, name } = form;
@@ -118,10 +119,15 @@ export function useForm<F extends string, S extends string, A extends Assessment
   }, []);
 
   const shown = live ? typed : settled;
+  const isEmpty = isBlank(fields, settled);
+  const rule = useRule(form, !isEmpty);
   return {
     typed,
     read: useMemo(() => readForm(fields, shown), [shown]),
-    outcome: useMemo(() => judge(form, settled), [settled]),
+    outcome: useMemo((): Outcome<A> => {
+      if (typeof rule === 'object') return judge(rule, settled);
+      return { state: isEmpty ? 'blank' : rule };
+    }, [settled, rule]),
     change,
     notes: props.notes ?? {},
     type: (id, value) => {

@@ -5,26 +5,24 @@ import { MoreFields } from '../form/MoreFields.tsx';
 import { ReadingInput } from '../form/ReadingInput.tsx';
 import { ReadingRow } from '../form/ReadingRow.tsx';
 import { type IslandProps, useForm } from '../form/use-form.ts';
+import { LateDrawing } from '../plot/LateDrawing.tsx';
 import { air, machineClass, occasion, pe, phaseFields, ratedVoltage, tester, testMinutes } from './fields.ts';
 import { insulationForm, insulationInput } from './form.ts';
-import { formulaText } from './formula.ts';
-import { InsulationPlot } from './InsulationPlot.tsx';
-import { plotData } from './plot-data.ts';
 
 const { name } = insulationForm;
+const drawing = () => import('./InsulationPlot.tsx').then((module) => module.InsulationPlot);
 
 /** Insulation to PE, after a trip or in routine monitoring. */
 export function InsulationCalculator(props: IslandProps) {
   const form = useForm(insulationForm, props);
-  const input = insulationInput(form.read);
-  const plot = form.outcome.state === 'judged' ? plotData(input) : undefined;
+  const shows = form.outcome.state === 'judged' ? { input: insulationInput(form.read) } : undefined;
   return (
     <FormFrame
       {...props}
       definition={insulationForm}
       label="Insulation go/no-go"
       form={form}
-      drawing={plot && <InsulationPlot data={plot} formula={formulaText(input)} />}
+      drawing={<LateDrawing load={drawing} shows={shows} />}
     >
       {/* A visit begins with a trip: its occasion is no question. */}
       {props.onSettled === undefined && <Choices name={name} field={occasion} form={form} />}

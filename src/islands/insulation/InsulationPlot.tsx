@@ -1,13 +1,17 @@
-import { formatQuantity, formatRounded } from '../../calc/index.ts';
+import { formatQuantity, formatRounded, type InsulationInput } from '../../calc/index.ts';
 import { linear, logarithmic, pathThrough, steps } from '../../figures/scale.ts';
+import { formulaText } from './formula.ts';
 import { LimitTable } from './LimitTable.tsx';
 import { PlotMark } from './PlotMark.tsx';
-import type { PlotData } from './plot-data.ts';
+import { type PlotData, plotData } from './plot-data.ts';
 
 const box = { left: 78, right: 340, top: 30, bottom: 300 };
 
 /** The limit and the readings against winding temperature. Between the two limits nothing is decided. */
-export function InsulationPlot({ data, formula }: { data: PlotData; formula: string }) {
+export function InsulationPlot({ input }: { input: InsulationInput }) {
+  const data = plotData(input);
+  if (data === undefined) return null;
+  const formula = formulaText(input);
   const { curve, marks, temperatures, ohms } = data;
   const x = linear(temperatures, [box.left, box.right]);
   const y = logarithmic(ohms, [box.bottom, box.top]);

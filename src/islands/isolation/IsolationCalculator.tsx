@@ -6,13 +6,14 @@ import { MoreFields } from '../form/MoreFields.tsx';
 import { ReadingInput } from '../form/ReadingInput.tsx';
 import { ReadingRow } from '../form/ReadingRow.tsx';
 import { type IslandProps, useForm } from '../form/use-form.ts';
+import { LateDrawing } from '../plot/LateDrawing.tsx';
 import { cableEndsChecked, motorTemperature, stageFields, suspectedAnyway, tester } from './fields.ts';
 import { isolationForm } from './form.ts';
-import { PartsStrip } from './PartsStrip.tsx';
 import { Stage } from './Stage.tsx';
 import { contradicts, type LaterStage, stagesAsked } from './stages-asked.ts';
 
 const { name } = isolationForm;
+const drawing = () => import('./PartsStrip.tsx').then((module) => module.PartsStrip);
 const fields = {
   joined: stageFields('joined'),
   cable: stageFields('cable'),
@@ -25,6 +26,7 @@ export function IsolationCalculator(props: IslandProps) {
   const form = useForm(isolationForm, props);
   const { outcome, read } = form;
   const assessment = outcome.state === 'judged' ? outcome.assessment : undefined;
+  const parts = assessment && { parts: assessment.parts, misfit: contradicts(assessment) };
   const asked = stagesAsked(assessment);
   const used = (...stages: StageName[]) =>
     stages.some((stage) => fields[stage].some(({ id }) => read.readings[id]?.kind !== 'missing' || read.errors[id]));
@@ -40,7 +42,7 @@ export function IsolationCalculator(props: IslandProps) {
       definition={isolationForm}
       label="Cable or motor"
       form={form}
-      drawing={assessment && <PartsStrip parts={assessment.parts} misfit={contradicts(assessment)} />}
+      drawing={<LateDrawing load={drawing} shows={parts} />}
     >
       <Choices name={name} field={suspectedAnyway} form={form} />
       <ReadingRow

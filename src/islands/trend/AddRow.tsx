@@ -1,10 +1,8 @@
 import { useState } from 'preact/hooks';
-import { readTrendTable, type TableReading } from '../../calc/index.ts';
-import { keptOutReason } from '../../texts/trend-rows.ts';
+import type { FormState } from '../form/use-form.ts';
 
 interface Props {
-  how: TableReading;
-  onAdd: (cells: string[]) => void;
+  form: Pick<FormState, 'typed' | 'read' | 'choose'>;
 }
 
 const parts = [
@@ -16,16 +14,22 @@ const parts = [
 const none = { addDate: '', addReading: '', addTemperature: '' };
 
 /** One row at a time, for those who have no table. A row that can't be used is told before it is added. */
-export function AddRow({ how, onAdd }: Props) {
+export function AddRow({ form }: Props) {
   const [typed, setTyped] = useState<Record<string, string>>(none);
   const [wrong, setWrong] = useState<string>();
-  const add = () => {
+  const put = async () => {
     const cells = parts.map(({ id }) => typed[id]?.trim() ?? '');
-    const [bad] = readTrendTable([cells], how).keptOut;
-    setWrong(bad && keptOutReason(bad));
-    if (bad !== undefined) return;
-    onAdd(cells);
+    const { addedRow } = await import('./added-row.ts');
+    const added = addedRow(form.typed.rows ?? '', cells, form.read);
+    setWrong('wrong' in added ? added.wrong : undefined);
+    if ('wrong' in added) return;
+    form.choose('rows', added.rows);
     setTyped(none);
+  };
+  const add = () => {
+    put().catch(() =>
+      setWrong('The reader of rows could not be loaded. The row stays here: load the page again later.'),
+    );
   };
   return (
     <fieldset class="reading-row">

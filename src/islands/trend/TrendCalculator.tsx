@@ -1,23 +1,28 @@
+import type { TrendAssessment, TrendCode, TrendStepCode } from '../../calc/index.ts';
 import { Choices } from '../form/Choices.tsx';
+import type { LateForm } from '../form/calculator-form.ts';
 import { FormFrame } from '../form/FormFrame.tsx';
 import { correction, temperatureUnit } from '../form/form-choices.ts';
 import { ReadingInput } from '../form/ReadingInput.tsx';
 import { type IslandProps, useForm } from '../form/use-form.ts';
 import { useOpening } from '../form/use-opening.ts';
 import { ratedVoltage } from '../insulation/fields.ts';
+import { LateDrawing } from '../plot/LateDrawing.tsx';
 import { AddRow } from './AddRow.tsx';
-import { withRow } from './cells.ts';
-import { bareOhms, dateOrder, decimalMark, windingKind } from './fields.ts';
-import { tableReading, trendForm } from './form.ts';
-import { KeptOutRows } from './KeptOutRows.tsx';
+import { bareOhms, dateOrder, decimalMark, trendFields, windingKind } from './fields.ts';
 import { RowsField } from './RowsField.tsx';
-import { TrendPlot } from './TrendPlot.tsx';
 
-const { name } = trendForm;
+const name = 'trend';
+const trend: LateForm<TrendCode, TrendStepCode, TrendAssessment> = {
+  name,
+  fields: trendFields,
+  load: () => import('./form.ts').then((module) => module.trendForm),
+};
+const drawing = () => import('./TrendDrawing.tsx').then((module) => module.TrendDrawing);
 
 /** Whether the insulation of a machine is getting worse over the years. */
 export function TrendCalculator(props: IslandProps) {
-  const form = useForm(trendForm, props);
+  const form = useForm(trend, props);
   const assessment = form.outcome.state === 'judged' ? form.outcome.assessment : undefined;
   const keptOut = assessment?.keptOut ?? [];
   const orderAsked = form.typed.dateOrder !== '' || keptOut.some(({ code }) => code === 'date-ambiguous');
@@ -27,17 +32,10 @@ export function TrendCalculator(props: IslandProps) {
   return (
     <FormFrame
       {...props}
-      definition={trendForm}
+      definition={trend}
       label="Trend of the insulation"
       form={form}
-      drawing={
-        assessment && (
-          <>
-            <TrendPlot assessment={assessment} />
-            <KeptOutRows rows={keptOut} />
-          </>
-        )
-      }
+      drawing={<LateDrawing load={drawing} shows={assessment && { assessment }} />}
     >
       <RowsField form={form} />
       {orderAsked && <Choices name={name} field={dateOrder} form={form} />}
@@ -48,10 +46,7 @@ export function TrendCalculator(props: IslandProps) {
         <Choices name={name} field={temperatureUnit} form={form} />
         <Choices name={name} field={decimalMark} form={form} />
       </details>
-      <AddRow
-        how={tableReading(form.read)}
-        onAdd={(cells) => form.choose('rows', withRow(form.typed.rows ?? '', cells))}
-      />
+      <AddRow form={form} />
       <Choices name={name} field={windingKind} form={form} />
       {voltageAsked && <ReadingInput name={name} field={ratedVoltage} form={form} />}
       <Choices name={name} field={correction} form={form} />

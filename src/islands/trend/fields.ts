@@ -1,5 +1,6 @@
-import type { ChoiceField, TextField } from '../form/field.ts';
-import { machineClass } from '../insulation/fields.ts';
+import type { ChoiceField, FormField, TextField } from '../form/field.ts';
+import { correction, temperatureUnit } from '../form/form-choices.ts';
+import { machineClass, ratedVoltage } from '../insulation/fields.ts';
 
 export const rows: TextField = {
   kind: 'text',
@@ -47,3 +48,14 @@ export const windingKind: ChoiceField = {
   options: machineClass.options,
   initial: machineClass.initial,
 };
+
+export const trendFields: FormField[] = [
+  rows,
+  dateOrder,
+  bareOhms,
+  temperatureUnit,
+  decimalMark,
+  windingKind,
+  ratedVoltage,
+  correction,
+];

@@ -2,7 +2,6 @@ import {
   assessTrend,
   missing,
   readTrendTable,
-  type TableReading,
   type TrendAssessment,
   type TrendCode,
   type TrendInput,
@@ -11,25 +10,11 @@ import {
 } from '../../calc/index.ts';
 import { trendFindings, trendSteps } from '../../texts/trend.ts';
 import type { CalculatorForm } from '../form/calculator-form.ts';
-import { correction, correctionOf, temperatureUnit } from '../form/form-choices.ts';
+import { correctionOf } from '../form/form-choices.ts';
 import type { ReadForm } from '../form/read-form.ts';
-import { ratedVoltage } from '../insulation/fields.ts';
 import { cellsOf } from './cells.ts';
-import { bareOhms, dateOrder, decimalMark, rows, windingKind } from './fields.ts';
-
-const millisecondsADay = 86_400_000;
-
-/** How cells are understood, by the answers of the form. `today` allows for the date line. */
-export function tableReading({ choices }: Pick<ReadForm, 'choices'>): TableReading {
-  const { dateOrder: order, bareOhms: unit, decimalMark: mark, temperatureUnit: celsius } = choices;
-  return {
-    today: Date.now() / millisecondsADay + 1,
-    ...((order === 'day-first' || order === 'month-first') && { dateOrder: order }),
-    ...(unit && { bareOhms: unit }),
-    ...(mark && { decimalMark: mark === 'comma' ? ',' : '.' }),
-    ...(celsius && { bareTemperature: celsius }),
-  };
-}
+import { trendFields } from './fields.ts';
+import { millisecondsADay, tableReading } from './table-reading.ts';
 
 function tableOf(read: ReadForm): TrendTable {
   const cells = cellsOf(read.texts.rows ?? '');
@@ -50,7 +35,7 @@ export function trendInput(read: ReadForm): TrendInput {
 
 export const trendForm: CalculatorForm<TrendCode, TrendStepCode, TrendAssessment> = {
   name: 'trend',
-  fields: [rows, dateOrder, bareOhms, temperatureUnit, decimalMark, windingKind, ratedVoltage, correction],
+  fields: trendFields,
   assess: (read) => assessTrend(trendInput(read)),
   findingTexts: trendFindings,
   stepTexts: trendSteps,

@@ -1,7 +1,7 @@
 import type { Damage, InspectedPart, StepId, Symptom } from '../../guide/answers.ts';
 import type { MeasurementStepId } from '../../record/step-forms.ts';
 import { inspectedPartNames, symptomTexts } from '../../texts/guide-steps.ts';
-import { busVoltage } from '../bridge/form.ts';
+import { busVoltage } from '../bridge/fields.ts';
 import type { ChoiceField, Option, ReadingField } from '../form/field.ts';
 
 /** A field that takes a text as it is; `digits` asks for a number keypad, `long` for several lines. */

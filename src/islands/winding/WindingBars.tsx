@@ -1,5 +1,6 @@
 import { formatReading, formatRounded } from '../../calc/index.ts';
-import type { Bar, BarsData } from './bars.ts';
+import type { ReadForm } from '../form/read-form.ts';
+import { type Bar, windingBars } from './bars.ts';
 
 const middle = 218;
 const halfWidth = 110;
@@ -7,7 +8,10 @@ const rowHeight = 56;
 const top = 34;
 
 /** Each reading as its distance from the mean of the three, with the limits on both sides. */
-export function WindingBars({ bars, good, bad }: BarsData) {
+export function WindingBars({ read }: { read: ReadForm }) {
+  const data = windingBars(read);
+  if (data === undefined) return null;
+  const { bars, good, bad } = data;
   const bottom = top + bars.length * rowHeight;
   // Twice the limit that fails is the edge of the drawing; what lies beyond it stops there and says its figure.
   const x = (percent: number) => middle + (Math.max(-2 * bad, Math.min(2 * bad, percent)) / (2 * bad)) * halfWidth;

@@ -5,7 +5,7 @@ import { MoreFields } from '../form/MoreFields.tsx';
 import { ReadingInput } from '../form/ReadingInput.tsx';
 import { ReadingRow } from '../form/ReadingRow.tsx';
 import { type IslandProps, useForm } from '../form/use-form.ts';
-import { windingBars } from './bars.ts';
+import { LateDrawing } from '../plot/LateDrawing.tsx';
 import {
   conductor,
   connection,
@@ -19,14 +19,14 @@ import {
   windingKind,
 } from './fields.ts';
 import { windingForm } from './form.ts';
-import { WindingBars } from './WindingBars.tsx';
 
 const { name } = windingForm;
+const drawing = () => import('./WindingBars.tsx').then((module) => module.WindingBars);
 
 /** Whether the three windings of a motor are alike, from the resistances between its terminals. */
 export function WindingCalculator(props: IslandProps) {
   const form = useForm(windingForm, props);
-  const bars = form.outcome.state === 'judged' ? windingBars(form.read) : undefined;
+  const shows = form.outcome.state === 'judged' ? { read: form.read } : undefined;
   // Shown as well where an entry stands in it: nothing that counts is hidden.
   const leadsAsked = form.read.choices.leads === 'subtract' || (form.typed.leadOhms ?? '') !== '';
   return (
@@ -35,7 +35,7 @@ export function WindingCalculator(props: IslandProps) {
       definition={windingForm}
       label="Winding resistance"
       form={form}
-      drawing={bars && <WindingBars {...bars} />}
+      drawing={<LateDrawing load={drawing} shows={shows} />}
     >
       <ReadingRow
         name={name}

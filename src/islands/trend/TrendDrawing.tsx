@@ -1,0 +1,13 @@
+import type { TrendAssessment } from '../../calc/index.ts';
+import { KeptOutRows } from './KeptOutRows.tsx';
+import { TrendPlot } from './TrendPlot.tsx';
+
+/** What is shown of the rows: those that are used as a plot, the others with their reasons. */
+export function TrendDrawing({ assessment }: { assessment: TrendAssessment }) {
+  return (
+    <>
+      <TrendPlot assessment={assessment} />
+      <KeptOutRows rows={assessment.keptOut} />
+    </>
+  );
+}
