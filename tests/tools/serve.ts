@@ -26,7 +26,7 @@ export interface ServedSite {
 /** Serves a built site as a plain static host does. Fails where the folder holds no site. */
 export async function serveSite({ folder, base, port, host }: ServeOptions): Promise<ServedSite> {
   if (!existsSync(join(folder, 'index.html'))) throw new Error(`No built site in ${folder}: run npm run build first.`);
-  const files = sirv(folder, { etag: true, setHeaders });
+  const files = sirv(folder, { etag: true, brotli: true, setHeaders });
   const server = createServer((request, response) => {
     const path = withinBase(request, response, base);
     if (path === undefined) return;
