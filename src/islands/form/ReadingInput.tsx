@@ -1,4 +1,4 @@
-import { missing } from '../../calc/index.ts';
+import { missing, type Quantity } from '../../calc/index.ts';
 import { echo } from './echo.ts';
 import type { ReadingField } from './field.ts';
 import { fieldError } from './shown-error.ts';
@@ -10,6 +10,13 @@ interface Props {
   field: ReadingField;
   form: FormState;
 }
+
+/**
+ * Which keyboard a screen brings up. A keyboard of digits has no k, M, Ω, < or >, no OL and, on some devices, no minus:
+ * the readings need letters. A percentage and a number of counts never do. Capitals stay off, since `m` is not `M`;
+ * the next key goes on to the next field, so that a gloved thumb need not find it.
+ */
+const keyboardOf = (quantity: Quantity) => (quantity === 'percent' || quantity === 'counts' ? 'decimal' : 'text');
 
 /** A text field for a reading: label, hint, field, what was understood, error, offers to mend it. */
 export function ReadingInput({ name, field, form }: Props) {
@@ -36,7 +43,7 @@ export function ReadingInput({ name, field, form }: Props) {
         id={id}
         name={field.id}
         type="text"
-        inputMode="text"
+        inputMode={keyboardOf(field.quantity)}
         autoCapitalize="off"
         autoComplete="off"
         autocorrect="off"

@@ -1,0 +1,64 @@
+import { expect, test } from 'vitest';
+import { KeyboardWalker } from './support/focus.ts';
+import { open } from './support/open.ts';
+import { sound } from './support/visitor.ts';
+
+// A whole visit without a mouse or a finger. At each press of Tab the focus is looked at: support/focus.ts.
+
+test('a guided visit by keyboard alone, from its start to the decision, and out of the page', async () => {
+  const page = await open('/visit/', { width: 820 });
+  page.setDefaultTimeout(20_000);
+  const walker = new KeyboardWalker(page);
+  const goOn = async (next: string) => {
+    await walker.press(new RegExp(`^Go on.*${next}`));
+    // The focus goes on with the step: its title is what is read next.
+    await expect
+      .poll(() => page.evaluate(() => document.activeElement?.textContent ?? ''))
+      .toMatch(new RegExp(`^\\d+Step \\d+: ${next}`));
+  };
+
+  expect(await walker.tab()).toBe('Skip to the content');
+  await walker.press('Start a visit');
+  await page.locator('.visit-steps').waitFor();
+  await walker.choose(/^How did you find the drive/, 'From the drawings');
+  await goOn('When does it trip');
+  await walker.choose(/^When does it trip/, 'On acceleration');
+  await walker.choose(/gravity/, 'No');
+  await goOn('Lock out');
+  await walker.tick('The supply is locked out');
+  await walker.tick(/has passed/);
+  await walker.tick('The meter was proved');
+  await walker.type(/^DC\+ to DC−, measured/, '0.03 V');
+  await goOn('Re-seat and look');
+  await walker.choose(/seated anew/, 'Seated anew');
+  for (const part of ['Drive', 'Motor and its connector', 'Motor cable', 'Feedback cable']) {
+    await walker.choose(`${part}: what do you see?`, 'Nothing');
+  }
+  await goOn('Look at the mechanics');
+  await walker.choose(/^What did you find/, 'It moves freely');
+  await goOn('Take the motor leads off');
+  await walker.choose(/^Is it done/, 'Done');
+  await goOn('Six readings');
+
+  // One measurement: the lower switch of phase U is gone.
+  const rails = [sound.bridge.plusU, sound.bridge.plusV, sound.bridge.plusW, '0.4k', '45.2k', '45.7k'];
+  for (const [index, text] of rails.entries()) await walker.type(['to U', 'to V', 'to W'][index % 3] as string, text);
+  await goOn('Insulation');
+  const { U, V, W, PE, testVoltage, ratedVoltage, windingTemperature } = sound.insulation;
+  for (const [name, text] of Object.entries({ 'U to PE': U, 'V to PE': V, 'W to PE': W, 'PE pin': PE }))
+    await walker.type(name, text);
+  await walker.type('Test voltage', testVoltage);
+  await walker.type('Rated voltage', ratedVoltage);
+  await walker.type('Winding temperature', windingTemperature);
+  await goOn('Winding resistance');
+  for (const [index, text] of Object.values(sound.winding).entries())
+    await walker.type(['U to V', 'V to W', 'W to U'][index] as string, text);
+  await walker.press('Go on to the decision');
+  await page.getByRole('heading', { name: /^Replace: complete drive/ }).waitFor();
+
+  // Not trapped: Tab leaves the page at its end, and Shift and Tab come back into it.
+  for (let step = 0; step < 60 && (await walker.tab()) !== ''; step++);
+  expect(await page.evaluate(() => document.activeElement === document.body)).toBe(true);
+  await page.keyboard.press('Shift+Tab');
+  expect(await page.evaluate(() => document.activeElement?.closest('.site-footer, main') !== null)).toBe(true);
+});
