@@ -22,7 +22,7 @@ const lockout: StepText = {
     'Switch off, lock out and tag every supply after your site’s procedure, control and brake supplies and a shared bus too. Keep the key, and try to start.',
     'Block or relieve every other stored energy: springs, pressure, hanging loads.',
     'Wait the time on the drive’s warning label.',
-    'Prove the meter on a known source. Measure DC+ to DC−, each of them to PE, and the supply terminals. Prove the meter again. Type the highest reading.',
+    'Prove the meter on a known source. Measure DC+ to DC−, each of them to PE, the supply terminals to each other and to PE, and U, V, W to PE. Prove the meter again. Type the highest reading.',
   ],
   why: `The bus capacitors stay charged after switch-off. Only the measurement says that they are not: go on below ${touch()}.`,
   when: 'Before every step near conductors, and again after every step with power.',
@@ -156,7 +156,7 @@ export const stepTexts: Record<StepId, StepText> = {
   'retry-leads-off': {
     title: 'Enable with the motor leads off',
     instructions: [
-      'Close the covers. The lead ends are apart and insulated.',
+      'Close the covers. The lead ends are apart and insulated, and the PE core is on.',
       'Switch on, release the stop, enable the axis once.',
       'See whether it trips again. Switch off.',
     ],
@@ -220,7 +220,7 @@ export const stepTexts: Record<StepId, StepText> = {
   'retry-all': {
     title: 'Try the axis',
     instructions: [
-      'If the axis can fall: the support is still in place. Enable once, and see that motor and brake hold before you take it away after the site’s procedure.',
+      'If the axis can fall: it is still on its support. Enable once: no trip, no jerk, no hum that grows. On the support nothing proves the brake; the support goes only by your site’s procedure.',
       'Move slowly, then as the machine does.',
       'See whether it trips again. Switch off.',
     ],
