@@ -35,12 +35,15 @@ const typicalOf: Record<Rail, LimitId> = { plus: 'bridge-dc-plus-typical', minus
 /**
  * Judges the three readings of one rail by themselves, in ohms: no short, and agreement within
  * `tolerancePercent` (pairwise, against the smaller). Names the suspect positions as `plusU` … `minusW`.
+ * `carried` are the terminals with a short on the other rail: what is read at them here comes through the resistors of
+ * the bus and tells nothing of their own switches, so they are neither suspects nor a measure for the others.
  */
 export function judgeRail(
   rail: Rail,
   readings: Phases<Reading>,
   tolerancePercent: number,
   instrument: Instrument,
+  carried: readonly Phase[] = [],
 ): Finding<RailCode>[] {
   const name = (list: readonly { phase: Phase }[]) => list.map(({ phase }) => `${rail}${phase}`);
   const names = { rail };
@@ -51,7 +54,7 @@ export function judgeRail(
   const missing = phases.filter((phase) => readings[phase].kind === 'missing').map((phase) => ({ phase }));
   if (missing.length > 0) found.push(finding('rail-incomplete', 'undecided', { readings: name(missing), names }));
 
-  const shorted = present.filter(({ interval }) => interval.hi <= limitValue('bridge-short'));
+  const shorted = present.filter(isShort);
   const sound = present.filter((one) => !shorted.includes(one));
   if (shorted.length > 0) {
     const limits: LimitId[] = ['bridge-short'];
@@ -72,7 +75,18 @@ export function judgeRail(
   }
   // Under-range without a figure tells nothing of agreement; that it may be a short has just been said.
   const comparable = sound.filter(({ interval, reading }) => reading.kind !== 'under' || Number.isFinite(interval.hi));
-  return [...found, ...judgeAgreement(rail, comparable, tolerancePercent)];
+  return [...found, ...judgeAgreement(rail, comparable, tolerancePercent, carried)];
+}
+
+/** The terminals of a rail that read a short. */
+export function shortedTerminals(readings: Phases<Reading>, instrument: Instrument): Phase[] {
+  return phases.filter(
+    (phase) => readings[phase].kind !== 'missing' && isShort(railReading(phase, readings[phase], instrument)),
+  );
+}
+
+function isShort({ interval }: Pick<RailReading, 'interval'>): boolean {
+  return interval.hi <= limitValue('bridge-short');
 }
 
 function railReading(phase: Phase, reading: Reading, instrument: Instrument): RailReading {
@@ -80,7 +94,12 @@ function railReading(phase: Phase, reading: Reading, instrument: Instrument): Ra
   return { phase, reading, interval: intervalOf(reading, instrument), rangeUnknown };
 }
 
-function judgeAgreement(rail: Rail, list: RailReading[], tolerance: number): Finding<RailCode>[] {
+function judgeAgreement(
+  rail: Rail,
+  list: RailReading[],
+  tolerance: number,
+  carried: readonly Phase[],
+): Finding<RailCode>[] {
   if (list.length < 2) return [];
   const readings = list.map(({ phase }) => `${rail}${phase}`);
   const limits: LimitId[] = ['bridge-tolerance'];
@@ -99,9 +118,19 @@ function judgeAgreement(rail: Rail, list: RailReading[], tolerance: number): Fin
   const spread = spreadInterval(intervals);
   const numbers = { tolerance, ...shownSpread(list) };
   if (!within(spread.lo, tolerance)) {
-    const suspects = oddOnesOut(intervals, tolerance).map((index) => readings[index]);
-    const names = { rail, suspects: suspects.join(' ') };
-    return [finding('rail-unbalanced', 'fail', { readings, limits, numbers, names }), ...notNoted.slice(0, 1)];
+    const isOwn = (index: number) => !carried.some((phase) => phase === list[index]?.phase);
+    const own = list.map((_, index) => index).filter(isOwn);
+    const odd = oddOnesOut(own, intervals, tolerance);
+    const parts = { readings, limits, numbers };
+    const terminal = list.flatMap(({ phase }) => (carried.includes(phase) ? [phase] : [])).join(' ');
+    const found: Finding<RailCode> =
+      odd.length > 0
+        ? finding('rail-unbalanced', 'fail', {
+            ...parts,
+            names: { rail, suspects: odd.map((index) => readings[index]).join(' ') },
+          })
+        : finding('rail-unbalanced-by-short', 'caution', { ...parts, names: { rail, terminal } });
+    return [found, ...notNoted.slice(0, 1)];
   }
   if (list.length < 3) return [];
   if (within(spread.hi, tolerance)) {
@@ -150,11 +179,15 @@ function shownSpread(list: RailReading[]): Record<string, number> {
   return { spread: pairwiseSpread(values), deviation: deviationFromMean(values) };
 }
 
-/** Indexes of the readings that disagree with the most others: the odd one out, or all where no two agree. */
-function oddOnesOut(intervals: Interval[], tolerance: number): number[] {
-  const disagreements = intervals.map(
-    (one) => intervals.filter((other) => !within(spreadInterval([one, other]).lo, tolerance)).length,
+/**
+ * Those of the readings `own` that disagree with the most others of them: the odd one out, or all where no two agree.
+ * None where no two of them disagree.
+ */
+function oddOnesOut(own: readonly number[], intervals: readonly Interval[], tolerance: number): number[] {
+  const at = (index: number) => intervals[index] ?? { lo: 0, hi: Number.POSITIVE_INFINITY };
+  const disagreements = own.map(
+    (one) => own.filter((other) => !within(spreadInterval([at(one), at(other)]).lo, tolerance)).length,
   );
-  const most = Math.max(...disagreements);
-  return disagreements.flatMap((count, index) => (count === most ? [index] : []));
+  const most = Math.max(0, ...disagreements);
+  return most === 0 ? [] : own.filter((_, index) => disagreements[index] === most);
 }

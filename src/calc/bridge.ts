@@ -1,5 +1,5 @@
 import { type Assessment, type Finding, finding, type Step, step, verdictOf } from './assessment.ts';
-import { judgeRail, type RailCode } from './bridge-rail.ts';
+import { judgeRail, type RailCode, shortedTerminals } from './bridge-rail.ts';
 import { type DischargeCode, judgeDischarge } from './discharged.ts';
 import { type Instrument, intervalOf } from './interval.ts';
 import { type LimitId, limitValue } from './limits.ts';
@@ -62,9 +62,10 @@ export function assessBridge(input: BridgeInput): BridgeAssessment {
   }
   const tolerance = input.tolerancePercent ?? limitValue('bridge-tolerance');
   const instrument = input.instrument ?? {};
-  const plus = judgeRail('plus', input.dcPlus, tolerance, instrument);
-  const minus = judgeRail('minus', input.dcMinus, tolerance, instrument);
-  const findings: Finding<BridgeCode>[] = [discharge, ...explained(plus, minus), ...explained(minus, plus)];
+  // A shorted switch joins its terminal to one end of the bus, and the bleed resistor carries that over to the other rail.
+  const plus = judgeRail('plus', input.dcPlus, tolerance, instrument, shortedTerminals(input.dcMinus, instrument));
+  const minus = judgeRail('minus', input.dcMinus, tolerance, instrument, shortedTerminals(input.dcPlus, instrument));
+  const findings: Finding<BridgeCode>[] = [discharge, ...plus, ...minus];
   findings.push(...judgeAllOpen(findings, input.tipsTogether ?? missing));
   if (input.motorLeads === 'not-stated') {
     findings.push(finding('motor-leads-not-stated', 'undecided', { readings: ['motorLeads'] }));
@@ -80,34 +81,6 @@ function judgeAllOpen(findings: readonly Finding<BridgeCode>[], tips: Reading): 
   const readings = ['tipsTogether'];
   if (joined) return [finding('tips-together-proven', 'pass', { readings, limits })];
   return [finding('all-open', 'undecided', { readings, limits })];
-}
-
-/**
- * A shorted switch joins its terminal to one end of the bus, and the bleed resistor carries that over to the other
- * rail: the same terminal then reads differently there too, though the switch there is sound.
- */
-function explained(rail: readonly Finding<RailCode>[], other: readonly Finding<RailCode>[]): Finding<RailCode>[] {
-  const shorted = other.filter(({ code }) => code === 'rail-short').flatMap(({ names }) => terminals(names.suspects));
-  return rail.map((one) => {
-    const odd = terminals(one.names.suspects);
-    const byShort = one.code === 'rail-unbalanced' && odd.length === 1 && shorted.length === 1 && odd[0] === shorted[0];
-    if (!byShort) return one;
-    const { suspects: _suspect, ...names } = one.names;
-    return {
-      ...one,
-      code: 'rail-unbalanced-by-short',
-      severity: 'caution',
-      names: { ...names, terminal: odd[0] ?? '' },
-    };
-  });
-}
-
-/** `plusU minusV` gives U and V. */
-function terminals(suspects = ''): string[] {
-  return suspects
-    .split(' ')
-    .filter(Boolean)
-    .map((id) => id.slice(-1));
 }
 
 /** The positions that failed, as `plusU` … `minusW`, for the drawing and the text. */

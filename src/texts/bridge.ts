@@ -47,6 +47,12 @@ function unbalanced(finding: Finding): string {
   return `The readings from ${rail(finding)} do not agree. ${size}; ${percent(tolerance)} is allowed. ${odd}`;
 }
 
+function unbalancedByShort(finding: Finding): string {
+  const at = finding.names.terminal?.split(' ') ?? [];
+  const shorts = at.length === 1 ? 'short at the same terminal explains' : 'shorts at the same terminals explain';
+  return `The readings from ${rail(finding)} do not agree. At ${listed(at)} the ${shorts} it, through the resistors of the bus. Read there, they tell nothing of the switches on this side.`;
+}
+
 function balanced(finding: Finding): string {
   const { spread, deviation, tolerance } = finding.numbers;
   return `The three readings from ${rail(finding)} agree: they differ by ${percent(spread)} of the smaller (${percent(deviation)} from the mean); ${percent(tolerance)} is allowed. No short.`;
@@ -70,8 +76,7 @@ export const bridgeFindings: FindingSentences<BridgeCode> = {
   'rail-short-possible': (finding) =>
     `${positions(finding.readings)} may be ${short()} or less. The reading does not exclude a short.`,
   'rail-unbalanced': unbalanced,
-  'rail-unbalanced-by-short': (finding) =>
-    `The reading from ${rail(finding)} to ${finding.names.terminal} differs from the other two as well. The short at ${finding.names.terminal} explains it, through the resistors of the bus.`,
+  'rail-unbalanced-by-short': unbalancedByShort,
   'rail-balanced': balanced,
   'rail-open': (finding) => `The three readings from ${rail(finding)} are over-range: balanced and open. No short.`,
   'rail-range-too-low': (finding) => `The range is too low to tell whether the readings from ${rail(finding)} agree.`,
