@@ -1,7 +1,7 @@
 import type { BridgeDiodeCode, BridgeDiodeStepCode, Finding } from '../calc/index.ts';
 import { formatRounded, limitRange, limitValue } from '../calc/index.ts';
 import { busFindings, moreThanOne, stageFailed, stageSteps } from './output-stage.ts';
-import { positionName, switchName } from './positions.ts';
+import { positionName, readingName, switchName } from './positions.ts';
 import { type FindingSentences, listed, type StepSentences } from './sentences.ts';
 
 const volts = (value: number | undefined) => formatRounded(value ?? 0, 'V');
@@ -9,12 +9,6 @@ const rail = ({ names }: Finding) => (names.rail === 'plus' ? 'DC+' : 'DC−');
 const idsIn = (text: string | undefined) => text?.split(' ').filter(Boolean) ?? [];
 const suspects = ({ names }: Finding) => listed(idsIn(names.suspects).map((id) => `the ${switchName(id)}`));
 const positions = (ids: readonly string[]) => listed(ids.map(positionName));
-
-/** `plusForwardU` reads "DC+ and U, conducting". */
-export function readingName(id: string): string {
-  const way = id.includes('Forward') ? 'conducting' : 'blocking';
-  return `${id.startsWith('plus') ? 'DC+' : 'DC−'} and ${id.slice(-1)}, ${way}`;
-}
 
 const readingNames = ({ readings }: Finding) => readings.map(readingName).join('; ');
 

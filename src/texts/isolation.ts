@@ -1,17 +1,11 @@
-import type { Finding, IsolationCode, IsolationStepCode, PartStatus } from '../calc/index.ts';
+import type { Finding, IsolationCode, IsolationStepCode } from '../calc/index.ts';
 import { formatRounded, limitValue } from '../calc/index.ts';
+import { stageNames } from './isolation-names.ts';
 import { type FindingSentences, listed, type StepSentences } from './sentences.ts';
 import { testFindings } from './test-conditions.ts';
 
 const ohms = (value: number | undefined) => formatRounded(value ?? 0, 'Ω');
 const deadShort = () => ohms(limitValue('pe-dead-short'));
-
-export const stageNames: Record<string, string> = {
-  joined: 'Cable and motor joined',
-  cable: 'Cable alone',
-  bonded: 'Cable alone, bonded row',
-  motor: 'Motor alone',
-};
 
 /** `joinedU` reads "U", `cablePE` reads "PE". */
 function terminals(ids: readonly string[]): string {
@@ -134,12 +128,4 @@ export const isolationSteps: StepSentences<IsolationStepCode> = {
   'replace-cable': () => 'Replace the cable.',
   'replace-motor': () => 'Replace the motor.',
   'replace-both': () => 'Replace motor and cable together.',
-};
-
-export const partStatusNames: Record<PartStatus, string> = {
-  'proven-good': 'proven good',
-  'proven-bad': 'proven bad',
-  'not-suspect': 'not suspect',
-  undecided: 'undecided',
-  'not-tested': 'not yet tested',
 };

@@ -1,15 +1,29 @@
+import type { BridgeDiodeCode, BridgeDiodeStepCode } from '../../calc/index.ts';
 import { Choices } from '../form/Choices.tsx';
+import type { LateForm } from '../form/calculator-form.ts';
 import { FormFrame } from '../form/FormFrame.tsx';
 import { MoreFields } from '../form/MoreFields.tsx';
 import { ReadingInput } from '../form/ReadingInput.tsx';
 import { ReadingRow } from '../form/ReadingRow.tsx';
 import { type IslandProps, useForm } from '../form/use-form.ts';
 import { LateDrawing } from '../plot/LateDrawing.tsx';
-import { busVoltage, diodeFields, meterFields, motorLeads, resistanceFields, steadiness } from './fields.ts';
-import { bridgeDiodeForm } from './form.ts';
+import {
+  bridgeDiodeFields,
+  busVoltage,
+  diodeFields,
+  meterFields,
+  motorLeads,
+  resistanceFields,
+  steadiness,
+} from './fields.ts';
 import { diodePositions } from './positions.ts';
 
-const { name } = bridgeDiodeForm;
+const name = 'bridge-diode';
+const bridgeDiode: LateForm<BridgeDiodeCode, BridgeDiodeStepCode> = {
+  name,
+  fields: bridgeDiodeFields,
+  load: () => import('./form.ts').then((module) => module.bridgeDiodeForm),
+};
 const drawing = () => import('../bridge/BridgeSchematic.tsx').then((module) => module.BridgeSchematic);
 
 const rows = [
@@ -29,7 +43,7 @@ const rows = [
 
 /** The check of a drive's output stage by diode test: twelve readings, and the six resistances beside them. */
 export function BridgeDiodeCalculator(props: IslandProps) {
-  const form = useForm(bridgeDiodeForm, props);
+  const form = useForm(bridgeDiode, props);
   const { outcome } = form;
   const assessment = outcome.state === 'judged' ? outcome.assessment : undefined;
   const stage = {
@@ -40,7 +54,7 @@ export function BridgeDiodeCalculator(props: IslandProps) {
   return (
     <FormFrame
       {...props}
-      definition={bridgeDiodeForm}
+      definition={bridgeDiode}
       label="Bridge by diode test"
       form={form}
       drawing={<LateDrawing load={drawing} shows={outcome.state === 'blank' ? undefined : stage} />}

@@ -1,8 +1,7 @@
 import { phases, type Rail } from '../../calc/index.ts';
-import { readingName } from '../../texts/bridge-diode.ts';
-import { positionName } from '../../texts/positions.ts';
+import { positionName, readingName } from '../../texts/positions.ts';
 import { busVoltage, motorLeads, railFields } from '../bridge/fields.ts';
-import type { ChoiceField, ReadingField } from '../form/field.ts';
+import type { ChoiceField, FormField, ReadingField } from '../form/field.ts';
 import { instrumentFields } from '../form/instrument.ts';
 
 export { busVoltage, motorLeads };
@@ -33,3 +32,15 @@ export const resistanceFields: ReadingField[] = (['plus', 'minus'] as const).fla
 );
 
 export const meterFields = instrumentFields('').filter(({ id }) => id !== 'upperLimit');
+
+export const bridgeDiodeFields: FormField[] = [
+  busVoltage,
+  motorLeads,
+  ...diodeFields('plus', 'Forward'),
+  ...diodeFields('plus', 'Reverse'),
+  ...diodeFields('minus', 'Forward'),
+  ...diodeFields('minus', 'Reverse'),
+  steadiness,
+  ...resistanceFields,
+  ...meterFields,
+];

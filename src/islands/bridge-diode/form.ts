@@ -13,7 +13,7 @@ import { bridgeDiodeFindings, bridgeDiodeSteps } from '../../texts/bridge-diode.
 import type { CalculatorForm } from '../form/calculator-form.ts';
 import { instrumentOf } from '../form/instrument.ts';
 import type { ReadForm } from '../form/read-form.ts';
-import { busVoltage, diodeFields, meterFields, motorLeads, resistanceFields, steadiness } from './fields.ts';
+import { bridgeDiodeFields, resistanceFields } from './fields.ts';
 
 export function bridgeDiodeInput(read: ReadForm): BridgeDiodeInput {
   const { readings, choices } = read;
@@ -38,17 +38,7 @@ export function bridgeDiodeInput(read: ReadForm): BridgeDiodeInput {
 
 export const bridgeDiodeForm: CalculatorForm<BridgeDiodeCode, BridgeDiodeStepCode> = {
   name: 'bridge-diode',
-  fields: [
-    busVoltage,
-    motorLeads,
-    ...diodeFields('plus', 'Forward'),
-    ...diodeFields('plus', 'Reverse'),
-    ...diodeFields('minus', 'Forward'),
-    ...diodeFields('minus', 'Reverse'),
-    steadiness,
-    ...resistanceFields,
-    ...meterFields,
-  ],
+  fields: bridgeDiodeFields,
   assess: (read) => assessBridgeDiode(bridgeDiodeInput(read)),
   findingTexts: bridgeDiodeFindings,
   stepTexts: bridgeDiodeSteps,

@@ -81,7 +81,7 @@ export const pairFields: ReadingField[] = [
     id: 'elapsed',
     label: 'Time between them',
     name: 'Time between the two readings',
-    hint: 'In seconds, or with min.',
+    hint: 'In seconds, as exactly as you took it: 60 s. A time in minutes counts as rounded to a minute, which decides little.',
     quantity: 'seconds',
   },
 ];

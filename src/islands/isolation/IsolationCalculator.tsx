@@ -1,5 +1,6 @@
-import type { StageName } from '../../calc/index.ts';
+import type { IsolationAssessment, IsolationCode, IsolationStepCode, StageName } from '../../calc/index.ts';
 import { Choices } from '../form/Choices.tsx';
+import type { LateForm } from '../form/calculator-form.ts';
 import { FormFrame } from '../form/FormFrame.tsx';
 import { correction, temperatureUnit, testVoltage, windingTemperature } from '../form/form-choices.ts';
 import { MoreFields } from '../form/MoreFields.tsx';
@@ -7,12 +8,16 @@ import { ReadingInput } from '../form/ReadingInput.tsx';
 import { ReadingRow } from '../form/ReadingRow.tsx';
 import { type IslandProps, useForm } from '../form/use-form.ts';
 import { LateDrawing } from '../plot/LateDrawing.tsx';
-import { cableEndsChecked, motorTemperature, stageFields, suspectedAnyway, tester } from './fields.ts';
-import { isolationForm } from './form.ts';
+import { cableEndsChecked, isolationFields, motorTemperature, stageFields, suspectedAnyway, tester } from './fields.ts';
 import { Stage } from './Stage.tsx';
 import { contradicts, type LaterStage, stagesAsked } from './stages-asked.ts';
 
-const { name } = isolationForm;
+const name = 'isolation';
+const isolation: LateForm<IsolationCode, IsolationStepCode, IsolationAssessment> = {
+  name,
+  fields: isolationFields,
+  load: () => import('./form.ts').then((module) => module.isolationForm),
+};
 const drawing = () => import('./PartsStrip.tsx').then((module) => module.PartsStrip);
 const fields = {
   joined: stageFields('joined'),
@@ -23,7 +28,7 @@ const fields = {
 
 /** Cable against motor, in three stages. */
 export function IsolationCalculator(props: IslandProps) {
-  const form = useForm(isolationForm, props);
+  const form = useForm(isolation, props);
   const { outcome, read } = form;
   const assessment = outcome.state === 'judged' ? outcome.assessment : undefined;
   const parts = assessment && { parts: assessment.parts, misfit: contradicts(assessment) };
@@ -39,7 +44,7 @@ export function IsolationCalculator(props: IslandProps) {
   return (
     <FormFrame
       {...props}
-      definition={isolationForm}
+      definition={isolation}
       label="Cable or motor"
       form={form}
       drawing={<LateDrawing load={drawing} shows={parts} />}

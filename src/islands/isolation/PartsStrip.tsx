@@ -1,5 +1,5 @@
 import type { IsolationAssessment, PartStatus } from '../../calc/index.ts';
-import { partStatusNames } from '../../texts/isolation.ts';
+import { partStatusNames } from '../../texts/isolation-names.ts';
 
 type Parts = IsolationAssessment['parts'];
 

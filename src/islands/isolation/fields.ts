@@ -1,6 +1,7 @@
 import { phases, type StageName } from '../../calc/index.ts';
-import { stageNames } from '../../texts/isolation.ts';
-import type { ChoiceField, ReadingField } from '../form/field.ts';
+import { stageNames } from '../../texts/isolation-names.ts';
+import type { ChoiceField, FormField, ReadingField } from '../form/field.ts';
+import { correction, temperatureUnit, testVoltage, windingTemperature } from '../form/form-choices.ts';
 import { instrumentFields } from '../form/instrument.ts';
 
 const terminals: Record<StageName, readonly string[]> = {
@@ -55,3 +56,18 @@ export const motorTemperature: ReadingField = {
 };
 
 export const tester = instrumentFields('550 MΩ');
+
+export const isolationFields: FormField[] = [
+  suspectedAnyway,
+  ...stageFields('joined'),
+  testVoltage,
+  windingTemperature,
+  temperatureUnit,
+  correction,
+  ...stageFields('cable'),
+  cableEndsChecked,
+  ...stageFields('bonded'),
+  ...stageFields('motor'),
+  motorTemperature,
+  ...tester,
+];

@@ -10,10 +10,10 @@ import {
 } from '../../calc/index.ts';
 import { isolationFindings, isolationSteps } from '../../texts/isolation.ts';
 import type { CalculatorForm } from '../form/calculator-form.ts';
-import { correction, correctionOf, temperatureUnit, testVoltage, windingTemperature } from '../form/form-choices.ts';
+import { correctionOf } from '../form/form-choices.ts';
 import { instrumentOf } from '../form/instrument.ts';
 import type { ReadForm } from '../form/read-form.ts';
-import { cableEndsChecked, motorTemperature, stageFields, suspectedAnyway, tester } from './fields.ts';
+import { isolationFields } from './fields.ts';
 
 function stage(name: StageName, { readings }: ReadForm): StageReadings {
   const of = (terminal: string) => readings[name + terminal] ?? missing;
@@ -47,20 +47,7 @@ export function isolationInput(read: ReadForm): IsolationInput {
 
 export const isolationForm: CalculatorForm<IsolationCode, IsolationStepCode, IsolationAssessment> = {
   name: 'isolation',
-  fields: [
-    suspectedAnyway,
-    ...stageFields('joined'),
-    testVoltage,
-    windingTemperature,
-    temperatureUnit,
-    correction,
-    ...stageFields('cable'),
-    cableEndsChecked,
-    ...stageFields('bonded'),
-    ...stageFields('motor'),
-    motorTemperature,
-    ...tester,
-  ],
+  fields: isolationFields,
   assess: (read) => assessIsolation(isolationInput(read)),
   findingTexts: isolationFindings,
   stepTexts: isolationSteps,

@@ -1,0 +1,16 @@
+import type { PartStatus } from '../calc/index.ts';
+
+export const stageNames: Record<string, string> = {
+  joined: 'Cable and motor joined',
+  cable: 'Cable alone',
+  bonded: 'Cable alone, bonded row',
+  motor: 'Motor alone',
+};
+
+export const partStatusNames: Record<PartStatus, string> = {
+  'proven-good': 'proven good',
+  'proven-bad': 'proven bad',
+  'not-suspect': 'not suspect',
+  undecided: 'undecided',
+  'not-tested': 'not yet tested',
+};
