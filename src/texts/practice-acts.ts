@@ -101,7 +101,7 @@ export function resultText(result: Result): string {
     case 'refused':
       return refusals[result.why];
     case 'moves-freely':
-      return 'It moves freely, and the brake holds.';
+      return 'Nothing is stiff, and the brake does not drag.';
     case 'temperature':
       return `${result.celsius} °C.`;
     case 'tripped':
