@@ -52,7 +52,7 @@ test('a guided visit by keyboard alone, from its start to the decision, and out 
   await walker.type('Winding temperature', windingTemperature);
   await goOn('Winding resistance');
   for (const [index, text] of Object.values(sound.winding).entries())
-    await walker.type(['U to V', 'V to W', 'W to U'][index] as string, text);
+    await walker.type(['U–V', 'V–W', 'W–U'][index] as string, text);
   await walker.press('Go on to the decision');
   await page.getByRole('heading', { name: /^Replace: complete drive/ }).waitFor();
 
