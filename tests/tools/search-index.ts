@@ -1,5 +1,5 @@
 import { mkdirSync, rmSync, writeFileSync } from 'node:fs';
-import { dirname, join } from 'node:path';
+import { basename, dirname, join } from 'node:path';
 import { gunzipSync } from 'node:zlib';
 import { close, createIndex } from 'pagefind';
 import { askedMeaning } from '../../src/components/search/words.ts';
@@ -32,14 +32,16 @@ export async function addSearch(folder = siteFolder): Promise<number> {
     mkdirSync(dirname(target), { recursive: true });
     writeFileSync(target, content);
   }
-  const indexed = files.filter(({ path }) => path.startsWith('fragment/')).flatMap(({ content }) => pagesOf(content));
+  const indexed = files.filter(({ path }) => path.startsWith('fragment/')).flatMap(pagesOf);
   writeFileSync(join(folder, 'pagefind/words.txt'), wordsOf(indexed).join(' '));
+  writeFileSync(join(folder, 'pagefind/titles.txt'), indexed.map(titleLine).join('\n'));
   writeFileSync(join(folder, 'pagefind/terms.txt'), [...new Set(indexed.flatMap(termsOf))].join('\n'));
   return pages.page_count + records.length;
 }
 
 /** What the library keeps of one page or record. */
 interface Indexed {
+  id: string;
   url: string;
   content: string;
   meta: { title?: string; term?: string; row?: string; words?: string; also?: string };
@@ -62,11 +64,15 @@ function termsOf({ meta }: Indexed): string[] {
   return terms.filter((term) => term !== '' && term !== askedMeaning);
 }
 
-/** A fragment is JSON behind a mark of the library, compressed: one page, or several by their ids. */
-function pagesOf(fragment: Uint8Array): Indexed[] {
-  const json = gunzipSync(fragment)
+/** What is shown of an answer before its text is there. */
+const titleLine = ({ id, url, meta }: Indexed) => [id, url, meta.title ?? meta.term ?? meta.row ?? url].join('\t');
+
+/** A fragment is JSON behind a mark of the library, compressed: one page, named by the file, or several by their ids. */
+function pagesOf({ path, content }: { path: string; content: Uint8Array }): Indexed[] {
+  const json = gunzipSync(content)
     .toString()
     .replace(/^pagefind_dcd/, '');
   const parsed: Indexed | Record<string, Indexed> = JSON.parse(json);
-  return typeof parsed.content === 'string' ? [parsed as Indexed] : Object.values(parsed as Record<string, Indexed>);
+  if (typeof parsed.content === 'string') return [{ ...(parsed as Indexed), id: basename(path, '.pf_fragment') }];
+  return Object.entries(parsed as Record<string, Indexed>).map(([id, page]) => ({ ...page, id }));
 }

@@ -13,25 +13,35 @@ const shortWord = 5;
 export interface Found {
   /** The query as it was read, where a word of it was taken for a slip of the keys. */
   readAs: string | null;
-  /** One after the other, best first; each fetches its page's text. */
-  answers: (() => Promise<Answer>)[];
+  /** Best first. */
+  answers: FoundAnswer[];
+}
+
+export interface FoundAnswer {
+  /** Title and address alone, which are there at once. */
+  bare: Answer;
+  /** Fetches the text of the page for its headings. */
+  whole(): Promise<Answer>;
 }
 
 /** The search of the built site. Runs wherever the library and `fetch` do: in a worker, and in a test. */
 export class Engine {
   readonly #library: Library;
   readonly #vocabulary: Vocabulary;
+  readonly #titles: ReadonlyMap<string, Answer>;
 
-  private constructor(library: Library, vocabulary: Vocabulary) {
+  private constructor(library: Library, vocabulary: Vocabulary, titles: ReadonlyMap<string, Answer>) {
     this.#library = library;
     this.#vocabulary = vocabulary;
+    this.#titles = titles;
   }
 
   /** Rejects where library, index or words can't be fetched. */
   static async load(siteRoot: string): Promise<Engine> {
-    const words = async () => (await (await fetch(`${siteRoot}pagefind/words.txt`)).text()).split(' ');
-    const [library, known] = await Promise.all([loadLibrary(siteRoot), words()]);
-    return new Engine(library, new Vocabulary(known));
+    const text = async (file: string) => (await fetch(`${siteRoot}pagefind/${file}`)).text();
+    const loading = [loadLibrary(siteRoot), text('words.txt'), text('titles.txt')] as const;
+    const [library, words, titles] = await Promise.all(loading);
+    return new Engine(library, new Vocabulary(words.split(' ')), titlesOf(titles, siteRoot.replace(/\/$/, '')));
   }
 
   /** Pages, glossary entries and rows of the tables that answer a query; no answers where it has no word of the site. */
@@ -45,11 +55,10 @@ export class Engine {
       readAs: slipped ? words.join(' ') : null,
       answers: ranked(hits, extraHits)
         .slice(0, mostAnswers)
-        .map(
-          ({ id }) =>
-            () =>
-              answerOf(hits.flatMap((list) => list.filter((hit) => hit.id === id))),
-        ),
+        .map(({ id }) => ({
+          bare: this.#titles.get(id) ?? { url: '', title: '', excerpt: '', headings: [] },
+          whole: () => answerOf(hits.flatMap((list) => list.filter((hit) => hit.id === id))),
+        })),
     };
   }
 
@@ -65,4 +74,14 @@ export class Engine {
   async #exactly(word: string): Promise<LibraryHit[]> {
     return (await this.#library.search(`"${word}"`)).results;
   }
+}
+
+/** Of lines with id, path and title, with tabs between. */
+function titlesOf(lines: string, base: string): Map<string, Answer> {
+  return new Map(
+    lines.split('\n').map((line) => {
+      const [id = '', path = '', title = ''] = line.split('\t');
+      return [id, { url: base + path, title, excerpt: '', headings: [] }];
+    }),
+  );
 }

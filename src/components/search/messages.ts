@@ -7,7 +7,7 @@ export interface Question {
   query: string;
 }
 
-/** What the worker says: the best answer as soon as its text is there, then all; or the terms nearest to the query. */
+/** What the worker says: the titles of the answers at once, then the answers with their headings; or the terms nearest to the query. */
 export type Reply = { turn: number } & (
   | { answers: Answer[]; readAs: string | null; complete: boolean }
   | { nearest: string[] }

@@ -21,7 +21,7 @@ function items(answer: Answer, siteRoot: string): HTMLAnchorElement[] {
   const page = link(answer.url, 'search-page', answer.title);
   const kind = kindOf(answer.url.slice(siteRoot.length));
   if (kind) page.append(part('small', kind));
-  if (answer.url.includes('#')) page.append(excerpt(answer.excerpt));
+  if (answer.url.includes('#') && answer.excerpt) page.append(excerpt(answer.excerpt));
   return [page, ...answer.headings.map(headingLink)];
 }
 

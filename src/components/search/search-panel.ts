@@ -45,9 +45,10 @@ export function startPanel(form: HTMLFormElement, worker: Worker): SearchPanel {
     panel.replaceChildren(line, list);
     if (complete) panel.dataset.answers = asked;
     clearTimeout(reading);
-    reading = setTimeout(() => {
+    const tell = () => {
       status.textContent = message;
-    }, readingPause);
+    };
+    if (complete) reading = setTimeout(tell, readingPause);
     panel.hidden = false;
     if (complete) bringUp();
     if (place >= 0 || goOn) links()[Math.max(place, 0)]?.focus();
@@ -79,10 +80,10 @@ export function startPanel(form: HTMLFormElement, worker: Worker): SearchPanel {
       return;
     }
     asked = words;
+    clearTimeout(reading);
     if (words !== '') client.ask(words);
     else {
       client.forget();
-      clearTimeout(reading);
       status.textContent = '';
       close();
     }

@@ -1,3 +1,4 @@
+import type { Answer } from './answer.ts';
 import { Engine } from './engine.ts';
 import type { Question, Reply } from './messages.ts';
 import { nearestTerms } from './nearest.ts';
@@ -37,15 +38,14 @@ self.addEventListener('message', async ({ data: question }: MessageEvent<Questio
 async function answer(loaded: Engine, { query, turn }: Question): Promise<void> {
   if (turn !== newest) return;
   const { answers, readAs } = await loaded.search(query);
-  const [best, ...others] = answers;
-  if (!best) return say({ turn, nearest: nearestTerms(query, await knownTerms()) });
-  const shown = [await best()];
-  say({ turn, answers: shown, readAs, complete: others.length === 0 });
-  for (const other of others) {
+  if (answers.length === 0) return say({ turn, nearest: nearestTerms(query, await knownTerms()) });
+  say({ turn, answers: answers.map(({ bare }) => bare), readAs, complete: false });
+  const whole: Answer[] = [];
+  for (const one of answers) {
     if (turn !== newest) return;
-    shown.push(await other());
+    whole.push(await one.whole());
   }
-  if (others.length > 0) say({ turn, answers: shown, readAs, complete: true });
+  say({ turn, answers: whole, readAs, complete: true });
 }
 
 async function knownTerms(): Promise<string[]> {
