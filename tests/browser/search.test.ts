@@ -124,6 +124,8 @@ test('a slip of the keys is read, and said', async () => {
 test('a screen reader is told the answer when the person pauses, not at each letter', async () => {
   const page = await open('/');
   await page.clock.install();
+  // Installed, it still runs by itself: it must stand still until it is moved.
+  await page.clock.pauseAt(Date.now() + 60_000);
   const status = () => page.locator('[data-search-status]').textContent();
   await page.locator('#search-words').focus();
   for (const words of ['bra', 'ke']) {
