@@ -54,6 +54,26 @@ const noPreloadLists = {
 
 // A static host may serve the site below a folder: SITE_BASE=/fieldbook/ npm run build.
 const base = process.env.SITE_BASE ?? '/';
+
+/**
+ * Every page's first script loads others later, and Vite gives it a helper for that which is larger than the script
+ * itself. This one does what is left of it here: it waits for the styles of what comes.
+ */
+const smallPreload = {
+  name: 'small-preload',
+  enforce: 'pre',
+  load(id) {
+    if (id !== '\0vite/preload-helper.js') return null;
+    return `const style = (file) => new Promise((done) => {
+      const href = ${JSON.stringify(base.replace(/\/?$/, '/'))} + file;
+      if (document.querySelector('link[href="' + href + '"]')) return done();
+      document.head.append(Object.assign(document.createElement('link'), { rel: 'stylesheet', href, onload: done, onerror: done }));
+    });
+    export const __vitePreload = (load, files = []) =>
+      Promise.all(files.filter((file) => file.endsWith('.css')).map(style)).then(load);`;
+  },
+};
+
 const processor = satteri({ mdastPlugins: [importCalculator, linkTerms(readGlossary(import.meta.dirname), base)] });
 
 export default defineConfig({
@@ -67,7 +87,7 @@ export default defineConfig({
   build: { inlineStylesheets: 'never' },
   // Nothing inline: the pages must work under a Content-Security-Policy that allows no inline script.
   vite: {
-    plugins: [limitsInParts, noPreloadLists],
+    plugins: [limitsInParts, noPreloadLists, smallPreload],
     build: {
       assetsInlineLimit: 0,
       // Pure modules, so that a calculator loads only the part of src/calc that it uses, though all import its index.

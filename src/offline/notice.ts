@@ -25,7 +25,6 @@ export function offerUpdate(registration: ServiceWorkerRegistration, path: strin
     return;
   }
   const button = document.createElement('button');
-  button.className = 'plain';
   button.type = 'button';
   button.textContent = 'Change over now';
   const takeOver: FromPage = 'take-over';

@@ -10,7 +10,9 @@ export function slimPages(folder = siteFolder): void {
   for (const file of globSync('**/*.html', { cwd: folder })) {
     const path = join(folder, file);
     const html = readFileSync(path, 'utf8');
-    const slim = html.replaceAll(/<[a-z][^>]*>/g, (tag) => tag.replaceAll(forIndex, ''));
+    const slim = html
+      .replaceAll(/<[a-z][^>]*>/g, (tag) => tag.replaceAll(forIndex, ''))
+      .replaceAll(/(?<=>)\s+(?=<)/g, ' ');
     if (slim !== html) writeFileSync(path, slim);
   }
 }
