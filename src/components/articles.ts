@@ -4,8 +4,19 @@ import { sections } from './sections.ts';
 
 export type ArticleEntry = CollectionEntry<'articles'>;
 
-/** Every article, by section and then by its place in the section. */
-export async function articlesInOrder(): Promise<ArticleEntry[]> {
+let known: Promise<readonly ArticleEntry[]> | undefined;
+
+/**
+ * Every article, by section and then by its place in the section. A build sorts them once: each page asks, and the time
+ * would grow with the square of their number.
+ */
+export function articlesInOrder(): Promise<readonly ArticleEntry[]> {
+  if (!import.meta.env.PROD) return sorted();
+  known ??= sorted();
+  return known;
+}
+
+async function sorted(): Promise<readonly ArticleEntry[]> {
   const rank = (article: ArticleEntry) => sections.findIndex(({ id }) => id === article.data.section);
   const articles = await getCollection('articles');
   return articles.sort((a, b) => rank(a) - rank(b) || a.data.order - b.data.order);
