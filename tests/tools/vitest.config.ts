@@ -1,3 +1,4 @@
+import { availableParallelism } from 'node:os';
 import { defineConfig } from 'vitest/config';
 import { root } from './paths.ts';
 
@@ -12,6 +13,8 @@ export default defineConfig({
     environment: 'node',
     // Ten thousand cases of a property take longer than the usual five seconds on a small machine.
     testTimeout: 120_000,
+    // Vitest keeps one processor for itself, which on a machine of two is half of it.
+    maxWorkers: availableParallelism(),
     projects: [
       project('unit'),
       project('reference'),
