@@ -1,6 +1,14 @@
 import { h, render } from 'preact';
 import { VisitApp } from './VisitApp.tsx';
 
+/** What the calculators load with their first verdict. */
+const late: (() => Promise<unknown>)[] = [
+  () => import('../form/LimitList.tsx'),
+  () => import('../insulation/InsulationPlot.tsx'),
+  () => import('../isolation/PartsStrip.tsx'),
+  () => import('../winding/WindingBars.tsx'),
+];
+
 const place = document.querySelector<HTMLElement>('[data-visit]');
 if (place !== null) {
   // The fragment names the visit: going to the content must not take it away.
@@ -8,8 +16,9 @@ if (place !== null) {
     event.preventDefault();
     document.getElementById('content')?.focus();
   });
-  // By the time that a face is first needed there may be no network.
+  // By the time that a face, a drawing or the words of a limit are first needed there may be no network.
   for (const face of document.fonts) void face.load().catch(() => undefined);
+  for (const fetch of late) void fetch().catch(() => undefined);
   place.replaceChildren();
   render(h(VisitApp, {}), place);
 }
