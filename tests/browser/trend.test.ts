@@ -16,9 +16,9 @@ test('pasted from a spreadsheet: a go with its plot, its table and the day until
   const page = await calculator(360);
   await page.fill('#trend-rows', yearly.join('\n'));
   await page.waitForSelector('.verdict[data-verdict="go"]');
-  expect(await page.locator('.plot svg[role="img"] desc').textContent()).toContain('5 readings');
-  expect(await page.locator('.findings').textContent()).toContain('holds until 2024-05-0');
-  expect(await page.locator('.plot tbody tr').count()).toBe(5);
+  await expect.poll(() => page.locator('.plot svg[role="img"] desc').textContent()).toContain('5 readings');
+  await expect.poll(() => page.locator('.findings').textContent()).toContain('holds until 2024-05-0');
+  await expect.poll(() => page.locator('.plot tbody tr').count()).toBe(5);
   expect(await axe(page)).toEqual([]);
 });
 
@@ -27,23 +27,23 @@ test('rows added by keyboard; one that can’t be used is told beside the fields
   await page.fill('#trend-addDate', '2021-05-03');
   await typeInto(page, { 'trend-addReading': '4', 'trend-addTemperature': '40' });
   await page.getByRole('button', { name: 'Add this row' }).click();
-  expect(await page.locator('#trend-add-error').textContent()).toContain('no unit');
-  expect(await page.inputValue('#trend-rows')).toBe('');
+  await expect.poll(() => page.locator('#trend-add-error').textContent()).toContain('no unit');
+  await expect.poll(() => page.inputValue('#trend-rows')).toBe('');
   await typeInto(page, { 'trend-addReading': '4 MΩ' });
   await page.getByRole('button', { name: 'Add this row' }).click();
   await page.waitForSelector('.verdict[data-verdict="no-go"]');
-  expect(await page.inputValue('#trend-rows')).toBe('2021-05-03\t4 MΩ\t40\n');
+  await expect.poll(() => page.inputValue('#trend-rows')).toBe('2021-05-03\t4 MΩ\t40\n');
 });
 
 test('an ambiguous date is asked about, and a row that can’t be read is listed with its reason', async () => {
   const page = await calculator();
   await page.fill('#trend-rows', `${yearly.join('\n')}\n3/5/2024\t810M\t40\n2018-05-03\t910\t40`);
   await page.waitForSelector('.verdict[data-verdict="undecided"]');
-  expect(await page.locator('.kept-out tbody tr').count()).toBe(2);
-  expect(await page.locator('.kept-out').textContent()).toContain('no unit');
+  await expect.poll(() => page.locator('.kept-out tbody tr').count()).toBe(2);
+  await expect.poll(() => page.locator('.kept-out').textContent()).toContain('no unit');
   await page.locator('#trend-dateOrder input[value="day-first"]').check();
   await page.waitForSelector('.verdict[data-verdict="go"]');
-  expect(await page.locator('.plot tbody').textContent()).toContain('2024-05-03');
+  await expect.poll(() => page.locator('.plot tbody').textContent()).toContain('2024-05-03');
   expect(await axe(page)).toEqual([]);
 });
 
@@ -55,9 +55,11 @@ test('a file of 5,000 rows with decimal commas is read, fitted, and drawn thinne
     buffer: Buffer.from(trendFile(5000)),
   });
   await page.waitForSelector('.plot');
-  expect(await page.locator('#trend-rows-echo').textContent()).toBe('= 5000 rows read, 0 kept out');
-  expect(await page.locator('.plot figcaption').textContent()).toContain('Of 5000 readings');
-  expect(await page.locator('.findings').textContent()).toContain('The line through 5000 readings: a loss of');
+  await expect.poll(() => page.locator('#trend-rows-echo').textContent()).toBe('= 5000 rows read, 0 kept out');
+  await expect.poll(() => page.locator('.plot figcaption').textContent()).toContain('Of 5000 readings');
+  await expect
+    .poll(() => page.locator('.findings').textContent())
+    .toContain('The line through 5000 readings: a loss of');
   await page.getByRole('button', { name: 'Undo' }).click();
-  expect(await page.inputValue('#trend-rows')).toBe('');
+  await expect.poll(() => page.inputValue('#trend-rows')).toBe('');
 });
