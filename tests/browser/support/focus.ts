@@ -68,7 +68,9 @@ export class KeyboardWalker {
     await this.page.keyboard.type(text);
   }
 
+  /** Goes to a button and presses it. Waits for it first: a verdict takes a moment, and the way on comes with it. */
   async press(name: string | RegExp): Promise<void> {
+    await this.page.getByRole('button', { name }).first().waitFor();
     await this.to(name);
     await this.page.keyboard.press('Enter');
   }
