@@ -19,12 +19,12 @@ test('what goes wrong on a page is noticed', async () => {
   await page.goto(address('/no/such/page/'));
   // The security policy would stop the request before it starts, so this one comes from a page without it.
   await page.setContent('<html></html>');
-  await page.evaluate(() => {
+  await page.evaluate(async () => {
     console.error('said aloud');
     setTimeout(() => {
       throw new Error('thrown late');
     });
-    return fetch('http://other-host.invalid/').catch(() => 0);
+    await fetch('http://other-host.invalid/').catch(() => 0);
   });
   await expect.poll(() => problems.join('\n')).toContain('thrown: thrown late');
   expect(problems.join('\n')).toContain('status 404');
