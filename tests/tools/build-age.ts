@@ -5,7 +5,7 @@ import { root, siteFolder } from './paths.ts';
 const sources = ['src', 'content', 'public', 'astro.config.mjs', 'package-lock.json'];
 
 /** Pagefind writes last, so a build that broke off half-way has no such file, or an old one. */
-const lastFile = 'pagefind/pagefind-entry.json';
+const lastFile = 'pagefind/start.json';
 
 /** Whether the built site is younger than everything that it is made from. */
 export function isBuildCurrent(): boolean {

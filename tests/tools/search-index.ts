@@ -2,12 +2,14 @@ import { mkdirSync, rmSync, writeFileSync } from 'node:fs';
 import { basename, dirname, join } from 'node:path';
 import { gunzipSync } from 'node:zlib';
 import { close, createIndex } from 'pagefind';
+import type { SearchStart } from '../../src/components/search/library-files.ts';
 import { askedMeaning } from '../../src/components/search/words.ts';
 import { siteFolder } from './paths.ts';
 import { searchRecords } from './search-records.ts';
 
-/** Files of the search library that no page of this site loads. */
-const unused = /^(pagefind-(ui|modular-ui|component-ui|highlight)\.|wasm\.unknown)/;
+/** Files of the search library that no page of this site loads, or that `start.json` stands for. */
+const unused =
+  /^(pagefind-((ui|modular-ui|component-ui|highlight|worker)\.|entry)|wasm\.unknown|pagefind\.\w+\.pf_meta)/;
 
 /** Files that the texts of all results are spread over: each is fetched alone, and each is one file more to keep. */
 const mostFragments = 120;
@@ -33,8 +35,7 @@ export async function addSearch(folder = siteFolder): Promise<number> {
     writeFileSync(target, content);
   }
   const indexed = files.filter(({ path }) => path.startsWith('fragment/')).flatMap(pagesOf);
-  writeFileSync(join(folder, 'pagefind/words.txt'), wordsOf(indexed).join(' '));
-  writeFileSync(join(folder, 'pagefind/titles.txt'), indexed.map(titleLine).join('\n'));
+  writeFileSync(join(folder, 'pagefind/start.json'), JSON.stringify(startOf(files, indexed)));
   writeFileSync(join(folder, 'pagefind/terms.txt'), [...new Set(indexed.flatMap(termsOf))].join('\n'));
   return pages.page_count + records.length;
 }
@@ -64,11 +65,29 @@ function termsOf({ meta }: Indexed): string[] {
   return terms.filter((term) => term !== '' && term !== askedMeaning);
 }
 
-/** What is shown of an answer before its text is there. */
-const titleLine = ({ id, url, meta }: Indexed) => [id, url, meta.title ?? meta.term ?? meta.row ?? url].join('\t');
+interface IndexFile {
+  path: string;
+  content: Uint8Array;
+}
+
+/** What every search needs, in one file: each file more is a wait more before the first answer. */
+function startOf(files: readonly IndexFile[], indexed: readonly Indexed[]): SearchStart {
+  const file = (name: RegExp) => {
+    const found = files.find(({ path }) => name.test(path));
+    if (!found) throw new Error(`The index has no file like ${name}.`);
+    return { path: found.path, content: Buffer.from(found.content) };
+  };
+  const table = file(/\.pf_meta$/);
+  return {
+    contents: file(/^pagefind-entry\.json$/).content.toString(),
+    table: { file: table.path, packed: table.content.toString('base64') },
+    words: wordsOf(indexed),
+    titles: indexed.map(({ id, url, meta }) => [id, url, meta.title ?? meta.term ?? meta.row ?? url]),
+  };
+}
 
 /** A fragment is JSON behind a mark of the library, compressed: one page, named by the file, or several by their ids. */
-function pagesOf({ path, content }: { path: string; content: Uint8Array }): Indexed[] {
+function pagesOf({ path, content }: IndexFile): Indexed[] {
   const json = gunzipSync(content)
     .toString()
     .replace(/^pagefind_dcd/, '');

@@ -1,5 +1,6 @@
 import { type Answer, answerOf } from './answer.ts';
 import { type Library, type LibraryHit, loadLibrary } from './library.ts';
+import { fetchStart, type SearchStart } from './library-files.ts';
 import { ranked } from './rank.ts';
 import { Vocabulary } from './spelling.ts';
 import { wordsOf } from './words.ts';
@@ -24,7 +25,7 @@ export interface FoundAnswer {
   whole(): Promise<Answer>;
 }
 
-/** The search of the built site. Runs wherever the library and `fetch` do: in a worker, and in a test. */
+/** The search of the built site, for a worker. */
 export class Engine {
   readonly #library: Library;
   readonly #vocabulary: Vocabulary;
@@ -36,12 +37,15 @@ export class Engine {
     this.#titles = titles;
   }
 
-  /** Rejects where library, index or words can't be fetched. */
+  /** Rejects where library or index can't be fetched. */
   static async load(siteRoot: string): Promise<Engine> {
-    const text = async (file: string) => (await fetch(`${siteRoot}pagefind/${file}`)).text();
-    const loading = [loadLibrary(siteRoot), text('words.txt'), text('titles.txt')] as const;
-    const [library, words, titles] = await Promise.all(loading);
-    return new Engine(library, new Vocabulary(words.split(' ')), titlesOf(titles, siteRoot.replace(/\/$/, '')));
+    const [{ words, titles }, library] = await Promise.all([fetchStart(`${siteRoot}pagefind/`), loadLibrary(siteRoot)]);
+    return new Engine(library, new Vocabulary(words), titlesOf(titles, siteRoot.replace(/\/$/, '')));
+  }
+
+  /** A first search readies much of the library: better while the person is still typing than with the first word. */
+  async warmUp(): Promise<void> {
+    await this.search(this.#vocabulary.mostFrequent);
   }
 
   /** Pages, glossary entries and rows of the tables that answer a query; no answers where it has no word of the site. */
@@ -76,12 +80,7 @@ export class Engine {
   }
 }
 
-/** Of lines with id, path and title, with tabs between. */
-function titlesOf(lines: string, base: string): Map<string, Answer> {
-  return new Map(
-    lines.split('\n').map((line) => {
-      const [id = '', path = '', title = ''] = line.split('\t');
-      return [id, { url: base + path, title, excerpt: '', headings: [] }];
-    }),
+const titlesOf = (titles: SearchStart['titles'], base: string) =>
+  new Map(
+    titles.map(([id, path, title]): [string, Answer] => [id, { url: base + path, title, excerpt: '', headings: [] }]),
   );
-}

@@ -1,11 +1,7 @@
 import type { Answer } from './answer.ts';
 
-/** What a page asks its search worker. */
-export interface Question {
-  /** Counts up from 1, so that an answer to older words can be told and dropped. */
-  turn: number;
-  query: string;
-}
+/** What a page asks its search worker. `turn` counts up from 1, so that an answer to older words can be told and dropped. */
+export type FromPage = { turn: number; query: string } | { turn: number; titlesShown: true };
 
 /** What the worker says: the titles of the answers at once, then the answers with their headings; or the terms nearest to the query. */
 export type Reply = { turn: number } & (

@@ -1,4 +1,4 @@
-import type { Question, Reply } from './messages.ts';
+import type { FromPage, Reply } from './messages.ts';
 
 /** The page's end of the search worker; `heard` gets the replies to the last question only. */
 export class SearchClient {
@@ -15,12 +15,20 @@ export class SearchClient {
 
   ask(query: string): void {
     this.#turn += 1;
-    const question: Question = { turn: this.#turn, query };
-    this.#worker.postMessage(question);
+    this.#say({ turn: this.#turn, query });
+  }
+
+  /** The titles of a reply stand on the page: now its headings may come. */
+  titlesShown(turn: number): void {
+    this.#say({ turn, titlesShown: true });
   }
 
   /** Replies that are on their way come to nothing. */
   forget(): void {
     this.#turn += 1;
+  }
+
+  #say(message: FromPage): void {
+    this.#worker.postMessage(message);
   }
 }

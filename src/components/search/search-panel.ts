@@ -31,10 +31,11 @@ export function startPanel(form: HTMLFormElement, worker: Worker): SearchPanel {
       const offer = reply.nearest.length > 0 ? ' Search for a word that is spelt like it:' : '';
       show(`Nothing found for “${asked}”.${offer}`, offerList(reply.nearest, searchFor, form.action));
     } else {
-      const { answers, readAs, complete } = reply;
+      const { turn, answers, readAs, complete } = reply;
       const count = answers.length === 1 ? '1 answer' : `${answers.length} answers, the best first`;
       // While the others are on their way the line keeps its height.
       show(`${complete ? count : '…'}${readAs ? `, for “${readAs}”` : ''}.`, resultList(answers, siteRoot), complete);
+      if (!complete) afterFrame(() => client.titlesShown(turn));
     }
   }
 
@@ -138,6 +139,8 @@ export function startPanel(form: HTMLFormElement, worker: Worker): SearchPanel {
     },
   };
 }
+
+const afterFrame = (work: () => void) => requestAnimationFrame(() => setTimeout(work));
 
 function addStyles(): void {
   const styles = document.createElement('link');

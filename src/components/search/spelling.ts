@@ -35,6 +35,10 @@ export class Vocabulary {
     this.#stems = new Set(words.map(stem));
   }
 
+  get mostFrequent(): string {
+    return this.#words[0] ?? '';
+  }
+
   /** Whether the site has the word or another form of it; of words with figures and of short ones nothing is known. */
   knows(word: string): boolean {
     return !/^\p{L}{4,}$/u.test(word) || this.#stems.has(stem(word));
