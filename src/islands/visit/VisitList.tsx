@@ -5,6 +5,7 @@ import { isoTime } from '../../record/iso-time.ts';
 import { newId } from '../../record/new-id.ts';
 import type { VisitRecord } from '../../record/visit-schema.ts';
 import type { VisitStore } from '../../record/visit-store.ts';
+import { visitsLead } from '../../texts/visit-start.ts';
 import { download } from './download.ts';
 import { ImportVisit } from './ImportVisit.tsx';
 import { listEntries, type VisitEntries } from './list-entries.ts';
@@ -56,10 +57,7 @@ export function VisitList({ store }: { store: VisitStore }) {
   return (
     <>
       <h1 tabIndex={-1}>Visits</h1>
-      <p class="lead">
-        A visit leads from the trip to the parts decision, step by step. It says what to do next, judges what you
-        measure, and keeps the record.
-      </p>
+      <p class="lead">{visitsLead}</p>
       <p class="banner-actions">
         <button type="button" class="primary" onClick={() => void start()}>
           Start a visit
