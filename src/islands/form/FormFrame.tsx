@@ -1,4 +1,5 @@
 import type { ComponentChildren } from 'preact';
+import { useMemo } from 'preact/hooks';
 import { SharedForm } from '../share/SharedForm.tsx';
 import { ShareForm } from '../share/ShareForm.tsx';
 import type { CalculatorForm } from './calculator-form.ts';
@@ -22,6 +23,11 @@ export function FormFrame({ definition, label, form, visits, children, drawing, 
   const { name, fields } = definition;
   // Within a visit the whole visit is shared, not one form of it.
   const alone = onSettled === undefined;
+  // Between two verdicts many keys are pressed: what the verdict shows is not built again for each.
+  const verdict = useMemo(
+    () => <VerdictPanel name={name} label={label} outcome={form.outcome} />,
+    [name, label, form.outcome],
+  );
   return (
     <form
       class="calculator"
@@ -37,7 +43,7 @@ export function FormFrame({ definition, label, form, visits, children, drawing, 
       {children}
       <ErrorSummary definition={definition} form={form} />
       {drawing}
-      <VerdictPanel name={name} label={label} outcome={form.outcome} />
+      {verdict}
       {alone && <ShareForm name={name} typed={form.typed} />}
     </form>
   );
