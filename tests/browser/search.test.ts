@@ -1,5 +1,6 @@
 import type { Page } from 'playwright-core';
 import { describe, expect, test } from 'vitest';
+import { axe } from './support/axe.ts';
 import { overflowing } from './support/layout.ts';
 import { open } from './support/open.ts';
 import { focused, pagesFound, replaceWords, seesWholly, typeWords } from './support/search.ts';
@@ -173,3 +174,19 @@ test('calculators, terms of the glossary and rows of the tables are answers of t
   await page.keyboard.press('Enter');
   await opensAtHeading(page, 'moving-bend-radius');
 });
+
+test.each(['light', 'dark'] as const)(
+  'open, with answers and with none, it breaks no rule of access: %s',
+  async (colorScheme) => {
+    const page = await open('/', { width: 320 });
+    await page.emulateMedia({ colorScheme });
+    await page.locator('#search-words').focus();
+    for (const words of ['insulation', 'brake', 'zzzzqqq']) {
+      await replaceWords(page, words);
+      expect(await axe(page), words).toEqual([]);
+      expect(await overflowing(page), words).toEqual([]);
+    }
+    await page.emulateMedia({ colorScheme, forcedColors: 'active' });
+    expect(await axe(page)).toEqual([]);
+  },
+);
