@@ -1,12 +1,25 @@
 import { existsSync, mkdirSync, readFileSync, rmSync } from 'node:fs';
-import { join } from 'node:path';
-import { reportFolder } from './paths.ts';
+import { join, relative } from 'node:path';
+import { reportFolder, root } from './paths.ts';
 import { run } from './run.ts';
 
 interface StepResult {
   name: string;
   passed: number;
   failed: number;
+  /** A line for each test that failed, also at a first attempt, for the end of the output: that is what is kept of it. */
+  failures?: string[];
+}
+
+/** What is used of the test runner's report. */
+interface Report {
+  numPassedTests: number;
+  numFailedTests: number;
+  numTotalTests: number;
+  testResults: {
+    name: string;
+    assertionResults: { status: string; fullName: string; failureMessages?: string[] | null }[];
+  }[];
 }
 
 /** Other steps count as one; a vitest step counts the tests of its report. */
@@ -41,9 +54,21 @@ async function runStep({ name, script, counted }: Step): Promise<StepResult> {
 /** A run that broke off before or beside its tests counts as one failure, so that it can't pass unseen. */
 function countsOf(report: string, code: number): Omit<StepResult, 'name'> {
   if (!existsSync(report)) return { passed: 0, failed: 1 };
-  const { numPassedTests, numFailedTests, numTotalTests } = JSON.parse(readFileSync(report, 'utf8'));
-  const broken = numTotalTests === 0 || (code !== 0 && numFailedTests === 0);
-  return { passed: numPassedTests, failed: numFailedTests + (broken ? 1 : 0) };
+  const told: Report = JSON.parse(readFileSync(report, 'utf8'));
+  const broken = told.numTotalTests === 0 || (code !== 0 && told.numFailedTests === 0);
+  return { passed: told.numPassedTests, failed: told.numFailedTests + (broken ? 1 : 0), failures: failuresOf(told) };
+}
+
+/** A test that passed at a second attempt brings the failure of its first one with it. */
+function failuresOf({ testResults }: Report): string[] {
+  return testResults.flatMap(({ name: file, assertionResults }) =>
+    assertionResults.flatMap(({ status, fullName, failureMessages }) => {
+      const [first] = failureMessages ?? [];
+      if (first === undefined) return [];
+      const why = first.split('\n').slice(0, 3).join(' ').slice(0, 300);
+      return `${status === 'failed' ? 'failed' : 'passed at the second attempt'}: ${relative(root, file)}: ${fullName}: ${why}`;
+    }),
+  );
 }
 
 mkdirSync(reportFolder, { recursive: true });
@@ -55,8 +80,9 @@ for (const step of steps) {
 }
 
 console.log('\nAll steps:');
-for (const { name, passed, failed } of results) {
+for (const { name, passed, failed, failures = [] } of results) {
   console.log(`  ${failed === 0 ? 'ok    ' : 'FAILED'} ${name}: ${passed} passed, ${failed} failed`);
+  for (const failure of failures) console.log(`         ${failure}`);
 }
 const sum = (of: 'passed' | 'failed') => results.reduce((total, result) => total + result[of], 0);
 console.log(`${sum('passed')} passed, ${sum('failed')} failed`);

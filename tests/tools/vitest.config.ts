@@ -26,6 +26,8 @@ export default defineConfig({
           include: ['tests/browser/**/*.test.ts'],
           globalSetup: 'tests/browser/support/site.ts',
           hookTimeout: 120_000,
+          // A browser on a loaded machine is late now and then. `npm test` names each test that needed a second attempt.
+          retry: process.env.CI ? 1 : 0,
         },
       },
     ],
