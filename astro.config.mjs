@@ -6,6 +6,7 @@ import preact from '@astrojs/preact';
 import { defineConfig } from 'astro/config';
 import { linkTerms, readGlossary } from './src/glossary/link-terms.ts';
 import { importCalculator } from './src/markdown/import-calculator.ts';
+import { replacedElements } from './src/markdown/replaced-elements.ts';
 
 /** All that runs in a browser, to see which limits it names; what only articles and tables name stays out. */
 const browserCode = globSync('src/{calc,texts,guide,record,simulator,practice,islands}/**/*.{ts,tsx}', {
@@ -83,7 +84,12 @@ export default defineConfig({
   // The default takes the space away where a line of prose ends before a link.
   compressHTML: true,
   markdown: { processor },
-  integrations: [mdx(), preact()],
+  integrations: [
+    // Text that no component replaces goes into the page as it is: a node for each word would slow every build.
+    mdx({ optimize: { ignoreElementNames: [...replacedElements] } }),
+    // Only these hold JSX; the rest needs no second reading.
+    preact({ include: ['**/*.tsx'] }),
+  ],
   build: { inlineStylesheets: 'never' },
   // Nothing inline: the pages must work under a Content-Security-Policy that allows no inline script.
   vite: {
@@ -92,6 +98,8 @@ export default defineConfig({
       assetsInlineLimit: 0,
       // Pure modules, so that a calculator loads only the part of src/calc that it uses, though all import its index.
       rolldownOptions: {
+        // Every article begins with a directive of Astro's own, and each would be a warning of ten lines.
+        checks: { moduleLevelDirective: false },
         treeshake: { moduleSideEffects: [{ test: /[\\/]src[\\/](calc|texts)[\\/]/, sideEffects: false }] },
       },
     },

@@ -1,3 +1,4 @@
+import type { replacedElements } from '../markdown/replaced-elements.ts';
 import Caution from './Caution.astro';
 import Cite from './Cite.astro';
 import Figure from './Figure.astro';
@@ -7,6 +8,13 @@ import Heading4 from './Heading4.astro';
 import Limit from './Limit.astro';
 import Reading from './Reading.astro';
 import TableScroll from './TableScroll.astro';
+
+const replacing: Record<(typeof replacedElements)[number], typeof Heading2 | typeof TableScroll> = {
+  h2: Heading2,
+  h3: Heading3,
+  h4: Heading4,
+  table: TableScroll,
+};
 
 /**
  * What every article may use without importing it, and what replaces plain Markdown elements. `Calculator` is not among
@@ -18,8 +26,5 @@ export const articleComponents = {
   Figure,
   Limit,
   Reading,
-  h2: Heading2,
-  h3: Heading3,
-  h4: Heading4,
-  table: TableScroll,
+  ...replacing,
 };

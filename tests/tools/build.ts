@@ -1,14 +1,18 @@
-import { addOfflineUse } from './offline.ts';
 import { astro } from './run.ts';
-import { addSearch } from './search-index.ts';
-import { slimPages } from './slim-pages.ts';
 
 /**
  * Builds the site, then the search index over the finished pages, then the worker that keeps all of it on the device.
  * True when all succeeded.
  */
 export async function buildSite(): Promise<boolean> {
-  if ((await astro(['build'])) !== 0) return false;
+  const pages = astro(['build']);
+  // Their libraries are large: read while the pages are built.
+  const [{ addSearch }, { slimPages }, { addOfflineUse }] = await Promise.all([
+    import('./search-index.ts'),
+    import('./slim-pages.ts'),
+    import('./offline.ts'),
+  ]);
+  if ((await pages) !== 0) return false;
   console.log(`The search finds ${await addSearch()} answers.`);
   slimPages();
   const { files, bytes } = await addOfflineUse();
