@@ -1,4 +1,6 @@
+import { useMemo } from 'preact/hooks';
 import type { ChoiceField } from './field.ts';
+import type { FieldError } from './read-form.ts';
 import { fieldError } from './shown-error.ts';
 import type { FormState } from './use-form.ts';
 
@@ -11,8 +13,19 @@ interface Props {
 
 /** A question with a few answers, all of them in sight. */
 export function Choices({ name, field, form }: Props) {
-  const id = `${name}-${field.id}`;
+  const value = form.typed[field.id];
   const error = fieldError(form, field.id);
+  // As in `ReadingInput`: built anew only when something about this question has changed.
+  return useMemo(() => <Question {...{ name, field, form, value, error }} />, [name, field, value, error]);
+}
+
+interface QuestionProps extends Props {
+  value: string | undefined;
+  error: FieldError | undefined;
+}
+
+function Question({ name, field, form, value, error }: QuestionProps) {
+  const id = `${name}-${field.id}`;
   const short = field.options.every(({ label, hint }) => label.length < 12 && hint === undefined);
   return (
     <fieldset id={id} tabIndex={-1} aria-describedby={field.hint && `${id}-hint`}>
@@ -29,7 +42,7 @@ export function Choices({ name, field, form }: Props) {
               type="radio"
               name={field.id}
               value={option.value}
-              checked={form.typed[field.id] === option.value}
+              checked={value === option.value}
               onChange={() => form.choose(field.id, option.value)}
             />
             <span>

@@ -1,6 +1,8 @@
-import { missing, type Quantity } from '../../calc/index.ts';
+import { useMemo } from 'preact/hooks';
+import { missing, type Quantity, type Reading } from '../../calc/index.ts';
 import { echo } from './echo.ts';
 import type { ReadingField } from './field.ts';
+import type { FieldError } from './read-form.ts';
 import { fieldError } from './shown-error.ts';
 import type { FormState } from './use-form.ts';
 
@@ -20,9 +22,27 @@ const keyboardOf = (quantity: Quantity) => (quantity === 'percent' || quantity =
 
 /** A text field for a reading: label, hint, field, what was understood, error, offers to mend it. */
 export function ReadingInput({ name, field, form }: Props) {
-  const id = `${name}-${field.id}`;
+  const value = form.typed[field.id];
+  const reading = form.read.readings[field.id] ?? missing;
   const error = fieldError(form, field.id);
   const note = form.notes[field.id];
+  // A key in one field leaves the others as they are: a slow device would build all of them anew. What the form does
+  // with an entry (`type`, `leave`, `choose`) is the same at every moment.
+  return useMemo(
+    () => <Input {...{ name, field, form, value, reading, error, note }} />,
+    [name, field, value, reading, error, note],
+  );
+}
+
+interface InputProps extends Props {
+  value: string | undefined;
+  reading: Reading;
+  error: FieldError | undefined;
+  note: string | undefined;
+}
+
+function Input({ name, field, form, value, reading, error, note }: InputProps) {
+  const id = `${name}-${field.id}`;
   const described = [field.hint && `${id}-hint`, note && `${id}-note`, error ? `${id}-error` : `${id}-echo`]
     .filter(Boolean)
     .join(' ');
@@ -51,12 +71,12 @@ export function ReadingInput({ name, field, form }: Props) {
         enterKeyHint="next"
         aria-describedby={described}
         aria-invalid={error ? 'true' : undefined}
-        value={form.typed[field.id]}
+        value={value}
         onInput={(event) => form.type(field.id, event.currentTarget.value)}
         onBlur={form.leave}
       />
       <p class="echo" id={`${id}-echo`}>
-        {echo(form.read.readings[field.id] ?? missing)}
+        {echo(reading)}
       </p>
       {error && (
         <p class="error" id={`${id}-error`}>

@@ -71,12 +71,20 @@ export function useForm<F extends string, S extends string, A extends Assessment
   const listener = useRef(props.onSettled);
   listener.current = props.onSettled;
 
+  const unkept = useRef<Typed>();
+
+  const keep = () => {
+    if (unkept.current !== undefined) keepTyped(name, isBlank(fields, unkept.current) ? undefined : unkept.current);
+    unkept.current = undefined;
+  };
   const settle = (next: Typed) => {
     clearTimeout(timer.current);
     timer.current = undefined;
     setSettled(next);
-    if (listener.current !== undefined) listener.current(next);
-    else keepTyped(name, isBlank(fields, next) ? undefined : next);
+    if (listener.current !== undefined) return listener.current(next);
+    unkept.current = next;
+    // The verdict first: a browser takes its time to write.
+    setTimeout(keep);
   };
   const settleIn = (milliseconds: number) => {
     clearTimeout(timer.current);
@@ -106,6 +114,7 @@ export function useForm<F extends string, S extends string, A extends Assessment
     // Whoever leaves the page or the step before the pause is over loses nothing.
     const settleAtOnce = () => {
       if (timer.current !== undefined) settle(latest.current);
+      keep();
     };
     addEventListener('hashchange', fillFromAddress);
     addEventListener('pagehide', settleAtOnce);
