@@ -1,7 +1,8 @@
 import { execFileSync, spawn } from 'node:child_process';
-import { existsSync, mkdirSync } from 'node:fs';
+import { once } from 'node:events';
+import { existsSync, mkdirSync, mkdtempSync, readFileSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
-import { join } from 'node:path';
+import { dirname, join } from 'node:path';
 import { findBrowser } from '../tools/browser.ts';
 import { root } from '../tools/paths.ts';
 
@@ -28,21 +29,25 @@ function folder(): string {
 
 /** Scores, 0 to 100, of a page as on a mid-range phone with a slow connection. */
 export async function lighthouse(address: string): Promise<LighthouseReport> {
+  const report = join(mkdtempSync(join(tmpdir(), 'fieldbook-report-')), 'report.json');
   const args = [
     join(folder(), 'node_modules/lighthouse/cli/index.js'),
     address,
     '--quiet',
     '--output=json',
+    // By a file: it ends before a pipe has taken the whole of a long report.
+    `--output-path=${report}`,
     `--only-categories=${categories.join()}`,
     '--chrome-flags=--headless=new --no-sandbox --disable-background-networking --disable-component-update',
   ];
   const { path } = await findBrowser();
   const child = spawn(join(root, 'node_modules/.bin/node'), args, {
     env: { ...process.env, CHROME_PATH: path },
-    stdio: ['ignore', 'pipe', 'ignore'],
+    stdio: 'ignore',
   });
-  let text = '';
-  for await (const part of child.stdout) text += part;
+  await once(child, 'exit');
+  const text = readFileSync(report, 'utf8');
+  rmSync(dirname(report), { recursive: true });
   return read(JSON.parse(text));
 }
 
