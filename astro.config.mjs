@@ -4,6 +4,7 @@ import { satteri } from '@astrojs/markdown-satteri';
 import mdx from '@astrojs/mdx';
 import preact from '@astrojs/preact';
 import { defineConfig } from 'astro/config';
+import { finishPages } from './src/build/finish-pages.ts';
 import { linkTerms, readGlossary } from './src/glossary/link-terms.ts';
 import { importCalculator } from './src/markdown/import-calculator.ts';
 import { replacedElements } from './src/markdown/replaced-elements.ts';
@@ -36,14 +37,20 @@ function limitsWith(json, kept) {
 const limitsInParts = {
   name: 'limits-in-parts',
   enforce: 'pre',
-  load(id) {
-    if (!/[\\/]content[\\/]limits[\\/][\w-]+\.json\?raw$/.test(id)) return null;
-    const words = limitsWith(readFileSync(id.replace('?raw', ''), 'utf8'), (key) => said.has(key));
-    return `export default ${JSON.stringify(words)}`;
+  // With a filter Vite asks only about these files: a call for each of its modules would slow every build.
+  load: {
+    filter: { id: /[\\/]content[\\/]limits[\\/][\w-]+\.json\?raw$/ },
+    handler(id) {
+      const words = limitsWith(readFileSync(id.replace('?raw', ''), 'utf8'), (key) => said.has(key));
+      return `export default ${JSON.stringify(words)}`;
+    },
   },
-  transform(json, id) {
-    if (!/[\\/]content[\\/]limits[\\/][\w-]+\.json$/.test(id) || this.environment?.name !== 'client') return null;
-    return limitsWith(json, (key) => !said.has(key) && !printed.has(key));
+  transform: {
+    filter: { id: /[\\/]content[\\/]limits[\\/][\w-]+\.json$/ },
+    handler(json) {
+      if (this.environment?.name !== 'client') return null;
+      return limitsWith(json, (key) => !said.has(key) && !printed.has(key));
+    },
   },
 };
 
@@ -63,19 +70,34 @@ const base = process.env.SITE_BASE ?? '/';
 const smallPreload = {
   name: 'small-preload',
   enforce: 'pre',
-  load(id) {
-    if (id !== '\0vite/preload-helper.js') return null;
-    return `const style = (file) => new Promise((done) => {
+  load: {
+    filter: { id: /^\0vite\/preload-helper\.js$/ },
+    handler: () => `const style = (file) => new Promise((done) => {
       const href = ${JSON.stringify(base.replace(/\/?$/, '/'))} + file;
       if (document.querySelector('link[href="' + href + '"]')) return done();
       document.head.append(Object.assign(document.createElement('link'), { rel: 'stylesheet', href, onload: done, onerror: done }));
     });
     export const __vitePreload = (load, files = []) =>
-      Promise.all(files.filter((file) => file.endsWith('.css')).map(style)).then(load);`;
+      Promise.all(files.filter((file) => file.endsWith('.css')).map(style)).then(load);`,
   },
 };
 
 const processor = satteri({ mdastPlugins: [importCalculator, linkTerms(readGlossary(import.meta.dirname), base)] });
+
+/**
+ * Vite turns JSX into calls by itself: Preact's plugin would parse each of these files a second time. And only a server
+ * for development profits from libraries that were bundled beforehand.
+ */
+const leanBuild = {
+  name: 'lean-build',
+  hooks: {
+    'astro:config:setup': ({ config: { vite }, command }) => {
+      if (command !== 'build') return;
+      for (const plugin of vite.plugins.flat(3)) if (plugin.name === 'vite:preact-jsx') delete plugin.transform;
+      vite.optimizeDeps = { ...vite.optimizeDeps, include: [] };
+    },
+  },
+};
 
 export default defineConfig({
   base,
@@ -83,14 +105,18 @@ export default defineConfig({
   trailingSlash: 'always',
   // The default takes the space away where a line of prose ends before a link.
   compressHTML: true,
-  markdown: { processor },
+  // No article shows code, and reading the colours of a dozen languages takes time.
+  markdown: { processor, syntaxHighlight: false },
   integrations: [
     // Text that no component replaces goes into the page as it is: a node for each word would slow every build.
     mdx({ optimize: { ignoreElementNames: [...replacedElements] } }),
     // Only these hold JSX; the rest needs no second reading.
     preact({ include: ['**/*.tsx'] }),
+    leanBuild,
+    finishPages(),
   ],
-  build: { inlineStylesheets: 'never' },
+  // One page is written while others are rendered.
+  build: { inlineStylesheets: 'never', concurrency: 4 },
   // Nothing inline: the pages must work under a Content-Security-Policy that allows no inline script.
   vite: {
     plugins: [limitsInParts, noPreloadLists, smallPreload],

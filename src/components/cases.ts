@@ -5,8 +5,16 @@ import { href } from './href.ts';
 
 export type CaseEntry = CollectionEntry<'cases'>;
 
-/** Every worked case, in the order of the list. */
-export async function casesInOrder(): Promise<CaseEntry[]> {
+let known: Promise<readonly CaseEntry[]> | undefined;
+
+/** Every worked case, in the order of the list; a build sorts them once for all of its pages. */
+export function casesInOrder(): Promise<readonly CaseEntry[]> {
+  if (!import.meta.env.PROD) return sorted();
+  known ??= sorted();
+  return known;
+}
+
+async function sorted(): Promise<readonly CaseEntry[]> {
   return (await getCollection('cases')).sort((a, b) => a.data.order - b.data.order);
 }
 

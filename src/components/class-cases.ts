@@ -64,8 +64,17 @@ const groups: { title: string; about: string; faults: [id: string, seed: number,
   },
 ];
 
-export function classCases(): { title: string; about: string; list: ClassCase[] }[] {
-  return groups.map(({ title, about, faults }) => ({ title, about, list: faults.map(classCase) }));
+/** Worked out once for all pages that list them. */
+export const classCases: () => { title: string; about: string; list: ClassCase[] }[] = once(() =>
+  groups.map(({ title, about, faults }) => ({ title, about, list: faults.map(classCase) })),
+);
+
+function once<Value>(make: () => Value): () => Value {
+  let made: Value | undefined;
+  return () => {
+    made ??= make();
+    return made;
+  };
 }
 
 function classCase([fault, seed, step]: [string, number, number]): ClassCase {

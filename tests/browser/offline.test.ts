@@ -3,7 +3,7 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import type { BrowserContext, Page } from 'playwright-core';
 import { describe, expect, onTestFinished, test } from 'vitest';
-import { addOfflineUse } from '../tools/offline.ts';
+import { addOfflineUse } from '../../src/build/offline-store.ts';
 import { siteBase, siteFolder } from '../tools/paths.ts';
 import { type ServedSite, serveSite } from '../tools/serve.ts';
 import { typeInto } from './support/keyboard.ts';

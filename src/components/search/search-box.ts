@@ -22,6 +22,7 @@ export function startSearchBox(form: HTMLFormElement): void {
   input?.addEventListener('focus', fetchAll);
   // Comes a moment before the focus.
   input?.addEventListener('pointerdown', fetchAll);
+  onceStored(fetchAll);
   form.addEventListener('submit', async (event) => {
     event.preventDefault();
     try {
@@ -36,6 +37,17 @@ export function startSearchBox(form: HTMLFormElement): void {
     event.preventDefault();
     input?.focus();
   });
+}
+
+/**
+ * Where all files lie on the device the search is readied while nothing else happens: it costs no network then, and the
+ * first answer needs no wait.
+ */
+function onceStored(ready: () => void): void {
+  const workers = navigator.serviceWorker;
+  const soon = () => (window.requestIdleCallback ?? setTimeout)(ready);
+  if (workers?.controller) soon();
+  else workers?.addEventListener('controllerchange', soon, { once: true });
 }
 
 function isTyping(target: EventTarget | null): boolean {

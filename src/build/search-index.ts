@@ -1,10 +1,9 @@
 import { mkdirSync, rmSync, writeFileSync } from 'node:fs';
 import { basename, dirname, join } from 'node:path';
 import { gunzipSync } from 'node:zlib';
-import { close, createIndex } from 'pagefind';
-import type { SearchStart } from '../../src/components/search/library-files.ts';
-import { askedMeaning } from '../../src/components/search/words.ts';
-import { siteFolder } from './paths.ts';
+import { close, createIndex, type NewFileResponse, type PagefindIndex } from 'pagefind';
+import type { SearchStart } from '../components/search/library-files.ts';
+import { askedMeaning } from '../components/search/words.ts';
 import { searchRecords } from './search-records.ts';
 
 /** Files of the search library that no page of this site loads, or that `start.json` stands for. */
@@ -14,30 +13,48 @@ const unused =
 /** Files that the texts of all results are spread over: each is fetched alone, and each is one file more to keep. */
 const mostFragments = 120;
 
-/** Writes the search index over the finished pages and the records beside them; returns how many answers it holds. */
-export async function addSearch(folder = siteFolder): Promise<number> {
+/**
+ * The search index of one build. The library reads each page in a process of its own, on another core, while the build
+ * goes on to the next.
+ */
+export class SearchIndex {
+  readonly #index = begun();
+  readonly #read: Promise<NewFileResponse>[] = [];
+
+  constructor() {
+    for (const { url, content } of searchRecords()) this.add({ url }, content);
+  }
+
+  /** Begins to read a page or record; `address` says where it lies in the built site. */
+  add(address: { sourcePath: string } | { url: string }, content: string): void {
+    this.#read.push(this.#index.then((index) => index.addHTMLFile({ ...address, content })));
+  }
+
+  /** Writes the index over all that was read into the built folder; returns how many answers it holds. */
+  async write(folder: string): Promise<number> {
+    const read = await Promise.all(this.#read);
+    const { files, errors } = await (await this.#index).getFiles();
+    await close();
+    const problems = [...read.flatMap((page) => page.errors), ...errors];
+    if (problems.length > 0) throw new Error(problems.join('\n'));
+    rmSync(join(folder, 'pagefind'), { recursive: true, force: true });
+    for (const { path, content } of files) {
+      if (unused.test(path)) continue;
+      const target = join(folder, 'pagefind', path);
+      mkdirSync(dirname(target), { recursive: true });
+      writeFileSync(target, content);
+    }
+    const indexed = files.filter(({ path }) => path.startsWith('fragment/')).flatMap(pagesOf);
+    writeFileSync(join(folder, 'pagefind/start.json'), JSON.stringify(startOf(files, indexed)));
+    writeFileSync(join(folder, 'pagefind/terms.txt'), [...new Set(indexed.flatMap(termsOf))].join('\n'));
+    return indexed.length;
+  }
+}
+
+async function begun(): Promise<PagefindIndex> {
   const { index, errors } = await createIndex({ maxFragments: mostFragments });
   if (!index) throw new Error(errors.join('\n'));
-  const problems: string[] = [];
-  const pages = await index.addDirectory({ path: folder });
-  problems.push(...pages.errors);
-  const records = searchRecords();
-  for (const record of records) problems.push(...(await index.addHTMLFile(record)).errors);
-  const { files, errors: unwritten } = await index.getFiles();
-  await close();
-  problems.push(...unwritten);
-  if (problems.length > 0) throw new Error(problems.join('\n'));
-  rmSync(join(folder, 'pagefind'), { recursive: true, force: true });
-  for (const { path, content } of files) {
-    if (unused.test(path)) continue;
-    const target = join(folder, 'pagefind', path);
-    mkdirSync(dirname(target), { recursive: true });
-    writeFileSync(target, content);
-  }
-  const indexed = files.filter(({ path }) => path.startsWith('fragment/')).flatMap(pagesOf);
-  writeFileSync(join(folder, 'pagefind/start.json'), JSON.stringify(startOf(files, indexed)));
-  writeFileSync(join(folder, 'pagefind/terms.txt'), [...new Set(indexed.flatMap(termsOf))].join('\n'));
-  return pages.page_count + records.length;
+  return index;
 }
 
 /** What the library keeps of one page or record. */

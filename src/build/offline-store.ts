@@ -1,28 +1,25 @@
 import { createHash } from 'node:crypto';
-import { mkdtempSync, readFileSync, rmSync } from 'node:fs';
+import { mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { build } from 'vite';
 import { injectManifest } from 'workbox-build';
-import { root, siteFolder } from './paths.ts';
+
+const root = join(import.meta.dirname, '../..');
 
 /** What the built folder holds for others than the pages themselves: it is fetched when somebody asks for it. */
 const notNeededOffline = /^(schema\/|robots\.txt$|sitemap)/;
 
-/**
- * Writes the service worker with the list of all files of the finished site, the search index among them. The files
- * are listed by the address that people open and with their hash, so that no file of another version gets in.
- */
-export async function addOfflineUse(folder = siteFolder): Promise<{ files: number; bytes: number }> {
-  const bundled = mkdtempSync(join(tmpdir(), 'fieldbook-worker-'));
-  await build({
+/** The service worker as one script, still without its list of files. */
+export async function bundledWorker(): Promise<string> {
+  const result = await build({
     configFile: false,
     logLevel: 'warn',
     root,
     publicDir: false,
     define: { 'process.env.NODE_ENV': '"production"' },
     build: {
-      outDir: bundled,
+      write: false,
       lib: {
         entry: join(root, 'src/offline/service-worker.ts'),
         formats: ['iife'],
@@ -31,8 +28,24 @@ export async function addOfflineUse(folder = siteFolder): Promise<{ files: numbe
       },
     },
   });
+  const [output] = [result].flat();
+  if (!output || !('output' in output)) throw new Error('The service worker was not built.');
+  return output.output[0].code;
+}
+
+/**
+ * Writes the service worker with the list of all files of the finished site, the search index among them. The files
+ * are listed by the address that people open and with their hash, so that no file of another version gets in.
+ */
+export async function addOfflineUse(
+  folder: string,
+  worker: string | Promise<string> = bundledWorker(),
+): Promise<{ files: number; bytes: number }> {
+  const made = mkdtempSync(join(tmpdir(), 'fieldbook-worker-'));
+  const script = join(made, 'sw.js');
+  writeFileSync(script, await worker);
   const result = await injectManifest({
-    swSrc: join(bundled, 'sw.js'),
+    swSrc: script,
     swDest: join(folder, 'sw.js'),
     globDirectory: folder,
     globPatterns: ['**/*'],
@@ -42,7 +55,7 @@ export async function addOfflineUse(folder = siteFolder): Promise<{ files: numbe
       (entries) => ({ manifest: entries.filter(needed).map((entry) => listed(entry, folder)), warnings: [] }),
     ],
   });
-  rmSync(bundled, { recursive: true, force: true });
+  rmSync(made, { recursive: true, force: true });
   for (const warning of result.warnings) console.warn(warning);
   return { files: result.count, bytes: result.size };
 }

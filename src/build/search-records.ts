@@ -1,11 +1,12 @@
 import { globSync, readdirSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
-import { formatLimit } from '../../src/components/format-limit.ts';
-import { figureWords, withPlainUnits } from '../../src/components/search/figures.ts';
-import { askedMeaning } from '../../src/components/search/words.ts';
-import type { Term } from '../../src/schemas/glossary.ts';
-import type { Limit } from '../../src/schemas/limit.ts';
-import { root } from './paths.ts';
+import { formatLimit } from '../components/format-limit.ts';
+import { figureWords, withPlainUnits } from '../components/search/figures.ts';
+import { askedMeaning } from '../components/search/words.ts';
+import type { Term } from '../schemas/glossary.ts';
+import type { Limit } from '../schemas/limit.ts';
+
+const root = join(import.meta.dirname, '../..');
 
 /** What the search finds by itself although it is only a part of a page: its address and a page made of its words. */
 export interface SearchRecord {
@@ -50,13 +51,14 @@ function limitRecords(): SearchRecord[] {
 
 /** A limit that the articles name often is asked for more than one that they never name. */
 function weightOf(id: string): number {
-  const named = articles.split(`<Limit id="${id}"`).length - 1;
-  return Math.min(3, 1 + named / 5);
+  return Math.min(3, 1 + (timesNamed.get(id) ?? 0) / 5);
 }
 
-const articles = globSync('content/articles/**/*.mdx', { cwd: root })
-  .map((file) => readFileSync(join(root, file), 'utf8'))
-  .join();
+const timesNamed = new Map<string, number>();
+for (const file of globSync('content/articles/**/*.mdx', { cwd: root })) {
+  for (const [, id = ''] of readFileSync(join(root, file), 'utf8').matchAll(/<Limit id="([^"]*)"/g))
+    timesNamed.set(id, (timesNamed.get(id) ?? 0) + 1);
+}
 
 function filesOf<Content>(kind: string): Content[] {
   const folder = join(root, 'content', kind);
