@@ -64,7 +64,7 @@ export function useForm<F extends string, S extends string, A extends Assessment
   const [typed, setTyped] = useState<Typed>(() => fillForm(fields, props.start ?? {}));
   const [settled, setSettled] = useState<Typed>(() => blankForm(fields));
   const [change, setChange] = useState<Change>();
-  const [live, setLive] = useState(false);
+  const [live, setLive] = useState(() => fields.every(({ id }) => typed[id] === settled[id]));
   const timer = useRef<ReturnType<typeof setTimeout>>();
   const latest = useRef(typed);
   latest.current = typed;
@@ -101,10 +101,13 @@ export function useForm<F extends string, S extends string, A extends Assessment
   };
 
   useEffect(() => {
-    setLive(true);
+    // A blank form stands there already as the server drew it.
+    if (!live || listener.current !== undefined) {
+      setLive(true);
+      settle(latest.current);
+    }
     if (props.startIsKept)
       setChange({ text: 'These entries are from before, in this tab.', before: blankForm(fields) });
-    settle(latest.current);
     const fillFromAddress = () => {
       const visit = props.visits.find(({ id }) => id === caseInAddress());
       if (visit !== undefined) replace(fillForm(fields, visit.form), `Filled in: ${visit.title} (invented).`);

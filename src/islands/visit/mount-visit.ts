@@ -1,4 +1,5 @@
 import { h, render } from 'preact';
+import { nextTask } from '../next-task.ts';
 import { VisitApp } from './VisitApp.tsx';
 
 /** What the calculators load with their first verdict. */
@@ -16,9 +17,17 @@ if (place !== null) {
     event.preventDefault();
     document.getElementById('content')?.focus();
   });
-  // By the time that a face, a drawing or the words of a limit are first needed there may be no network.
-  for (const face of document.fonts) void face.load().catch(() => undefined);
-  for (const fetch of late) void fetch().catch(() => undefined);
+  await nextTask();
   place.replaceChildren();
   render(h(VisitApp, {}), place);
+  (window.requestIdleCallback ?? setTimeout)(fetchLate);
+}
+
+/** By the time that a face, a drawing or the words of a limit are first needed there may be no network. */
+async function fetchLate(): Promise<void> {
+  for (const face of document.fonts) void face.load().catch(() => undefined);
+  for (const fetch of late) {
+    await fetch().catch(() => undefined);
+    await nextTask();
+  }
 }
