@@ -3,7 +3,8 @@ import { mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { build } from 'vite';
-import { injectManifest } from 'workbox-build';
+// Not from its index, which brings a compiler along for a worker of its own.
+import { injectManifest } from 'workbox-build/build/inject-manifest.js';
 
 const root = join(import.meta.dirname, '../..');
 

@@ -3,7 +3,6 @@ import type { CalculatorName } from './form/calculator-form.ts';
 import { typedIn } from './form/dom-values.ts';
 import { keptTyped } from './form/keep.ts';
 import type { IslandProps } from './form/use-form.ts';
-import { nextTask } from './next-task.ts';
 
 const load: Record<CalculatorName, () => Promise<ComponentType<IslandProps>>> = {
   bridge: () => import('./bridge/BridgeCalculator.tsx').then((m) => m.BridgeCalculator),
@@ -22,7 +21,8 @@ const load: Record<CalculatorName, () => Promise<ComponentType<IslandProps>>> = 
 async function mount(element: HTMLElement): Promise<void> {
   const name = element.dataset.island as CalculatorName;
   const calculator = await load[name]();
-  await nextTask();
+  // In a task of its own: two short waits are felt less on a slow tablet than a long one.
+  await new Promise((go) => setTimeout(go));
   // Read after the script has come: until this line the person may have been typing.
   const kept = keptTyped(name);
   const start = { ...kept, ...typedIn(element) };

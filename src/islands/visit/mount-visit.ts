@@ -1,5 +1,4 @@
 import { h, render } from 'preact';
-import { nextTask } from '../next-task.ts';
 import { VisitApp } from './VisitApp.tsx';
 
 /** What the calculators load with their first verdict. */
@@ -10,8 +9,10 @@ const late: (() => Promise<unknown>)[] = [
   () => import('../winding/WindingBars.tsx'),
 ];
 
-const place = document.querySelector<HTMLElement>('[data-visit]');
-if (place !== null) {
+/** Each piece of work in a task of its own: short waits are felt less on a slow tablet than a long one. */
+const nextTask = () => new Promise((go) => setTimeout(go));
+
+async function mount(place: HTMLElement): Promise<void> {
   // The fragment names the visit: going to the content must not take it away.
   document.querySelector('.skip-link')?.addEventListener('click', (event) => {
     event.preventDefault();
@@ -31,3 +32,6 @@ async function fetchLate(): Promise<void> {
     await nextTask();
   }
 }
+
+const place = document.querySelector<HTMLElement>('[data-visit]');
+if (place !== null) void mount(place);
