@@ -24,9 +24,9 @@ export function linkTerms(terms: Readonly<Record<string, Term>>, base: string) {
     return defineMdastPlugin({
       name: 'link-terms',
       text(node, context) {
-        if (isClosed(node, context)) return;
         const found = find(node.value, done);
-        if (found.length === 0) return;
+        // In this order: few texts hold a term, and to look above a node costs more than to look through it.
+        if (found.length === 0 || isClosed(node, context)) return;
         const parts: Part[] = [];
         let end = 0;
         for (const { id, from, to } of found) {
