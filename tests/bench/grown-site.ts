@@ -38,7 +38,8 @@ export function grownSite(articles: number): GrownSite {
 function build(copy: string): number {
   const { SITE_OUT, SITE_BASE, ...env } = process.env;
   // The content store below node_modules is shared with this repository, which makes its own anew.
-  for (const made of ['dist', '.astro', 'node_modules/.astro', 'node_modules/.vite']) rmSync(join(copy, made), { recursive: true, force: true });
+  for (const made of ['dist', '.astro', 'node_modules/.astro', 'node_modules/.vite'])
+    rmSync(join(copy, made), { recursive: true, force: true });
   const begin = performance.now();
   const { status, stdout, stderr } = spawnSync('npm', ['run', 'build'], {
     cwd: copy,

@@ -1,5 +1,5 @@
 import type { ComponentType } from 'preact';
-import { useEffect, useRef, useState } from 'preact/hooks';
+import { useEffect, useLayoutEffect, useRef, useState } from 'preact/hooks';
 import { askedCase } from './asked-case.ts';
 import { StartPanel } from './StartPanel.tsx';
 
@@ -17,7 +17,7 @@ export function PracticeApp({ articles }: Props) {
   const place = useRef<HTMLDivElement>(null);
   const first = useRef(true);
 
-  useEffect(() => {
+  useLayoutEffect(() => {
     const follow = () => setAsked(askedCase());
     addEventListener('hashchange', follow);
     return () => removeEventListener('hashchange', follow);

@@ -1,5 +1,5 @@
 import type { ComponentChildren } from 'preact';
-import { useEffect, useMemo, useRef, useState } from 'preact/hooks';
+import { useEffect, useLayoutEffect, useMemo, useRef, useState } from 'preact/hooks';
 import { type VisitStore, visitStore } from '../../record/visit-store.ts';
 import { VisitReport } from './report/VisitReport.tsx';
 import { listHash, type Route, routeOf } from './route.ts';
@@ -17,7 +17,8 @@ export function VisitApp() {
   const place = useRef<HTMLDivElement>(null);
   const first = useRef(true);
 
-  useEffect(() => {
+  // At once, not after the first frame: an address that changes in between would be lost.
+  useLayoutEffect(() => {
     const follow = () => setRoute((before) => routeOf(location.hash) ?? before);
     addEventListener('hashchange', follow);
     const stopWarning = warnBeforeLoss();
