@@ -1,5 +1,6 @@
 import { fileURLToPath } from 'node:url';
 import type { AstroIntegration, AstroPrerenderer } from 'astro';
+import type { SearchIndex } from './search-index.ts';
 import { slimPage } from './slim-page.ts';
 
 /**
@@ -7,7 +8,7 @@ import { slimPage } from './slim-page.ts';
  * need of it. Behind the last page come the search index and the worker that keeps all of it on the device.
  */
 export function finishPages(): AstroIntegration {
-  let index: Promise<import('./search-index.ts').SearchIndex>;
+  let index: Promise<SearchIndex>;
   let offline: Promise<typeof import('./offline-store.ts')>;
   let worker: Promise<string>;
   let base = '/';
@@ -36,11 +37,7 @@ export function finishPages(): AstroIntegration {
   };
 }
 
-function finishing(
-  renderer: AstroPrerenderer,
-  base: string,
-  index: Promise<import('./search-index.ts').SearchIndex>,
-): AstroPrerenderer {
+function finishing(renderer: AstroPrerenderer, base: string, index: Promise<SearchIndex>): AstroPrerenderer {
   return {
     ...renderer,
     name: 'finish-pages',

@@ -1,26 +1,19 @@
 import { type CollectionEntry, getCollection } from 'astro:content';
 import { href } from './href.ts';
+import { onceABuild } from './once.ts';
 import { sections } from './sections.ts';
 
 export type ArticleEntry = CollectionEntry<'articles'>;
-
-let known: Promise<readonly ArticleEntry[]> | undefined;
 
 /**
  * Every article, by section and then by its place in the section. A build sorts them once: each page asks, and the time
  * would grow with the square of their number.
  */
-export function articlesInOrder(): Promise<readonly ArticleEntry[]> {
-  if (!import.meta.env.PROD) return sorted();
-  known ??= sorted();
-  return known;
-}
-
-async function sorted(): Promise<readonly ArticleEntry[]> {
+export const articlesInOrder = onceABuild(async (): Promise<readonly ArticleEntry[]> => {
   const rank = (article: ArticleEntry) => sections.findIndex(({ id }) => id === article.data.section);
   const articles = await getCollection('articles');
   return articles.sort((a, b) => rank(a) - rank(b) || a.data.order - b.data.order);
-}
+});
 
 export function articleHref(id: string): string {
   return href(`/articles/${id}/`);

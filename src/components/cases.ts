@@ -2,21 +2,14 @@ import { type CollectionEntry, getCollection } from 'astro:content';
 import type { CalculatorName } from '../islands/form/calculator-form.ts';
 import type { WorkedVisit } from '../islands/form/use-form.ts';
 import { href } from './href.ts';
+import { onceABuild } from './once.ts';
 
 export type CaseEntry = CollectionEntry<'cases'>;
 
-let known: Promise<readonly CaseEntry[]> | undefined;
-
-/** Every worked case, in the order of the list; a build sorts them once for all of its pages. */
-export function casesInOrder(): Promise<readonly CaseEntry[]> {
-  if (!import.meta.env.PROD) return sorted();
-  known ??= sorted();
-  return known;
-}
-
-async function sorted(): Promise<readonly CaseEntry[]> {
-  return (await getCollection('cases')).sort((a, b) => a.data.order - b.data.order);
-}
+/** Every worked case, in the order of the list. */
+export const casesInOrder = onceABuild(
+  async (): Promise<readonly CaseEntry[]> => (await getCollection('cases')).sort((a, b) => a.data.order - b.data.order),
+);
 
 export function caseHref(id: string): string {
   return href(`/cases/${id}/`);

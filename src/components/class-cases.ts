@@ -4,6 +4,7 @@ import { encodeCase, windingTemperatures } from '../practice/case-code.ts';
 import { Robot } from '../practice/robot/robot.ts';
 import { setUp } from '../practice/set-up.ts';
 import { decisionHeadline } from '../texts/decision.ts';
+import { onceABuild } from './once.ts';
 
 /** A case for a class, with what its answer needs. */
 export interface ClassCase {
@@ -64,18 +65,10 @@ const groups: { title: string; about: string; faults: [id: string, seed: number,
   },
 ];
 
-/** Worked out once for all pages that list them. */
-export const classCases: () => { title: string; about: string; list: ClassCase[] }[] = once(() =>
+/** The cases of a class by what they teach, each worked through by the robot. */
+export const classCases = onceABuild((): { title: string; about: string; list: ClassCase[] }[] =>
   groups.map(({ title, about, faults }) => ({ title, about, list: faults.map(classCase) })),
 );
-
-function once<Value>(make: () => Value): () => Value {
-  let made: Value | undefined;
-  return () => {
-    made ??= make();
-    return made;
-  };
-}
 
 function classCase([fault, seed, step]: [string, number, number]): ClassCase {
   const windingCelsius = windingTemperatures[step] ?? 20;

@@ -4,8 +4,8 @@ import { root, siteFolder } from './paths.ts';
 
 const sources = ['src', 'content', 'public', 'astro.config.mjs', 'package-lock.json'];
 
-/** Pagefind writes last, so a build that broke off half-way has no such file, or an old one. */
-const lastFile = 'pagefind/start.json';
+/** The worker with the list of all files is written last: a build that broke off half-way has none, or an old one. */
+const lastFile = 'sw.js';
 
 /** Whether the built site is younger than everything that it is made from. */
 export function isBuildCurrent(): boolean {
