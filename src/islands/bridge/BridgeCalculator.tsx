@@ -1,9 +1,11 @@
+import { useMemo } from 'preact/hooks';
 import { Choices } from '../form/Choices.tsx';
 import { FormFrame } from '../form/FormFrame.tsx';
 import { MoreFields } from '../form/MoreFields.tsx';
 import { ReadingInput } from '../form/ReadingInput.tsx';
 import { ReadingRow } from '../form/ReadingRow.tsx';
 import { type IslandProps, useForm } from '../form/use-form.ts';
+import { DrawnLater } from '../plot/DrawnLater.tsx';
 import { BridgeSchematic } from './BridgeSchematic.tsx';
 import { busVoltage, meterFields, motorLeads, railFields, tipsTogether, tolerance } from './fields.ts';
 import { bridgeForm } from './form.ts';
@@ -19,13 +21,14 @@ export function BridgeCalculator(props: IslandProps) {
   const form = useForm(bridgeForm, props);
   const { outcome } = form;
   const assessment = outcome.state === 'judged' ? outcome.assessment : undefined;
+  const shows = useMemo(() => ({ positions: bridgePositions(form.read, assessment) }), [form.read, assessment]);
   return (
     <FormFrame
       {...props}
       definition={bridgeForm}
       label="Bridge balance"
       form={form}
-      drawing={<BridgeSchematic positions={bridgePositions(form.read, assessment)} />}
+      drawing={<DrawnLater drawing={BridgeSchematic} shows={shows} />}
     >
       <ReadingInput name={name} field={busVoltage} form={form} />
       <Choices name={name} field={motorLeads} form={form} />

@@ -1,11 +1,11 @@
 import { useEffect, useMemo, useRef, useState } from 'preact/hooks';
 import type { Assessment } from '../../calc/index.ts';
 import { caseInAddress, openedByReload } from './address.ts';
-import { type CalculatorForm, judge, type LateForm, type Outcome } from './calculator-form.ts';
+import type { CalculatorForm, LateForm, Outcome } from './calculator-form.ts';
 import { blankForm, fillForm, isBlank, type Typed } from './field.ts';
 import { keepTyped } from './keep.ts';
 import { type ReadForm, readForm } from './read-form.ts';
-import { useRule } from './use-rule.ts';
+import { useOutcome } from './use-outcome.ts';
 
 /** An example visit, as far as one calculator needs it. */
 export interface WorkedVisit {
@@ -66,18 +66,21 @@ export function useForm<F extends string, S extends string, A extends Assessment
   const [change, setChange] = useState<Change>();
   const [live, setLive] = useState(() => fields.every(({ id }) => typed[id] === settled[id]));
   const timer = useRef<ReturnType<typeof setTimeout>>();
+  const ahead = useRef<ReturnType<typeof setTimeout>>();
   const latest = useRef(typed);
   latest.current = typed;
   const listener = useRef(props.onSettled);
   listener.current = props.onSettled;
 
   const unkept = useRef<Typed>();
+  const { outcome, judgeAhead } = useOutcome(form, settled);
 
   const keep = () => {
     if (unkept.current !== undefined) keepTyped(name, isBlank(fields, unkept.current) ? undefined : unkept.current);
     unkept.current = undefined;
   };
   const settle = (next: Typed) => {
+    clearTimeout(ahead.current);
     clearTimeout(timer.current);
     timer.current = undefined;
     setSettled(next);
@@ -88,7 +91,9 @@ export function useForm<F extends string, S extends string, A extends Assessment
   };
   const settleIn = (milliseconds: number) => {
     clearTimeout(timer.current);
+    clearTimeout(ahead.current);
     timer.current = setTimeout(() => settle(latest.current), milliseconds);
+    ahead.current = setTimeout(() => judgeAhead(latest.current), milliseconds / 2);
   };
   const put = (next: Typed) => {
     latest.current = next;
@@ -131,15 +136,10 @@ export function useForm<F extends string, S extends string, A extends Assessment
   }, []);
 
   const shown = live ? typed : settled;
-  const isEmpty = isBlank(fields, settled);
-  const rule = useRule(form, !isEmpty);
   return {
     typed,
     read: useMemo(() => readForm(fields, shown), [shown]),
-    outcome: useMemo((): Outcome<A> => {
-      if (typeof rule === 'object') return judge(rule, settled);
-      return { state: isEmpty ? 'blank' : rule };
-    }, [settled, rule]),
+    outcome,
     change,
     notes: props.notes ?? {},
     type: (id, value) => {

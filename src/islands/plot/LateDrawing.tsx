@@ -1,5 +1,6 @@
-import { type ComponentType, h } from 'preact';
-import { useEffect, useMemo, useState } from 'preact/hooks';
+import type { ComponentType } from 'preact';
+import { useEffect, useState } from 'preact/hooks';
+import { DrawnLater } from './DrawnLater.tsx';
 
 interface Props<P> {
   load: () => Promise<ComponentType<P>>;
@@ -9,8 +10,7 @@ interface Props<P> {
 
 /**
  * A drawing whose script comes only when there is something to draw. If it can't be loaded the page says so and goes on
- * without it: the verdict and its numbers do not rest on the drawing. It follows them a frame later, so that they need
- * not wait for it.
+ * without it: the verdict and its numbers do not rest on the drawing.
  */
 export function LateDrawing<P extends object>({ load, shows }: Props<P>) {
   const [Drawing, setDrawing] = useState<ComponentType<P>>();
@@ -23,12 +23,8 @@ export function LateDrawing<P extends object>({ load, shows }: Props<P>) {
       () => setFailed(true),
     );
   }, [wanted]);
-  const [drawn, setDrawn] = useState<P>();
-  useEffect(() => setDrawn(shows), [shows]);
-  const drawing = useMemo(() => Drawing && drawn && h(Drawing, drawn), [Drawing, drawn]);
-  if (shows === undefined) return null;
-  if (drawing !== undefined) return drawing;
-  return failed ? (
+  if (Drawing !== undefined) return <DrawnLater drawing={Drawing} shows={shows} />;
+  return failed && wanted ? (
     <p class="hint">
       The drawing could not be loaded. The verdict below does not need it. Load the page again to see it.
     </p>
