@@ -190,11 +190,11 @@ describe('when the browser has thrown the store away', () => {
     });
     await go('/tables/', page);
     expect(await page.locator('h1').count()).toBe(1);
-    await expect.poll(() => stored(page), { timeout: 20_000 }).toBe(before);
+    await expect.poll(() => stored(page), { timeout: 45_000 }).toBe(before);
     await stop();
     await go('/sources/', page);
     expect(await page.locator('h1').count()).toBe(1);
-  }, 60_000);
+  }, 90_000);
 });
 
 test('by keyboard, without a network, from the front page to a verdict', async () => {

@@ -8,6 +8,9 @@ import { wordsOf } from './words.ts';
 /** Answers shown; whoever needs more asks with another word. */
 const mostAnswers = 8;
 
+/** Files of the index that are read ahead at most. */
+const mostStretches = 24;
+
 /** Letters of a word that many longer ones begin with. */
 const shortWord = 5;
 
@@ -46,6 +49,17 @@ export class Engine {
   /** A first search readies much of the library: better while the person is still typing than with the first word. */
   async warmUp(): Promise<void> {
     await this.search(this.#vocabulary.mostFrequent);
+  }
+
+  /**
+   * Has the library read its index, which lies in one file for each stretch of the alphabet: a word that comes whole, by
+   * a swipe over the keys or by voice, need not wait for its file. Then it searches for a few words, a millisecond
+   * or two each, since a browser runs slowly what it runs for the first times.
+   */
+  async readyIndex(): Promise<void> {
+    const words = this.#vocabulary.sample(mostStretches);
+    await this.#library.preload(words.join(' '));
+    for (const word of words) await this.search(word);
   }
 
   /** Pages, glossary entries and rows of the tables that answer a query; no answers where it has no word of the site. */

@@ -26,6 +26,8 @@ export interface Library {
   options(options: object): Promise<void>;
   init(): Promise<void>;
   search(words: string): Promise<{ results: LibraryHit[] }>;
+  /** Fetches and reads those files of the index that the words need. */
+  preload(words: string): Promise<void>;
 }
 
 /**

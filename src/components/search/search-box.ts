@@ -22,7 +22,13 @@ export function startSearchBox(form: HTMLFormElement): void {
   input?.addEventListener('focus', fetchAll);
   // Comes a moment before the focus.
   input?.addEventListener('pointerdown', fetchAll);
-  onceStored(fetchAll);
+  onceStored(
+    () =>
+      void load().then(
+        (shown) => shown.readyIndex(),
+        () => undefined,
+      ),
+  );
   form.addEventListener('submit', async (event) => {
     event.preventDefault();
     try {
@@ -40,12 +46,18 @@ export function startSearchBox(form: HTMLFormElement): void {
 }
 
 /**
+ * Milliseconds on a page until its search is readied. Whoever passes through needs none; and where a page goes while its
+ * search still fetches, Chromium holds the next change of version back for half a minute.
+ */
+const stay = 600;
+
+/**
  * Where all files lie on the device the search is readied while nothing else happens: it costs no network then, and the
  * first answer needs no wait.
  */
 function onceStored(ready: () => void): void {
   const workers = navigator.serviceWorker;
-  const soon = () => (window.requestIdleCallback ?? setTimeout)(ready);
+  const soon = () => setTimeout(() => (window.requestIdleCallback ?? setTimeout)(ready), stay);
   if (workers?.controller) soon();
   else workers?.addEventListener('controllerchange', soon, { once: true });
 }

@@ -23,6 +23,11 @@ export class SearchClient {
     this.#say({ turn, titlesShown: true });
   }
 
+  /** Readies the whole index, where that costs no network. */
+  readyIndex(): void {
+    this.#say({ index: true });
+  }
+
   /** Replies that are on their way come to nothing. */
   forget(): void {
     this.#turn += 1;

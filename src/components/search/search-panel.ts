@@ -9,6 +9,8 @@ const readingPause = 600;
 export interface SearchPanel {
   /** Moves the focus to the first result, at once or as soon as there is one. */
   goToResults(): void;
+  /** Readies the whole index ahead of the first word, where that costs no network. */
+  readyIndex(): void;
 }
 
 /** Makes a search form answer while the person types, by keyboard, touch and screen reader alike. */
@@ -137,6 +139,7 @@ export function startPanel(form: HTMLFormElement, worker: Worker): SearchPanel {
       if (panel.dataset.answers === asked && asked !== '') links()[0]?.focus();
       else goOn = asked !== '';
     },
+    readyIndex: () => client.readyIndex(),
   };
 }
 

@@ -22,15 +22,15 @@ let newest = 0;
 /** The newest answers whose titles were said. */
 let found: (Found & { turn: number }) | undefined;
 
-engine
-  .then((loaded) => (newest === 0 ? loaded.warmUp() : undefined))
-  .catch(() => {
-    engine = undefined;
-  });
+const warm = engine.then((loaded) => (newest === 0 ? loaded.warmUp() : undefined));
+warm.catch(() => {
+  engine = undefined;
+});
 
 const say = (reply: Reply) => self.postMessage(reply);
 
 self.addEventListener('message', async ({ data: message }: MessageEvent<FromPage>) => {
+  if ('index' in message) return void readyIndex().catch(() => undefined);
   const { turn } = message;
   try {
     if ('titlesShown' in message) return await complete(turn);
@@ -43,6 +43,12 @@ self.addEventListener('message', async ({ data: message }: MessageEvent<FromPage
     say({ turn, failed: true });
   }
 });
+
+/** After all that a first word needs. */
+async function readyIndex(): Promise<void> {
+  await warm;
+  await (await engine)?.readyIndex();
+}
 
 /** Titles alone: they are there at once. */
 async function answer(loaded: Engine, query: string, turn: number): Promise<void> {

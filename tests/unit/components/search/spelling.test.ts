@@ -44,6 +44,12 @@ test('the beginning of a word is no slip while somebody may still be typing', ()
   expect(vocabulary.corrected('dischrge', true)).toBe('discharge');
 });
 
+test('a sample of the words is spread over the alphabet', () => {
+  expect(vocabulary.sample(3)).toEqual(['discharge', 'meter', 'release']);
+  expect(vocabulary.sample(99)).toEqual(['discharge', 'insulation', 'meter', 'motor', 'release', 'resolver']);
+  expect(new Vocabulary([]).sample(3)).toEqual([]);
+});
+
 test('terms that are spelt alike are offered, nearest first; foreign ones are not', () => {
   const terms = ['drag chain', 'megohmmeter', 'two-pole tester', 'hipot', 'PE'];
   expect(nearestTerms('dragchane', terms)[0]).toBe('drag chain');
