@@ -4,7 +4,7 @@ const ready =
   'A newer version of the fieldbook is on this device. Change over when you have a moment: open pages load again. ';
 const later =
   'A newer version of the fieldbook is on this device. It waits until you leave this page; nothing here is interrupted.';
-const changing = 'Changing over: the open pages load again when the device is ready, within half a minute at most. ';
+const changing = 'Changing over. The open pages load again by themselves; this may take half a minute. ';
 const held =
   'A visit or a practice case is open in another tab. Close it first; until then you keep the version that you have.';
 
