@@ -5,24 +5,24 @@ import mdx from '@astrojs/mdx';
 import preact from '@astrojs/preact';
 import { defineConfig } from 'astro/config';
 import { finishPages } from './src/build/finish-pages.ts';
+import { leanBuild } from './src/build/lean-build.ts';
 import { linkTerms, readGlossary } from './src/glossary/link-terms.ts';
 import { importCalculator } from './src/markdown/import-calculator.ts';
 import { replacedElements } from './src/markdown/replaced-elements.ts';
 
 /** All that runs in a browser, to see which limits it names; what only articles and tables name stays out. */
-const browserCode = globSync('src/{calc,texts,guide,record,simulator,practice,islands}/**/*.{ts,tsx}', {
-  cwd: import.meta.dirname,
-})
-  .map((file) => readFileSync(join(import.meta.dirname, file), 'utf8'))
-  .join('\n');
-const named = (id) => browserCode.includes(`'${id}'`);
+const named = new Set(
+  globSync('src/{calc,texts,guide,record,simulator,practice,islands}/**/*.{ts,tsx}', { cwd: import.meta.dirname })
+    .map((file) => readFileSync(join(import.meta.dirname, file), 'utf8'))
+    .flatMap((code) => [...code.matchAll(/'([a-z][\w-]*)'/g)].map(([, words]) => words)),
+);
 
 const said = new Set(['label', 'status', 'source', 'clause', 'recalled']);
 const printed = new Set(['note', 'when']);
 
 /** The limits of one topic that browsers need, each with the fields that `kept` says. */
 function limitsWith(json, kept) {
-  const limits = Object.entries(JSON.parse(json).limits).filter(([id]) => named(id));
+  const limits = Object.entries(JSON.parse(json).limits).filter(([id]) => named.has(id));
   const reduced = limits.map(([id, limit]) => [
     id,
     Object.fromEntries(Object.entries(limit).filter(([key]) => kept(key))),
@@ -84,21 +84,6 @@ const smallPreload = {
 
 const processor = satteri({ mdastPlugins: [importCalculator, linkTerms(readGlossary(import.meta.dirname), base)] });
 
-/**
- * Vite turns JSX into calls by itself: Preact's plugin would parse each of these files a second time. And only a server
- * for development profits from libraries that were bundled beforehand.
- */
-const leanBuild = {
-  name: 'lean-build',
-  hooks: {
-    'astro:config:setup': ({ config: { vite }, command }) => {
-      if (command !== 'build') return;
-      for (const plugin of vite.plugins.flat(3)) if (plugin.name === 'vite:preact-jsx') delete plugin.transform;
-      vite.optimizeDeps = { ...vite.optimizeDeps, include: [] };
-    },
-  },
-};
-
 export default defineConfig({
   base,
   outDir: process.env.SITE_OUT ?? './dist',
@@ -112,7 +97,7 @@ export default defineConfig({
     mdx({ optimize: { ignoreElementNames: [...replacedElements] } }),
     // Only these hold JSX; the rest needs no second reading.
     preact({ include: ['**/*.tsx'] }),
-    leanBuild,
+    leanBuild(),
     finishPages(),
   ],
   // One page is written while others are rendered.
@@ -125,7 +110,8 @@ export default defineConfig({
       // Pure modules, so that a calculator loads only the part of src/calc that it uses, though all import its index.
       rolldownOptions: {
         // Every article begins with a directive of Astro's own, and each would be a warning of ten lines.
-        checks: { moduleLevelDirective: false },
+        // And a drawing that one calculator holds and another loads later is no mistake: in a browser they are apart.
+        checks: { moduleLevelDirective: false, ineffectiveDynamicImport: false },
         treeshake: { moduleSideEffects: [{ test: /[\\/]src[\\/](calc|texts)[\\/]/, sideEffects: false }] },
       },
     },

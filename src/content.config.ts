@@ -1,4 +1,5 @@
-import { defineCollection } from 'astro:content';
+// Not from astro:content, which brings all that renders pages along: this file is loaded before a build begins.
+import { defineCollection } from 'astro/content/config';
 import { file, glob } from 'astro/loaders';
 import { articleSchema } from './schemas/article.ts';
 import { visitCaseSchema } from './schemas/case.ts';

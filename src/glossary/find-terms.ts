@@ -9,6 +9,9 @@ export interface Found {
 
 export type TermFinder = (text: string, done: ReadonlySet<string>) => Found[];
 
+/** What makes a term a part of a longer word where it stands right before it. */
+const wordGoesOn = /[\p{L}\p{N}-]$/u;
+
 /**
  * Finds the first use in a text of each term that is not `done` yet. The longest words win where terms overlap; only the
  * first letter may be large or small, so that OL is not found in "ol" and a sentence may begin with a term.
@@ -18,31 +21,41 @@ export function termFinder(terms: Readonly<Record<string, Term>>): TermFinder {
   for (const [id, { term, alsoInText = [], linked = true }] of Object.entries(terms)) {
     if (linked) for (const words of [term, ...alsoInText]) idOf.set(withSmallStart(words), id);
   }
-  const longestFirst = [...idOf.keys()].sort((a, b) => b.length - a.length);
-  const pattern = new RegExp(
-    `(?<![\\p{L}\\p{N}-])(?:${longestFirst.map(asPattern).join('|')})(?![\\p{L}\\p{N}]|-\\p{L})`,
-    'gu',
-  );
+  if (idOf.size === 0) return () => [];
+  const pattern = patternOf([...idOf.keys()]);
   return (text, done) => {
     const seen = new Set(done);
-    return [...text.matchAll(pattern)].flatMap((match) => {
+    const found: Found[] = [];
+    pattern.lastIndex = 0;
+    for (let match = pattern.exec(text); match; match = pattern.exec(text)) {
+      const from = match.index;
+      if (wordGoesOn.test(text.slice(Math.max(0, from - 2), from))) {
+        pattern.lastIndex = from + 1;
+        continue;
+      }
       const id = idOf.get(withSmallStart(match[0].replaceAll(/\s/g, ' ')));
-      if (id === undefined || seen.has(id)) return [];
+      if (id === undefined || seen.has(id)) continue;
       seen.add(id);
-      return [{ id, from: match.index, to: match.index + match[0].length }];
-    });
+      found.push({ id, from, to: from + match[0].length });
+    }
+    return found;
   };
+}
+
+/**
+ * Any of these words, the longest first, where no longer word begins with it. Sorted by their first letters, and without
+ * a look behind, it passes most of a text ten times as fast: every article of every build is read by it.
+ */
+function patternOf(allWords: readonly string[]): RegExp {
+  const groups = Object.entries(Object.groupBy(allWords, (words) => words.charAt(0))).map(([first, group = []]) => {
+    const rests = group.map((words) => words.slice(1)).sort((a, b) => b.length - a.length);
+    return `[${first}${first.toUpperCase()}](?:${rests.map(asPattern).join('|')})`;
+  });
+  return new RegExp(`(?:${groups.join('|')})(?![\\p{L}\\p{N}]|-\\p{L})`, 'gu');
 }
 
 function withSmallStart(words: string): string {
   return words.charAt(0).toLowerCase() + words.slice(1);
 }
 
-function asPattern(words: string): string {
-  const [first = '', ...rest] = [...words];
-  const body = rest
-    .join('')
-    .replaceAll(/[.*+?^${}()|[\]\\/]/g, '\\$&')
-    .replaceAll(' ', '\\s');
-  return `[${first}${first.toUpperCase()}]${body}`;
-}
+const asPattern = (words: string) => words.replaceAll(/[.*+?^${}()|[\]\\/]/g, '\\$&').replaceAll(' ', '\\s');

@@ -1,7 +1,7 @@
-import { readFileSync } from 'node:fs';
+import { globSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { describe, expect, inject, test } from 'vitest';
-import { siteFolder } from '../tools/paths.ts';
+import { siteBase, siteFolder } from '../tools/paths.ts';
 import { builtPages } from './support/built-pages.ts';
 
 const pages = builtPages();
@@ -19,6 +19,17 @@ function attributes(html: string, name: string): string[] {
   return values.map((value) => value.replaceAll(/&(#?\w+);/g, (whole, entity) => entities[entity] ?? whole));
 }
 
+/** The names of the classes that each sheet of the built site styles, by its path within the site. */
+const styledBy = new Map(
+  globSync('_astro/*.css', { cwd: siteFolder }).map((file) => {
+    const sheet = readFileSync(join(siteFolder, file), 'utf8');
+    return [file.replaceAll('\\', '/'), [...sheet.matchAll(/\.([a-z][\w-]*)/g)].map(([, name = '']) => name)];
+  }),
+);
+const styled = new Set([...styledBy.values()].flat());
+/** The panel gets its sheet with the first search; a reading has a look of its own only on an instrument of the practice. */
+const laterOrElsewhere = new Set(['search-panel', 'reading']);
+
 describe.each(pages)('links on %s', (path) => {
   const own = new URL(path.slice(1), site);
   const targets = attributes(htmlOf(path), 'href').map((href) => new URL(href, own));
@@ -32,6 +43,15 @@ describe.each(pages)('links on %s', (path) => {
       return html === undefined || (id !== '' && !attributes(html, 'id').includes(id));
     });
     expect(broken.map((target) => target.pathname + target.hash)).toEqual([]);
+  });
+
+  test('what has a style brings its sheet along', () => {
+    const own = new Set(
+      attributes(htmlOf(path), 'href').flatMap((href) => styledBy.get(href.slice(siteBase.length)) ?? []),
+    );
+    const classes = new Set(attributes(htmlOf(path), 'class').flatMap((names) => names.split(' ')));
+    const bare = [...classes].filter((name) => styled.has(name) && !own.has(name) && !laterOrElsewhere.has(name));
+    expect(bare).toEqual([]);
   });
 
   test('each id stands once', () => {

@@ -31,6 +31,7 @@ test.each([
   ['a sentence may begin with a term', 'Over-range is a bound.', [['ol', 'Over-range']]],
   ['an abbreviation keeps its letters', 'It was cool, not Ol; OL it read.', [['ol', 'OL']]],
   ['no term within a longer word', 'A busbar, a mini-bus and a bus-wide fault.', []],
+  ['a term behind a word that ends like it', 'An omnibus, a mini-bus, the bus.', [['bus', 'bus']]],
   ['a line may break within a term', 'The DC\nbus is charged.', [['dc-bus', 'DC\nbus']]],
   ['words that everybody knows are left alone', 'A lockout comes first.', []],
 ])('%s', (_rule, text, expected) => {
@@ -39,4 +40,8 @@ test.each([
 
 test('what is linked already is not found again', () => {
   expect(words('The DC bus and the bus.', ['dc-bus'])).toEqual([['bus', 'bus']]);
+});
+
+test('a glossary without a linked term finds nothing', () => {
+  expect(termFinder({ lockout: term('lockout', { linked: false }) })('The lockout.', new Set())).toEqual([]);
 });
