@@ -73,7 +73,7 @@ export interface TrendInput {
   correction: CorrectionMethod;
   machineClass: MachineClass;
   ratedVoltage: Reading;
-  /** In days from 1970-01-01; where it is given, a go that no longer holds is told. */
+  /** In days from 1970-01-01; where it is given, a go that no longer holds is none. */
   today?: number;
 }
 
@@ -113,6 +113,7 @@ export type TrendStepCode =
   | 'state-trend-voltage'
   | 'type-readings'
   | 'measure-again-soon'
+  | 'take-a-reading-now'
   | 'measure-yearly'
   | 'measure-at-one-temperature'
   | 'find-cause-of-drop'

@@ -18,8 +18,8 @@ import { correctRows, knownOf, newestRows } from './trend-rows.ts';
 /**
  * Whether insulation is getting worse over the years: each reading carried to the temperature of the minima, a robust
  * line through the logarithms, and when it meets the minimum of the machine's class, as a range. Go holds for the time of
- * the limit `trend-horizon` after the last reading. Too few readings, a sudden fall, a newest row that is kept out or a
- * verdict that hangs on the correction method leave it undecided.
+ * the limit `trend-horizon` after the last reading, and is none after that. Too few readings, a sudden fall, a newest row
+ * that is kept out or a verdict that hangs on the correction method leave it undecided.
  */
 export function assessTrend(input: TrendInput): TrendAssessment {
   const reference = limitValue('reference-temperature-routine');
@@ -35,9 +35,9 @@ export function assessTrend(input: TrendInput): TrendAssessment {
   const judged = [...newestFindings(input, rows, minimum), ...outlook.findings];
   findings.push(...judged, ...dropFindings(rows));
   if (verdictOf(judged) === 'go') findings.push(...methodFindings(input, rows, minimum));
-  if (verdictOf(findings) === 'go') findings.push(...expiredFindings(input, outlook.fit?.lastDay));
-  findings.push(finding('trend-only-the-record', 'note'));
-  return assessed(findings, { ...parts, ...(outlook.fit && { fit: outlook.fit }) });
+  const told = verdictOf(findings) === 'go' ? expired(findings, input, outlook.fit?.lastDay) : findings;
+  told.push(finding('trend-only-the-record', 'note'));
+  return assessed(told, { ...parts, ...(outlook.fit && { fit: outlook.fit }) });
 }
 
 type Parts = Omit<TrendAssessment, 'verdict' | 'findings' | 'next'>;
@@ -140,11 +140,15 @@ function methodsDiffer(methods: readonly CorrectionMethod[]): Finding<TrendCode>
   return finding('trend-methods-differ', 'undecided', { limits, names: { methods: methods.join(' ') } });
 }
 
-/** A caution, so that a record gives one verdict whenever it is opened; the day until which it holds stands beside it. */
-function expiredFindings({ today }: TrendInput, lastDay: number | undefined): Finding<TrendCode>[] {
-  if (today === undefined || lastDay === undefined || today <= horizonAfter(lastDay)) return [];
+/** A go that held until a day that has passed says nothing about today. */
+function expired(findings: Finding<TrendCode>[], { today }: TrendInput, lastDay = 0): Finding<TrendCode>[] {
+  const day = horizonAfter(lastDay);
+  if (today === undefined || today <= day) return findings;
   const limits: LimitId[] = ['trend-horizon'];
-  return [finding('trend-go-expired', 'caution', { limits, numbers: { day: horizonAfter(lastDay) } })];
+  return [
+    ...findings.filter(({ code }) => code !== 'trend-holds-until'),
+    finding('trend-go-expired', 'undecided', { limits, numbers: { day } }),
+  ];
 }
 
 function dropFindings(rows: readonly CorrectedRow[]): Finding<TrendCode>[] {
@@ -184,7 +188,7 @@ const stepAfter: Partial<Record<TrendCode, TrendStepCode[]>> = {
   'trend-meets-within': ['measure-again-soon', 'measure-at-one-temperature'],
   'trend-meets-later': ['measure-yearly'],
   'trend-not-within': ['measure-yearly'],
-  'trend-go-expired': ['measure-again-soon'],
+  'trend-go-expired': ['take-a-reading-now'],
   'trend-drop-open': ['find-cause-of-drop'],
   'trend-over-range-contradicts': ['note-range-of-over'],
   'trend-under-range': ['judge-reading-itself'],

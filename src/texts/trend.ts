@@ -89,7 +89,7 @@ export const trendFindings: FindingSentences<TrendCode> = {
   'trend-holds-until': ({ numbers }) =>
     `This go holds until ${day(numbers.day)}, ${Math.round(((numbers.years ?? 0) * daysPerYear) / 30.4)} months after the last value. Later, it takes a new reading.`,
   'trend-go-expired': ({ numbers }) =>
-    `That day has passed: since ${day(numbers.day)} this go says nothing about today. Take a new reading.`,
+    `The record gave a go until ${day(numbers.day)}. That day has passed: it says nothing about today.`,
   'trend-only-the-record': () =>
     'A trend is about ageing. After a trip the reading itself counts, against a stricter limit.',
 };
@@ -102,6 +102,8 @@ export const trendSteps: StepSentences<TrendStepCode> = {
   'type-readings': () => 'Type, paste or open at least one row with a date, a reading and a winding temperature.',
   'measure-again-soon': () =>
     'Measure again within weeks, at the same temperature and test voltage, and find out what the insulation loses by: moisture, dirt, heat.',
+  'take-a-reading-now': () =>
+    'Measure now, with the test voltage and after the time of the readings before, and add the reading to the record.',
   'measure-yearly': () =>
     'Go on measuring once a year, with the same test voltage, after the same time, at about the same temperature: what differs between readings is taken for scatter.',
   'measure-at-one-temperature': () =>

@@ -65,7 +65,7 @@ export function RowsField({ form }: Props) {
         <button
           type="button"
           class="plain"
-          onClick={() => replace(inventedRecord, 'Filled in: Marrow Bay, Lift axis (invented).')}
+          onClick={() => replace(inventedRecord(), 'Filled in: Marrow Bay, Lift axis (invented).')}
         >
           Fill in an example (Marrow Bay, Lift axis, invented)
         </button>

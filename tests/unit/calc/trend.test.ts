@@ -173,12 +173,16 @@ describe('the newest day', () => {
     }
   });
 
-  test('that lies further back than a go looks ahead is told, with the reading to take', () => {
+  test('that lies further back than a go looks ahead gives no go, and the reading to take is told', () => {
     const lastDay = firstDay + 7 * 365.25;
+    const fresh = assessTrend(record(falling, { today: lastDay + 300 }));
+    expect(fresh.verdict).toBe('go');
     expect(codes(record(falling, { today: lastDay + 300 }))).not.toContain('trend-go-expired');
     const old = assessTrend(record(falling, { today: lastDay + 400 }));
-    expect(old.findings.find(({ code }) => code === 'trend-go-expired')?.severity).toBe('caution');
-    expect(old.next.map(({ code }) => code)).toContain('measure-again-soon');
+    expect(old.verdict).toBe('undecided');
+    expect(old.findings.map(({ code }) => code)).toContain('trend-go-expired');
+    expect(old.findings.map(({ code }) => code)).not.toContain('trend-holds-until');
+    expect(old.next.map(({ code }) => code)).toContain('take-a-reading-now');
     expect(codes(record([80, 50, 31, 20, 12, 4.9], { today: lastDay + 4000 }))).not.toContain('trend-go-expired');
   });
 });

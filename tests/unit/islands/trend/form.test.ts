@@ -45,10 +45,25 @@ test('whatever rows are put in are judged in sentences that are whole', () => {
 });
 
 test('the invented record is a go, with one bound, one sudden fall that was made good, and one row kept out', () => {
-  const result = judge(trendForm, { rows: inventedRecord });
+  const result = judge(trendForm, { rows: inventedRecord() });
   if (result.state !== 'judged') throw new Error(result.state);
   expect(result.verdict).toBe('go');
   expect(result.assessment.rows.map(({ kind }) => kind).filter((kind) => kind !== 'value')).toEqual(['over']);
   expect(result.assessment.rows.filter(({ drop }) => drop)).toHaveLength(1);
   expect(result.assessment.keptOut.map(({ line, code }) => [line, code])).toEqual([[9, 'bound-not-noted']]);
+});
+
+test.each([
+  ['2026-05-19', '2025-05-19'],
+  ['2026-05-20', '2026-05-19'],
+  ['2026-12-31', '2026-05-19'],
+])('the invented record, filled in on %s, ends on %s', (day, last) => {
+  const [year = 0, month = 0, date = 0] = day.split('-').map(Number);
+  expect(
+    inventedRecord(new Date(year, month - 1, date))
+      .trimEnd()
+      .split('\n')
+      .at(-1)
+      ?.split('\t')[0],
+  ).toBe(last);
 });
