@@ -145,9 +145,10 @@ function expired(findings: Finding<TrendCode>[], { today }: TrendInput, lastDay 
   const day = horizonAfter(lastDay);
   if (today === undefined || today <= day) return findings;
   const limits: LimitId[] = ['trend-horizon'];
+  // First, as its step is: a yearly reading is of no use to whoever needs one now.
   return [
-    ...findings.filter(({ code }) => code !== 'trend-holds-until'),
     finding('trend-go-expired', 'undecided', { limits, numbers: { day } }),
+    ...findings.filter(({ code }) => code !== 'trend-holds-until'),
   ];
 }
 

@@ -180,9 +180,9 @@ describe('the newest day', () => {
     expect(codes(record(falling, { today: lastDay + 300 }))).not.toContain('trend-go-expired');
     const old = assessTrend(record(falling, { today: lastDay + 400 }));
     expect(old.verdict).toBe('undecided');
-    expect(old.findings.map(({ code }) => code)).toContain('trend-go-expired');
+    expect(old.findings[0]?.code).toBe('trend-go-expired');
     expect(old.findings.map(({ code }) => code)).not.toContain('trend-holds-until');
-    expect(old.next.map(({ code }) => code)).toContain('take-a-reading-now');
+    expect(old.next[0]?.code).toBe('take-a-reading-now');
     expect(codes(record([80, 50, 31, 20, 12, 4.9], { today: lastDay + 4000 }))).not.toContain('trend-go-expired');
   });
 });
