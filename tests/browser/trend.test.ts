@@ -10,26 +10,34 @@ async function calculator(width = 820) {
   return page;
 }
 
-/** Five yearly readings, the last in the year that is named. */
-const yearlyUntil = (last: number) =>
-  [4, 3, 2, 1, 0].map((ago, index) => `${last - ago}-05-03\t${900 - 20 * index}M\t40`).join('\n');
-const now = new Date();
-/** The year of the last third of May: a go from a reading of that day still holds. */
-const lastMay = now.getFullYear() - (now < new Date(now.getFullYear(), 4, 4) ? 1 : 0);
+/** The fifth of last month, or the sixth of a May: a go from a reading of that day holds, and `5/10` can be read two ways. */
+const recent = new Date();
+recent.setUTCMonth(recent.getUTCMonth() - 1, 5);
+if (recent.getUTCMonth() === 4) recent.setUTCDate(6);
+const iso = (day: Date) => day.toISOString().slice(0, 10);
+const years = 365.25 * 24 * 3600 * 1000;
+
+/** Five yearly readings, the last on that day. */
+const yearlyUntil = (last: Date) =>
+  [4, 3, 2, 1, 0]
+    .map((ago, index) => `${iso(new Date(last.getTime() - ago * years))}\t${900 - 20 * index}M\t40`)
+    .join('\n');
 
 test('pasted from a spreadsheet: a go with its plot, its table and the day until which it holds', async () => {
   const page = await calculator(360);
-  await page.fill('#trend-rows', yearlyUntil(lastMay));
+  await page.fill('#trend-rows', yearlyUntil(recent));
   await page.waitForSelector('.verdict[data-verdict="go"]');
   await expect.poll(() => page.locator('.plot svg[role="img"] desc').textContent()).toContain('5 readings');
-  await expect.poll(() => page.locator('.findings').textContent()).toContain(`holds until ${lastMay + 1}-05-0`);
+  await expect
+    .poll(() => page.locator('.findings').textContent())
+    .toContain(`holds until ${iso(new Date(Date.parse(iso(recent)) + years))}`);
   await expect.poll(() => page.locator('.plot tbody tr').count()).toBe(5);
   expect(await axe(page)).toEqual([]);
 });
 
 test('a record that ends years ago gives no go, and says what to do', async () => {
   const page = await calculator(360);
-  await page.fill('#trend-rows', yearlyUntil(2023));
+  await page.fill('#trend-rows', yearlyUntil(new Date('2023-05-03')));
   await page.waitForSelector('.verdict[data-verdict="undecided"]');
   await expect.poll(() => page.locator('.findings').textContent()).toContain('That day has passed');
   await expect.poll(() => page.locator('.verdict').textContent()).toContain('Measure now');
@@ -50,13 +58,15 @@ test('rows added by keyboard; one that can’t be used is told beside the fields
 
 test('an ambiguous date is asked about, and a row that can’t be read is listed with its reason', async () => {
   const page = await calculator();
-  await page.fill('#trend-rows', `${yearlyUntil(lastMay - 1)}\n3/5/${lastMay}\t810M\t40\n2010-05-03\t910\t40`);
+  const dayFirst = [recent.getUTCDate(), recent.getUTCMonth() + 1, recent.getUTCFullYear()].join('/');
+  const before = yearlyUntil(new Date(recent.getTime() - years));
+  await page.fill('#trend-rows', `${before}\n${dayFirst}\t810M\t40\n2010-05-03\t910\t40`);
   await page.waitForSelector('.verdict[data-verdict="undecided"]');
   await expect.poll(() => page.locator('.kept-out tbody tr').count()).toBe(2);
   await expect.poll(() => page.locator('.kept-out').textContent()).toContain('no unit');
   await page.locator('#trend-dateOrder input[value="day-first"]').check();
   await page.waitForSelector('.verdict[data-verdict="go"]');
-  await expect.poll(() => page.locator('.plot tbody').textContent()).toContain(`${lastMay}-05-03`);
+  await expect.poll(() => page.locator('.plot tbody').textContent()).toContain(iso(recent));
   expect(await axe(page)).toEqual([]);
 });
 

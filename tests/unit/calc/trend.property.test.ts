@@ -106,3 +106,19 @@ test('the unit in which a reading is typed, and the order of the rows, change no
     { numRuns: runs },
   );
 });
+
+test('a later day never raises the verdict, and a go is gone when its year is over', () => {
+  const lost = { go: 0 };
+  fc.assert(
+    fc.property(records, fc.double({ min: 0, max: 900, noNaN: true }), (rows, age) => {
+      const lastDay = Math.max(...rows.map(({ day }) => day));
+      const fresh = assessTrend({ ...inputOf(rows), today: lastDay });
+      const old = assessTrend({ ...inputOf(rows), today: lastDay + age });
+      expect(rank[old.verdict]).toBeLessThanOrEqual(rank[fresh.verdict]);
+      if (age > 365.25) expect(old.verdict).not.toBe('go');
+      if (fresh.verdict === 'go' && old.verdict !== 'go') lost.go++;
+    }),
+    { numRuns: runs },
+  );
+  expect(lost.go).toBeGreaterThan(runs / 50);
+});
