@@ -1,7 +1,8 @@
 import { type ComponentType, h, hydrate } from 'preact';
+import { shownTime } from '../record/iso-time.ts';
 import type { CalculatorName } from './form/calculator-form.ts';
 import { typedIn } from './form/dom-values.ts';
-import { keptTyped } from './form/keep.ts';
+import { keptEntries } from './form/keep.ts';
 import type { IslandProps } from './form/use-form.ts';
 
 const load: Record<CalculatorName, () => Promise<ComponentType<IslandProps>>> = {
@@ -24,10 +25,10 @@ async function mount(element: HTMLElement): Promise<void> {
   // In a task of its own: two short waits are felt less on a slow tablet than a long one.
   await new Promise((go) => setTimeout(go));
   // Read after the script has come: until this line the person may have been typing.
-  const kept = keptTyped(name);
-  const start = { ...kept, ...typedIn(element) };
+  const kept = keptEntries(name);
+  const start = { ...kept?.typed, ...typedIn(element) };
   const visits: IslandProps['visits'] = JSON.parse(element.dataset.visits ?? '[]');
-  hydrate(h(calculator, { visits, start, startIsKept: Object.keys(kept).length > 0 }), element);
+  hydrate(h(calculator, { visits, start, ...(kept && { keptSince: shownTime(kept.at) }) }), element);
   element.dataset.live = '';
 }
 

@@ -7,6 +7,8 @@ export interface VisitRow {
   order: number;
   /** Of any version of the format: read it with `readVisit`. */
   record: unknown;
+  /** What was typed and is not part of the record yet: read it with `readDraft`. */
+  draft?: unknown;
 }
 
 interface VisitSchema extends DBSchema {

@@ -6,3 +6,8 @@ export function isoTime(moment: Date, offsetMinutes = -moment.getTimezoneOffset(
   const sign = offsetMinutes < 0 ? '-' : '+';
   return `${local}${sign}${two(offsetMinutes / 60)}:${two(offsetMinutes % 60)}`;
 }
+
+/** `2026-03-02, 05:58`, in the clock of the place where it was written. */
+export function shownTime(isoWithOffset: string): string {
+  return `${isoWithOffset.slice(0, 10)}, ${isoWithOffset.slice(11, 16)}`;
+}

@@ -2,12 +2,14 @@ import { limitValue } from '../calc/index.ts';
 import { copyOf } from './change-visit.ts';
 import { type VisitChange, type VisitChanges, visitChanges } from './changes.ts';
 import { type Database, database, type VisitRow, type Visits } from './database.ts';
+import { forgetLocalDraft } from './local-draft.ts';
 import { newId } from './new-id.ts';
 import { askToPersist } from './persistence.ts';
 import { failed, type Problem, type Result, succeeded } from './problem.ts';
 import { byteLength, readVisit } from './read-visit.ts';
 import { type Shelf, shelfOf } from './shelf.ts';
 import { storageProblem } from './storage-problem.ts';
+import { emptyDraft, readDraft, type VisitDraft } from './visit-draft.ts';
 import type { VisitRecord } from './visit-schema.ts';
 
 /** What came of a save. After a problem `mine` is what the caller still holds, `stored` what the storage has instead. */
@@ -30,6 +32,10 @@ export interface VisitStore {
   add(visit: VisitRecord, whenHere?: 'replace' | 'keep-both'): Promise<SaveResult>;
   /** Deletes a visit and gives it back for `restore`. One that can't be read is deleted too, and is undefined. */
   remove(id: string): Promise<Result<VisitRecord | undefined>>;
+  /** What was typed into a visit and is not part of it yet; an empty draft if there is none, or the storage refuses. */
+  loadDraft(id: string): Promise<VisitDraft>;
+  /** Keeps what is being typed into a stored visit, or forgets it. Never fails: the window still holds it. */
+  noteDraft(id: string, draft: VisitDraft | undefined): Promise<void>;
   /** Undoes `remove`. */
   restore(visit: VisitRecord): Promise<SaveResult>;
   /** Hears of changes by other tabs. */
@@ -50,15 +56,24 @@ export function visitStore(parts: StoreParts = {}): VisitStore {
   const nextId = parts.newId ?? newId;
 
   /** Runs one change; `decide` sees what is stored and says what to store instead. */
-  const put = async (mine: VisitRecord, decide: (stored: Stored) => Decided): Promise<SaveResult> => {
+  const put = async (
+    mine: VisitRecord,
+    decide: (stored: Stored) => Decided,
+    keepsDraft = false,
+  ): Promise<SaveResult> => {
     const unfit = unfitToSave(mine);
     if (unfit !== undefined) return { ok: false, problem: unfit, mine };
     try {
       const { result, first } = await db.run('readwrite', async (visits) => {
-        const stored = storedIn(await visits.get(mine.id));
+        const row = await visits.get(mine.id);
+        const stored = storedIn(row);
         const decided = decide(stored);
-        if (decided.ok)
-          await visits.put({ id: decided.value.id, order: await nextOrder(visits), record: decided.value });
+        if (decided.ok) {
+          const { id } = decided.value;
+          const draft = keepsDraft && id === mine.id ? row?.draft : undefined;
+          const order = await nextOrder(visits);
+          await visits.put({ id, order, record: decided.value, ...(draft !== undefined && { draft }) });
+        }
         const other = stored.kind === 'visit' ? { stored: stored.visit } : {};
         return { result: decided.ok ? decided : { ...decided, mine, ...other }, first: stored.kind === 'nothing' };
       });
@@ -92,8 +107,29 @@ export function visitStore(parts: StoreParts = {}): VisitStore {
         const row = await visits.get(id);
         return row === undefined ? failed('not-found') : succeeded(JSON.stringify(row.record, null, 2));
       }),
-    save: (mine) => put(mine, (stored) => nextRevision(mine, stored)),
-    add: (mine, whenHere) => put(mine, (stored) => takenIn(mine, stored, whenHere, nextId)),
+    save: (mine) => put(mine, (stored) => nextRevision(mine, stored), true),
+    async add(mine, whenHere) {
+      const result = await put(mine, (stored) => takenIn(mine, stored, whenHere, nextId));
+      // What was typed into the one that was here does not belong to the one that replaces it.
+      if (result.ok) forgetLocalDraft(result.value.id);
+      return result;
+    },
+    async loadDraft(id) {
+      const result = await reading(async (visits) => succeeded((await visits.get(id))?.draft));
+      return result.ok ? readDraft(result.value) : emptyDraft;
+    },
+    async noteDraft(id, draft) {
+      try {
+        await db.run('readwrite', async (visits) => {
+          const row = await visits.get(id);
+          if (row === undefined) return;
+          const { draft: _before, ...rest } = row;
+          await visits.put({ ...rest, ...(draft && { draft }) });
+        });
+      } catch {
+        // The other copy is in `localStorage`; a save that fails speaks for itself.
+      }
+    },
     restore: (mine) => put(mine, (stored) => (stored.kind === 'nothing' ? succeeded(mine) : failed('conflict'))),
     async remove(id) {
       try {
@@ -103,6 +139,7 @@ export function visitStore(parts: StoreParts = {}): VisitStore {
           return stored;
         });
         if (removed.kind === 'nothing') return failed('not-found');
+        forgetLocalDraft(id);
         changes.tell({ id, change: 'removed' });
         return succeeded(removed.kind === 'visit' ? removed.visit : undefined);
       } catch (error) {

@@ -158,16 +158,24 @@ describe('what was typed', () => {
     expect(await page.inputValue('#bridge-minusV')).toBe('45.9k');
   });
 
-  test('is still there later in the same tab, and the page says so', async () => {
+  test('is still there later, in the same tab and after it is closed, and the page says so until it is cleared', async () => {
     const page = await calculator('/calculators/bridge/');
+    const context = page.context();
     await page.fill('#bridge-plusU', '123k');
     await page.locator('#bridge-plusU').blur();
     await page.goto(page.url().replace('bridge', 'insulation'));
     await page.goBack();
-    await page.getByText('These entries are from before, in this tab.').waitFor();
+    await page.getByText('Kept on this device from').waitFor();
     expect(await page.inputValue('#bridge-plusU')).toBe('123k');
-    await page.getByRole('button', { name: 'Undo' }).click();
-    expect(await page.inputValue('#bridge-plusU')).toBe('');
+    await page.close();
+    const later = await openIn(context, '/calculators/bridge/');
+    await later.getByText('Kept on this device from').waitFor();
+    expect(await later.inputValue('#bridge-plusU')).toBe('123k');
+    await later.getByRole('button', { name: 'Clear them' }).click();
+    expect(await later.inputValue('#bridge-plusU')).toBe('');
+    await later.reload();
+    await later.locator('[data-island="bridge"][data-live]').waitFor();
+    expect(await later.getByText('Kept on this device from').count()).toBe(0);
   });
 
   test('before the script has come is kept', async () => {

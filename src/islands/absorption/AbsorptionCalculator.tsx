@@ -1,3 +1,4 @@
+import { useMemo } from 'preact/hooks';
 import { Choices } from '../form/Choices.tsx';
 import { FormFrame } from '../form/FormFrame.tsx';
 import { temperatureUnit, windingTemperature } from '../form/form-choices.ts';
@@ -23,7 +24,11 @@ const drawing = () => import('./AbsorptionPlot.tsx').then((module) => module.Abs
 /** Timed readings of one winding: the ratios, the curve, and how far they may be believed. */
 export function AbsorptionCalculator(props: IslandProps) {
   const form = useForm(absorptionForm, props);
-  const shows = form.outcome.state === 'judged' ? { input: absorptionInput(form.read) } : undefined;
+  const { outcome } = form;
+  const shows = useMemo(
+    () => (outcome.state === 'judged' ? { input: absorptionInput(outcome.read) } : undefined),
+    [outcome],
+  );
   return (
     <FormFrame
       {...props}

@@ -1,3 +1,4 @@
+import { useMemo } from 'preact/hooks';
 import type { BridgeDiodeCode, BridgeDiodeStepCode } from '../../calc/index.ts';
 import { Choices } from '../form/Choices.tsx';
 import type { LateForm } from '../form/calculator-form.ts';
@@ -45,19 +46,24 @@ const rows = [
 export function BridgeDiodeCalculator(props: IslandProps) {
   const form = useForm(bridgeDiode, props);
   const { outcome } = form;
-  const assessment = outcome.state === 'judged' ? outcome.assessment : undefined;
-  const stage = {
-    positions: diodePositions(form.read, assessment),
-    title: 'Output stage with the forward drops',
-    caption: 'The forward drop of each diode, at the switch that it belongs to.',
-  };
+  const stage = useMemo(
+    () =>
+      'read' in outcome
+        ? {
+            positions: diodePositions(outcome.read, outcome.state === 'judged' ? outcome.assessment : undefined),
+            title: 'Output stage with the forward drops',
+            caption: 'The forward drop of each diode, at the switch that it belongs to.',
+          }
+        : undefined,
+    [outcome],
+  );
   return (
     <FormFrame
       {...props}
       definition={bridgeDiode}
       label="Bridge by diode test"
       form={form}
-      drawing={<LateDrawing load={drawing} shows={outcome.state === 'blank' ? undefined : stage} />}
+      drawing={<LateDrawing load={drawing} shows={stage} />}
     >
       <ReadingInput name={name} field={busVoltage} form={form} />
       <Choices name={name} field={motorLeads} form={form} />

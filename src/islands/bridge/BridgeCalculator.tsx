@@ -1,9 +1,11 @@
 import { useMemo } from 'preact/hooks';
 import { Choices } from '../form/Choices.tsx';
+import type { Outcome } from '../form/calculator-form.ts';
 import { FormFrame } from '../form/FormFrame.tsx';
 import { MoreFields } from '../form/MoreFields.tsx';
 import { ReadingInput } from '../form/ReadingInput.tsx';
 import { ReadingRow } from '../form/ReadingRow.tsx';
+import { readForm } from '../form/read-form.ts';
 import { type IslandProps, useForm } from '../form/use-form.ts';
 import { DrawnLater } from '../plot/DrawnLater.tsx';
 import { BridgeSchematic } from './BridgeSchematic.tsx';
@@ -20,8 +22,8 @@ const optional = [tipsTogether, tolerance, ...meterFields];
 export function BridgeCalculator(props: IslandProps) {
   const form = useForm(bridgeForm, props);
   const { outcome } = form;
-  const assessment = outcome.state === 'judged' ? outcome.assessment : undefined;
-  const shows = useMemo(() => ({ positions: bridgePositions(form.read, assessment) }), [form.read, assessment]);
+  // The server draws it too, without readings.
+  const shows = useMemo(() => ({ positions: positionsOf(outcome) }), [outcome]);
   return (
     <FormFrame
       {...props}
@@ -54,4 +56,9 @@ export function BridgeCalculator(props: IslandProps) {
       />
     </FormFrame>
   );
+}
+
+function positionsOf(outcome: Outcome) {
+  const read = 'read' in outcome ? outcome.read : readForm(bridgeForm.fields, {});
+  return bridgePositions(read, outcome.state === 'judged' ? outcome.assessment : undefined);
 }

@@ -1,3 +1,4 @@
+import { useMemo } from 'preact/hooks';
 import { Choices } from '../form/Choices.tsx';
 import { FormFrame } from '../form/FormFrame.tsx';
 import { temperatureUnit } from '../form/form-choices.ts';
@@ -13,7 +14,11 @@ const drawing = () => import('./LengthPlot.tsx').then((module) => module.LengthP
 /** What a sound cable of this length reads, and whether this one does. */
 export function CableLengthCalculator(props: IslandProps) {
   const form = useForm(cableLengthForm, props);
-  const shows = form.outcome.state === 'judged' ? { input: cableLengthInput(form.read) } : undefined;
+  const { outcome } = form;
+  const shows = useMemo(
+    () => (outcome.state === 'judged' ? { input: cableLengthInput(outcome.read) } : undefined),
+    [outcome],
+  );
   return (
     <FormFrame
       {...props}

@@ -1,30 +1,18 @@
-import { useMemo } from 'preact/hooks';
 import type { ChoiceField } from './field.ts';
-import type { FieldError } from './read-form.ts';
 import { fieldError } from './shown-error.ts';
-import type { FormState } from './use-form.ts';
+import type { FieldsState } from './use-form.ts';
 
 interface Props {
   /** What the ids of the fields begin with. */
   name: string;
   field: ChoiceField;
-  form: FormState;
+  form: FieldsState;
 }
 
 /** A question with a few answers, all of them in sight. */
 export function Choices({ name, field, form }: Props) {
   const value = form.typed[field.id];
   const error = fieldError(form, field.id);
-  // As in `ReadingInput`: built anew only when something about this question has changed.
-  return useMemo(() => <Question {...{ name, field, form, value, error }} />, [name, field, value, error]);
-}
-
-interface QuestionProps extends Props {
-  value: string | undefined;
-  error: FieldError | undefined;
-}
-
-function Question({ name, field, form, value, error }: QuestionProps) {
   const id = `${name}-${field.id}`;
   const short = field.options.every(({ label, hint }) => label.length < 12 && hint === undefined);
   return (

@@ -29,7 +29,7 @@ export function FormActions({ visits, form }: Props) {
         <span role="status">{form.change?.text}</span>{' '}
         {form.change && (
           <button type="button" class="plain" onClick={form.undo}>
-            Undo
+            {form.change.back.label}
           </button>
         )}
       </p>

@@ -1,11 +1,12 @@
 import type { ComponentChildren } from 'preact';
-import { useMemo } from 'preact/hooks';
 import { SharedForm } from '../share/SharedForm.tsx';
 import { ShareForm } from '../share/ShareForm.tsx';
 import type { CalculatorForm } from './calculator-form.ts';
 import { ErrorSummary } from './ErrorSummary.tsx';
 import { FormActions } from './FormActions.tsx';
+import { enterMovesOn } from './next-question.ts';
 import type { FormState, IslandProps } from './use-form.ts';
+import { useUnfoldedPrint } from './use-unfolded-print.ts';
 import { VerdictPanel } from './VerdictPanel.tsx';
 
 interface Props extends IslandProps {
@@ -19,20 +20,18 @@ interface Props extends IslandProps {
 }
 
 /** What all calculators have in common around their own fields. */
-export function FormFrame({ definition, label, form, visits, children, drawing, onSettled }: Props) {
+export function FormFrame({ definition, label, form, visits, children, drawing, visit }: Props) {
   const { name, fields } = definition;
   // Within a visit the whole visit is shared, not one form of it.
-  const alone = onSettled === undefined;
-  // Between two verdicts many keys are pressed: what the verdict shows is not built again for each.
-  const verdict = useMemo(
-    () => <VerdictPanel name={name} label={label} outcome={form.outcome} />,
-    [name, label, form.outcome],
-  );
+  const alone = visit === undefined;
   return (
     <form
+      ref={useUnfoldedPrint<HTMLFormElement>()}
       class="calculator"
       aria-label={label}
       noValidate
+      // The state below is the only memory of the entries: a browser that restores a field by itself would disagree.
+      autocomplete="off"
       onSubmit={(event) => event.preventDefault()}
       onKeyDown={enterMovesOn}
     >
@@ -43,19 +42,8 @@ export function FormFrame({ definition, label, form, visits, children, drawing, 
       {children}
       <ErrorSummary definition={definition} form={form} />
       {drawing}
-      {verdict}
+      <VerdictPanel name={name} label={label} outcome={form.outcome} pending={form.pending} />
       {alone && <ShareForm name={name} typed={form.typed} />}
     </form>
   );
-}
-
-/** The "next" key of an on-screen keyboard goes to the next text field, as its label says. */
-function enterMovesOn(event: KeyboardEvent & { currentTarget: HTMLFormElement }): void {
-  if (event.key !== 'Enter' || !(event.target instanceof HTMLInputElement)) return;
-  event.preventDefault();
-  const inputs = [...event.currentTarget.querySelectorAll<HTMLInputElement>('input[type="text"]')];
-  const shown = inputs.filter((input) => input.checkVisibility());
-  const next = shown[shown.indexOf(event.target) + 1];
-  if (next === undefined) event.target.blur();
-  else next.focus();
 }

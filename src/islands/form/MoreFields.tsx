@@ -1,7 +1,7 @@
 import type { ComponentChildren } from 'preact';
 import type { ReadingField } from './field.ts';
 import { ReadingInput } from './ReadingInput.tsx';
-import type { FormState } from './use-form.ts';
+import type { FieldsState } from './use-form.ts';
 import { useOpening } from './use-opening.ts';
 
 interface Props {
@@ -10,7 +10,7 @@ interface Props {
   summary: string;
   hint?: string;
   fields: readonly ReadingField[];
-  form: FormState;
+  form: FieldsState;
   children?: ComponentChildren;
 }
 

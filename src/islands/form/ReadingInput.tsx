@@ -1,16 +1,18 @@
-import { useMemo } from 'preact/hooks';
-import { missing, type Quantity, type Reading } from '../../calc/index.ts';
+import { useEffect, useRef } from 'preact/hooks';
+import { missing, type Quantity } from '../../calc/index.ts';
 import { echo } from './echo.ts';
 import type { ReadingField } from './field.ts';
-import type { FieldError } from './read-form.ts';
+import { focusNextQuestion } from './next-question.ts';
 import { fieldError } from './shown-error.ts';
-import type { FormState } from './use-form.ts';
+import type { FieldsState } from './use-form.ts';
 
 interface Props {
   /** What the ids of the fields begin with. */
   name: string;
   field: ReadingField;
-  form: FormState;
+  form: FieldsState;
+  /** The unit of a neighbour in the row: what has it is offered first. */
+  likelyUnit?: string | undefined;
 }
 
 /**
@@ -21,31 +23,16 @@ interface Props {
 const keyboardOf = (quantity: Quantity) => (quantity === 'percent' || quantity === 'counts' ? 'decimal' : 'text');
 
 /** A text field for a reading: label, hint, field, what was understood, error, offers to mend it. */
-export function ReadingInput({ name, field, form }: Props) {
-  const value = form.typed[field.id];
-  const reading = form.read.readings[field.id] ?? missing;
+export function ReadingInput({ name, field, form, likelyUnit }: Props) {
+  const input = useRef<HTMLInputElement>(null);
   const error = fieldError(form, field.id);
   const note = form.notes[field.id];
-  // A key in one field leaves the others as they are: a slow device would build all of them anew. What the form does
-  // with an entry (`type`, `leave`, `choose`) is the same at every moment.
-  return useMemo(
-    () => <Input {...{ name, field, form, value, reading, error, note }} />,
-    [name, field, value, reading, error, note],
-  );
-}
-
-interface InputProps extends Props {
-  value: string | undefined;
-  reading: Reading;
-  error: FieldError | undefined;
-  note: string | undefined;
-}
-
-function Input({ name, field, form, value, reading, error, note }: InputProps) {
   const id = `${name}-${field.id}`;
   const described = [field.hint && `${id}-hint`, note && `${id}-note`, error ? `${id}-error` : `${id}-echo`]
     .filter(Boolean)
     .join(' ');
+  const place = useInView(input, error?.message);
+  const suggestions = likeliestFirst(error?.suggestions ?? [], likelyUnit);
   return (
     <div class={error ? 'field is-bad' : 'field'}>
       <label for={id}>{field.label}</label>
@@ -60,6 +47,7 @@ function Input({ name, field, form, value, reading, error, note }: InputProps) {
         </p>
       )}
       <input
+        ref={input}
         id={id}
         name={field.id}
         type="text"
@@ -71,27 +59,54 @@ function Input({ name, field, form, value, reading, error, note }: InputProps) {
         enterKeyHint="next"
         aria-describedby={described}
         aria-invalid={error ? 'true' : undefined}
-        value={value}
+        value={form.typed[field.id]}
         onInput={(event) => form.type(field.id, event.currentTarget.value)}
         onBlur={form.leave}
       />
       <p class="echo" id={`${id}-echo`}>
-        {echo(reading)}
+        {echo(form.read.readings[field.id] ?? missing)}
       </p>
-      {error && (
-        <p class="error" id={`${id}-error`}>
-          {error.message}
-        </p>
-      )}
-      {error && error.suggestions.length > 0 && (
-        <div class="suggestions">
-          {error.suggestions.map((text) => (
-            <button type="button" key={text} onClick={() => form.choose(field.id, text)}>
-              {text}
-            </button>
-          ))}
-        </div>
-      )}
+      <div ref={place} class="mend">
+        {error && (
+          <p class="error" id={`${id}-error`}>
+            {error.message}
+          </p>
+        )}
+        {suggestions.length > 0 && (
+          <div class="suggestions">
+            {suggestions.map((text) => (
+              <button
+                type="button"
+                key={text}
+                onClick={() => {
+                  form.choose(field.id, text);
+                  // The button goes away with the error: without a field to go to, the keyboard would shut.
+                  if (input.current !== null) focusNextQuestion(input.current);
+                }}
+              >
+                {text}
+              </button>
+            ))}
+          </div>
+        )}
+      </div>
     </div>
   );
+}
+
+/** An error that comes up beside the field that somebody is at must not lie below the window's edge or the bar there. */
+function useInView(input: { current: HTMLInputElement | null }, message: string | undefined) {
+  const place = useRef<HTMLDivElement>(null);
+  useEffect(() => {
+    if (message === undefined || input.current !== document.activeElement) return;
+    place.current?.scrollIntoView({ block: 'nearest' });
+  }, [message]);
+  return place;
+}
+
+const unitOf = (text: string) => text.replace(/^[<>\s]*[-\d.,\s]+/, '');
+
+function likeliestFirst(suggestions: readonly string[], unit: string | undefined): string[] {
+  const likely = (text: string) => Number(unitOf(text) === unit);
+  return [...suggestions].sort((a, b) => likely(b) - likely(a));
 }

@@ -8,14 +8,17 @@ interface Props {
   /** Of the calculator: a page may hold several verdicts. */
   label: string;
   outcome: Outcome;
+  /** Something was typed since: the verdict on the older entries is not shown as if it were on these. */
+  pending: boolean;
 }
 
 /**
  * The verdict with its reasons, next steps and limits. The bar stays at the foot of the window until the panel slides
  * over it, so that a change is seen on a phone. It is for eyes and fingers only: others hear the status.
  */
-export function VerdictPanel({ name, label, outcome }: Props) {
-  const verdict = shownVerdict(outcome);
+export function VerdictPanel({ name, label, outcome, pending }: Props) {
+  const verdict = pending ? 'empty' : shownVerdict(outcome);
+  const word = pending ? 'Reading your entries' : verdictWords[verdict];
   const id = `${name}-verdict`;
   return (
     <>
@@ -24,16 +27,22 @@ export function VerdictPanel({ name, label, outcome }: Props) {
       </p>
       <div class="verdict-bar" data-verdict={verdict} aria-hidden="true" onClick={() => showPanel(id)}>
         <VerdictShape verdict={verdict} />
-        <span>{verdictWords[verdict]}</span>
+        <span>{word}</span>
         <span class="verdict-bar-more">Why</span>
       </div>
       <section class="verdict" data-verdict={verdict} id={id} tabIndex={-1} aria-label={`${label}: verdict`}>
         <h3 class="verdict-word">
           <VerdictShape verdict={verdict} />
-          {verdictWords[verdict]}
+          {word}
         </h3>
-        <Findings lines={findingsShown(outcome)} />
-        {outcome.state === 'judged' ? <WhatNext outcome={outcome} /> : <p>{whyEmpty(outcome)}</p>}
+        {/* What stood here last keeps its room, lest the page jump with each key. */}
+        <div
+          class={pending ? 'verdict-reasons of-older-entries' : 'verdict-reasons'}
+          aria-hidden={pending || undefined}
+        >
+          <Findings lines={findingsShown(outcome)} />
+          {outcome.state === 'judged' ? <WhatNext outcome={outcome} /> : <p>{whyEmpty(outcome)}</p>}
+        </div>
       </section>
     </>
   );

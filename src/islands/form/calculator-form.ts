@@ -50,12 +50,14 @@ export type Outcome<A extends Assessment = Assessment> =
   | { state: 'blank' }
   /** The rule of a `LateForm` is on its way, or did not come. */
   | { state: 'loading' | 'not-loaded' }
-  | { state: 'unreadable'; errors: Record<string, FieldError>; dangers: FindingLine[] }
-  | { state: 'unchosen'; questions: string[] }
+  | { state: 'unreadable'; read: ReadForm; errors: Record<string, FieldError>; dangers: FindingLine[] }
+  | { state: 'unchosen'; read: ReadForm; questions: string[] }
   | {
       state: 'judged';
       verdict: Verdict | 'stop';
       assessment: A;
+      /** The entries as they were judged: what is drawn beside the verdict shows these. */
+      read: ReadForm;
       findings: FindingLine[];
       steps: string[];
       limits: LimitId[];
@@ -65,28 +67,30 @@ const weight: Severity[] = ['stop', 'fail', 'undecided', 'caution', 'pass', 'not
 
 /**
  * From what stands in the form to what is said about it. An entry that can't be read gives no verdict, but never
- * hides a danger that the other entries show.
+ * hides a danger that the other entries show. What was only `offered`, and not typed, judges nothing by itself.
  */
 export function judge<F extends string, S extends string, A extends Assessment<F, S>>(
   form: CalculatorForm<F, S, A>,
   typed: Typed,
+  offered: Typed = {},
 ): Outcome<A> {
   const read = readForm(form.fields, typed);
   const isReadable = Object.keys(read.errors).length === 0;
   const asked = form.judgesFrom !== undefined && (typed[form.judgesFrom] ?? '') !== '';
-  if (isReadable && !asked && isBlank(form.fields, typed)) return { state: 'blank' };
+  if (isReadable && !asked && isBlank(form.fields, typed, offered)) return { state: 'blank' };
   if (isReadable && read.unchosen.length > 0)
-    return { state: 'unchosen', questions: read.unchosen.map(({ name }) => name) };
+    return { state: 'unchosen', read, questions: read.unchosen.map(({ name }) => name) };
   const assessment = form.assess(read);
   const findings = assessment.findings
     .map((finding) => ({ severity: finding.severity, text: form.findingTexts[finding.code](finding) }))
     .sort((a, b) => weight.indexOf(a.severity) - weight.indexOf(b.severity));
   const dangers = findings.filter(({ severity }) => severity === 'stop');
-  if (!isReadable) return { state: 'unreadable', errors: read.errors, dangers };
+  if (!isReadable) return { state: 'unreadable', read, errors: read.errors, dangers };
   return {
     state: 'judged',
     verdict: dangers.length > 0 ? 'stop' : assessment.verdict,
     assessment,
+    read,
     findings,
     steps: assessment.next.map((step) => form.stepTexts[step.code](step)),
     limits: [...new Set(assessment.findings.flatMap(({ limits }) => limits))],

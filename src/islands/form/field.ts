@@ -52,9 +52,20 @@ export function blankForm(fields: readonly FormField[]): Typed {
   return Object.fromEntries(fields.map((field) => [field.id, field.kind === 'choice' ? field.initial : '']));
 }
 
-/** Whether no reading has been typed; choices alone judge nothing. */
-export function isBlank(fields: readonly FormField[], typed: Typed): boolean {
-  return fields.every((field) => field.kind === 'choice' || (typed[field.id] ?? '').trim() === '');
+/**
+ * Whether no reading has been typed; choices alone judge nothing, and neither does what was only `offered` to the
+ * person, such as a reading of an earlier step.
+ */
+export function isBlank(fields: readonly FormField[], typed: Typed, offered: Typed = {}): boolean {
+  return fields.every(({ kind, id }) => {
+    const text = (typed[id] ?? '').trim();
+    return kind === 'choice' || text === '' || text === offered[id];
+  });
+}
+
+/** Whether the form is as it was before anybody typed or chose. */
+export function isUntouched(fields: readonly FormField[], typed: Typed): boolean {
+  return Object.entries(blankForm(fields)).every(([id, blank]) => (typed[id] ?? blank) === blank);
 }
 
 /** Takes only what the form has fields for, so that foreign data can't leave anything behind. */

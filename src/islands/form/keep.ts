@@ -1,15 +1,16 @@
+import { isoTime } from '../../record/iso-time.ts';
 import type { Typed } from './field.ts';
 
 const key = (name: string) => `fieldbook-typed-${name}`;
 
-/** `localStorage` outlives the tab. */
+/** `sessionStorage` belongs to one tab; `localStorage` outlives it. */
 type Where = 'sessionStorage' | 'localStorage';
 
 /**
- * Keeps what was typed for this tab, so that a reload or a look at an article loses nothing. A browser that refuses
- * storage keeps nothing, and the form works all the same.
+ * Keeps texts by their ids, or forgets them. A browser that refuses storage keeps nothing, and the form works all the
+ * same.
  */
-export function keepTyped(name: string, typed: Typed | undefined, where: Where = 'sessionStorage'): void {
+export function keepTyped(name: string, typed: Typed | undefined, where: Where): void {
   try {
     if (typed === undefined) globalThis[where].removeItem(key(name));
     else globalThis[where].setItem(key(name), JSON.stringify(typed));
@@ -18,8 +19,8 @@ export function keepTyped(name: string, typed: Typed | undefined, where: Where =
   }
 }
 
-/** What was kept, as texts by field id; empty where there is nothing that can be used. */
-export function keptTyped(name: string, where: Where = 'sessionStorage'): Typed {
+/** What was kept, as texts by id; empty where there is nothing that can be used. */
+export function keptTyped(name: string, where: Where): Typed {
   try {
     const kept: unknown = JSON.parse(globalThis[where].getItem(key(name)) ?? '{}');
     if (typeof kept !== 'object' || kept === null) return {};
@@ -27,4 +28,26 @@ export function keptTyped(name: string, where: Where = 'sessionStorage'): Typed 
   } catch {
     return {};
   }
+}
+
+const places = ['sessionStorage', 'localStorage'] as const;
+
+/** Keeps the entries of a calculator on this device until they are cleared: for this tab, and for a later one. */
+export function keepEntries(name: string, typed: Typed | undefined, now: Date = new Date()): void {
+  for (const where of places) keepTyped(name, typed && { ...typed, keptAt: isoTime(now) }, where);
+}
+
+export interface KeptEntries {
+  typed: Typed;
+  /** When they were kept, as an ISO time. */
+  at: string;
+}
+
+/** What was kept of a calculator: by this tab, or else by the tab that kept something last. */
+export function keptEntries(name: string): KeptEntries | undefined {
+  for (const where of places) {
+    const { keptAt, ...typed } = keptTyped(name, where);
+    if (keptAt !== undefined) return { typed, at: keptAt };
+  }
+  return undefined;
 }

@@ -38,29 +38,14 @@ function readChoice(field: ChoiceField, typed: Typed, read: ReadForm): void {
   read.choices[field.id] = known ? value : '';
 }
 
-interface ReadEntry {
-  text: string;
-  bareUnit: string;
-  reading: Reading;
-  error?: FieldError;
-}
-
-/** What stood last in each field: a key changes one field, and the others stay the same objects, known as unchanged. */
-const lastRead = new WeakMap<ReadingField, ReadEntry>();
-
 function readReading(field: ReadingField, typed: Typed, read: ReadForm): void {
-  const text = typed[field.id] ?? '';
   const bareUnit = field.bareUnitFrom === undefined ? '' : (typed[field.bareUnitFrom] ?? '');
-  let entry = lastRead.get(field);
-  if (entry === undefined || entry.text !== text || entry.bareUnit !== bareUnit) {
-    entry = { text, bareUnit, ...understood(field, text, bareUnit) };
-    lastRead.set(field, entry);
-  }
-  if (entry.error !== undefined) read.errors[field.id] = entry.error;
-  read.readings[field.id] = entry.reading;
+  const { reading, error } = understood(field, typed[field.id] ?? '', bareUnit);
+  read.readings[field.id] = reading;
+  if (error !== undefined) read.errors[field.id] = error;
 }
 
-function understood(field: ReadingField, text: string, bareUnit: string): Pick<ReadEntry, 'reading' | 'error'> {
+function understood(field: ReadingField, text: string, bareUnit: string): { reading: Reading; error?: FieldError } {
   const result = parseReading(text, field.quantity, bareUnit);
   if (!result.ok) return { reading: missing, error: result.error };
   const complaint = field.check?.(result.reading);

@@ -1,7 +1,7 @@
 import type { FieldError } from './read-form.ts';
-import type { FormState } from './use-form.ts';
+import type { FieldsState } from './use-form.ts';
 
 /** The error to show beside a field: only once the person has paused or left, and no longer than it is true. */
-export function fieldError({ outcome, read }: FormState, id: string): FieldError | undefined {
-  return outcome.state === 'unreadable' && outcome.errors[id] !== undefined ? read.errors[id] : undefined;
+export function fieldError({ errors, read }: Pick<FieldsState, 'errors' | 'read'>, id: string): FieldError | undefined {
+  return errors[id] === undefined ? undefined : read.errors[id];
 }

@@ -1,11 +1,13 @@
-import { useEffect, useMemo, useRef, useState } from 'preact/hooks';
+import { useLayoutEffect, useMemo, useRef, useState } from 'preact/hooks';
 import type { Assessment } from '../../calc/index.ts';
 import { caseInAddress, openedByReload } from './address.ts';
-import type { CalculatorForm, LateForm, Outcome } from './calculator-form.ts';
-import { blankForm, fillForm, isBlank, type Typed } from './field.ts';
-import { keepTyped } from './keep.ts';
-import { type ReadForm, readForm } from './read-form.ts';
-import { useOutcome } from './use-outcome.ts';
+import { type CalculatorForm, judge, type LateForm, type Outcome } from './calculator-form.ts';
+import { blankForm, fillForm, isBlank, isUntouched, type Typed } from './field.ts';
+import { keepEntries } from './keep.ts';
+import { type FieldError, type ReadForm, readForm } from './read-form.ts';
+import { useRedrawOnShow } from './use-redraw.ts';
+import { useRule } from './use-rule.ts';
+import { useSettling } from './use-settling.ts';
 
 /** An example visit, as far as one calculator needs it. */
 export interface WorkedVisit {
@@ -14,145 +16,133 @@ export interface WorkedVisit {
   form: Typed;
 }
 
+/** What ties a calculator to the visit that it is a step of. */
+export interface VisitTie {
+  /** What the record offers in fields that the person has not filled: alone it is no entry, and nothing is judged. */
+  offered: Typed;
+  /** Takes each key, so that it can be kept. */
+  onTyped: (typed: Typed) => void;
+  /** Takes what the person has entered or changed, once it has settled. */
+  onSettled: (typed: Typed) => void;
+}
+
 export interface IslandProps {
   visits: WorkedVisit[];
-  /** What the browser had in the fields before the script came, or what was kept in this tab. */
+  /** What the form begins with: typed before the script came, kept on this device, or kept in a visit. */
   start?: Typed;
-  /** Some of it was kept from before: the person is told, since it may belong to another axis. */
-  startIsKept?: boolean;
-  /** Where the form is part of a visit: hears each change that has settled. The tab then keeps nothing of its own. */
-  onSettled?: (typed: Typed) => void;
-  /** Said beside a field, by its id: where its entry comes from. */
+  /** Since when the entries are kept, for people; they may belong to another axis. */
+  keptSince?: string;
+  /** Given where the form is a step of a visit, which keeps the entries. */
+  visit?: VisitTie;
+  /** Stands beside a field, by its id: where its entry comes from. */
   notes?: Readonly<Record<string, string>>;
 }
 
-/** Something that changed the whole form at once, and how it was before. */
+/** Something that changed the whole form at once, and the way back. */
 interface Change {
   text: string;
-  before: Typed;
+  back: { label: string; text: string; typed: Typed };
 }
 
-export interface FormState<A extends Assessment = Assessment> {
+/** What the fields of any form work with. Every control is drawn from `typed`, and from nothing else. */
+export interface FieldsState {
   typed: Typed;
-  /** The form as it stands at this moment, for the echo beside each field. */
+  /** The form as it stands at this moment, for the line beside each field. */
   read: ReadForm;
-  /** What is said about it; follows when the person pauses or leaves a field. */
-  outcome: Outcome<A>;
-  change: Change | undefined;
+  /** What could not be read when the entries last settled. */
+  errors: Readonly<Record<string, FieldError>>;
   notes: Readonly<Record<string, string>>;
   type: (id: string, value: string) => void;
   /** Judge soon: the person left the field. */
   leave: () => void;
   choose: (id: string, value: string) => void;
+}
+
+export interface FormState<A extends Assessment = Assessment> extends FieldsState {
+  /** What is said about the entries that have settled: the person paused or left a field. */
+  outcome: Outcome<A>;
+  /** Something was typed that the outcome does not know yet. */
+  pending: boolean;
+  change: Change | undefined;
   fill: (values: Typed, text: string) => void;
   clear: () => void;
   undo: () => void;
 }
 
-/** Long enough to finish typing `450k` with a gloved thumb, short enough to feel live. */
-const pauseMilliseconds = 700;
-
-/** A message that appears under the pointer moves what the person is about to press: the press comes first. */
-const leaveMilliseconds = 250;
-
-/** The state of a calculator's form. The first render equals the server's, which knows of no entries. */
+/** The state of a calculator's form. */
 export function useForm<F extends string, S extends string, A extends Assessment<F, S>>(
   form: CalculatorForm<F, S, A> | LateForm<F, S, A>,
-  props: IslandProps,
+  { visits, start = {}, keptSince, visit, notes = {} }: IslandProps,
 ): FormState<A> {
   const { fields, name } = form;
-  const [typed, setTyped] = useState<Typed>(() => fillForm(fields, props.start ?? {}));
-  const [settled, setSettled] = useState<Typed>(() => blankForm(fields));
+  // The first drawing of a form that the server drew is blank, as the server's is; what it begins with comes next.
+  const [typed, setTyped] = useState<Typed>(() => fillForm(fields, visit === undefined ? {} : start));
+  const [settled, setSettled] = useState(typed);
   const [change, setChange] = useState<Change>();
-  const [live, setLive] = useState(() => fields.every(({ id }) => typed[id] === settled[id]));
-  const timer = useRef<ReturnType<typeof setTimeout>>();
-  const ahead = useRef<ReturnType<typeof setTimeout>>();
   const latest = useRef(typed);
-  latest.current = typed;
-  const listener = useRef(props.onSettled);
-  listener.current = props.onSettled;
+  useRedrawOnShow();
 
-  const unkept = useRef<Typed>();
-  const { outcome, judgeAhead } = useOutcome(form, settled);
-
-  const keep = () => {
-    if (unkept.current !== undefined) keepTyped(name, isBlank(fields, unkept.current) ? undefined : unkept.current);
-    unkept.current = undefined;
-  };
-  const settle = (next: Typed) => {
-    clearTimeout(ahead.current);
-    clearTimeout(timer.current);
-    timer.current = undefined;
-    setSettled(next);
-    if (listener.current !== undefined) return listener.current(next);
-    unkept.current = next;
-    // The verdict first: a browser takes its time to write.
-    setTimeout(keep);
-  };
-  const settleIn = (milliseconds: number) => {
-    clearTimeout(timer.current);
-    clearTimeout(ahead.current);
-    timer.current = setTimeout(() => settle(latest.current), milliseconds);
-    ahead.current = setTimeout(() => judgeAhead(latest.current), milliseconds / 2);
-  };
+  const { onType, onLeave, settle } = useSettling(() => {
+    setSettled(latest.current);
+    if (visit !== undefined) visit.onSettled(latest.current);
+    else keepEntries(name, isUntouched(fields, latest.current) ? undefined : latest.current);
+  });
   const put = (next: Typed) => {
     latest.current = next;
     setTyped(next);
+    visit?.onTyped(next);
   };
-  const replace = (next: Typed, text: string) => {
-    setChange({ text, before: latest.current });
+  const replace = (next: Typed, text: string, label = 'Undo', undone = 'Undone.') => {
+    setChange({ text, back: { label, text: undone, typed: latest.current } });
     put(next);
-    settle(next);
+    settle();
   };
 
-  useEffect(() => {
-    // A blank form stands there already as the server drew it.
-    if (!live || listener.current !== undefined) {
-      setLive(true);
-      settle(latest.current);
+  // Before the next event: a key pressed in between would be overwritten.
+  useLayoutEffect(() => {
+    if (visit !== undefined) return;
+    const begun = fillForm(fields, start);
+    if (keptSince !== undefined) replace(begun, `Kept on this device from ${keptSince}.`, 'Clear them', 'Cleared.');
+    else if (fields.some(({ id }) => begun[id] !== latest.current[id])) {
+      put(begun);
+      settle();
     }
-    if (props.startIsKept)
-      setChange({ text: 'These entries are from before, in this tab.', before: blankForm(fields) });
     const fillFromAddress = () => {
-      const visit = props.visits.find(({ id }) => id === caseInAddress());
-      if (visit !== undefined) replace(fillForm(fields, visit.form), `Filled in: ${visit.title} (invented).`);
+      const worked = visits.find(({ id }) => id === caseInAddress());
+      if (worked !== undefined) replace(fillForm(fields, worked.form), `Filled in: ${worked.title} (invented).`);
     };
     // A reload keeps what the person changed since the link was opened.
-    if (!openedByReload() || isBlank(fields, latest.current)) fillFromAddress();
-    // Whoever leaves the page or the step before the pause is over loses nothing.
-    const settleAtOnce = () => {
-      if (timer.current !== undefined) settle(latest.current);
-      keep();
-    };
+    if (!openedByReload() || isUntouched(fields, latest.current)) fillFromAddress();
     addEventListener('hashchange', fillFromAddress);
-    addEventListener('pagehide', settleAtOnce);
-    document.addEventListener('visibilitychange', settleAtOnce);
-    return () => {
-      removeEventListener('hashchange', fillFromAddress);
-      removeEventListener('pagehide', settleAtOnce);
-      document.removeEventListener('visibilitychange', settleAtOnce);
-      settleAtOnce();
-    };
+    return () => removeEventListener('hashchange', fillFromAddress);
   }, []);
 
-  const shown = live ? typed : settled;
+  const isEmpty = isBlank(fields, settled, visit?.offered);
+  const rule = useRule(form, !isEmpty);
+  const outcome = useMemo(
+    (): Outcome<A> =>
+      typeof rule === 'object' ? judge(rule, settled, visit?.offered) : { state: isEmpty ? 'blank' : rule },
+    [settled, rule],
+  );
   return {
     typed,
-    read: useMemo(() => readForm(fields, shown), [shown]),
+    read: readForm(fields, typed),
+    errors: outcome.state === 'unreadable' ? outcome.errors : {},
     outcome,
+    pending: typed !== settled,
     change,
-    notes: props.notes ?? {},
+    notes,
     type: (id, value) => {
       put({ ...latest.current, [id]: value });
-      settleIn(pauseMilliseconds);
+      onType();
     },
-    leave: () => settleIn(leaveMilliseconds),
+    leave: onLeave,
     choose: (id, value) => {
       put({ ...latest.current, [id]: value });
-      settle(latest.current);
+      settle();
     },
     fill: (values, text) => replace(fillForm(fields, values), text),
     clear: () => replace(blankForm(fields), 'Cleared.'),
-    undo: () => change && replace(change.before, 'Undone.'),
+    undo: () => change && replace(change.back.typed, change.back.text),
   };
 }

@@ -1,3 +1,4 @@
+import { useMemo } from 'preact/hooks';
 import { Choices } from '../form/Choices.tsx';
 import { FormFrame } from '../form/FormFrame.tsx';
 import { correction, temperatureUnit, testVoltage, windingTemperature } from '../form/form-choices.ts';
@@ -15,7 +16,11 @@ const drawing = () => import('./InsulationPlot.tsx').then((module) => module.Ins
 /** Insulation to PE, after a trip or in routine monitoring. */
 export function InsulationCalculator(props: IslandProps) {
   const form = useForm(insulationForm, props);
-  const shows = form.outcome.state === 'judged' ? { input: insulationInput(form.read) } : undefined;
+  const { outcome } = form;
+  const shows = useMemo(
+    () => (outcome.state === 'judged' ? { input: insulationInput(outcome.read) } : undefined),
+    [outcome],
+  );
   return (
     <FormFrame
       {...props}
@@ -25,7 +30,7 @@ export function InsulationCalculator(props: IslandProps) {
       drawing={<LateDrawing load={drawing} shows={shows} />}
     >
       {/* A visit begins with a trip: its occasion is no question. */}
-      {props.onSettled === undefined && <Choices name={name} field={occasion} form={form} />}
+      {props.visit === undefined && <Choices name={name} field={occasion} form={form} />}
       <ReadingRow
         name={name}
         legend="Readings"

@@ -1,4 +1,5 @@
-import { useState } from 'preact/hooks';
+import { useLayoutEffect, useState } from 'preact/hooks';
+import { keepTyped, keptTyped } from '../form/keep.ts';
 import type { FormState } from '../form/use-form.ts';
 
 interface Props {
@@ -11,11 +12,18 @@ const parts = [
   { id: 'addTemperature', label: 'Winding temperature', type: 'text' },
 ] as const;
 
+const name = 'trend-row';
 const none = { addDate: '', addReading: '', addTemperature: '' };
 
 /** One row at a time, for those who have no table. A row that can't be used is told before it is added. */
 export function AddRow({ form }: Props) {
   const [typed, setTyped] = useState<Record<string, string>>(none);
+  // After the first drawing, which is the server's.
+  useLayoutEffect(() => setTyped({ ...none, ...keptTyped(name, 'sessionStorage') }), []);
+  const keep = (next: Record<string, string>) => {
+    setTyped(next);
+    keepTyped(name, next, 'sessionStorage');
+  };
   const [wrong, setWrong] = useState<string>();
   const put = async () => {
     const cells = parts.map(({ id }) => typed[id]?.trim() ?? '');
@@ -24,7 +32,7 @@ export function AddRow({ form }: Props) {
     setWrong('wrong' in added ? added.wrong : undefined);
     if ('wrong' in added) return;
     form.choose('rows', added.rows);
-    setTyped(none);
+    keep(none);
   };
   const add = () => {
     put().catch(() =>
@@ -47,7 +55,7 @@ export function AddRow({ form }: Props) {
             spellcheck={false}
             aria-describedby={wrong ? 'trend-add-hint trend-add-error' : 'trend-add-hint'}
             value={typed[id]}
-            onInput={(event) => setTyped({ ...typed, [id]: event.currentTarget.value })}
+            onInput={(event) => keep({ ...typed, [id]: event.currentTarget.value })}
           />
         </div>
       ))}

@@ -1,7 +1,8 @@
 import { Choices } from '../form/Choices.tsx';
 import type { Typed } from '../form/field.ts';
+import { enterMovesOn } from '../form/next-question.ts';
 import { ReadingInput } from '../form/ReadingInput.tsx';
-import type { FormState } from '../form/use-form.ts';
+import type { FieldsState } from '../form/use-form.ts';
 import { type AskedStepId, type StepField, stepFields } from './step-fields.ts';
 import { TextInput } from './TextInput.tsx';
 import { useStepForm } from './use-step-form.ts';
@@ -9,15 +10,22 @@ import { useStepForm } from './use-step-form.ts';
 interface Props {
   id: AskedStepId;
   start: Typed;
+  onTyped: (typed: Typed) => void;
   onSettled: (typed: Typed) => void;
 }
 
 /** A step that asks a few questions. */
-export function AskedStep({ id, start, onSettled }: Props) {
+export function AskedStep({ id, start, onTyped, onSettled }: Props) {
   const fields = stepFields[id];
-  const form = useStepForm(fields, start, onSettled);
+  const form = useStepForm(fields, start, onTyped, onSettled);
   return (
-    <form class="step-form" noValidate onSubmit={(event) => event.preventDefault()}>
+    <form
+      class="step-form"
+      noValidate
+      autocomplete="off"
+      onSubmit={(event) => event.preventDefault()}
+      onKeyDown={enterMovesOn}
+    >
       {fields.map((field) => (
         <Field key={field.id} name={id} field={field} form={form} />
       ))}
@@ -25,7 +33,7 @@ export function AskedStep({ id, start, onSettled }: Props) {
   );
 }
 
-function Field({ name, field, form }: { name: string; field: StepField; form: FormState }) {
+function Field({ name, field, form }: { name: string; field: StepField; form: FieldsState }) {
   const id = `${name}-${field.id}`;
   const value = form.typed[field.id] ?? '';
   switch (field.kind) {

@@ -23,7 +23,7 @@ export function DetailFields<Words extends Partial<Record<DetailField['id'], str
           long={long}
           value={draft.value[id] ?? ''}
           onInput={(value) => draft.set({ ...draft.value, [id]: value })}
-          onLeave={draft.flush}
+          onLeave={draft.leave}
         />
       ))}
     </>

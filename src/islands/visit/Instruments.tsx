@@ -7,12 +7,17 @@ type Instrument = VisitDetails['instruments'][number];
 
 interface Props {
   instruments: readonly Instrument[];
+  onTyped: (instruments: Instrument[]) => void;
   onSettled: (instruments: Instrument[]) => void;
 }
 
 /** What is measured with. The calculators take the accuracy from here. */
-export function Instruments({ instruments, onSettled }: Props) {
-  const draft = useDraft(instrumentRows(instruments), (rows) => onSettled(notedInstruments(rows)));
+export function Instruments({ instruments, onTyped, onSettled }: Props) {
+  const draft = useDraft(
+    instrumentRows(instruments),
+    (rows) => onTyped(notedInstruments(rows)),
+    (rows) => onSettled(notedInstruments(rows)),
+  );
   const rows = draft.value;
   const set = (index: number, part: Partial<Instrument>) =>
     draft.set(rows.map((row, position) => (position === index ? { ...row, ...part } : row)));
@@ -28,7 +33,7 @@ export function Instruments({ instruments, onSettled }: Props) {
               label="Other instrument"
               value={row.what}
               onInput={(what) => set(index, { what })}
-              onLeave={draft.flush}
+              onLeave={draft.leave}
             />
           )}
           <TextInput
@@ -37,7 +42,7 @@ export function Instruments({ instruments, onSettled }: Props) {
             hint="Model, number, calibrated until."
             value={row.identification}
             onInput={(identification) => set(index, { identification })}
-            onLeave={draft.flush}
+            onLeave={draft.leave}
           />
           <TextInput
             id={`instrument-${index}-accuracy`}
@@ -45,7 +50,7 @@ export function Instruments({ instruments, onSettled }: Props) {
             hint="From the data sheet, such as 1.5 % + 3 counts. The calculators take it from here."
             value={row.accuracy}
             onInput={(accuracy) => set(index, { accuracy })}
-            onLeave={draft.flush}
+            onLeave={draft.leave}
           />
         </div>
       ))}

@@ -1,4 +1,4 @@
-import { useMemo, useRef } from 'preact/hooks';
+import { useState } from 'preact/hooks';
 import type { LockoutId } from '../../guide/answers.ts';
 import type { MeasurementStepId } from '../../record/step-forms.ts';
 import type { VisitRecord } from '../../record/visit-schema.ts';
@@ -23,29 +23,25 @@ interface Props {
   lockedBy: LockoutId | undefined;
   /** The guide waits for a decision of this step, or the person has left it open. */
   askToLeaveOpen: boolean;
+  onTyped: (typed: Typed) => void;
   onSettled: (typed: Typed) => void;
 }
 
 /** A step that is one of the calculators, filled from the record and keeping its entries in it. */
-export function MeasuredStep({ id, visit, lockedBy, askToLeaveOpen, onSettled }: Props) {
+export function MeasuredStep({ id, visit, lockedBy, askToLeaveOpen, onTyped, onSettled }: Props) {
   const Calculator = calculators[id];
-  // What is offered when the step is opened stays as it is while the person types.
-  const { start, notes } = useMemo(() => prefill(visit, id, lockedBy), [id]);
   const form = visit.steps[id]?.form ?? {};
-  // A calculator tells at once what it was opened with, offers and all. Only what the person changes is an entry:
-  // to open a step must never answer it, nor confirm it.
-  const opened = useRef<string>();
-  const touched = useRef(false);
-  const keep = (typed: Typed) => {
-    const text = JSON.stringify(typed);
-    opened.current ??= text;
-    touched.current ||= text !== opened.current;
-    if (!touched.current) return;
-    onSettled({ ...typed, leftOpen: form.leftOpen ?? '' });
+  // What is offered when the step is opened stays as it is while the person types.
+  const [{ start, notes, typedBefore }] = useState(() => ({ ...prefill(visit, id, lockedBy), typedBefore: form }));
+  const whole = (typed: Typed) => ({ ...typed, leftOpen: form.leftOpen ?? '' });
+  const tie = {
+    offered: offeredIn(id, start, typedBefore),
+    onTyped: (typed: Typed) => onTyped(whole(typed)),
+    onSettled: (typed: Typed) => onSettled(whole(typed)),
   };
   return (
     <>
-      <Calculator visits={[]} start={start} notes={notes} onSettled={keep} />
+      <Calculator visits={[]} start={start} notes={notes} visit={tie} />
       {askToLeaveOpen && (
         <div class="choices tick">
           <label for={`${id}-left-open`}>
@@ -61,4 +57,13 @@ export function MeasuredStep({ id, visit, lockedBy, askToLeaveOpen, onSettled }:
       )}
     </>
   );
+}
+
+/**
+ * What the record has filled in and the person has not typed here. The joined readings are the person's own, of the same
+ * visit and at the same place: they count.
+ */
+function offeredIn(id: MeasurementStepId, start: Typed, typedBefore: Typed): Typed {
+  if (id === 'isolation') return {};
+  return Object.fromEntries(Object.entries(start).filter(([field]) => (typedBefore[field] ?? '').trim() === ''));
 }

@@ -6,6 +6,7 @@ type Served = VisitDetails['servedAxes'][number];
 
 interface Props {
   rows: readonly Served[];
+  onTyped: (rows: Served[]) => void;
   onSettled: (rows: Served[]) => void;
 }
 
@@ -15,10 +16,12 @@ interface Row {
 }
 
 /** Which drive serves which axes, so that the next visit need not look again. */
-export function ServedAxes({ rows, onSettled }: Props) {
+export function ServedAxes({ rows, onTyped, onSettled }: Props) {
   const start = rows.map(({ drive, axes }) => ({ drive, axes: axes.join(', ') }));
-  const draft = useDraft<Row[]>(start.length > 0 ? start : [{ drive: '', axes: '' }], (typed) =>
-    onSettled(served(typed)),
+  const draft = useDraft<Row[]>(
+    start.length > 0 ? start : [{ drive: '', axes: '' }],
+    (typed) => onTyped(served(typed)),
+    (typed) => onSettled(served(typed)),
   );
   const set = (index: number, part: Partial<Row>) =>
     draft.set(draft.value.map((row, position) => (position === index ? { ...row, ...part } : row)));
@@ -34,14 +37,14 @@ export function ServedAxes({ rows, onSettled }: Props) {
             label={`Drive ${index + 1}`}
             value={row.drive}
             onInput={(drive) => set(index, { drive })}
-            onLeave={draft.flush}
+            onLeave={draft.leave}
           />
           <TextInput
             id={`served-${index}-axes`}
             label={`Axes of drive ${index + 1}`}
             value={row.axes}
             onInput={(axes) => set(index, { axes })}
-            onLeave={draft.flush}
+            onLeave={draft.leave}
           />
         </div>
       ))}

@@ -1,7 +1,7 @@
 import { useMemo, useState } from 'preact/hooks';
 import { href } from '../../components/href.ts';
 import { nextStep } from '../../guide/next-step.ts';
-import { isoTime } from '../../record/iso-time.ts';
+import { isoTime, shownTime } from '../../record/iso-time.ts';
 import type { Problem } from '../../record/problem.ts';
 import { readShare } from '../../record/share.ts';
 import type { VisitRecord } from '../../record/visit-schema.ts';
@@ -14,7 +14,7 @@ import { recordAnswers } from './record-answers.ts';
 import { listHash, visitHash } from './route.ts';
 import { stepLine } from './step-line.ts';
 import { TakeIn } from './TakeIn.tsx';
-import { shownTime, visitTitle } from './visit-title.ts';
+import { visitTitle } from './visit-title.ts';
 
 /** What a link carries, shown before anything is stored. */
 export function SharedVisit({ share, store }: { share: string; store: VisitStore }) {

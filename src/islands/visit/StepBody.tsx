@@ -17,12 +17,14 @@ interface Props {
   id: StepId;
   visit: VisitRecord;
   guide: GuideState;
+  /** Each key; `onEnter` comes once what was typed has settled. */
+  onTyped: (form: Form) => void;
   onEnter: (form: Form) => void;
   onConfirm: () => void;
 }
 
 /** An open step: cautions first, then what to do and why, the questions or the calculator, and what is still missing. */
-export function StepBody({ id, visit, guide, onEnter, onConfirm }: Props) {
+export function StepBody({ id, visit, guide, onTyped, onEnter, onConfirm }: Props) {
   const { instructions, why, caution } = stepTexts[id];
   const step = guide.path.find((one) => one.id === id);
   const form = visit.steps[id]?.form ?? {};
@@ -53,13 +55,14 @@ export function StepBody({ id, visit, guide, onEnter, onConfirm }: Props) {
         ))}
       </ul>
       <p class="step-why">{why}</p>
-      {isAsked(id) && <AskedStep key={restarts} id={id} start={form} onSettled={(typed) => onEnter({ ...typed })} />}
+      {isAsked(id) && <AskedStep key={restarts} id={id} start={form} onTyped={onTyped} onSettled={onEnter} />}
       {isMeasurement(id) && (
         <MeasuredStep
           id={id}
           visit={visit}
           lockedBy={guide.conditions.lockedBy}
           askToLeaveOpen={step?.problem === 'undecided' || form.leftOpen === 'yes'}
+          onTyped={onTyped}
           onSettled={onEnter}
         />
       )}

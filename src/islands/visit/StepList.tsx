@@ -14,10 +14,11 @@ interface Props {
   visit: VisitRecord;
   guide: GuideState;
   change: Session['change'];
+  draft: Session['draft'];
 }
 
 /** The way so far with the step that is due open, what has left it, and what may follow. */
-export function StepList({ visit, guide, change }: Props) {
+export function StepList({ visit, guide, change, draft }: Props) {
   const [open, setOpen] = useState<StepId | undefined>(guide.due);
   const focusOn = useRef<string>();
   const { path, offPath, due } = guide;
@@ -50,6 +51,7 @@ export function StepList({ visit, guide, change }: Props) {
         id={id}
         visit={visit}
         guide={guide}
+        onTyped={(form) => draft({ step: id, form })}
         onEnter={(form) => change((before, now) => enterStep(before, id, form, now))}
         onConfirm={() => change((before, now) => confirmStep(before, id, now))}
       />

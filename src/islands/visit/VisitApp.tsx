@@ -91,7 +91,7 @@ function OpenVisit({ id, report, store, onShown }: OpenProps) {
     </Shown>
   ) : (
     <Shown key="visit" title={visitTitle(visit)} onShown={onShown}>
-      <VisitScreen visit={visit} session={session} store={store} />
+      <VisitScreen key={session.loaded} visit={visit} session={session} store={store} />
     </Shown>
   );
 }

@@ -12,18 +12,20 @@ import type { Session } from './use-session.ts';
 interface Props {
   visit: VisitRecord;
   change: Session['change'];
+  draft: Session['draft'];
 }
 
 /** Who and where, instruments, conditions, notes: everything that is no step. Folded, but for the name of a new visit. */
-export function VisitDetails({ visit, change }: Props) {
+export function VisitDetails({ visit, change, draft }: Props) {
   const put = (details: Partial<Details>) => change((before, now) => changeDetails(before, details, now));
+  const typed = (details: Partial<Details>) => draft({ details });
   const { machine, axis, controllerMessage, drive, motor, site, person, conditions, notes } = visit;
-  const name = useDraft({ machine, axis, controllerMessage }, put);
-  const more = useDraft({ drive, motor, site, person, conditions, notes }, put);
+  const name = useDraft({ machine, axis, controllerMessage }, typed, put);
+  const more = useDraft({ drive, motor, site, person, conditions, notes }, typed, put);
   const setMore = (part: Partial<typeof more.value>) => more.set({ ...more.value, ...part });
   const isNew = axis === '' && visit.seq === 0;
   return (
-    <form class="visit-details" noValidate onSubmit={(event) => event.preventDefault()}>
+    <form class="visit-details" noValidate autocomplete="off" onSubmit={(event) => event.preventDefault()}>
       <details class="more" ref={useOpening(isNew)}>
         <summary>Machine, axis, message</summary>
         <DetailFields fields={nameFields} draft={name} />
@@ -31,8 +33,16 @@ export function VisitDetails({ visit, change }: Props) {
       <details class="more">
         <summary>Drive, motor, instruments, conditions, notes</summary>
         <DetailFields fields={plateFields} draft={more} />
-        <ServedAxes rows={visit.servedAxes} onSettled={(servedAxes) => put({ servedAxes })} />
-        <Instruments instruments={visit.instruments} onSettled={(instruments) => put({ instruments })} />
+        <ServedAxes
+          rows={visit.servedAxes}
+          onTyped={(servedAxes) => typed({ servedAxes })}
+          onSettled={(servedAxes) => put({ servedAxes })}
+        />
+        <Instruments
+          instruments={visit.instruments}
+          onTyped={(instruments) => typed({ instruments })}
+          onSettled={(instruments) => put({ instruments })}
+        />
         <fieldset>
           <legend>Conditions</legend>
           {conditionFields.map(({ id, label, hint }) => (
@@ -43,7 +53,7 @@ export function VisitDetails({ visit, change }: Props) {
               hint={hint}
               value={more.value.conditions[id]}
               onInput={(value) => setMore({ conditions: { ...more.value.conditions, [id]: value } })}
-              onLeave={more.flush}
+              onLeave={more.leave}
             />
           ))}
         </fieldset>
@@ -53,7 +63,7 @@ export function VisitDetails({ visit, change }: Props) {
           long
           value={more.value.notes}
           onInput={(value) => setMore({ notes: value })}
-          onLeave={more.flush}
+          onLeave={more.leave}
         />
       </details>
     </form>

@@ -1,7 +1,7 @@
 import { useEffect, useState } from 'preact/hooks';
 import { newVisit, type VisitDetails } from '../../record/change-visit.ts';
 import { exportVisit } from '../../record/export-visit.ts';
-import { isoTime } from '../../record/iso-time.ts';
+import { isoTime, shownTime } from '../../record/iso-time.ts';
 import { newId } from '../../record/new-id.ts';
 import type { VisitRecord } from '../../record/visit-schema.ts';
 import type { VisitStore } from '../../record/visit-store.ts';
@@ -11,7 +11,7 @@ import { ImportVisit } from './ImportVisit.tsx';
 import { listEntries, type VisitEntries } from './list-entries.ts';
 import { pendingSaves } from './pending-saves.ts';
 import { visitHash } from './route.ts';
-import { shownTime, visitTitle } from './visit-title.ts';
+import { visitTitle } from './visit-title.ts';
 import { hold, letGo } from './window-visits.ts';
 
 /** The visits on this device. */

@@ -30,8 +30,8 @@ export function VisitScreen({ visit, session, store }: Props) {
       <h1 tabIndex={-1}>{visitTitle(visit)}</h1>
       <SaveStatus session={session} store={store} />
       <StaleVerdicts visit={visit} />
-      <VisitDetails visit={visit} change={session.change} />
-      <StepList visit={visit} guide={guide} change={session.change} />
+      <VisitDetails visit={visit} change={session.change} draft={session.draft} />
+      <StepList visit={visit} guide={guide} change={session.change} draft={session.draft} />
       {guide.decision && <DecisionPanel decision={guide.decision} />}
       <section aria-labelledby="record">
         <h2 id="record">Report and record</h2>

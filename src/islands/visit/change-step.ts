@@ -3,6 +3,7 @@ import { nextStep } from '../../guide/next-step.ts';
 import { answerStep, noteDecision } from '../../record/change-visit.ts';
 import type { Form } from '../../record/step-answers.ts';
 import { stepIds } from '../../record/step-forms.ts';
+import { sameForm } from '../../record/visit-draft.ts';
 import type { VisitRecord } from '../../record/visit-schema.ts';
 import { decisionAdvice, decisionHeadline } from '../../texts/decision.ts';
 import { recordAnswers, stepAnswer } from './record-answers.ts';
@@ -15,7 +16,7 @@ import { readingFields } from './step-readings.ts';
  */
 export function enterStep(visit: VisitRecord, id: StepId, form: Form, now: string): VisitRecord {
   const before = visit.steps[id];
-  if (same(before?.form ?? {}, form)) return visit;
+  if (sameForm(before?.form ?? {}, form)) return visit;
   const entered = put(visit, id, form, now);
   const answer = (of: Form | undefined) => JSON.stringify(of && stepAnswer(id, of));
   if (before === undefined || answer(before.form) !== answer(form)) return withDecision(entered, now);
@@ -54,9 +55,4 @@ function withDecision(visit: VisitRecord, now: string): VisitRecord {
   }
   const { decision: _outOfDate, ...open } = visit;
   return open;
-}
-
-/** Whether two forms hold the same; a field that is empty is one that is not there. */
-function same(a: Form, b: Form): boolean {
-  return [...Object.keys(a), ...Object.keys(b)].every((key) => (a[key] ?? '') === (b[key] ?? ''));
 }

@@ -1,10 +1,13 @@
-import { useEffect, useRef, useState } from 'preact/hooks';
+import { useEffect, useMemo, useRef, useState } from 'preact/hooks';
+import { draftJournal } from '../../record/draft-journal.ts';
 import { isoTime } from '../../record/iso-time.ts';
 import type { Problem } from '../../record/problem.ts';
+import type { DraftEntry } from '../../record/visit-draft.ts';
 import { type VisitSaver, visitSaver } from '../../record/visit-saver.ts';
 import type { VisitRecord } from '../../record/visit-schema.ts';
 import type { SaveResult, VisitStore } from '../../record/visit-store.ts';
 import { track } from './pending-saves.ts';
+import { replayDraft } from './replay-draft.ts';
 import { heldVisit, hold, letGo } from './window-visits.ts';
 
 export type Trouble = Extract<SaveResult, { ok: false }>;
@@ -19,6 +22,10 @@ export interface Session {
   trouble: Trouble | undefined;
   /** Another tab has saved or removed this visit since. */
   changedElsewhere: 'saved' | 'removed' | undefined;
+  /** Keeps a key that was typed, before it has settled and changes the visit. */
+  draft: (entry: DraftEntry) => void;
+  /** Grows when the visit is loaded anew: its forms then start anew too. */
+  loaded: number;
   /** Changes the visit and saves it. */
   change: (next: (visit: VisitRecord, now: string) => VisitRecord) => void;
   retry: () => void;
@@ -38,10 +45,13 @@ export function useSession(store: VisitStore, id: string): Session {
   const [changedElsewhere, setChangedElsewhere] = useState<'saved' | 'removed'>();
   const latest = useRef<VisitRecord>();
   const saver = useRef<VisitSaver>();
+  const [loaded, setLoaded] = useState(0);
+  const journal = useMemo(() => draftJournal(store, id), [store, id]);
 
   const told = (result: SaveResult) => {
     if (result.ok) {
       letGo(id);
+      journal.saved(result.value);
       setTrouble(undefined);
       setSavedAt(clock());
       // Only the revision is news; the person may have typed on meanwhile.
@@ -49,14 +59,16 @@ export function useSession(store: VisitStore, id: string): Session {
       if (current !== undefined) latest.current = { ...current, revision: result.value.revision };
     } else {
       if (latest.current !== undefined) hold(latest.current);
+      if (result.problem.kind === 'conflict') journal.forget();
       setTrouble(result);
     }
   };
 
-  const begin = (loaded: VisitRecord) => {
-    latest.current = loaded;
-    saver.current = visitSaver(store, loaded.revision, told);
-    setVisit(loaded);
+  const begin = (stored: VisitRecord) => {
+    latest.current = stored;
+    saver.current = visitSaver(store, stored.revision, told);
+    setVisit(stored);
+    setLoaded((count) => count + 1);
     setTrouble(undefined);
     setChangedElsewhere(undefined);
   };
@@ -69,8 +81,10 @@ export function useSession(store: VisitStore, id: string): Session {
       return;
     }
     const result = await store.load(id);
-    if (result.ok) begin(result.value);
-    else setMissing(result.problem);
+    if (!result.ok) return setMissing(result.problem);
+    const typed = replayDraft(result.value, await journal.load());
+    begin(typed);
+    if (typed !== result.value) saver.current?.save(typed);
   };
 
   useEffect(() => {
@@ -86,6 +100,8 @@ export function useSession(store: VisitStore, id: string): Session {
     savedAt,
     trouble,
     changedElsewhere,
+    loaded,
+    draft: (entry) => journal.enter(entry, now()),
     change(next) {
       const before = latest.current;
       if (before === undefined) return;

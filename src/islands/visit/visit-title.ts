@@ -8,8 +8,3 @@ export function visitTitle({ machine, axis }: Pick<VisitRecord, 'machine' | 'axi
     .join(', ');
   return title === '' ? 'Visit without a name' : title;
 }
-
-/** `2026-03-02, 05:58`, in the clock of the place where it was written. */
-export function shownTime(isoWithOffset: string): string {
-  return `${isoWithOffset.slice(0, 10)}, ${isoWithOffset.slice(11, 16)}`;
-}

@@ -1,3 +1,4 @@
+import { useMemo } from 'preact/hooks';
 import { Choices } from '../form/Choices.tsx';
 import { FormFrame } from '../form/FormFrame.tsx';
 import { temperatureUnit } from '../form/form-choices.ts';
@@ -26,7 +27,8 @@ const drawing = () => import('./WindingBars.tsx').then((module) => module.Windin
 /** Whether the three windings of a motor are alike, from the resistances between its terminals. */
 export function WindingCalculator(props: IslandProps) {
   const form = useForm(windingForm, props);
-  const shows = form.outcome.state === 'judged' ? { read: form.read } : undefined;
+  const { outcome } = form;
+  const shows = useMemo(() => (outcome.state === 'judged' ? { read: outcome.read } : undefined), [outcome]);
   // Shown as well where an entry stands in it: nothing that counts is hidden.
   const leadsAsked = form.read.choices.leads === 'subtract' || (form.typed.leadOhms ?? '') !== '';
   return (

@@ -1,10 +1,11 @@
 import { nextStep } from '../../../guide/next-step.ts';
+import { shownTime } from '../../../record/iso-time.ts';
 import type { VisitRecord } from '../../../record/visit-schema.ts';
 import { stepTexts } from '../../../texts/guide-steps.ts';
 import { recordAnswers } from '../record-answers.ts';
 import { visitHash } from '../route.ts';
 import { StaleVerdicts } from '../StaleVerdicts.tsx';
-import { shownTime, visitTitle } from '../visit-title.ts';
+import { visitTitle } from '../visit-title.ts';
 import { measuredReports } from './measured.ts';
 import { ReportDecision } from './ReportDecision.tsx';
 import { ReportFacts } from './ReportFacts.tsx';

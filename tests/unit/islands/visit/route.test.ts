@@ -1,7 +1,8 @@
 import { expect, test } from 'vitest';
 import { instrumentRows, notedInstruments } from '../../../../src/islands/visit/details-fields.ts';
 import { listHash, reportHash, routeOf, visitHash } from '../../../../src/islands/visit/route.ts';
-import { shownTime, visitTitle } from '../../../../src/islands/visit/visit-title.ts';
+import { visitTitle } from '../../../../src/islands/visit/visit-title.ts';
+import { shownTime } from '../../../../src/record/iso-time.ts';
 
 test.each([
   ['', { view: 'list' }],
