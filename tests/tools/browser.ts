@@ -22,8 +22,9 @@ const systemPaths = [
   'C:\\Program Files\\Google\\Chrome\\Application\\chrome.exe',
 ];
 
-const launchArguments = [
+export const launchArguments = [
   '--no-sandbox',
+  '--disable-gpu',
   '--no-first-run',
   '--disable-background-networking',
   '--disable-component-update',

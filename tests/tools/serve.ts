@@ -14,6 +14,8 @@ export interface ServeOptions {
   port: number;
   /** Leave out to listen on every interface, so that a tablet on the same network can open it. */
   host?: string;
+  /** `idle`: the worker does nothing, so that a page doesn't fetch the whole site for the time without a network. */
+  worker?: 'real' | 'idle';
 }
 
 export interface ServedSite {
@@ -24,13 +26,14 @@ export interface ServedSite {
 }
 
 /** Serves a built site as a plain static host does. Fails where the folder holds no site. */
-export async function serveSite({ folder, base, port, host }: ServeOptions): Promise<ServedSite> {
+export async function serveSite({ folder, base, port, host, worker }: ServeOptions): Promise<ServedSite> {
   if (!existsSync(join(folder, 'index.html'))) throw new Error(`No built site in ${folder}: run npm run build first.`);
   const files = sirv(folder, { etag: true, brotli: true, setHeaders });
   const server = createServer((request, response) => {
     const path = withinBase(request, response, base);
     if (path === undefined) return;
     if (isFolderWithoutSlash(folder, path)) return redirect(response, `${base}${path.slice(1)}/`);
+    if (worker === 'idle' && path === '/sw.js') return idleWorker(response);
     request.url = path;
     files(request, response, () => notFound(response, folder));
   });
@@ -67,6 +70,10 @@ function notFound(response: ServerResponse, folder: string): void {
   const body = existsSync(page) ? readFileSync(page) : 'Page not found\n';
   const type = existsSync(page) ? 'text/html; charset=utf-8' : 'text/plain; charset=utf-8';
   response.writeHead(404, { 'Content-Type': type, ...securityHeaders }).end(body);
+}
+
+function idleWorker(response: ServerResponse): void {
+  response.writeHead(200, { 'Content-Type': 'text/javascript', ...securityHeaders }).end('// does nothing\n');
 }
 
 function setHeaders(response: ServerResponse, path: string): void {

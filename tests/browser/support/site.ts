@@ -9,6 +9,8 @@ declare module 'vitest' {
   interface ProvidedContext {
     /** Address of the served site, with a slash at the end. */
     site: string;
+    /** The same, with a worker that keeps nothing on the device. */
+    siteWithIdleWorker: string;
     /** Where the one browser of the run listens. */
     browser: string;
   }
@@ -18,12 +20,16 @@ declare module 'vitest' {
 export default async function setup(project: TestProject): Promise<() => Promise<void>> {
   const wanted = process.env.FIELDBOOK_BUILD === 'always' || !isBuildCurrent();
   if (wanted && !(await buildSite())) throw new Error('The site does not build, so there is nothing to test.');
-  const site = await serveSite({ folder: siteFolder, base: siteBase, port: 0, host: 'localhost' });
+  const served = { folder: siteFolder, base: siteBase, port: 0, host: 'localhost' };
+  const site = await serveSite(served);
+  const idle = await serveSite({ ...served, worker: 'idle' });
   const browser = await launchBrowser();
   project.provide('site', site.address);
+  project.provide('siteWithIdleWorker', idle.address);
   project.provide('browser', browser.wsEndpoint());
   return async () => {
     await browser.close();
     await site.close();
+    await idle.close();
   };
 }

@@ -1,0 +1,67 @@
+import { spawnSync } from 'node:child_process';
+import { existsSync, globSync } from 'node:fs';
+import { findBrowser } from './browser.ts';
+import { startDisplay } from './display.ts';
+
+export const engineNames = ['Chromium', 'Firefox', 'WebKitGTK'] as const;
+export type EngineName = (typeof engineNames)[number];
+
+export interface FoundEngine {
+  name: EngineName;
+  /** The browser's program. */
+  path: string;
+}
+
+export interface MissingEngine {
+  name: EngineName;
+  /** What is not there, and the Debian packages that bring it. */
+  missing: string;
+}
+
+/** Drives WebKitGTK by the WebDriver protocol. */
+export const webkitDriver = process.env.WEBKIT_DRIVER_PATH ?? '/usr/bin/WebKitWebDriver';
+
+const firefoxPaths = ['/usr/bin/firefox-esr', '/usr/bin/firefox', '/Applications/Firefox.app/Contents/MacOS/firefox'];
+
+/** The small browser that comes with the library; its folder carries the library's and the processor's name. */
+const webkitBrowsers = ['/usr/lib/*/webkit*gtk-*/MiniBrowser', '/usr/libexec/webkit*gtk-*/MiniBrowser'];
+
+/** The browser engines of this machine that the tests can drive, and those they can't, each with what it lacks. */
+export async function findEngines(): Promise<(FoundEngine | MissingEngine)[]> {
+  return [await findChromium(), findFirefox(), findWebKit()];
+}
+
+export const isFound = (engine: FoundEngine | MissingEngine): engine is FoundEngine => 'path' in engine;
+
+async function findChromium(): Promise<FoundEngine | MissingEngine> {
+  try {
+    return { name: 'Chromium', path: (await findBrowser()).path };
+  } catch (error) {
+    return { name: 'Chromium', missing: String(error) };
+  }
+}
+
+function findFirefox(): FoundEngine | MissingEngine {
+  const path = [process.env.FIREFOX_PATH ?? '', ...firefoxPaths].find((candidate) => existsSync(candidate));
+  return path ? { name: 'Firefox', path } : { name: 'Firefox', missing: 'no firefox (Debian: firefox-esr)' };
+}
+
+function findWebKit(): FoundEngine | MissingEngine {
+  const [path] = webkitBrowsers.flatMap((pattern) => globSync(pattern));
+  const lacking = [
+    path === undefined && 'MiniBrowser (Debian: libwebkit2gtk-4.1-0)',
+    !existsSync(webkitDriver) && 'WebKitWebDriver (Debian: webkit2gtk-driver)',
+    !existsSync('/usr/bin/Xvfb') && 'Xvfb (Debian: xvfb)',
+  ].filter((part) => part !== false);
+  if (path === undefined || lacking.length > 0) return { name: 'WebKitGTK', missing: `no ${lacking.join(', no ')}` };
+  return { name: 'WebKitGTK', path };
+}
+
+/** As the browser tells it, e.g. `140.3.1esr`; WebKitGTK's tells it only where there is a screen. */
+export async function versionOf({ name, path }: FoundEngine): Promise<string> {
+  const display = name === 'WebKitGTK' ? await startDisplay() : undefined;
+  const env = { ...process.env, ...(display && { DISPLAY: display.name }) };
+  const { stdout } = spawnSync(path, ['--version'], { encoding: 'utf8', env, timeout: 20_000 });
+  display?.close();
+  return /\d+(\.\w+)+/.exec(stdout ?? '')?.[0] ?? 'of unknown version';
+}
