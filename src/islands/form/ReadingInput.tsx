@@ -76,7 +76,7 @@ function Input({ name, field, form, value, reading, error, note }: InputProps) {
         onBlur={form.leave}
       />
       <p class="echo" id={`${id}-echo`}>
-        {echo(reading)}
+        {echo(reading, value)}
       </p>
       {error && (
         <p class="error" id={`${id}-error`}>
