@@ -47,6 +47,7 @@ export { assessTrend } from './trend.ts';
 export { daysPerYear, fitTrend, lineAt, meetingOf, percentPerYear, type TrendFit } from './trend-fit.ts';
 export * from './trend-input.ts';
 export { readTrendTable } from './trend-table.ts';
+export { isDash } from './typed-text.ts';
 export * from './winding.ts';
 export { deviationInterval } from './winding-balance.ts';
 export type { LeadHandling } from './winding-leads.ts';

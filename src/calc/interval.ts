@@ -1,4 +1,4 @@
-import type { Reading } from './reading.ts';
+import type { Reading, ValueReading } from './reading.ts';
 
 /** All values that a quantity can have, given what was read. `hi` may be Infinity. */
 export interface Interval {
@@ -68,6 +68,16 @@ function coarsestStep(value: number): number {
   const [mantissa = '', exponent = '0'] = Math.abs(value).toExponential().split('e');
   const decimals = mantissa.split('.')[1]?.length ?? 0;
   return 10 ** (Number(exponent) - decimals);
+}
+
+/**
+ * What a non-negative figure leaves open by its last digit alone: half a step to each side, as rounding does. `1 GΩ`
+ * states one digit and means 0.5 to 1.5 GΩ, never nothing. Only a zero reaches down to zero: a display shows it for
+ * anything less than one step.
+ */
+export function byLastDigit({ value, resolution = 0 }: ValueReading): Interval {
+  if (value === 0) return { lo: 0, hi: resolution };
+  return { lo: Math.max(value - resolution / 2, value / 2), hi: value + resolution / 2 };
 }
 
 /** The factor of a quantity that is taken as it was read. */

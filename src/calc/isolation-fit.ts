@@ -1,5 +1,5 @@
 import { type Finding, finding } from './assessment.ts';
-import { asRead, type Interval, intervalOf, times } from './interval.ts';
+import { asRead, byLastDigit, type Interval, intervalOf, times } from './interval.ts';
 import { type LimitId, limitValue } from './limits.ts';
 import { besideKnown, parallel, parallelInterval } from './parallel-law.ts';
 import { type Phase, type Phases, phases } from './phases.ts';
@@ -47,12 +47,22 @@ export function checkFit({ joined, cable, bonded, motor }: Rows, motorChange: In
   return [];
 }
 
-/** With the widest error, or one step of the display where that is more: 0.00 MΩ is up to a hundredth of a megohm. */
-function read(reading: Reading): Interval {
-  const percent = limitValue('insulation-tester-error');
-  if (reading.kind !== 'value' || reading.resolution === undefined) return intervalOf(reading, { percent });
-  const error = Math.max((reading.value * percent) / 100, reading.resolution);
-  return { lo: Math.max(0, reading.value - error), hi: reading.value + error };
+/** With the widest error, or what the last digit leaves open where that is more: `1G` is half a gigohm and more, never nothing. */
+export function read(reading: Reading): Interval {
+  const wide = intervalOf(reading, { percent: limitValue('insulation-tester-error') });
+  if (reading.kind !== 'value') return wide;
+  const digit = byLastDigit(reading);
+  return { lo: Math.min(wide.lo, digit.lo), hi: Math.max(wide.hi, digit.hi) };
+}
+
+/**
+ * Whether a joined reading can be one step of the display above `most`: on a dead short a tester shows 0.00 or 0.01 MΩ.
+ * Only of figures below what the machine standard asks for at the least; above it a step is a statement.
+ */
+function oneStepAbove(reading: Reading, most: number): boolean {
+  if (reading.kind !== 'value' || reading.resolution === undefined) return false;
+  const { value, resolution } = reading;
+  return value - resolution <= most && value + resolution <= limitValue('machine-minimum-60204');
 }
 
 function lower(a: Interval, b: Interval | undefined): Interval {
@@ -85,7 +95,8 @@ function compare(
     const numbers = finite({ least, most, joinedLo: asRead.lo, joinedHi: asRead.hi });
     // Beyond the widest error, or good where cable and motor together can't be: one of the readings is wrong.
     const passes = asRead.lo >= limitValue('after-trip-point');
-    const tooHigh = together.lo > most || (passes && most < limitValue('after-trip-point'));
+    const beyond = together.lo > most && !oneStepAbove(joined[phase], most);
+    const tooHigh = beyond || (passes && most < limitValue('after-trip-point'));
     if (tooHigh) found.push(finding('joined-too-high', 'caution', { readings, limits, numbers }));
     else if (together.hi < least) {
       const code = bondedKnown ? 'joined-too-low' : 'joined-needs-bonded';

@@ -1,9 +1,12 @@
 import { parseDecimal } from './decimal.ts';
 import { formatQuantity } from './format-reading.ts';
 import { limitRange } from './limits.ts';
+import { pointInDoubt } from './point-in-doubt.ts';
 import { type Quantity, quantityOfUnit, quantityRules } from './quantity.ts';
 import { missing, type Reading } from './reading.ts';
 import { type ReadingError, type ReadingErrorCode, readingError } from './reading-error.ts';
+import { isDash, rangeWord, tidy } from './typed-text.ts';
+import type { UnitMeaning } from './unit-words.ts';
 
 export type ParseResult = { ok: true; reading: Reading } | { ok: false; error: ReadingError };
 
@@ -13,9 +16,6 @@ const longest = 40;
 /** What may be below zero: a diode test beside a charged bus is, and that must be told, not refused. */
 const signed: readonly Quantity[] = ['temperature', 'diode'];
 
-const overRangeWord =
-  /^(?:[o0]\.?l\.?|\.ol|over ?load|over[ -]?range|inf(?:inity)?|∞)(?: ?(?:[kMGT]?(?:Ω|ohms?)?|m?V))?$/i;
-const underRangeWord = /^under[ -]?range$/i;
 /** IEC 60062 notation: the letter stands in place of the decimal mark. */
 const letterAsMark = /^(\d+)([kKmMgGtTrRΩ])(\d+) ?(?:Ω|ohms?)?$/;
 const numberThenUnit = /^([-+]?)((?:\d|[.,](?=\d))[\d.,' ]*?)(?:e([-+]?\d{1,2}))? ?([^\d.,' ].*)?$/i;
@@ -24,39 +24,26 @@ const numberThenUnit = /^([-+]?)((?:\d|[.,](?=\d))[\d.,' ]*?)(?:e([-+]?\d{1,2}))
  * Reads what people type: `450k`, `2,2 MΩ`, `2M2`, `0.45 Mohm`, `OL`, `>550M`, `<1k`, with either decimal mark.
  * `bareUnit` is the unit of a bare number where the form lets the person choose one (°F).
  * An empty text or a dash is a missing reading. Anything else that can't be read without guessing is an
- * error with suggestions; this function never throws and never gives NaN.
+ * error with suggestions; this function never throws and never gives NaN. When a point is asked about, although
+ * instruments show it as the decimal mark, is told at `pointInDoubt`.
  */
 export function parseReading(text: string, quantity: Quantity, bareUnit = ''): ParseResult {
   const typed = tidy(text);
-  const fail = (code: ReadingErrorCode, suggestions: string[] = []): ParseResult => ({
-    ok: false,
-    error: readingError(code, quantity, { typed, accepted: acceptedText(quantity), length: text.length }, suggestions),
-  });
-  if (typed === '' || /^[-–—]+$/.test(typed)) return { ok: true, reading: missing };
+  const fail = (code: ReadingErrorCode, candidates: string[] = []) =>
+    failure(code, candidates, { typed, quantity, bareUnit, length: text.length });
+  if (typed === '' || isDash(typed)) return { ok: true, reading: missing };
   if (typed.length > longest) return fail('too-long');
-  const { unit, overRange } = quantityRules[quantity];
-  if (overRangeWord.test(typed)) {
-    return overRange ? { ok: true, reading: { kind: 'over', unit } } : fail('no-over-range');
-  }
-  if (underRangeWord.test(typed)) {
-    return overRange ? { ok: true, reading: { kind: 'under', unit } } : fail('no-over-range');
+  const { unit, overRange, asked = [unit] } = quantityRules[quantity];
+  const word = rangeWord(typed, quantity !== 'voltage');
+  if (word !== undefined) return overRange ? { ok: true, reading: { kind: word, unit } } : fail('no-over-range');
+  if (overRange && bareUnit === '' && /^1\.?$/.test(typed)) {
+    return fail('lone-one', [...asked.map((symbol) => `1 ${symbol}`), 'OL']);
   }
   const bound = /^(>=?|≥|<=?|≤|over |under |above |below )\s*(.+)$/i.exec(typed);
   if (bound === null) return parseValue(typed, quantity, bareUnit);
   if (!overRange) return fail('no-over-range');
   const sign = /^(>|≥|over|above)/i.test(bound[1] ?? '') ? '>' : '<';
   return asBound(parseValue(bound[2] ?? '', quantity, bareUnit), sign);
-}
-
-/** One form for characters that look alike; a minus sign and a no-break space come with pasted text. */
-function tidy(text: string): string {
-  return text
-    .replaceAll('\u2126', 'Ω')
-    .replaceAll(/[\u00b5\u03bc]/g, 'u')
-    .replaceAll(/[\u2212\u2013](?=\d)/g, '-')
-    .replaceAll(/\s+/g, ' ')
-    .replaceAll('’', "'")
-    .trim();
 }
 
 function asBound(result: ParseResult, sign: '>' | '<'): ParseResult {
@@ -72,70 +59,94 @@ function asBound(result: ParseResult, sign: '>' | '<'): ParseResult {
 }
 
 function parseValue(typed: string, quantity: Quantity, bareUnit: string): ParseResult {
-  const fail = (code: ReadingErrorCode, candidates: string[] = [], other?: Quantity): ParseResult => {
-    const detail = { typed, accepted: acceptedText(quantity), ...(other === undefined ? {} : { other }) };
-    const suggestions = candidates.flatMap((text) => readableAs(text, quantity, bareUnit));
-    return { ok: false, error: readingError(code, quantity, detail, suggestions) };
-  };
+  const fail = (code: ReadingErrorCode, candidates: string[] = [], other?: Quantity) =>
+    failure(code, candidates, { typed, quantity, bareUnit, ...(other && { other }) });
   const lettered = quantity === 'resistance' ? letterAsMark.exec(typed) : null;
   const match = lettered
     ? [typed, '', `${lettered[1]}.${lettered[3]}`, undefined, lettered[2]]
     : numberThenUnit.exec(typed);
   if (match === null) return fail('not-a-reading');
-  const [, sign = '', numeral = '', power, unitTyped = ''] = match;
+  const [, sign = '', numeral = '', power = '0', unitTyped = ''] = match;
   const number = parseDecimal(numeral.trim());
   // A degree sign alone says nothing about the scale: the form's own choice holds.
   const unitText = unitTyped.trim().replace(/^°$/, '') || bareUnit;
   if (number.kind === 'invalid') return fail('not-a-number');
   if (sign === '-' && !signed.includes(quantity)) return fail('negative');
-  const { unit, bareNumber, asked = [], meaning } = quantityRules[quantity];
+  const { unit, bareDecimals, asked = [], meaning, accepts } = quantityRules[quantity];
   const unitMeaning = unitText === '' ? ({ kind: 'scale', exponent: 0 } as const) : meaning(unitText);
   if (unitMeaning.kind === 'unknown') {
     const other = quantityOfUnit(unitText);
     return other === undefined ? fail('unit-unknown') : fail('other-quantity', [], other);
   }
-  const exponent = Number(power ?? 0);
-  const written = (digits: string) => `${sign}${digits}${exponent === 0 ? '' : `e${exponent}`}`;
+  const written = (digits: string, symbol = unitText) =>
+    `${sign}${digits}${Number(power) === 0 ? '' : `e${Number(power)}`} ${symbol}`.trim();
   if (number.kind === 'ambiguous') {
-    const meant = [number.asThousands, number.asDecimal];
+    const code = number.zeroLeads ? 'zero-leads-groups' : 'ambiguous-comma';
     return fail(
-      'ambiguous-comma',
-      meant.map((digits) => `${written(digits)} ${unitText}`.trim()),
+      code,
+      number.meanings.map((digits) => written(digits)),
     );
   }
-  const plain = written(number.digits);
-  if (unitText === '' && !bareNumber) {
-    if (Number(number.digits) === 0) return { ok: true, reading: { kind: 'value', value: 0, unit } };
-    return fail(
-      'unit-missing',
-      asked.map((symbol) => `${plain} ${symbol}`),
-    );
-  }
+  const { digits, decimals } = number;
   if (unitMeaning.kind === 'milli-or-mega') {
     return fail(
       'milli-or-mega',
-      quantity === 'voltage' || quantity === 'diode' ? [`${plain} mV`] : [`${plain} mΩ`, `${plain} MΩ`],
+      (unit === 'V' ? ['mV'] : ['mΩ', 'MΩ']).map((symbol) => written(digits, symbol)),
     );
   }
-  // One decimal numeral with its exponent is rounded once, so that `2.2 MΩ` and `2200k` are the same number.
-  const shift = exponent + (unitMeaning.kind === 'scale' ? unitMeaning.exponent : 0);
-  const shown = Number(`${sign === '-' ? '-' : ''}${number.digits}e${shift}`);
-  const value = unitMeaning.kind === 'convert' ? unitMeaning.toBase(shown) : shown;
-  const { from, to } = limitRange(quantityRules[quantity].accepts);
-  if (!(value >= from && value <= to)) return fail('out-of-range');
-  const step = Number(`1e${shift - number.decimals}`);
-  const resolution = unitMeaning.kind === 'convert' ? Math.abs(unitMeaning.toBase(step) - unitMeaning.toBase(0)) : step;
+  const toBase = toBaseUnit(unitMeaning, Number(power));
+  const { from, to } = limitRange(accepts);
+  const value = toBase(sign === '-' ? `-${digits}` : digits);
+  const fits = value >= from && value <= to;
+  const bare = unitText === '' && asked.length > 0;
+  if (bare && Number(digits) === 0 && decimals < bareDecimals)
+    return { ok: true, reading: { kind: 'value', value: 0, unit } };
+  if (bare && (decimals < bareDecimals || !fits)) {
+    return fail(
+      'unit-missing',
+      asked.map((symbol) => written(digits, symbol)),
+    );
+  }
+  if (!fits) return fail('out-of-range');
+  if (!lettered && pointInDoubt(digits, quantity, toBase)) {
+    // A zero before it makes a point the decimal mark beyond doubt, as on a display that fills up with zeros.
+    return fail('ambiguous-point', [written(digits.replace('.', '')), written(`0${digits}`)]);
+  }
+  const resolution = Math.abs(toBase(`1e-${decimals}`) - toBase('0'));
   return { ok: true, reading: { kind: 'value', value: value === 0 ? 0 : value, unit, resolution } };
 }
 
-/** Only what can be read is offered; a text that is still in doubt gives way to its own suggestions. */
-function readableAs(text: string, quantity: Quantity, bareUnit: string): string[] {
-  const result = parseReading(text, quantity, bareUnit);
-  return result.ok ? [text] : result.error.suggestions;
+/**
+ * The value of a plain numeral in the base unit. One numeral with its exponent is rounded once, so that `2.2 MΩ` and
+ * `2200k` are the same number.
+ */
+function toBaseUnit(meaning: UnitMeaning, power: number): (numeral: string) => number {
+  const shift = power + (meaning.kind === 'scale' ? meaning.exponent : 0);
+  return (numeral) => {
+    const [digits = '', own = '0'] = numeral.split('e');
+    const shown = Number(`${digits}e${Number(own) + shift}`);
+    return meaning.kind === 'convert' ? meaning.toBase(shown) : shown;
+  };
 }
 
-function acceptedText(quantity: Quantity): string {
+interface Entry {
+  typed: string;
+  quantity: Quantity;
+  bareUnit: string;
+  other?: Quantity;
+  length?: number;
+}
+
+/** Only what can be read is offered; a text that is still in doubt gives way to its own suggestions. */
+function failure(code: ReadingErrorCode, candidates: readonly string[], entry: Entry): ParseResult {
+  const { quantity, bareUnit, ...detail } = entry;
+  const suggestions = candidates.flatMap((text) => {
+    const result = parseReading(text, quantity, bareUnit);
+    // That a lone 1 may be over-range is a matter of what was typed, not of what is offered.
+    return result.ok ? [text] : result.error.suggestions.filter((one) => one !== 'OL');
+  });
   const { accepts, unit } = quantityRules[quantity];
   const { from, to } = limitRange(accepts);
-  return `${formatQuantity(from, unit)} to ${formatQuantity(to, unit)}`;
+  const accepted = `${formatQuantity(from, unit)} to ${formatQuantity(to, unit)}`;
+  return { ok: false, error: readingError(code, quantity, { ...detail, accepted }, [...new Set(suggestions)]) };
 }

@@ -1,5 +1,8 @@
 import type { LimitId } from './limits.ts';
 import type { Unit } from './reading.ts';
+import { lookUp, resistanceWords, scale, temperatureWords, type UnitMeaning, voltageWords } from './unit-words.ts';
+
+export type { UnitMeaning };
 
 export type Quantity =
   | 'resistance'
@@ -14,65 +17,42 @@ export type Quantity =
   | 'length'
   | 'diameter';
 
-/** How a unit that people write relates to the base unit: a power of ten, or a function where it is no power. */
-export type UnitMeaning =
-  | { kind: 'scale'; exponent: number }
-  | { kind: 'convert'; toBase: (value: number) => number }
-  /** Could be milli as well as mega: the person is asked. */
-  | { kind: 'milli-or-mega' }
-  | { kind: 'unknown' };
-
 interface QuantityRule {
   unit: Unit;
   /** Shown in messages. */
   example: string;
   /** The range that a form accepts, in content/limits. */
   accepts: LimitId;
-  /** Whether a bare number is understood to be in the base unit. Never for resistance: k, M and Ω are all usual. */
-  bareNumber: boolean;
+  /**
+   * How many decimals a bare number must have to be understood in the base unit. `never` for resistance: k, M and Ω
+   * are all usual. One for the diode test: meters show it in volts with two to four decimals, or in whole millivolts,
+   * so that 0.512 can only be volts, and 2 is a blocking 2 V or a short of 2 mV.
+   */
+  bareDecimals: number;
   /** The units offered where one is missing. */
   asked?: string[];
+  /** Noted from a label, a drawing or a clock, not off a display, whose point is always the decimal mark. */
+  printed?: true;
+  /** At or below is safe, above is dangerous: a figure that may lie on either side is asked about. */
+  dangerAbove?: LimitId[];
+  /** The highest figure that such a machine has, where that is less than what a form accepts. */
+  usualTo?: LimitId;
   /** Whether an instrument can show over-range for it. */
   overRange: boolean;
   meaning: (unitText: string) => UnitMeaning;
 }
 
-const scale = (exponent: number): UnitMeaning => ({ kind: 'scale', exponent });
-const unknown: UnitMeaning = { kind: 'unknown' };
-
-const resistanceWords: [RegExp, UnitMeaning][] = [
-  [/^(Ω|ohms?|r)$/i, scale(0)],
-  [/^(kilohms?|(k|kilo)[ -]?(Ω|ohms?)?)$/i, scale(3)],
-  // `mΩ` in full is the SI symbol; `m`, `m Ω` and `mohm` are what a hurried thumb makes of mega.
-  [/^mΩ$/, scale(-3)],
-  [/^milli[ -]?(Ω|ohms?)?$/i, scale(-3)],
-  [/^m[ -]?([Ωω]|[Oo][Hh][Mm][Ss]?)?$/, { kind: 'milli-or-mega' }],
-  [/^(M[ -]?(Ω|ohms?)?|meg[ -]?(Ω|ohms?)?|mega[ -]?(Ω|ohms?)?)$/i, scale(6)],
-  [/^(g|gig|giga)[ -]?(Ω|ohms?)?$/i, scale(9)],
-  [/^(t|tera)[ -]?(Ω|ohms?)?$/i, scale(12)],
-  // A capital U is the phase, not the micro sign.
-  [/^(u|[Mm]icro)[ -]?(Ω|[Oo]hms?)?$/, scale(-6)],
-];
-
-const voltageWords: [RegExp, UnitMeaning][] = [
-  [/^(v|volts?)( ?[da]c)?$/i, scale(0)],
-  [/^(mV|millivolts?)( ?[da]c)?$/, scale(-3)],
-  [/^(m|MV|mv)$/, { kind: 'milli-or-mega' }],
-  [/^(k|kilo)[ -]?(v|volts?)?( ?[da]c)?$/i, scale(3)],
-];
-
-const temperatureWords: [RegExp, UnitMeaning][] = [
-  [/^(°|deg)? ?(c|celsius)$/i, scale(0)],
-  [/^(°|deg)? ?(f|fahrenheit)$/i, { kind: 'convert', toBase: (f) => (f - 32) / 1.8 }],
-];
+/** Of a quantity that is never understood without a unit. */
+const never = Number.POSITIVE_INFINITY;
 
 export const quantityRules: Record<Quantity, QuantityRule> = {
   resistance: {
     unit: 'Ω',
     example: '450k, 2.2 MΩ, 2M2, OL or >550M',
     accepts: 'entry-resistance',
-    bareNumber: false,
+    bareDecimals: never,
     asked: ['Ω', 'kΩ', 'MΩ'],
+    dangerAbove: ['pe-dead-short'],
     overRange: true,
     meaning: (text) => lookUp(text, resistanceWords),
   },
@@ -80,7 +60,9 @@ export const quantityRules: Record<Quantity, QuantityRule> = {
     unit: 'V',
     example: '0.02, 500 V, 30 mV or 1 kV',
     accepts: 'entry-voltage',
-    bareNumber: true,
+    bareDecimals: 0,
+    dangerAbove: ['resistance-residual-voltage', 'touch-voltage'],
+    usualTo: 'low-voltage-dc',
     overRange: true,
     meaning: (text) => lookUp(text, voltageWords),
   },
@@ -88,7 +70,9 @@ export const quantityRules: Record<Quantity, QuantityRule> = {
     unit: 'V',
     example: '0.412, 412 mV or OL',
     accepts: 'entry-diode',
-    bareNumber: true,
+    bareDecimals: 1,
+    asked: ['V', 'mV'],
+    dangerAbove: ['diode-short'],
     overRange: true,
     meaning: (text) => lookUp(text, voltageWords),
   },
@@ -96,7 +80,7 @@ export const quantityRules: Record<Quantity, QuantityRule> = {
     unit: '°C',
     example: '25, 25 °C or 77 °F',
     accepts: 'entry-temperature',
-    bareNumber: true,
+    bareDecimals: 0,
     overRange: false,
     meaning: (text) => lookUp(text, temperatureWords),
   },
@@ -104,7 +88,7 @@ export const quantityRules: Record<Quantity, QuantityRule> = {
     unit: '%',
     example: '10 or 1.5 %',
     accepts: 'entry-percent',
-    bareNumber: true,
+    bareDecimals: 0,
     overRange: false,
     meaning: (text) => lookUp(text, [[/^(%|percent)( ?rh)?$/i, scale(0)]]),
   },
@@ -112,7 +96,7 @@ export const quantityRules: Record<Quantity, QuantityRule> = {
     unit: 'counts',
     example: '3',
     accepts: 'entry-counts',
-    bareNumber: true,
+    bareDecimals: 0,
     overRange: false,
     meaning: (text) => lookUp(text, [[/^(counts?|digits?|dgts?|d)$/i, scale(0)]]),
   },
@@ -120,7 +104,8 @@ export const quantityRules: Record<Quantity, QuantityRule> = {
     unit: 'min',
     example: '1, 60 s or 10 min',
     accepts: 'entry-duration',
-    bareNumber: true,
+    bareDecimals: 0,
+    printed: true,
     overRange: false,
     meaning: (text) =>
       lookUp(text, [
@@ -133,7 +118,8 @@ export const quantityRules: Record<Quantity, QuantityRule> = {
     unit: 's',
     example: '30, 30 s or 2 min',
     accepts: 'entry-seconds',
-    bareNumber: true,
+    bareDecimals: 0,
+    printed: true,
     overRange: false,
     meaning: (text) =>
       lookUp(text, [
@@ -147,15 +133,16 @@ export const quantityRules: Record<Quantity, QuantityRule> = {
     unit: 'F',
     example: '1500 µF, 1.5 mF or 0.0015 F',
     accepts: 'entry-capacitance',
-    bareNumber: false,
+    bareDecimals: never,
     asked: ['µF', 'mF'],
+    printed: true,
     overRange: false,
     // MFD, MF and mfd stand for micro on old labels and for milli elsewhere: not read.
     meaning: (text) =>
       lookUp(text, [
         [/^(F|farads?)$/, scale(0)],
         [/^(mF|millifarads?)$/, scale(-3)],
-        [/^(u[Ff]?|[Mm]icrofarads?)$/, scale(-6)],
+        [/^([uµ][Ff]?|[Mm]icrofarads?)$/, scale(-6)],
         [/^(nF|nanofarads?)$/, scale(-9)],
       ]),
   },
@@ -163,7 +150,8 @@ export const quantityRules: Record<Quantity, QuantityRule> = {
     unit: 'm',
     example: '35, 35 m or 115 ft',
     accepts: 'entry-length',
-    bareNumber: true,
+    bareDecimals: 0,
+    printed: true,
     overRange: false,
     meaning: (text) =>
       lookUp(text, [
@@ -176,7 +164,8 @@ export const quantityRules: Record<Quantity, QuantityRule> = {
     unit: 'mm',
     example: '2.8, 2.8 mm or 0.11 in',
     accepts: 'entry-diameter',
-    bareNumber: true,
+    bareDecimals: 0,
+    printed: true,
     overRange: false,
     meaning: (text) =>
       lookUp(text, [
@@ -186,10 +175,6 @@ export const quantityRules: Record<Quantity, QuantityRule> = {
       ]),
   },
 };
-
-function lookUp(text: string, words: [RegExp, UnitMeaning][]): UnitMeaning {
-  return words.find(([pattern]) => pattern.test(text))?.[1] ?? unknown;
-}
 
 /** The quantity that a unit text belongs to, to tell a reading typed into the wrong field from a slip. */
 export function quantityOfUnit(text: string): Quantity | undefined {

@@ -5,6 +5,9 @@ export type ReadingErrorCode =
   | 'not-a-reading'
   | 'not-a-number'
   | 'ambiguous-comma'
+  | 'ambiguous-point'
+  | 'zero-leads-groups'
+  | 'lone-one'
   | 'milli-or-mega'
   | 'unit-missing'
   | 'unit-unknown'
@@ -55,8 +58,11 @@ export function readingError(
     'not-a-reading': `“${typed}” is not ${quantityNames[quantity]}. ${like}`,
     'not-a-number': `The number in “${typed}” can't be read. Use one decimal mark and nothing else: ${quantityRules[quantity].example}.`,
     'ambiguous-comma': `“${typed}” can mean thousands or decimals. Choose which one you read.`,
+    'ambiguous-point': `The point in “${typed}” can be a decimal mark or part thousands. Choose which one you read.`,
+    'zero-leads-groups': `“${typed}” begins with a zero before a group of three digits: a digit may be lost, or a mark has slipped. Choose what you read, or type it anew.`,
+    'lone-one': `“${typed}” can be a one, or over-range: some displays show nothing but a 1 at the left for it. Choose which one you read.`,
     'milli-or-mega': `“${typed}” can mean milli (a thousandth) or mega (a million). Choose which one you read.`,
-    'unit-missing': `“${typed}” has no unit: ${asked.join(', ')}. Prefixes are a thousandfold apart: choose the one that ${quantity === 'resistance' ? 'the meter shows' : 'is printed'}.`,
+    'unit-missing': `“${typed}” has no unit: ${asked.join(', ')}. Prefixes are a thousandfold apart: choose the one that ${quantityRules[quantity].printed ? 'is printed' : 'the meter shows'}.`,
     'unit-unknown': `The unit in “${typed}” is not known here. ${like}`,
     'other-quantity': `“${typed}” is ${quantityNames[other ?? quantity]}, and this field takes ${quantityNames[quantity]}. ${like}`,
     negative: `“${typed}” is negative. Leave out the minus sign: type what the meter shows with its leads the right way round.`,

@@ -64,7 +64,7 @@ export function ReadingInput({ name, field, form, likelyUnit }: Props) {
         onBlur={form.leave}
       />
       <p class="echo" id={`${id}-echo`}>
-        {echo(form.read.readings[field.id] ?? missing)}
+        {echo(form.read.readings[field.id] ?? missing, form.typed[field.id])}
       </p>
       <div ref={place} class="mend">
         {error && (

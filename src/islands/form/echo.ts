@@ -1,10 +1,13 @@
-import { formatQuantity, formatReading, type Reading } from '../../calc/index.ts';
+import { formatQuantity, formatReading, isDash, type Reading } from '../../calc/index.ts';
 
-/** What was understood, in full, so that the person can see a slip of the unit: "= 450 kΩ". Empty for no reading. */
-export function echo(reading: Reading): string {
+/**
+ * What was understood, in full, so that the person can see a slip of the unit: "= 450 kΩ". `typed` is the text that
+ * was read: a dash is said to be no reading, and nothing typed is echoed by nothing.
+ */
+export function echo(reading: Reading, typed = ''): string {
   switch (reading.kind) {
     case 'missing':
-      return '';
+      return isDash(typed) ? 'taken as no reading' : '';
     case 'over':
       return reading.atLeast === undefined
         ? 'over-range, range not noted'

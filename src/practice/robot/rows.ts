@@ -18,7 +18,8 @@ const discharged = { discharge: true };
 
 /** What the robot types is read back as the site reads it. Throws where the two differ: a slip in the simulator. */
 export function typedBack({ text }: Measurement, quantity: Quantity = 'resistance'): Reading {
-  const parsed = parseReading(text.replace('-', ''), quantity);
+  // A leading zero says that the point is the display's decimal mark.
+  const parsed = parseReading(text.replace('-', '').replace(/^(?=\d)/, '0'), quantity);
   if (!parsed.ok) throw new Error(`the site cannot read ${text}: ${parsed.error.code}`);
   return parsed.reading;
 }

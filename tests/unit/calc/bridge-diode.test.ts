@@ -61,8 +61,14 @@ describe('twelve readings of a diode test', () => {
     ],
     [{ plusForward: '0.41 | | 0.41' }, 'undecided', 'diode-incomplete', [], ''],
     [{ plusForward: '<0.2 | 0.41 | 0.41' }, 'no-go', 'diode-unbalanced', ['plusU'], 'under 0.2 V is far from 0.41 V'],
-    [{ plusReverse: '<2 | OL | OL' }, 'undecided', 'diode-short-possible', [], 'up to 2 V may be a short, too'],
-    [{ plusReverse: '>1 | OL | OL' }, 'undecided', 'diode-reverse-unclear', [], 'over-range at 1 V proves no blocking'],
+    [{ plusReverse: '<2 V | OL | OL' }, 'undecided', 'diode-short-possible', [], 'up to 2 V may be a short, too'],
+    [
+      { plusReverse: '>1 V | OL | OL' },
+      'undecided',
+      'diode-reverse-unclear',
+      [],
+      'over-range at 1 V proves no blocking',
+    ],
     [
       { plusForward: '0.0 | 0.0 | 0.0', plusReverse: '0.0 | 0.0 | 0.0' },
       'no-go',
@@ -109,7 +115,7 @@ describe('twelve readings of a diode test', () => {
 describe('a charged bus', () => {
   it.each([
     ['a reading below zero', diodeInput({ plusForward: '-0.2 | 0.41 | 0.41' })],
-    ['a reading below zero in the blocking row', diodeInput({ minusReverse: 'OL | -12 | OL' })],
+    ['a reading below zero in the blocking row', diodeInput({ minusReverse: 'OL | -12 V | OL' })],
     ['readings that drift', diodeInput({}, { steadiness: 'drifting' })],
     ['a voltage that is dangerous', diodeInput({}, { busVoltage: typed('320 V', 'voltage') })],
   ])('%s stops everything', (_name, input) => {

@@ -2,7 +2,8 @@ import { describe, expect, it } from 'vitest';
 import { parseDecimal } from '../../../src/calc/decimal.ts';
 
 const number = (digits: string, decimals: number) => ({ kind: 'number', digits, decimals });
-const ambiguous = (asThousands: string, asDecimal: string) => ({ kind: 'ambiguous', asThousands, asDecimal });
+const ambiguous = (...meanings: string[]) => ({ kind: 'ambiguous', meanings, zeroLeads: false });
+const zeroLeads = (...meanings: string[]) => ({ kind: 'ambiguous', meanings, zeroLeads: true });
 const invalid = { kind: 'invalid' };
 
 const tables: Record<string, [typed: string, meaning: object][]> = {
@@ -41,6 +42,16 @@ const tables: Record<string, [typed: string, meaning: object][]> = {
     ['12,345', ambiguous('12345', '12.345')],
     ['999,999', ambiguous('999999', '999.999')],
   ],
+  'a zero before a group is a lost digit or a slipped mark': [
+    ['0 500', zeroLeads('500', '0.500')],
+    ["0'500", zeroLeads('500', '0.500')],
+    ['0.500.000', zeroLeads('500000', '0.500000')],
+    ['0,500,000', zeroLeads('500000', '0.500000')],
+    ['07,152', zeroLeads('7152', '7.152')],
+    ['007,152', zeroLeads('7152', '7.152')],
+    ['07 152', zeroLeads('7152', '7.152')],
+    ['0 000', zeroLeads('0', '0.000')],
+  ],
   'two marks of one kind part thousands': [
     ['1,000,000', number('1000000', 0)],
     ['1.000.000', number('1000000', 0)],
@@ -61,6 +72,9 @@ const tables: Record<string, [typed: string, meaning: object][]> = {
   ],
   'what no rule covers is invalid': [
     ['', invalid],
+    ['0,500.25', invalid],
+    ['0 500,25', invalid],
+    ['07.152,5', invalid],
     ['.', invalid],
     [',', invalid],
     [' ', invalid],
@@ -72,6 +86,7 @@ const tables: Record<string, [typed: string, meaning: object][]> = {
     ['1,2.3,4', invalid],
     ['1.234,5.6', invalid],
     ['1234,567.8', invalid],
+    ["1 000'000", invalid],
     ['1 2', invalid],
     ['12 34', invalid],
     ['1 000 00', invalid],

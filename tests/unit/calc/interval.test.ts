@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { everything, intervalOf, limitOfError, times } from '../../../src/calc/interval.ts';
+import { byLastDigit, everything, intervalOf, limitOfError, times } from '../../../src/calc/interval.ts';
 import { missing, ohms, overOhms, underOhms } from '../../../src/calc/reading.ts';
 
 const unbounded = Number.POSITIVE_INFINITY;
@@ -94,6 +94,23 @@ describe('the limit of error', () => {
     expect(limitOfError(451e3, undefined, { counts: 1 })).toBe(1e3);
     expect(limitOfError(0.45, undefined, { counts: 2 })).toBeCloseTo(0.02, 12);
     expect(limitOfError(0, undefined, { counts: 2 })).toBe(0);
+  });
+});
+
+describe('what the last digit leaves open', () => {
+  it('is half a step to each side', () => {
+    expect(byLastDigit(ohms(450e3, 1e3))).toEqual({ lo: 449.5e3, hi: 450.5e3 });
+    expect(byLastDigit(ohms(1e9, 1e9))).toEqual({ lo: 0.5e9, hi: 1.5e9 });
+    expect(byLastDigit(ohms(2.2e6))).toEqual({ lo: 2.2e6, hi: 2.2e6 });
+  });
+
+  it('of a zero is anything less than one step', () => {
+    expect(byLastDigit(ohms(0, 1e4))).toEqual({ lo: 0, hi: 1e4 });
+    expect(byLastDigit(ohms(0))).toEqual({ lo: 0, hi: 0 });
+  });
+
+  it('never reaches zero where a step is coarser than the figure, as after a conversion', () => {
+    expect(byLastDigit(ohms(1, 5)).lo).toBe(0.5);
   });
 });
 

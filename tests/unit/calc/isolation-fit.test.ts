@@ -39,6 +39,30 @@ describe('all stages taken', () => {
     expect(codes('0.50M | 0.50M | 0.50M', dead)).toContain('joined-too-high');
   });
 
+  it('give a figure of one digit no room down to nothing', () => {
+    for (const [one, other] of [
+      ['1G', '900M'],
+      ['800M', '1G'],
+      ['1G', '1G'],
+      ['2G', '1G'],
+      ['800M', '900M'],
+    ] as const) {
+      const three = (text: string) => `${text} | ${text} | ${text}`;
+      const stages = { cable: three(one), bonded: three(one), motor: three(other) };
+      expect(codes(three('0.5M'), stages)).toEqual(['joined-too-low', 'joined-too-low', 'joined-too-low']);
+      expect(codes(three('1G'), { cable: three('200M'), bonded: three('200M'), motor: three('300M') })).toContain(
+        'joined-too-high',
+      );
+    }
+  });
+
+  it('forgive a step of the display only where it decides nothing', () => {
+    const dead = { cable, bonded: cable, motor: '0.5 Ω | 0.5 Ω | 0.5 Ω' };
+    expect(codes('0.1M | 0.1M | 0.1M', dead)).toEqual(['fit']);
+    expect(codes('1M | 1M | 1M', dead)).toContain('joined-too-high');
+    expect(codes('0.01G | 0.01G | 0.01G', dead)).toContain('joined-too-high');
+  });
+
   it('say which terminal does not fit, with the figures as read', () => {
     const found = fit('150M | 150M | 80M', parts);
     expect(found).toHaveLength(1);

@@ -1,17 +1,6 @@
 import { describe, expect, it } from 'vitest';
-import { parseReading, type Quantity, type Reading } from '../../../src/calc/index.ts';
-
-const read = (text: string, quantity: Quantity = 'resistance', bareUnit = ''): Reading => {
-  const result = parseReading(text, quantity, bareUnit);
-  if (!result.ok) throw new Error(result.error.message);
-  return result.reading;
-};
-
-const failure = (text: string, quantity: Quantity = 'resistance') => {
-  const result = parseReading(text, quantity);
-  if (result.ok) throw new Error(`${text} was read as ${JSON.stringify(result.reading)}`);
-  return result.error;
-};
+import { parseReading, type Quantity } from '../../../src/calc/index.ts';
+import { failure, read } from '../../support/read-or-fail.ts';
 
 describe('a value in ohms, with the step of its last digit', () => {
   const rows: [typed: string, ohms: number, step: number][] = [
@@ -92,12 +81,35 @@ describe('a value in ohms, with the step of its last digit', () => {
 
 describe('over-range and under-range', () => {
   const words = ['OL', 'ol', 'Ol', '0L', 'O.L', 'O.L.', '0.L', '.OL', 'OL MΩ', 'OL k', 'OLΩ', '∞', 'inf', 'infinity'];
-  it.each([...words, 'overload', 'over load', 'over range', 'over-range', 'overrange', 'OVER RANGE'])(
-    '“%s”',
-    (text) => {
-      expect(read(text)).toEqual({ kind: 'over', unit: 'Ω' });
-    },
-  );
+  const displays = [
+    'OFL',
+    'ofl',
+    'OFLO',
+    'OVLD',
+    'OVL',
+    'O L',
+    '0 L',
+    '1.OL',
+    '1.0L',
+    '0.OL',
+    'overflow',
+    'OL.',
+    'inf.',
+  ];
+  const people = ['open', 'OPEN', 'Open.', 'open circuit', 'open line', 'ОL', 'ＯＬ', 'OFL MΩ', 'OVLD kΩ'];
+  it.each([
+    ...words,
+    ...displays,
+    ...people,
+    'overload',
+    'over load',
+    'over range',
+    'over-range',
+    'overrange',
+    'OVER RANGE',
+  ])('“%s”', (text) => {
+    expect(read(text)).toEqual({ kind: 'over', unit: 'Ω' });
+  });
 
   it.each([
     ['>550M', 550e6],
@@ -139,10 +151,13 @@ describe('over-range and under-range', () => {
 });
 
 describe('a missing reading', () => {
-  it.each(['', ' ', '\t\n', '-', '–', '—', '---', '\u00a0'])('“%s”', (text) => {
-    expect(read(text)).toEqual({ kind: 'missing' });
-    expect(read(text, 'voltage')).toEqual({ kind: 'missing' });
-  });
+  it.each(['', ' ', '\t\n', '-', '–', '—', '---', '\u00a0', '--', '----', '- -', '\u2212', '\u2212\u2212', '‐', '_'])(
+    '“%s”',
+    (text) => {
+      expect(read(text)).toEqual({ kind: 'missing' });
+      expect(read(text, 'voltage')).toEqual({ kind: 'missing' });
+    },
+  );
 });
 
 describe('the other quantities', () => {
@@ -203,8 +218,8 @@ describe('what can’t be read without guessing', () => {
     ['voltage', '20m', 'milli-or-mega', ['20 mV']],
     ['resistance', '1,000 k', 'ambiguous-comma', ['1000 k', '1.000 k']],
     ['resistance', '1,000e3 Ω', 'ambiguous-comma', ['1000e3 Ω', '1.000e3 Ω']],
-    ['resistance', '<1,000 Ω', 'ambiguous-comma', ['<1000 Ω', '<1.000 Ω']],
-    ['voltage', '1,000', 'ambiguous-comma', ['1000', '1.000']],
+    ['resistance', '<1,000 Ω', 'ambiguous-comma', ['<1000 Ω', '<01.000 Ω']],
+    ['voltage', '1,000', 'ambiguous-comma', ['1000', '01.000']],
     ['temperature', '-1,000', 'ambiguous-comma', ['-1.000']],
     ['percent', '1,000', 'ambiguous-comma', ['1.000']],
     ['resistance', '450 V', 'other-quantity', []],
@@ -239,10 +254,15 @@ describe('what can’t be read without guessing', () => {
     ['resistance', '>OL', 'not-a-reading', []],
     ['resistance', '>>5k', 'not-a-reading', []],
     ['resistance', 'NaN', 'not-a-reading', []],
+    ['voltage', 'open', 'not-a-reading', []],
+    ['temperature', 'OFL', 'no-over-range', []],
+    ['resistance', '10²k', 'unit-unknown', []],
+    ['resistance', '450 M M.', 'unit-unknown', []],
     ['resistance', 'undefined', 'not-a-reading', []],
     ['resistance', '.', 'not-a-reading', []],
     ['resistance', '٤٥٠', 'not-a-reading', []],
     ['resistance', '<script>alert(1)</script>', 'not-a-reading', []],
+    ['resistance', '0,500.5 k', 'not-a-number', []],
     ['resistance', '1.2.3k', 'not-a-number', []],
     ['resistance', '1..2k', 'not-a-number', []],
     ['resistance', '4 5 k', 'not-a-number', []],
@@ -258,7 +278,7 @@ describe('what can’t be read without guessing', () => {
   it('offers the unit together with the meaning of the comma where both are open', () => {
     const { code, suggestions } = failure('1,000');
     expect(code).toBe('ambiguous-comma');
-    expect(suggestions).toEqual(['1000 Ω', '1000 kΩ', '1000 MΩ', '1.000 Ω', '1.000 kΩ', '1.000 MΩ']);
+    expect(suggestions).toEqual(['1000 Ω', '1000 kΩ', '1000 MΩ', '01.000 Ω', '1.000 kΩ', '1.000 MΩ']);
   });
 });
 

@@ -96,9 +96,12 @@ test('the unit in which a reading is typed, and the order of the rows, change no
           `${Math.round(ohmsOf(row) / 1e3) / size} ${unit}`,
           formatReading(row.temperature),
         ]);
-      const kilo = assessTrend({ ...inputOf([]), table: readTrendTable(cellsIn('kΩ', 1)) });
+      const kilo = assessTrend({ ...inputOf([]), table: readTrendTable(cellsIn('kΩ', 1), { decimalMark: '.' }) });
       const mega = cellsIn('MΩ', 1000);
-      const other = assessTrend({ ...inputOf([]), table: readTrendTable(reversed ? mega.reverse() : mega) });
+      const other = assessTrend({
+        ...inputOf([]),
+        table: readTrendTable(reversed ? mega.reverse() : mega, { decimalMark: '.' }),
+      });
       expect(other.verdict).toBe(kilo.verdict);
       expect(other.fit?.slope ?? 0).toBeCloseTo(kilo.fit?.slope ?? 0, 9);
       expect(other.rows).toHaveLength(rows.length);

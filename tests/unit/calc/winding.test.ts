@@ -26,8 +26,8 @@ describe('assessWinding', () => {
   it.each([
     // Three readings, verdict, deciding code, the reasoning.
     ['1.200R', '1.210R', '1.205R', 'go', 'winding-balanced', 'at most 0.5 % from the mean with a step of a milliohm'],
-    ['1.000R', '1.000R', '1.120R', 'no-go', 'winding-unbalanced', 'mean 1.040, 0.080 away: 7.7 %, above 5 %'],
-    ['1.000R', '1.000R', '1.050R', 'undecided', 'winding-between-limits', 'mean 1.0167, 0.033 away: 3.3 %'],
+    ['1.100R', '1.100R', '1.232R', 'no-go', 'winding-unbalanced', 'mean 1.144, 0.088 away: 7.7 %, above 5 %'],
+    ['1.100R', '1.100R', '1.155R', 'undecided', 'winding-between-limits', 'mean 1.1183, 0.037 away: 3.3 %'],
     [
       '1.2R',
       '1.2R',

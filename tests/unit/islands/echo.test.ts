@@ -10,7 +10,17 @@ test.each([
   ['>550M', 'over-range, at least 550 MΩ'],
   ['<1k', 'under-range, at most 1 kΩ'],
   ['under range', 'under-range, range not noted'],
+  ['open', 'over-range, range not noted'],
+  ['-', 'taken as no reading'],
+  ['--', 'taken as no reading'],
+  ['----', 'taken as no reading'],
+  [' — ', 'taken as no reading'],
   ['', ''],
+  ['  ', ''],
 ])('%s is echoed as “%s”', (text, expected) => {
-  expect(echo(typed(text))).toBe(expected);
+  expect(echo(typed(text), text)).toBe(expected);
+});
+
+test('a text that could not be read is echoed by nothing: its error says what is wrong', () => {
+  expect(echo({ kind: 'missing' }, '450')).toBe('');
 });

@@ -1,0 +1,15 @@
+import { parseReading, type Quantity, type Reading } from '../../src/calc/index.ts';
+
+/** What a person's text was read as. Throws where it could not be read. */
+export const read = (text: string, quantity: Quantity = 'resistance', bareUnit = ''): Reading => {
+  const result = parseReading(text, quantity, bareUnit);
+  if (!result.ok) throw new Error(result.error.message);
+  return result.reading;
+};
+
+/** Why a text could not be read. Throws where it was read. */
+export const failure = (text: string, quantity: Quantity = 'resistance') => {
+  const result = parseReading(text, quantity);
+  if (result.ok) throw new Error(`${text} was read as ${JSON.stringify(result.reading)}`);
+  return result.error;
+};
