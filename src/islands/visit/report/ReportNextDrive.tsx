@@ -1,25 +1,24 @@
 import type { VisitAnswers } from '../../../guide/answers.ts';
-import { warrantyLines } from './warranty.ts';
+import { joinedParts } from './next-drive.ts';
 
 interface Props {
   answers: VisitAnswers;
   replacesDrive: boolean;
 }
 
-/** The proof that a supplier asks for, or the plain statement that it is missing. */
-export function ReportWarranty({ answers, replacesDrive }: Props) {
-  const lines = warrantyLines(answers);
+/** What a new drive would be joined to, and whether it is known to be sound; or the plain statement that it is not. */
+export function ReportNextDrive({ answers, replacesDrive }: Props) {
+  const lines = joinedParts(answers);
   const missing = lines.some(({ tested }) => !tested);
   return (
-    <section class="report-warranty">
-      <h2>Proof that motor and cable were tested</h2>
+    <section class="report-next-drive">
+      <h2>What the next drive will be joined to</h2>
       <p>
-        A supplier’s warranty on an exchanged drive often rests on this proof.{' '}
         {missing
-          ? 'It is not complete.'
+          ? 'Proof is missing. No drive is joined before it is there.'
           : replacesDrive
-            ? 'The readings below give it.'
-            : 'The readings below give it, should the drive be exchanged later.'}
+            ? 'Both were tested before the new drive comes. The readings are below.'
+            : 'Both were tested, should the drive be exchanged later. The readings are below.'}
       </p>
       <ul>
         {lines.map(({ part, text }) => (
