@@ -69,5 +69,7 @@ test('the report speaks in the sentences of the screen', async () => {
     .evaluateAll((items) => items.map((item) => item.lastChild?.textContent?.trim() ?? ''));
   const { text } = await printed('motor with its cable', 'A4');
   expect(onScreen.length).toBeGreaterThan(3);
-  expect(onScreen.filter((sentence) => !text.includes(sentence.replaceAll(/\s+/g, ' ')))).toEqual([]);
+  // A printed µ is read back as the Greek letter.
+  const plain = (words: string) => words.replaceAll(/\s+/g, ' ').normalize('NFKC');
+  expect(onScreen.filter((sentence) => !plain(text).includes(plain(sentence)))).toEqual([]);
 });
