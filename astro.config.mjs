@@ -18,7 +18,7 @@ const named = new Set(
 );
 
 const said = new Set(['label', 'status', 'source', 'clause', 'recalled']);
-const printed = new Set(['note', 'when']);
+const printed = new Set(['note', 'when', 'formerIds']);
 
 /** The limits of one topic that browsers need, each with the fields that `kept` says. */
 function limitsWith(json, kept) {

@@ -55,18 +55,11 @@ export function judgeIndex(input: AbsorptionInput, index: Interval | undefined):
   }
 }
 
-/** The dielectric absorption ratio beside the classes of trade handbooks: a hint, never a verdict. */
+/** The dielectric absorption ratio, stated and not judged: publications draw its borders differently. */
 export function describeRatio(ratio: Interval | undefined): Finding<AbsorptionCode>[] {
   if (ratio === undefined) return [];
-  const numbers = { lo: ratio.lo, hi: ratio.hi };
   const readings = [limitValue('ratio-first-time'), limitValue('index-first-time')].map(absorptionField);
-  if (ratio.hi < limitRange('absorption-ratio-bad').to) {
-    return [finding('ratio-low', 'caution', { readings, limits: ['absorption-ratio-bad'], numbers })];
-  }
-  if (ratio.lo >= limitRange('absorption-ratio-good').from) {
-    return [finding('ratio-good', 'note', { readings, limits: ['absorption-ratio-good'], numbers })];
-  }
-  return [
-    finding('ratio-middle', 'note', { readings, limits: ['absorption-ratio-bad', 'absorption-ratio-good'], numbers }),
-  ];
+  const { from, to } = limitRange('absorption-ratio-span');
+  const numbers = { lo: ratio.lo, hi: ratio.hi, from, to };
+  return [finding('ratio-stated', 'note', { readings, limits: ['absorption-ratio-span'], numbers })];
 }

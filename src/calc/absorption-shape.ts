@@ -1,8 +1,11 @@
 import { ratioOf } from './absorption-index.ts';
 import { type AbsorptionCode, type AbsorptionInput, absorptionField, absorptionTimes } from './absorption-input.ts';
 import { type Finding, finding } from './assessment.ts';
-import { limitRange, limitValue } from './limits.ts';
+import { limitValue } from './limits.ts';
 import type { Reading } from './reading.ts';
+
+/** A later reading over an earlier one, from which on the curve has changed. */
+const level = 1 + limitValue('curve-level-change') / 100;
 
 /**
  * What the curve shows, and no more: it falls, it goes up and down, it stays level or it rises. Each is said only where
@@ -27,21 +30,19 @@ export function describeShape(input: AbsorptionInput): Finding<AbsorptionCode>[]
   if (drops[0] !== undefined) {
     return [finding('curve-uneven', 'caution', { ...parts, numbers: { ...parts.numbers, at: drops[0] } })];
   }
-  const level = limitRange('absorption-ratio-bad').to;
   if (change.hi < level && last[0] / first[0] >= limitValue('flat-curve-span')) {
-    return [finding('curve-flat', 'caution', { ...parts, limits: ['absorption-ratio-bad'] })];
+    return [finding('curve-flat', 'caution', { ...parts, limits: ['curve-level-change'] })];
   }
   return change.lo > 1 ? [finding('curve-rises', 'note', parts)] : [];
 }
 
 /**
- * A reading that is lower than an earlier one by more than handbooks call level: the voltage was not steady, or a path
+ * A reading that is lower than an earlier one by more than a level curve does: the voltage was not steady, or a path
  * broke through. An index with such a fall beside it passes nothing. The accuracy of the tester has no say here: its
  * error is much the same from one minute to the next, and a worse tester must not pass what a better one does not.
  */
 export function judgeSteadiness(input: AbsorptionInput): Finding<AbsorptionCode>[] {
   const taken = takenOf(input);
-  const level = limitRange('absorption-ratio-bad').to;
   const broken = taken.flatMap(([seconds, reading], index) => {
     const falls = taken.slice(0, index).some(([, earlier]) => (ratioOf(reading, earlier, {})?.hi ?? 1) * level < 1);
     return falls ? [seconds] : [];
@@ -51,7 +52,7 @@ export function judgeSteadiness(input: AbsorptionInput): Finding<AbsorptionCode>
   return [
     finding('curve-breaks', 'undecided', {
       readings: broken.map(absorptionField),
-      limits: ['absorption-ratio-bad'],
+      limits: ['curve-level-change'],
       numbers,
     }),
   ];

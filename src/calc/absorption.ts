@@ -13,7 +13,7 @@ import { missing } from './reading.ts';
 import { testReminders } from './test-reminders.ts';
 
 /**
- * A time-resistance test of one winding at one test voltage. The verdict is the polarization index, where
+ * The ten-minute insulation test of one winding at one test voltage. The verdict is the polarization index, where
  * IEEE 43 lets it speak: not above 5 GΩ after one minute, and not for small random-wound machines. A
  * clear fall anywhere in the curve bars go. Worse means a flatter curve; the level of the resistance is judged by `assessInsulation`, and an index without a sound level passes
  * nothing. All readings of one test have one temperature, so that it cancels in the ratios; it is stated for later tests.

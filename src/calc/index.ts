@@ -1,5 +1,6 @@
 export * from './absorption.ts';
 export * from './absorption-input.ts';
+export { afterTripLeakage, shownAfterTrip } from './after-trip-leakage.ts';
 export * from './assessment.ts';
 export * from './bridge.ts';
 export * from './bridge-diode.ts';

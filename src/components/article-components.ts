@@ -2,6 +2,7 @@ import type { replacedElements } from '../markdown/replaced-elements.ts';
 import Caution from './Caution.astro';
 import Cite from './Cite.astro';
 import Figure from './Figure.astro';
+import FormerAddress from './FormerAddress.astro';
 import Heading2 from './Heading2.astro';
 import Heading3 from './Heading3.astro';
 import Heading4 from './Heading4.astro';
@@ -24,6 +25,7 @@ export const articleComponents = {
   Caution,
   Cite,
   Figure,
+  FormerAddress,
   Limit,
   Reading,
   ...replacing,

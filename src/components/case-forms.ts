@@ -21,7 +21,7 @@ export const caseForms: Record<CaseCalculator, { title: string; form: Calculator
   'bridge-diode': { title: 'Bridge by diode test', form: plain(bridgeDiodeForm) },
   'test-voltage': { title: 'Test voltage', form: plain(testVoltageForm) },
   insulation: { title: 'Insulation go/no-go', form: plain(insulationForm) },
-  absorption: { title: 'Time-resistance test', form: plain(absorptionForm) },
+  absorption: { title: 'Polarization index', form: plain(absorptionForm) },
   isolation: { title: 'Cable or motor', form: plain(isolationForm) },
   'cable-length': { title: 'Cable insulation by length', form: plain(cableLengthForm) },
   winding: { title: 'Winding resistance', form: plain(windingForm) },

@@ -19,7 +19,7 @@ export const limitStatus: Record<Limit['status'], Status> = {
   },
   'common-practice': {
     words: 'Common practice',
-    meaning: 'Technicians use this figure; no publication is known to give it.',
+    meaning: 'The trade works with this figure, and no standard sets it. The note gives its reason.',
     mark: 'practice',
   },
   'project-judgement': {

@@ -54,6 +54,8 @@ export const limitSchema = z
     recalled: z.boolean(),
     /** What a careful reader should know: disagreements, reasons for a judgement. */
     note: z.string().optional(),
+    /** Published addresses of limits that this one replaced: they lead to its row. */
+    formerIds: z.array(z.string().regex(/^[a-z0-9-]+$/)).optional(),
   })
   .refine((l) => [l.value, l.range, l.points, l.constants].filter((x) => x !== undefined).length === 1, {
     message: 'give exactly one of value, range, points, constants',

@@ -27,8 +27,6 @@ export function ratioText(lo = 0, hi = Number.POSITIVE_INFINITY): string {
 
 const index = ({ numbers }: Finding) => `The polarization index is ${ratioText(numbers.lo, numbers.hi)}`;
 const ratio = ({ numbers }: Finding) => `The dielectric absorption ratio is ${ratioText(numbers.lo, numbers.hi)}.`;
-const noStandard =
-  'These classes stand in trade handbooks, which differ. No standard has them, so they decide nothing.';
 const notApart =
   'Moisture, dirt and a warm winding do this alike. The curve does not tell them apart; cleaning and drying do.';
 
@@ -48,10 +46,8 @@ export const absorptionFindings: FindingSentences<AbsorptionCode> = {
   'one-minute-low': ({ numbers }) =>
     `The reading at 1 minute is below ${ohms(numbers.floor)} or may be. A rising curve does not make up for a low level.`,
   'index-dry': () => 'The index is very high. In an old winding, that may be insulation that is dry and brittle.',
-  'ratio-low': (f) => `${ratio(f)} Trade handbooks call this bad. ${noStandard}`,
-  'ratio-middle': (f) =>
-    `${ratio(f)} It lies between what trade handbooks call bad and good, or may be either. ${noStandard}`,
-  'ratio-good': (f) => `${ratio(f)} Trade handbooks call this good. ${noStandard}`,
+  'ratio-stated': (f) =>
+    `${ratio(f)} It decides nothing: no standard has a limit for it, and publications draw their borders anywhere from ${f.numbers.from} to ${f.numbers.to}. Compare it with an earlier one of this winding.`,
   'curve-falls': ({ numbers }) =>
     `The resistance falls from ${seconds(numbers.from)} to ${seconds(numbers.to)}. Sound insulation does not do that: leakage grows while the voltage is on. ${notApart}`,
   'curve-uneven': ({ numbers }) =>

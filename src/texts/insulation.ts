@@ -1,5 +1,5 @@
 import type { Finding, InsulationCode, InsulationStepCode } from '../calc/index.ts';
-import { formatQuantity, formatRounded, limitValue } from '../calc/index.ts';
+import { formatQuantity, formatRounded, limitValue, shownAfterTrip } from '../calc/index.ts';
 import { type FindingSentences, listed, type StepSentences } from './sentences.ts';
 import { testFindings } from './test-conditions.ts';
 
@@ -74,7 +74,7 @@ export const insulationFindings: FindingSentences<InsulationCode> = {
   'form-wound-below-1-kv': () =>
     `The standard puts form-wound machines rated below 1 kV in the class with ${ohms(limitValue('ieee43-minimum-random-wound'))}. You chose the stricter class.`,
   'charts-do-not-apply': () =>
-    'Charts of good and fair values are made for healthy machines in routine tests. After a trip they do not apply.',
+    `The point after a trip is common practice, no standard: ${ohms(limitValue('after-trip-point'))} at ${shownAfterTrip.volts} is a leakage of ${shownAfterTrip.leakage}. Charts for routine tests of healthy machines do not apply.`,
   'insulation-passed': () =>
     'The insulation to PE passes. The test says nothing of shorts between phases or turns, nor of the feedback device and the brake.',
   'insulation-failed': () =>

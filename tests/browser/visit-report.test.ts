@@ -45,10 +45,10 @@ test('the drive’s report says what happened, what was measured, by which limit
   expect(text).toMatch(/06:28 Enable with the motor leads off: It trips again/);
 });
 
-test('the warranty’s proof is given where motor and cable were tested', async () => {
+test('what the next drive will be joined to is told where motor and cable were tested', async () => {
   const { text } = await printed('drive only', 'A4');
   expect(text).toContain(
-    'A supplier’s warranty on an exchanged drive often rests on this proof. The readings below give it.',
+    'What the next drive will be joined to Both were tested before the new drive comes. The readings are below.',
   );
   expect(text).toContain('Motor: tested together with the other, and passed.');
 });
@@ -56,7 +56,7 @@ test('the warranty’s proof is given where motor and cable were tested', async 
 test('and is said to be missing where they were not', async () => {
   const { text } = await printed(unfinished, 'Letter');
   expect(text).toContain('No decision yet');
-  expect(text).toContain('It is not complete.');
+  expect(text).toContain('Proof is missing. No drive is joined before it is there.');
   expect(text).toContain('Motor cable: PROOF IS MISSING');
 });
 
@@ -69,5 +69,7 @@ test('the report speaks in the sentences of the screen', async () => {
     .evaluateAll((items) => items.map((item) => item.lastChild?.textContent?.trim() ?? ''));
   const { text } = await printed('motor with its cable', 'A4');
   expect(onScreen.length).toBeGreaterThan(3);
-  expect(onScreen.filter((sentence) => !text.includes(sentence.replaceAll(/\s+/g, ' ')))).toEqual([]);
+  // A printed µ is read back as the Greek letter.
+  const plain = (words: string) => words.replaceAll(/\s+/g, ' ').normalize('NFKC');
+  expect(onScreen.filter((sentence) => !plain(text).includes(plain(sentence)))).toEqual([]);
 });

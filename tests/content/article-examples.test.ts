@@ -1,15 +1,19 @@
 import { expect, test } from 'vitest';
-import { betweenRows, published, room, visit } from '../../content/articles/measuring/insulation-testing.example.ts';
+import { betweenRows, room, visit, warm } from '../../content/articles/measuring/insulation-testing.example.ts';
 import { bus } from '../../content/articles/safety/safe-measurement.example.ts';
 import { dcMinus, dcPlus } from '../../content/articles/trip/causes-of-an-overcurrent-trip.example.ts';
 import {
   assessBridge,
+  assessInsulation,
   assessIsolation,
+  type CorrectionMethod,
   celsius,
   correctionFactor,
+  correctionMethods,
   dewPoint,
   limitValue,
   mapPhases,
+  missing,
   ohms,
   parallel,
   suspectPositions,
@@ -70,10 +74,32 @@ test('insulation testing: the routine minimum would have passed the same motor',
   expect(visit.motor).toBeGreaterThan(limitValue('ieee43-minimum-random-wound'));
 });
 
-// IEEE 43: 3 MΩ at 70 °C is 21 MΩ by its chart (read in a trade article), 24 MΩ by its halving rule.
-test('insulation testing: chart and rule differ as published', () => {
-  expect(published.reading * limitValue('chart-factor-at-70')).toBeCloseTo(21e6, 0);
-  expect(published.reading * (correctionFactor('halving', published.celsius, 40) ?? 0)).toBeCloseTo(24e6, 0);
+// Worked by hand from the published rules: 2^(42/10), the two exponentials, the rows at 60 and 65 °C.
+test('insulation testing: on the invented warm motor the methods differ as the text says', () => {
+  const at = (method: CorrectionMethod) => warm.reading * (correctionFactor(method, warm.celsius, 20) ?? Number.NaN);
+  expect(warm).toEqual({ reading: 12e6, celsius: 62 });
+  expect(at('halving')).toBeCloseTo(12e6 * 2 ** 4.2, 0);
+  expect(at('table')).toBeCloseTo(12e6 * 6.4 * (8.7 / 6.4) ** 0.4, 0);
+  expect(at('thermosetting')).toBeCloseTo(12e6 * Math.exp(4230 * (1 / 313 - 1 / 335) - 1245 * (1 / 313 - 1 / 293)), 0);
+  const point = limitValue('after-trip-point');
+  expect([at('halving'), at('table'), at('thermosetting')].map((ohms) => ohms >= point)).toEqual([true, false, false]);
+  const verdicts = correctionMethods.map((correction) => {
+    const { verdict } = assessInsulation({
+      occasion: 'after-trip',
+      readings: allAt(warm.reading),
+      pe: ohms(0.2),
+      testVoltage: volts(500),
+      ratedVoltage: volts(400),
+      windingTemperature: celsius(warm.celsius),
+      ambient: missing,
+      humidity: missing,
+      testMinutes: missing,
+      machineClass: 'random-wound',
+      correction,
+    });
+    return verdict;
+  });
+  expect(verdicts).toEqual(['undecided', 'undecided', 'undecided']);
 });
 
 test('insulation testing: an interpolated factor lies between those of the rows beside it', () => {

@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
-import { type LimitId, limit, limitRange, limitValue } from '../../src/calc/index.ts';
+import insulation from '../../content/limits/insulation.json' with { type: 'json' };
+import { afterTripLeakage, type LimitId, limit, limitRange, limitValue, shownAfterTrip } from '../../src/calc/index.ts';
 
 /** Common practice, no source: what the trade reads, and what no standard says. */
 describe('common practice, no source', () => {
@@ -24,12 +25,21 @@ describe('common practice, no source', () => {
   });
 });
 
+it('the point after a trip says its reason: 500 V over 100 MΩ is a leakage of 5 µA', () => {
+  expect(afterTripLeakage * 1e6).toBeCloseTo(5, 12);
+  expect(shownAfterTrip).toEqual({ volts: '500 V', leakage: '5 µA' });
+  expect(insulation.limits['after-trip-point'].note).toContain(
+    'at a test voltage of 500 V the point is a leakage of 5 µA',
+  );
+});
+
 /** Project judgement: figures that the project chose, each with its reason in content/limits. */
 describe('project judgement', () => {
   const values: [LimitId, number][] = [
     ['bridge-short', 1000],
     ['pe-dead-short', 1],
     ['phase-difference', 2],
+    ['curve-level-change', 10],
     ['resistance-residual-voltage', 0.1],
     ['reference-temperature-after-trip', 20],
   ];

@@ -29,22 +29,6 @@ describe('the halving rule of IEEE 43', () => {
   });
 });
 
-/**
- * Source: a worked example with the chart of IEEE 43 in a trade article (read): 3 MΩ at 70 °C, factor about 7 from the
- * chart, 21 MΩ at 40 °C. The halving rule gives 8 and 24 MΩ: chart and rule differ, and the rule is what is used here.
- */
-describe('the published worked example: 3 MΩ at 70 °C', () => {
-  const factor = correctionFactor('halving', 70, 40) ?? Number.NaN;
-
-  it('is 24 MΩ by the rule', () => {
-    expect(3e6 * factor).toBeCloseTo(24e6, 3);
-  });
-
-  it('lies above the 21 MΩ of the chart by one seventh', () => {
-    expect(factor / 7).toBeCloseTo(8 / 7, 12);
-  });
-});
-
 /** Source: IEEE 43-2013, clause 6.3; formulas, constants and ranges recalled from memory. */
 describe('the formulas for thermosetting insulation (recalled from memory)', () => {
   it.each([

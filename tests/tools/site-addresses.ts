@@ -4,14 +4,18 @@ import { siteBase, siteFolder } from './paths.ts';
 
 /**
  * Every address of the built site that people may have written down: each page, and each heading, row, term and
- * question that shows its own link. From the root of the site, whatever folder it is served from.
+ * question that shows its own link, and each former one that still leads there. From the root of the site, whatever folder it is served from.
  */
 export function siteAddresses(): string[] {
   const pages = globSync('**/index.html', { cwd: siteFolder }).filter((file) => !isRedirect(file));
   return pages.flatMap((file) => {
     const page = pathOf(file);
-    const links = [...readPage(file).matchAll(/<a class="(?:heading|row)-link" href="#([^"]+)"/g)];
-    return [page, ...links.map((match) => `${page}#${match[1]}`)];
+    const links = [
+      ...readPage(file).matchAll(
+        /<a class="(?:heading|row)-link" href="#([^"]+)"|<span class="former-address" id="([^"]+)"/g,
+      ),
+    ];
+    return [page, ...links.map((match) => `${page}#${match[1] ?? match[2]}`)];
   });
 }
 

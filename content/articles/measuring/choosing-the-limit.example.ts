@@ -4,6 +4,7 @@ import {
   lengthForResistance,
   limitRange,
   limitValue,
+  shownAfterTrip,
 } from '../../../src/calc/index.ts';
 import { machineMinimum } from '../../../src/calc/machine-minimum.ts';
 
@@ -25,6 +26,10 @@ export const millimetres = (value: number) => `${value.toFixed(1)}\u00a0mm`;
 export const celsius = (value: number) => `${value}\u00a0°C`;
 export const oldVoltage = nbsp(formatQuantity(oldRated, 'V'));
 export const oldMinimum = ohms(machineMinimum('pre-1970', oldRated));
+
+/** What the point after a trip lets leak, and at which test voltage. */
+export const pointVolts = nbsp(shownAfterTrip.volts);
+export const pointLeakage = nbsp(shownAfterTrip.leakage);
 
 /** What a new core of this build has at least, in ohms at the reference temperature of the formula. */
 export const floor = (length: number) => coreInsulation(constant, core.outer, core.inner, length);

@@ -33,7 +33,7 @@ export function AbsorptionCalculator(props: IslandProps) {
     <FormFrame
       {...props}
       definition={absorptionForm}
-      label="Time-resistance test"
+      label="Polarization index"
       form={form}
       drawing={<LateDrawing load={drawing} shows={shows} />}
     >

@@ -10,8 +10,8 @@ import { measuredReports } from './measured.ts';
 import { ReportDecision } from './ReportDecision.tsx';
 import { ReportFacts } from './ReportFacts.tsx';
 import { ReportMeasurement } from './ReportMeasurement.tsx';
+import { ReportNextDrive } from './ReportNextDrive.tsx';
 import { ReportSteps } from './ReportSteps.tsx';
-import { ReportWarranty } from './ReportWarranty.tsx';
 
 /** The visit on one or two sheets, for the parts desk, the supplier and the next visit. */
 export function VisitReport({ visit }: { visit: VisitRecord }) {
@@ -46,7 +46,7 @@ export function VisitReport({ visit }: { visit: VisitRecord }) {
           </p>
         </section>
       )}
-      <ReportWarranty
+      <ReportNextDrive
         answers={counted}
         replacesDrive={decision?.replace.some(({ part }) => part === 'drive') ?? false}
       />

@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { recordAnswers } from '../../../../src/islands/visit/record-answers.ts';
 import { measuredReports } from '../../../../src/islands/visit/report/measured.ts';
-import { warrantyLines } from '../../../../src/islands/visit/report/warranty.ts';
+import { joinedParts } from '../../../../src/islands/visit/report/next-drive.ts';
 import {
   badInsulation,
   bothBad,
@@ -12,9 +12,9 @@ import {
 } from '../../../support/marrow-bay-visits.ts';
 
 const proof = (entries: readonly Entry[]) =>
-  warrantyLines(recordAnswers(visitOf(entries))).map(({ part, tested }) => [part, tested]);
+  joinedParts(recordAnswers(visitOf(entries))).map(({ part, tested }) => [part, tested]);
 
-describe('the proof that motor and cable were tested', () => {
+describe('what the next drive will be joined to', () => {
   const insulation = (form: Entry[1]): Entry => ['insulation', form];
   test.each<[string, Entry[], boolean, boolean]>([
     ['nothing measured', [], false, false],
@@ -44,7 +44,7 @@ describe('the proof that motor and cable were tested', () => {
   });
 
   test('a part that is bad is said to be bad, and a missing proof to be missing', () => {
-    const texts = (entries: readonly Entry[]) => warrantyLines(recordAnswers(visitOf(entries))).map(({ text }) => text);
+    const texts = (entries: readonly Entry[]) => joinedParts(recordAnswers(visitOf(entries))).map(({ text }) => text);
     expect(texts(motorAndCable)[0]).toContain('tested alone, and bad');
     expect(texts([])[1]).toContain('PROOF IS MISSING');
   });

@@ -1,21 +1,21 @@
 import type { VisitAnswers } from '../../../guide/answers.ts';
 import { isolationClears, suspectedAnyway } from '../../../guide/evidence.ts';
 
-export interface WarrantyLine {
+export interface JoinedPart {
   part: 'Motor' | 'Motor cable';
   tested: boolean;
   text: string;
 }
 
 /**
- * Whether motor and cable were tested, in one sentence each. It says what the readings show, bad or good: a supplier
- * asks whether the next drive was put onto something that was known.
+ * Whether motor and cable were tested, in one sentence each. It says what the readings show, bad or good: the next drive
+ * must not be joined to something that nobody knows.
  */
-export function warrantyLines(answers: VisitAnswers): WarrantyLine[] {
+export function joinedParts(answers: VisitAnswers): JoinedPart[] {
   return [line(answers, 'Motor', 'motor'), line(answers, 'Motor cable', 'cable')];
 }
 
-function line(answers: VisitAnswers, part: WarrantyLine['part'], which: 'motor' | 'cable'): WarrantyLine {
+function line(answers: VisitAnswers, part: JoinedPart['part'], which: 'motor' | 'cable'): JoinedPart {
   const isolation = answers.isolation?.answer.assessment;
   const joined = answers.insulation?.answer.assessment.verdict;
   if (isolation?.parts[which] === 'proven-bad') {

@@ -1,0 +1,59 @@
+import { readFileSync } from 'node:fs';
+import { describe, expect, test } from 'vitest';
+import keptOut from './kept-out-words.json' with { type: 'json' };
+import { filesOf } from './support/files.ts';
+
+/** A word that reminds of one product, booklet or form. `pending` ones are looked for only once the flag is taken off. */
+interface KeptOut {
+  pattern: string;
+  /** Of the regular expression; capitals don't count unless this says so. */
+  flags?: string;
+  reason: string;
+  /** Samples that the pattern finds, and near ones that it lets pass. */
+  found: string[];
+  passed: string[];
+  pending?: boolean;
+}
+
+const words: KeptOut[] = keptOut;
+const regularOf = ({ pattern, flags = 'i' }: KeptOut) => new RegExp(pattern, flags);
+
+/** Published addresses outlive the words that they were made of. */
+const exempt = ['tests/content/kept-out-words.json', 'tests/content/addresses.txt'];
+const read = filesOf('{content,src,tests}/**/*.{ts,tsx,js,mjs,mdx,md,json,astro,css,csv,txt,cir}')
+  .concat(filesOf('{README,DEVELOPERS}.md'))
+  .filter(({ path }) => !exempt.includes(path) && !path.startsWith('tests/out/'));
+
+const placesOf = (word: KeptOut, files = read) =>
+  files.flatMap(({ path, text }) =>
+    text.split('\n').flatMap((line, index) => (regularOf(word).test(line) ? [`${path}:${index + 1}`] : [])),
+  );
+
+describe.each(words)('$pattern: $reason', (word) => {
+  test('finds its samples, and not what is near them', () => {
+    expect(word.found.filter((sample) => !regularOf(word).test(sample))).toEqual([]);
+    expect(word.passed.filter((sample) => regularOf(word).test(sample))).toEqual([]);
+    expect(placesOf(word, [{ path: 'a', text: `before\n${word.found[0]}` }])).toEqual(['a:2']);
+  });
+
+  test.skipIf(word.pending)('stands in no text, code or test', () => {
+    expect(placesOf(word)).toEqual([]);
+  });
+});
+
+test('articles, code, tests and both guides are read', () => {
+  const paths = read.map(({ path }) => path);
+  expect(paths).toEqual(
+    expect.arrayContaining([
+      'README.md',
+      'DEVELOPERS.md',
+      'content/limits/absorption.json',
+      'content/articles/measuring/insulation-testing.mdx',
+      'src/texts/absorption.ts',
+      'src/pages/calculators/absorption.astro',
+      'tests/search/queries.json',
+      'tests/reference/absorption.test.ts',
+    ]),
+  );
+  expect(readFileSync('README.md', 'utf8')).toBe(read.find(({ path }) => path === 'README.md')?.text);
+});
