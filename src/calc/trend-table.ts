@@ -76,13 +76,16 @@ function hasFigure(reading: Reading): boolean {
   return reading.kind === 'under' ? (reading.atMost ?? 0) > 0 : true;
 }
 
-/** A number with the file's decimal mark, written so that no mark is in doubt: a point after a leading zero parts decimals. */
+/**
+ * A number with the file's decimal mark, written so that no mark is in doubt: the other mark parts groups and nothing
+ * else (`0.500` is no number of a file with commas), and a point after a zero is the decimal mark.
+ */
 function withMark(text: string, mark: ',' | '.' | undefined): string {
   if (mark === undefined) return text;
-  const group = mark === ',' ? '.' : ',';
-  const grouped = new RegExp(`(\\d{1,3})((?:[${group}]\\d{3})+)(?![\\d${group}])`);
-  const plain = text.replace(grouped, (_, start: string, rest: string) => start + rest.replaceAll(group, ''));
-  return plain.replace(mark, '.').replace(/^(\D*)(\d+\.)/, '$10$2');
+  return text
+    .replaceAll(mark === ',' ? '.' : ',', "'")
+    .replace(mark, '.')
+    .replace(/^(\D*)(\d+\.)/, (_, before: string, whole: string) => `${before}0${whole}`);
 }
 
 /** Both a head and the answer above the table name a unit, and not the same. */

@@ -84,6 +84,17 @@ describe('numbers', () => {
     expect(rowsOf('2021-05-03;1.250,5 kΩ;25,5', { decimalMark: ',' })).toEqual(['2021-05-03 1.2505 MΩ 25.5 °C']);
   });
 
+  test('a known mark leaves no point in doubt, and the other mark only parts thousands', () => {
+    expect(reasonsOf('2021-05-03;450.000 MΩ;25')).toEqual(['1 reading-unreadable']);
+    expect(rowsOf('2021-05-03;450.000 MΩ;25', { decimalMark: '.' })).toEqual(['2021-05-03 450.000 MΩ 25 °C']);
+    expect(rowsOf('2021-05-03;450.000 MΩ;25', { decimalMark: ',' })).toEqual(['2021-05-03 450.000 GΩ 25 °C']);
+    expect(rowsOf('2021-05-03;>450,000 MΩ;25', { decimalMark: ',' })).toEqual(['2021-05-03 >450 MΩ 25 °C']);
+    // Half a megohm, or five hundred: the file says one thing and the cell another.
+    expect(reasonsOf('2021-05-03;0.500 MΩ;25', { decimalMark: ',' })).toEqual(['1 reading-unreadable']);
+    expect(reasonsOf('2021-05-03;0,500 MΩ;25', { decimalMark: '.' })).toEqual(['1 reading-unreadable']);
+    expect(reasonsOf('2021-05-03;2,2 MΩ;25', { decimalMark: '.' })).toEqual(['1 reading-unreadable']);
+  });
+
   test('zero is less than one step of the display', () => {
     expect(rowsOf('2021-05-03;0 MΩ;25')).toEqual(['2021-05-03 <1 MΩ 25 °C']);
   });
