@@ -1,0 +1,119 @@
+import { expect, test } from 'vitest';
+import { eachEngine } from './each-engine.ts';
+import type { Tab } from './tab.ts';
+
+const calculators = [
+  'bridge',
+  'bridge-diode',
+  'insulation',
+  'isolation',
+  'winding',
+  'test-voltage',
+  'discharge',
+  'absorption',
+  'cable-length',
+  'trend',
+];
+
+/** What every control of a form shows, by the id of its field, and the verdict beside it. Runs in the page. */
+function shownIn(place: string) {
+  const form = document.querySelector(place);
+  const controls: Record<string, string> = {};
+  for (const input of form?.querySelectorAll<HTMLInputElement>('[name]') ?? []) {
+    if (input.type !== 'radio') controls[input.name] = input.value;
+    else if (input.checked) controls[input.name] = input.value;
+    else controls[input.name] ??= '';
+  }
+  const echoes = [...(form?.querySelectorAll('.echo') ?? [])].map((line) => line.textContent);
+  return { controls, echoes, verdict: form?.querySelector('.verdict')?.textContent ?? '' };
+}
+
+/** What the calculator judges, as this tab keeps it. Runs in the page. */
+function judgedIn(name: string): Record<string, string> {
+  const { keptAt: _, ...typed } = JSON.parse(sessionStorage.getItem(`fieldbook-typed-${name}`) ?? '{}');
+  return typed;
+}
+
+/** The last answer of every question, so that none is left as the page came with it. Runs in the page. */
+function lastAnswers(place: string): void {
+  for (const group of document.querySelectorAll(`${place} fieldset`)) {
+    const answers = group.querySelectorAll<HTMLInputElement>(':scope > .choices input[type="radio"]');
+    answers[answers.length - 1]?.click();
+  }
+}
+
+/** Fills in the worked visit. Runs in the page. */
+function fillIn(place: string): void {
+  const buttons = [...document.querySelectorAll<HTMLButtonElement>(`${place} button`)];
+  buttons.find(({ textContent }) => textContent?.startsWith('Fill in'))?.click();
+}
+
+/** The words of limits are fetched with the first verdict. */
+async function limitsNamed(tab: Tab, place: string): Promise<void> {
+  await tab.waitFor((where) => {
+    const links = [...document.querySelectorAll(`${where} .limits-used li`)];
+    return links.every((line) => line.textContent?.includes('('));
+  }, place);
+}
+
+async function settled(tab: Tab, place: string) {
+  await tab.waitFor((where) => {
+    const verdict = document.querySelector(`${where} .verdict`);
+    const word = verdict?.querySelector('.verdict-word')?.textContent;
+    return (
+      verdict !== null && word !== 'Reading your entries' && !verdict.textContent?.includes('Reading your entries')
+    );
+  }, place);
+  return tab.evaluate(shownIn, place);
+}
+
+/** Every control shows what is judged, whatever way the page came. */
+async function expectShownIsJudged(tab: Tab, name: string, before: Awaited<ReturnType<typeof settled>>) {
+  const place = `[data-island="${name}"]`;
+  await tab.see(`${place}[data-live]`);
+  await tab.waitFor(
+    (place) => !document.querySelector(`${place} .verdict`)?.textContent?.includes('No verdict'),
+    place,
+  );
+  await limitsNamed(tab, place);
+  const now = await settled(tab, place);
+  expect(now).toEqual(before);
+  const judged = await tab.evaluate(judgedIn, name);
+  for (const [id, value] of Object.entries(now.controls))
+    if (id in judged) expect(`${id} ${value}`).toBe(`${id} ${judged[id]}`);
+}
+
+eachEngine((engine) => {
+  test.each(calculators)('%s shows what it judges after a reload, after going back and forward', async (name) => {
+    const place = `[data-island="${name}"]`;
+    const tab = await engine.open(`/calculators/${name}/`);
+    await tab.see(`${place}[data-live]`);
+    await tab.evaluate(fillIn, place);
+    await tab.evaluate(lastAnswers, place);
+    await tab.waitFor(
+      (where) => !document.querySelector(`${where} .verdict`)?.textContent?.includes('No verdict'),
+      place,
+    );
+    await limitsNamed(tab, place);
+    const before = await settled(tab, place);
+    expect(before.verdict).not.toContain('No verdict');
+    expect(Object.values(before.controls).filter((value) => value !== '').length).toBeGreaterThan(2);
+
+    await tab.reload();
+    await expectShownIsJudged(tab, name, before);
+    await tab.go('/tables/');
+    await tab.back();
+    await expectShownIsJudged(tab, name, before);
+    await tab.forward();
+    await tab.back();
+    await expectShownIsJudged(tab, name, before);
+
+    // One more answer is judged with the entries that can be seen, and with no others.
+    await tab.click({ button: 'Clear the form' });
+    await tab.reload();
+    await tab.see(`${place}[data-live]`);
+    const cleared = await tab.evaluate(shownIn, place);
+    expect(cleared.verdict).toContain('No verdict');
+    expect(await tab.evaluate(judgedIn, name)).toEqual({});
+  });
+});
