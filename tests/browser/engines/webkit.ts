@@ -77,7 +77,10 @@ function pageOf(session: WebDriver, handle: string): RawPage {
   const keys = async (act: (actions: ReturnType<WebDriver['actions']>) => ReturnType<WebDriver['actions']>) =>
     act((await here()).actions()).perform();
   return {
-    goto: async (url) => (await here()).get(url),
+    goto: async (url) => {
+      await (await here()).get(url);
+      await ready(session);
+    },
     evaluate: async (run, ...args) => {
       const answer = (await (await here()).executeAsyncScript(runner(String(run)), ...args)) as Answer;
       problems.push(...answer.problems);
@@ -138,6 +141,14 @@ function collect(): string[] {
     );
   }
   return page.problemsOfTest.splice(0);
+}
+
+/** Keys that come before the page has the focus and is drawn are lost; a person waits until it is seen. */
+async function ready(session: WebDriver): Promise<void> {
+  await session.executeAsyncScript(`const done = arguments[0];
+    const look = () => (document.hasFocus() ? done() : requestAnimationFrame(look));
+    requestAnimationFrame(look);
+    setTimeout(done, 2000);`);
 }
 
 /** Names of the DOM that the protocol writes as characters of their own. */
