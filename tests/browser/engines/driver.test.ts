@@ -65,7 +65,7 @@ eachEngine((engine) => {
     expect(await tab.isChecked('[name="q1"]')).toBe(false);
   });
 
-  test('goes back and forward to pages that the browser kept, and reload is a new page', async () => {
+  test('goes back and forward, to pages that the browser kept, and reload makes a new page', async () => {
     const tab = await engine.open('/first', own);
     await tab.fill('#field', 'kept');
     await tab.click({ link: 'On' });
@@ -73,7 +73,7 @@ eachEngine((engine) => {
     await tab.back();
     expect(await tab.text('h1')).toBe('/first');
     expect(await tab.valueOf('#field')).toBe('kept');
-    await tab.waitFor(() => log.includes('persisted true'));
+    if (engine.keepsPages) await tab.waitFor(() => log.includes('persisted true'));
     await tab.forward();
     expect(await tab.text('h1')).toBe('/second');
     await tab.reload();
