@@ -99,7 +99,7 @@ function pageOf(session: WebDriver, handle: string): RawPage {
       }),
     resize: async (width, height) => resize(await here(), width, height),
     problems,
-    close: async () => (await here()).close(),
+    close: async () => close(await here(), handle),
   };
 }
 
@@ -141,6 +141,17 @@ function collect(): string[] {
     );
   }
   return page.problemsOfTest.splice(0);
+}
+
+/** The browser ends with its last tab, so an empty one is left in its place. */
+async function close(session: WebDriver, handle: string): Promise<void> {
+  if ((await session.getAllWindowHandles()).length === 1) {
+    await session.switchTo().newWindow('tab');
+    await session.switchTo().window(handle);
+  }
+  await session.close();
+  const [other = ''] = await session.getAllWindowHandles();
+  await session.switchTo().window(other);
 }
 
 /** Keys that come before the page has the focus and is drawn are lost; a person waits until it is seen. */
