@@ -1,25 +1,12 @@
 import { existsSync, mkdirSync, readFileSync, rmSync } from 'node:fs';
-import { join, relative } from 'node:path';
-import { reportFolder, root } from './paths.ts';
+import { join } from 'node:path';
+import { tellEngines } from './engines-told.ts';
+import { reportFolder } from './paths.ts';
+import { type Counts, countsOf, type Report } from './report.ts';
 import { run } from './run.ts';
 
-interface StepResult {
+interface StepResult extends Counts {
   name: string;
-  passed: number;
-  failed: number;
-  /** A line for each test that failed, also at a first attempt, for the end of the output: that is what is kept of it. */
-  failures?: string[];
-}
-
-/** What is used of the test runner's report. */
-interface Report {
-  numPassedTests: number;
-  numFailedTests: number;
-  numTotalTests: number;
-  testResults: {
-    name: string;
-    assertionResults: { status: string; fullName: string; failureMessages?: string[] | null }[];
-  }[];
 }
 
 /** Other steps count as one; a vitest step counts the tests of its report. */
@@ -42,33 +29,19 @@ async function runStep({ name, script, counted }: Step): Promise<StepResult> {
     const passed = (await run('npm', ['run', '--silent', script])) === 0;
     return { name, passed: passed ? 1 : 0, failed: passed ? 0 : 1 };
   }
-  const report = join(reportFolder, `${name}.json`);
-  rmSync(report, { force: true });
-  const reporters = ['--reporter=default', '--reporter=json', `--outputFile.json=${report}`];
+  const file = reportFile(name);
+  rmSync(file, { force: true });
+  const reporters = ['--reporter=default', '--reporter=json', `--outputFile.json=${file}`];
   const code = await run('npm', ['run', '--silent', script, '--', ...reporters], {
     FIELDBOOK_RUNS: process.env.FIELDBOOK_RUNS ?? '10000',
   });
-  return { name, ...countsOf(report, code) };
+  return { name, ...countsOf(reportOf(name), code) };
 }
 
-/** A run that broke off before or beside its tests counts as one failure, so that it can't pass unseen. */
-function countsOf(report: string, code: number): Omit<StepResult, 'name'> {
-  if (!existsSync(report)) return { passed: 0, failed: 1 };
-  const told: Report = JSON.parse(readFileSync(report, 'utf8'));
-  const broken = told.numTotalTests === 0 || (code !== 0 && told.numFailedTests === 0);
-  return { passed: told.numPassedTests, failed: told.numFailedTests + (broken ? 1 : 0), failures: failuresOf(told) };
-}
+const reportFile = (name: string) => join(reportFolder, `${name}.json`);
 
-/** A test that passed at a second attempt brings the failure of its first one with it. */
-function failuresOf({ testResults }: Report): string[] {
-  return testResults.flatMap(({ name: file, assertionResults }) =>
-    assertionResults.flatMap(({ status, fullName, failureMessages }) => {
-      const [first] = failureMessages ?? [];
-      if (first === undefined) return [];
-      const why = first.split('\n').slice(0, 3).join(' ').slice(0, 300);
-      return `${status === 'failed' ? 'failed' : 'passed at the second attempt'}: ${relative(root, file)}: ${fullName}: ${why}`;
-    }),
-  );
+function reportOf(name: string): Report | undefined {
+  return existsSync(reportFile(name)) ? JSON.parse(readFileSync(reportFile(name), 'utf8')) : undefined;
 }
 
 mkdirSync(reportFolder, { recursive: true });
@@ -78,12 +51,15 @@ for (const step of steps) {
   results.push(result);
   console.log(`--- ${step.name}: ${result.passed} passed, ${result.failed} failed`);
 }
+const told = await tellEngines(reportOf('browser'));
+results.push({ name: 'engines', passed: 0, failed: told.wanting.length, failures: told.wanting });
 
 console.log('\nAll steps:');
 for (const { name, passed, failed, failures = [] } of results) {
   console.log(`  ${failed === 0 ? 'ok    ' : 'FAILED'} ${name}: ${passed} passed, ${failed} failed`);
   for (const failure of failures) console.log(`         ${failure}`);
 }
+console.log(told.line);
 const sum = (of: 'passed' | 'failed') => results.reduce((total, result) => total + result[of], 0);
 console.log(`${sum('passed')} passed, ${sum('failed')} failed`);
 process.exitCode = sum('failed') === 0 ? 0 : 1;

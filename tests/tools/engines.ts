@@ -10,6 +10,8 @@ export interface FoundEngine {
   name: EngineName;
   /** The browser's program. */
   path: string;
+  /** Whether it keeps pages for back and forward, as browsers of people do; the Chromium that npm brings does not. */
+  keepsPages: boolean;
 }
 
 export interface MissingEngine {
@@ -35,7 +37,8 @@ export const isFound = (engine: FoundEngine | MissingEngine): engine is FoundEng
 
 async function findChromium(): Promise<FoundEngine | MissingEngine> {
   try {
-    return { name: 'Chromium', path: (await findBrowser()).path };
+    const { path, from } = await findBrowser();
+    return { name: 'Chromium', path, keepsPages: from !== 'npm' };
   } catch (error) {
     return { name: 'Chromium', missing: String(error) };
   }
@@ -43,7 +46,9 @@ async function findChromium(): Promise<FoundEngine | MissingEngine> {
 
 function findFirefox(): FoundEngine | MissingEngine {
   const path = [process.env.FIREFOX_PATH ?? '', ...firefoxPaths].find((candidate) => existsSync(candidate));
-  return path ? { name: 'Firefox', path } : { name: 'Firefox', missing: 'no firefox (Debian: firefox-esr)' };
+  return path
+    ? { name: 'Firefox', path, keepsPages: true }
+    : { name: 'Firefox', missing: 'no firefox (Debian: firefox-esr)' };
 }
 
 function findWebKit(): FoundEngine | MissingEngine {
@@ -54,7 +59,7 @@ function findWebKit(): FoundEngine | MissingEngine {
     !existsSync('/usr/bin/Xvfb') && 'Xvfb (Debian: xvfb)',
   ].filter((part) => part !== false);
   if (path === undefined || lacking.length > 0) return { name: 'WebKitGTK', missing: `no ${lacking.join(', no ')}` };
-  return { name: 'WebKitGTK', path };
+  return { name: 'WebKitGTK', path, keepsPages: true };
 }
 
 /** As the browser tells it, e.g. `140.3.1esr`; WebKitGTK's tells it only where there is a screen. */

@@ -61,6 +61,8 @@ export interface OwnDevice extends Device {
 
 export interface Engine {
   name: EngineName;
+  /** False where back and forward load the page anew each time, as in the Chromium that npm brings. */
+  keepsPages: boolean;
   open(path: string, options?: OpenOptions): Promise<Tab>;
   device(options?: OpenOptions): Promise<Device>;
   ownDevice: ((options?: OpenOptions) => Promise<OwnDevice>) | undefined;
@@ -87,6 +89,7 @@ function engineFor(found: FoundEngine): Engine {
   };
   return {
     name: found.name,
+    keepsPages: found.keepsPages,
     device,
     open: async (path, options) => (await device(options)).open(path),
     ownDevice: ownBrowser && ((options = {}) => ownDevice(ownBrowser, options)),
@@ -127,5 +130,5 @@ async function openTab(device: RawDevice, path: string, options: OpenOptions): P
 
 function absent(name: EngineName): Engine {
   const none = () => Promise.reject(new Error(`${name} is not there`));
-  return { name, open: none, device: none, ownDevice: none };
+  return { name, keepsPages: false, open: none, device: none, ownDevice: none };
 }

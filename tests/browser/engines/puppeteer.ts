@@ -85,8 +85,9 @@ async function newPage(context: BrowserContext): Promise<RawPage> {
     clickAt: (x, y) => page.mouse.click(x, y),
     type: (text) => keyboard.type(text),
     press: async (keys) => {
-      for (const key of keys) await keyboard.down(key as KeyInput);
-      for (const key of keys.toReversed()) await keyboard.up(key as KeyInput);
+      const codes = keys.map((key) => (key === 'Space' ? ' ' : key) as KeyInput);
+      for (const code of codes) await keyboard.down(code);
+      for (const code of codes.toReversed()) await keyboard.up(code);
     },
     resize: (width, height) => page.setViewport({ width, height }),
     problems: watch(page),

@@ -13,6 +13,7 @@ declare module 'selenium-webdriver' {
     executeAsyncScript(script: string, ...args: unknown[]): Promise<unknown>;
     actions(): Actions;
     getWindowHandle(): Promise<string>;
+    getAllWindowHandles(): Promise<string[]>;
     switchTo(): { window(handle: string): Promise<void>; newWindow(kind: 'tab' | 'window'): Promise<void> };
     manage(): {
       window(): { setRect(rect: { width: number; height: number; x: number; y: number }): Promise<unknown> };

@@ -77,7 +77,10 @@ function pageOf(session: WebDriver, handle: string): RawPage {
   const keys = async (act: (actions: ReturnType<WebDriver['actions']>) => ReturnType<WebDriver['actions']>) =>
     act((await here()).actions()).perform();
   return {
-    goto: async (url) => (await here()).get(url),
+    goto: async (url) => {
+      await (await here()).get(url);
+      await ready(session);
+    },
     evaluate: async (run, ...args) => {
       const answer = (await (await here()).executeAsyncScript(runner(String(run)), ...args)) as Answer;
       problems.push(...answer.problems);
@@ -96,7 +99,7 @@ function pageOf(session: WebDriver, handle: string): RawPage {
       }),
     resize: async (width, height) => resize(await here(), width, height),
     problems,
-    close: async () => (await here()).close(),
+    close: async () => close(await here(), handle),
   };
 }
 
@@ -138,6 +141,25 @@ function collect(): string[] {
     );
   }
   return page.problemsOfTest.splice(0);
+}
+
+/** The browser ends with its last tab, so an empty one is left in its place. */
+async function close(session: WebDriver, handle: string): Promise<void> {
+  if ((await session.getAllWindowHandles()).length === 1) {
+    await session.switchTo().newWindow('tab');
+    await session.switchTo().window(handle);
+  }
+  await session.close();
+  const [other = ''] = await session.getAllWindowHandles();
+  await session.switchTo().window(other);
+}
+
+/** Keys that come before the page has the focus and is drawn are lost; a person waits until it is seen. */
+async function ready(session: WebDriver): Promise<void> {
+  await session.executeAsyncScript(`const done = arguments[0];
+    const look = () => (document.hasFocus() ? done() : requestAnimationFrame(look));
+    requestAnimationFrame(look);
+    setTimeout(done, 2000);`);
 }
 
 /** Names of the DOM that the protocol writes as characters of their own. */
