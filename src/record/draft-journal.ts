@@ -21,6 +21,8 @@ export interface DraftJournal {
   enter(entry: DraftEntry, now: string): void;
   /** The visit was saved: what it holds leaves the draft. */
   saved(visit: VisitRecord): void;
+  /** What is typed and not saved at this moment. */
+  current(): VisitDraft;
   /** Another window has saved this visit meanwhile: what was typed here must not turn up in theirs. */
   forget(): void;
 }
@@ -66,6 +68,7 @@ export function draftJournal(store: Pick<VisitStore, 'loadDraft' | 'noteDraft'>,
     saved(visit) {
       keep(unsavedPart(draft, visit));
     },
+    current: () => draft,
     forget() {
       keep({ ...emptyDraft, count: draft.count });
     },

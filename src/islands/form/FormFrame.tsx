@@ -4,7 +4,7 @@ import { ShareForm } from '../share/ShareForm.tsx';
 import type { CalculatorForm } from './calculator-form.ts';
 import { ErrorSummary } from './ErrorSummary.tsx';
 import { FormActions } from './FormActions.tsx';
-import { enterMovesOn } from './next-question.ts';
+import { formProps } from './form-props.ts';
 import type { FormState, IslandProps } from './use-form.ts';
 import { useUnfoldedPrint } from './use-unfolded-print.ts';
 import { VerdictPanel } from './VerdictPanel.tsx';
@@ -25,16 +25,7 @@ export function FormFrame({ definition, label, form, visits, children, drawing, 
   // Within a visit the whole visit is shared, not one form of it.
   const alone = visit === undefined;
   return (
-    <form
-      ref={useUnfoldedPrint<HTMLFormElement>()}
-      class="calculator"
-      aria-label={label}
-      noValidate
-      // The state below is the only memory of the entries: a browser that restores a field by itself would disagree.
-      autocomplete="off"
-      onSubmit={(event) => event.preventDefault()}
-      onKeyDown={enterMovesOn}
-    >
+    <form ref={useUnfoldedPrint<HTMLFormElement>()} class="calculator" aria-label={label} {...formProps}>
       {alone && (
         <SharedForm name={name} fields={fields} onTake={(typed) => form.fill(typed, 'Filled in from the link.')} />
       )}

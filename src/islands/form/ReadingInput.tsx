@@ -53,7 +53,6 @@ export function ReadingInput({ name, field, form, likelyUnit }: Props) {
         type="text"
         inputMode={keyboardOf(field.quantity)}
         autoCapitalize="off"
-        autoComplete="off"
         autocorrect="off"
         spellcheck={false}
         enterKeyHint="next"

@@ -51,7 +51,6 @@ export function AddRow({ form }: Props) {
           <input
             id={`trend-${id}`}
             type={type}
-            autoComplete="off"
             spellcheck={false}
             aria-describedby={wrong ? 'trend-add-hint trend-add-error' : 'trend-add-hint'}
             value={typed[id]}

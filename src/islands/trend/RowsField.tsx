@@ -31,7 +31,6 @@ export function RowsField({ form }: Props) {
           name="rows"
           rows={8}
           wrap="off"
-          autoComplete="off"
           spellcheck={false}
           aria-describedby="trend-rows-hint trend-rows-echo"
           value={form.typed.rows}

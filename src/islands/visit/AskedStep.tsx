@@ -1,6 +1,6 @@
 import { Choices } from '../form/Choices.tsx';
 import type { Typed } from '../form/field.ts';
-import { enterMovesOn } from '../form/next-question.ts';
+import { formProps } from '../form/form-props.ts';
 import { ReadingInput } from '../form/ReadingInput.tsx';
 import type { FieldsState } from '../form/use-form.ts';
 import { type AskedStepId, type StepField, stepFields } from './step-fields.ts';
@@ -19,13 +19,7 @@ export function AskedStep({ id, start, onTyped, onSettled }: Props) {
   const fields = stepFields[id];
   const form = useStepForm(fields, start, onTyped, onSettled);
   return (
-    <form
-      class="step-form"
-      noValidate
-      autocomplete="off"
-      onSubmit={(event) => event.preventDefault()}
-      onKeyDown={enterMovesOn}
-    >
+    <form class="step-form" {...formProps}>
       {fields.map((field) => (
         <Field key={field.id} name={id} field={field} form={form} />
       ))}

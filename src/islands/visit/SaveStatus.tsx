@@ -12,12 +12,16 @@ interface Props {
 
 /** Quiet while all is well; a banner with what to do when the last change is not saved. */
 export function SaveStatus({ session, store }: Props) {
-  const { visit, trouble, savedAt, changedElsewhere } = session;
+  const { visit, trouble, savedAt, typing, changedElsewhere } = session;
   if (visit === undefined) return null;
   return (
     <>
-      <p class="save-status" role="status">
-        {trouble ? 'Not saved' : savedAt ? `Saved ${savedAt}` : ''}
+      <p class="save-status">
+        {typing && !trouble && 'Saving …'}
+        {/* Not announced again after each word. */}
+        <span role="status" hidden={typing && !trouble}>
+          {trouble ? 'Not saved' : savedAt ? `Saved ${savedAt}` : ''}
+        </span>
       </p>
       {/* The region stays in place while it is empty: only then is its filling announced. */}
       <div class="save-trouble" role="alert">

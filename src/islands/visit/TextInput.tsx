@@ -14,7 +14,6 @@ export function TextInput({ id, label, hint, value, long, digits, onInput, onLea
   const shared = {
     id,
     value,
-    autoComplete: 'off',
     ...(hint !== undefined && { 'aria-describedby': `${id}-hint` }),
     onInput: (event: { currentTarget: { value: string } }) => onInput(event.currentTarget.value),
     onBlur: onLeave,

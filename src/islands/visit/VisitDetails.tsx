@@ -1,5 +1,6 @@
 import { changeDetails, type VisitDetails as Details } from '../../record/change-visit.ts';
 import type { VisitRecord } from '../../record/visit-schema.ts';
+import { formProps } from '../form/form-props.ts';
 import { useOpening } from '../form/use-opening.ts';
 import { DetailFields } from './DetailFields.tsx';
 import { conditionFields, nameFields, plateFields } from './details-fields.ts';
@@ -25,7 +26,7 @@ export function VisitDetails({ visit, change, draft }: Props) {
   const setMore = (part: Partial<typeof more.value>) => more.set({ ...more.value, ...part });
   const isNew = axis === '' && visit.seq === 0;
   return (
-    <form class="visit-details" noValidate autocomplete="off" onSubmit={(event) => event.preventDefault()}>
+    <form class="visit-details" {...formProps}>
       <details class="more" ref={useOpening(isNew)}>
         <summary>Machine, axis, message</summary>
         <DetailFields fields={nameFields} draft={name} />

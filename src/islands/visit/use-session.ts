@@ -2,7 +2,7 @@ import { useEffect, useMemo, useRef, useState } from 'preact/hooks';
 import { draftJournal } from '../../record/draft-journal.ts';
 import { isoTime } from '../../record/iso-time.ts';
 import type { Problem } from '../../record/problem.ts';
-import type { DraftEntry } from '../../record/visit-draft.ts';
+import { type DraftEntry, isEmptyDraft } from '../../record/visit-draft.ts';
 import { type VisitSaver, visitSaver } from '../../record/visit-saver.ts';
 import type { VisitRecord } from '../../record/visit-schema.ts';
 import type { SaveResult, VisitStore } from '../../record/visit-store.ts';
@@ -18,6 +18,8 @@ export interface Session {
   missing: Problem | undefined;
   /** When it was last saved, for people: `14:32`. */
   savedAt: string | undefined;
+  /** Something was typed that is not part of the saved visit yet. */
+  typing: boolean;
   /** The last save failed; what was typed is in this window. */
   trouble: Trouble | undefined;
   /** Another tab has saved or removed this visit since. */
@@ -46,12 +48,14 @@ export function useSession(store: VisitStore, id: string): Session {
   const latest = useRef<VisitRecord>();
   const saver = useRef<VisitSaver>();
   const [loaded, setLoaded] = useState(0);
+  const [typing, setTyping] = useState(false);
   const journal = useMemo(() => draftJournal(store, id), [store, id]);
 
   const told = (result: SaveResult) => {
     if (result.ok) {
       letGo(id);
       journal.saved(result.value);
+      setTyping(!isEmptyDraft(journal.current()));
       setTrouble(undefined);
       setSavedAt(clock());
       // Only the revision is news; the person may have typed on meanwhile.
@@ -101,12 +105,19 @@ export function useSession(store: VisitStore, id: string): Session {
     trouble,
     changedElsewhere,
     loaded,
-    draft: (entry) => journal.enter(entry, now()),
+    typing,
+    draft(entry) {
+      journal.enter(entry, now());
+      setTyping(true);
+    },
     change(next) {
       const before = latest.current;
       if (before === undefined) return;
       const changed = next(before, now());
-      if (changed === before) return;
+      if (changed === before) {
+        journal.saved(before);
+        return setTyping(!isEmptyDraft(journal.current()));
+      }
       latest.current = changed;
       setVisit(changed);
       saver.current?.save(changed);

@@ -103,6 +103,8 @@ function watch(page: Page): string[] {
   });
   page.on('pageerror', (error) => problems.push(`thrown: ${error instanceof Error ? error.message : error}`));
   page.on('response', (response) => {
+    // Asked for by the browser itself at some returns to a page, though the page names its icon.
+    if (response.url().endsWith('/favicon.ico')) return;
     if (response.status() >= 400) problems.push(`status ${response.status()}: ${response.url()}`);
   });
   return problems;
