@@ -69,7 +69,7 @@ const temperatureWords: [RegExp, UnitMeaning][] = [
 export const quantityRules: Record<Quantity, QuantityRule> = {
   resistance: {
     unit: 'Ω',
-    example: '450k, 2.2 MΩ, 2M2, OL or >550M',
+    example: '450k, 2.2 MΩ, 2M2, OL or >700M',
     accepts: 'entry-resistance',
     bareNumber: false,
     asked: ['Ω', 'kΩ', 'MΩ'],

@@ -107,7 +107,7 @@ export const bridgeSteps: StepSentences<BridgeStepCode> = {
   'take-motor-leads-off': () => 'Take the motor leads off U, V and W at the drive, then take the six readings again.',
   'measure-missing': () => 'Take the readings that are missing.',
   'use-higher-range': () =>
-    'Repeat on the highest resistance range and note the range: type >60M if the meter shows OL on a range of 60 MΩ.',
+    'Repeat on the highest resistance range and note the range: type >72M if the meter shows OL on a range of 72 MΩ.',
   'repeat-short': () =>
     'Repeat on a lower range, with the leads held together first, so that a short can be told from a low reading.',
   'repeat-more-exactly': () => 'Repeat with a more accurate meter, or on the range that shows more digits.',

@@ -67,9 +67,9 @@ export const soundBridge: Form = {
 };
 export const soundInsulation: Form = {
   occasion: 'after-trip',
-  U: '>550M',
-  V: '>550M',
-  W: '>550M',
+  U: '>700M',
+  V: '>700M',
+  W: '>700M',
   PE: '0.2 Ω',
   testVoltage: '500 V',
   ratedVoltage: '400 V',

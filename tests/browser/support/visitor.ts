@@ -92,9 +92,9 @@ export class Visitor {
 export const sound = {
   bridge: { plusU: '482k', plusV: '495k', plusW: '488k', minusU: '46.1k', minusV: '45.2k', minusW: '45.7k' },
   insulation: {
-    U: '>550M',
-    V: '>550M',
-    W: '>550M',
+    U: '>700M',
+    V: '>700M',
+    W: '>700M',
     PE: '0.2 Ω',
     testVoltage: '500 V',
     ratedVoltage: '400 V',
