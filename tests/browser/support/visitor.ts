@@ -63,10 +63,10 @@ export class Visitor {
   }
 
   async seeNothing(seen: Typed = {}): Promise<void> {
-    await this.choose(/seated anew/, 'Seated anew');
     for (const part of ['Drive', 'Motor and its connector', 'Motor cable', 'Feedback cable']) {
       await this.choose(`${part}: what do you see?`, seen[part] ?? 'Nothing');
     }
+    await this.choose(/^Last: did you seat/, 'Seated anew');
   }
 
   async retry(result: 'It trips again' | 'No trip'): Promise<void> {
