@@ -16,7 +16,7 @@ test('drive only: it trips with the motor leads off, motor and cable pass', asyn
   await page.getByLabel('How many motor outputs does this drive have?').fill('3');
   await page.getByLabel('Which of these outputs does its indication name?').fill('4');
   await page.keyboard.press('Tab');
-  await page.getByText('A drive can only name an axis that it has').waitFor();
+  await page.getByText('A drive can only name an output that it has').waitFor();
   await page.getByLabel('Which of these outputs does its indication name?').fill('3');
   await visitor.goOn('What was live or moving?');
   await visitor.choose(
