@@ -79,7 +79,7 @@ export const bridgeFindings: FindingSentences<BridgeCode> = {
   'rail-unbalanced-by-short': unbalancedByShort,
   'rail-balanced': balanced,
   'rail-open': (finding) =>
-    `The three readings from ${rail(finding)} are over-range: balanced and open. No short. Whether open is usual here depends on the model of the drive.`,
+    `The three readings from ${rail(finding)} are over-range: balanced and open. No short. Whether that is usual depends on the model.`,
   'rail-range-too-low': (finding) => `The range is too low to tell whether the readings from ${rail(finding)} agree.`,
   'rail-range-not-noted': (finding) =>
     `OL was noted without the range. The reading ${positions(finding.readings.slice(0, 1))} counts as open only if the meter was on its highest range.`,

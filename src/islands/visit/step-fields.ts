@@ -99,7 +99,7 @@ export const stepFields: Record<AskedStepId, readonly StepField[]> = {
       kind: 'text',
       id: 'outputLabel',
       name: 'Label at the motor terminals of this output',
-      hint: 'From the drawings or the housing. At the terminals themselves only locked out, with the bus measured.',
+      hint: 'From the drawings or the housing. Touch nothing.',
     },
   ],
   symptom: [
@@ -118,8 +118,8 @@ export const stepFields: Record<AskedStepId, readonly StepField[]> = {
     seen('motor', 'seenMotor'),
     seen('motorCable', 'seenMotorCable'),
     seen('feedbackCable', 'seenFeedbackCable'),
-    ask('reseated', 'Last: did you seat plugs or plug-in boards of the drive anew?', [
-      { value: 'yes', label: 'Seated anew', hint: 'Write down which.' },
+    ask('reseated', 'Last: did you seat plugs or boards anew?', [
+      { value: 'yes', label: 'Seated anew' },
       { value: 'none', label: 'Left as they are' },
     ]),
     remark,
