@@ -17,7 +17,7 @@ export type RailCode =
   | 'rail-range-too-low'
   | 'rail-range-not-noted'
   | 'rail-too-close'
-  | 'rail-order-unexpected';
+  | 'rail-lower-than-usual';
 
 /** DC+ holds the three upper switches, DC− the three lower ones. */
 export type Rail = 'plus' | 'minus';
@@ -134,10 +134,7 @@ function judgeAgreement(
   }
   if (list.length < 3) return [];
   if (within(spread.hi, tolerance)) {
-    return [
-      finding('rail-balanced', 'pass', { readings, limits, numbers, names: { rail } }),
-      ...judgeOrder(rail, list),
-    ];
+    return [finding('rail-balanced', 'pass', { readings, limits, numbers, names: { rail } }), ...judgeSize(rail, list)];
   }
   const code = open.length > 0 ? 'rail-range-too-low' : 'rail-too-close';
   const least = Math.max(0, spread.lo);
@@ -146,31 +143,27 @@ function judgeAgreement(
 }
 
 /**
- * All three over-range: balanced and open, provided that the range could have shown a usual reading of this rail.
+ * All three over-range: balanced and open, provided that the range could have shown a usual reading.
  * A figure above the meter's own stated limit is a contradiction, not an open circuit.
  */
 function judgeAllOpen(rail: Rail, list: RailReading[]): Finding<RailCode>[] {
   const readings = list.map(({ phase }) => `${rail}${phase}`);
-  const limits = [typicalOf[rail]];
-  const { from } = limitRange(typicalOf[rail]);
+  const limits: LimitId[] = ['bridge-open-from'];
+  const from = limitValue('bridge-open-from');
   const tooLow = list.some(
     ({ interval, reading, rangeUnknown }) => reading.kind === 'value' || (!rangeUnknown && interval.lo < from),
   );
   if (tooLow) return [finding('rail-range-too-low', 'undecided', { readings, limits, names: { rail } })];
-  return [finding('rail-open', 'pass', { readings, limits, names: { rail } }), ...judgeOrder(rail, list)];
+  return [finding('rail-open', 'pass', { readings, limits, names: { rail } })];
 }
 
-/** Balanced readings of an unusual size are no fault by themselves, but never pass in silence. */
-function judgeOrder(rail: Rail, list: RailReading[]): Finding<RailCode>[] {
-  const { from, to } = limitRange(typicalOf[rail]);
-  const usual = list.every(({ interval }) =>
-    interval.hi === Number.POSITIVE_INFINITY
-      ? to === Number.POSITIVE_INFINITY
-      : interval.lo >= from && interval.hi <= to,
-  );
+/** Balanced readings that are lower than usual are no fault by themselves, but never pass in silence. */
+function judgeSize(rail: Rail, list: RailReading[]): Finding<RailCode>[] {
+  const { from } = limitRange(typicalOf[rail]);
+  const usual = list.every(({ interval }) => interval.lo >= from);
   if (usual) return [];
   const readings = list.map(({ phase }) => `${rail}${phase}`);
-  return [finding('rail-order-unexpected', 'caution', { readings, limits: [typicalOf[rail]], names: { rail } })];
+  return [finding('rail-lower-than-usual', 'caution', { readings, limits: [typicalOf[rail]], names: { rail } })];
 }
 
 function shownSpread(list: RailReading[]): Record<string, number> {

@@ -116,7 +116,7 @@ const stepAfter: Partial<Record<BridgeCode, BridgeStepCode[]>> = {
   'rail-range-not-noted': ['use-higher-range'],
   'rail-short-possible': ['repeat-short'],
   'rail-too-close': ['repeat-more-exactly'],
-  'rail-order-unexpected': ['compare-known-good'],
+  'rail-lower-than-usual': ['compare-known-good'],
   'bridge-failed': ['replace-complete-drive', 'test-motor-and-cable'],
   'bridge-passed': ['test-insulation-next'],
 };

@@ -20,7 +20,7 @@ const largestExponent: Record<Unit, number> = {
   ...{ s: 0, F: 0, J: 3, C: 0 },
 };
 
-/** A reading as a person would note it: `450 kΩ`, `>550 MΩ`, `OL`; empty for a missing one. `parseReading` reads it back, or asks about its point. */
+/** A reading as a person would note it: `450 kΩ`, `>700 MΩ`, `OL`; empty for a missing one. `parseReading` reads it back, or asks about its point. */
 export function formatReading(reading: Reading): string {
   switch (reading.kind) {
     case 'missing':

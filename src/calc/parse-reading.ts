@@ -21,7 +21,7 @@ const letterAsMark = /^(\d+)([kKmMgGtTrRΩ])(\d+) ?(?:Ω|ohms?)?$/;
 const numberThenUnit = /^([-+]?)((?:\d|[.,](?=\d))[\d.,' ]*?)(?:e([-+]?\d{1,2}))? ?([^\d.,' ].*)?$/i;
 
 /**
- * Reads what people type: `450k`, `2,2 MΩ`, `2M2`, `0.45 Mohm`, `OL`, `>550M`, `<1k`, with either decimal mark.
+ * Reads what people type: `450k`, `2,2 MΩ`, `2M2`, `0.45 Mohm`, `OL`, `>700M`, `<1k`, with either decimal mark.
  * `bareUnit` is the unit of a bare number where the form lets the person choose one (°F).
  * An empty text or a dash is a missing reading. Anything else that can't be read without guessing is an
  * error with suggestions; this function never throws and never gives NaN. When a point is asked about, although

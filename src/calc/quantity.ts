@@ -48,7 +48,7 @@ const never = Number.POSITIVE_INFINITY;
 export const quantityRules: Record<Quantity, QuantityRule> = {
   resistance: {
     unit: 'Ω',
-    example: '450k, 2.2 MΩ, 2M2, OL or >550M',
+    example: '450k, 2.2 MΩ, 2M2, OL or >700M',
     accepts: 'entry-resistance',
     bareDecimals: never,
     asked: ['Ω', 'kΩ', 'MΩ'],

@@ -9,7 +9,7 @@ const otherUnits =
 const numberAndUnit = /^[<>±+−-]?\s?\d+(?:\.\d+)?(?: to \d+(?:\.\d+)?)?\s(\S+)$/;
 
 /**
- * Whether a text is what an instrument, a label or a person could show in an example: `450 kΩ`, `>550 MΩ`, `OL`,
+ * Whether a text is what an instrument, a label or a person could show in an example: `450 kΩ`, `>700 MΩ`, `OL`,
  * `2.4 V`, `48 °C`, `35 A`, `3 to 4 MΩ`. A bare number is none, since its unit would be left to the reader.
  */
 export function isExampleReading(text: string): boolean {

@@ -2,7 +2,7 @@ import { z } from 'astro/zod';
 
 /** A number in a question or its answer, where `{name}` stands for it. */
 const exerciseNumber = z.union([
-  /** A reading of the invented example, as a person would note it: "3 MΩ", "48 °C", ">550 MΩ". */
+  /** A reading of the invented example, as a person would note it: "3 MΩ", "48 °C", ">700 MΩ". */
   z.strictObject({ given: z.string() }),
   /** The figure of a limit: its id in content/limits. */
   z.strictObject({ limit: z.string() }),

@@ -35,51 +35,54 @@ const decade = (fullScale: number, sourceVolts: number, sourceOhms: number): Ran
   sourceOhms,
 });
 
-/** Typical hand-held instruments, project judgement: 6000 counts, test source below a diode's knee from 6 kΩ up. */
+/**
+ * Invented hand-held instruments, of the size that the trade knows (project judgement): 7200 counts, test source below
+ * a diode's knee from 7.2 kΩ up.
+ */
 export const multimeter = {
   ohms: {
     ranges: [
-      decade(600, 0.6, 600),
-      decade(6e3, 0.5, 10e3),
-      decade(60e3, 0.5, 100e3),
-      decade(600e3, 0.5, 1e6),
-      decade(6e6, 0.5, 10e6),
-      decade(60e6, 0.5, 20e6),
+      decade(720, 0.6, 600),
+      decade(7.2e3, 0.5, 10e3),
+      decade(72e3, 0.5, 100e3),
+      decade(720e3, 0.5, 1e6),
+      decade(7.2e6, 0.5, 10e6),
+      decade(72e6, 0.5, 20e6),
     ],
-    percent: 0.9,
-    counts: 2,
-    displayCounts: 6000,
+    percent: 1.2,
+    counts: 4,
+    displayCounts: 7200,
   },
   /** About a milliampere through a conducting diode. */
-  diode: { ranges: [decade(2, 3, 2.5e3)], percent: 1, counts: 2, displayCounts: 2000 },
+  diode: { ranges: [decade(2.4, 3, 2.5e3)], percent: 1.4, counts: 3, displayCounts: 2400 },
   volts: {
-    ranges: [0.6, 6, 60, 600, 1000].map((fullScale) => decade(fullScale, 0, 10e6)),
-    percent: 0.5,
-    counts: 2,
-    displayCounts: 6000,
+    ranges: [0.72, 7.2, 72, 720, 1000].map((fullScale) => decade(fullScale, 0, 10e6)),
+    percent: 0.7,
+    counts: 4,
+    displayCounts: 7200,
   },
 } satisfies Record<string, MeterFunction>;
 
 /** Four leads, so that its own count for nothing; a tenth of an ampere in the low ranges. */
 const milliohmMeter: MeterFunction = {
-  ranges: [decade(0.6, 5, 50), decade(6, 5, 50), decade(60, 5, 500), decade(600, 5, 5e3)],
-  percent: 0.2,
-  counts: 3,
-  displayCounts: 6000,
+  ranges: [decade(0.72, 5, 50), decade(7.2, 5, 50), decade(72, 5, 500), decade(720, 5, 5e3)],
+  percent: 0.3,
+  counts: 4,
+  displayCounts: 7200,
 };
 
 /**
  * 1.5 mA short-circuited: between the 1 mA and the 15 mA of IEC 61557-2 (content/limits). The steps of the display
- * widen with the value; upper limits and errors as such testers have them, typical, project judgement.
+ * widen with the value; upper limits and errors are invented, of the size that such testers have, project judgement.
  */
 export function insulationTester(volts: number, upperLimit: number, percent: number): Instruments['insulation'] {
   const sourceOhms = volts / 1.5e-3;
-  const fullScales = [60e6, 600e6, 6e9, 60e9].filter((full) => full < upperLimit);
+  const fullScales = [72e6, 720e6, 7.2e9, 72e9].filter((full) => full < upperLimit);
   return {
     ranges: [...fullScales, upperLimit].map((fullScale) => decade(fullScale, volts, sourceOhms)),
     percent,
-    counts: 5,
-    displayCounts: 6000,
+    counts: 6,
+    displayCounts: 7200,
     volts,
     upperLimit,
   };
@@ -87,9 +90,9 @@ export function insulationTester(volts: number, upperLimit: number, percent: num
 
 export function drawInstruments(random: Random): Instruments {
   const [upperLimit, percent] = oneOf(random, [
-    [550e6, 5],
-    [2e9, 3],
-    [20e9, 10],
+    [700e6, 6.4],
+    [1.8e9, 3.8],
+    [14e9, 9],
   ] as const);
   return {
     error: between(random, -1, 1),

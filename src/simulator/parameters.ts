@@ -41,13 +41,14 @@ export function drawAxis(random: Random): AxisParameters {
   const perPhase = (draw: (phase: Phase) => number): Phases<number> =>
     Object.fromEntries(phases.map((phase) => [phase, draw(phase)])) as Phases<number>;
   const winding = spread(motor.windingOhms, 0.2);
+  const lowerShare = between(random, ...typical.lowerShare);
   const frame = betweenDecades(random, ...typical.frameInsulationOhms);
   return {
     supplyVolts: typical.supplyVolts,
     busFarads: spread(typical.busFarads, typical.capacitorTolerance),
     bleedOhms: spread(typical.bleedOhms, typical.resistorTolerance),
-    upperOhms: perPhase(() => spread(typical.upperOhms, typical.resistorTolerance)),
-    lowerOhms: perPhase(() => spread(typical.lowerOhms, typical.resistorTolerance)),
+    upperOhms: perPhase(() => spread(typical.legOhms * (1 - lowerShare), typical.resistorTolerance)),
+    lowerOhms: perPhase(() => spread(typical.legOhms * lowerShare, typical.resistorTolerance)),
     switchLeakOhms: typical.switchLeakOhms,
     diodeSaturation: typical.diodeSaturation,
     diodeIdeality: typical.diodeIdeality,

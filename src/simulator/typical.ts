@@ -10,9 +10,12 @@ export const typical = {
   capacitorTolerance: 0.2,
   /** With the sense resistors beside it the bus falls by half in about half a minute, so a label would ask 10 minutes. */
   bleedOhms: 470e3,
-  /** Hundreds of kilohms at DC+, tens at DC−: the usual rail readings in content/limits (common practice). */
-  upperOhms: 900e3,
-  lowerOhms: 47e3,
+  /**
+   * From rail to rail over one terminal, and the share of it below the terminal: each model has its measuring circuits
+   * elsewhere, so neither rail is the larger by rule.
+   */
+  legOhms: 950e3,
+  lowerShare: [0.05, 0.95] as [number, number],
   resistorTolerance: 0.01,
   /** Microamperes at bus voltage in a data sheet; far less at room temperature. */
   switchLeakOhms: 500e6,

@@ -78,7 +78,8 @@ export const bridgeFindings: FindingSentences<BridgeCode> = {
   'rail-unbalanced': unbalanced,
   'rail-unbalanced-by-short': unbalancedByShort,
   'rail-balanced': balanced,
-  'rail-open': (finding) => `The three readings from ${rail(finding)} are over-range: balanced and open. No short.`,
+  'rail-open': (finding) =>
+    `The three readings from ${rail(finding)} are over-range: balanced and open. No short. Whether that is usual depends on the model.`,
   'rail-range-too-low': (finding) => `The range is too low to tell whether the readings from ${rail(finding)} agree.`,
   'rail-range-not-noted': (finding) =>
     `OL was noted without the range. The reading ${positions(finding.readings.slice(0, 1))} counts as open only if the meter was on its highest range.`,
@@ -88,8 +89,8 @@ export const bridgeFindings: FindingSentences<BridgeCode> = {
       ? `The readings from ${rail(finding)} do not tell whether they agree within ${percent(tolerance)}.`
       : `Too close to call: with the accuracy of your meter, the readings from ${rail(finding)} differ by anything from ${percent(least)} to ${percent(most)}; ${percent(tolerance)} is allowed.`;
   },
-  'rail-order-unexpected': (finding) =>
-    `The readings from ${rail(finding)} agree, but they are not of the usual size (${usualSize(finding.limits)}).`,
+  'rail-lower-than-usual': (finding) =>
+    `The readings from ${rail(finding)} agree, but they are lower than usual (${usualSize(finding.limits)}, depending on the model).`,
   'bridge-more-than-one': moreThanOne,
   'bridge-failed': stageFailed,
   'bridge-passed': () =>
@@ -107,7 +108,7 @@ export const bridgeSteps: StepSentences<BridgeStepCode> = {
   'take-motor-leads-off': () => 'Take the motor leads off U, V and W at the drive, then take the six readings again.',
   'measure-missing': () => 'Take the readings that are missing.',
   'use-higher-range': () =>
-    'Repeat on the highest resistance range and note the range: type >60M if the meter shows OL on a range of 60 MΩ.',
+    'Repeat on the highest resistance range and note the range: type >72M if the meter shows OL on a range of 72 MΩ.',
   'repeat-short': () =>
     'Repeat on a lower range, with the leads held together first, so that a short can be told from a low reading.',
   'repeat-more-exactly': () => 'Repeat with a more accurate meter, or on the range that shows more digits.',

@@ -37,34 +37,37 @@ const enableCaution =
 
 export const stepTexts: Record<StepId, StepText> = {
   'find-drive': {
-    title: 'Find the drive and the axis',
+    title: 'Find the drive and its output',
     instructions: [
       'Write down the controller’s message. It may name every axis of a drive that serves several.',
       'If you are qualified and permitted to look while energised: look at the drives’ own indications while the trip stands, and touch nothing.',
       'If you are not, do not open the cabinet: find the drive from the drawings or an earlier record.',
-      'Note which drive serves which axis.',
+      'Note the drive’s outputs, with their terminal labels and axes.',
     ],
     why: 'The indication is gone after a reset. Kept in the record, the next visit need not look again.',
     when: 'First.',
     caution: 'Looking into an open, energised cabinet is energised work.',
   },
   symptom: {
-    title: 'When does it trip?',
-    instructions: ['Choose the moment that fits best.', 'Say whether the axis can fall or is pulled by gravity.'],
-    why: 'The moment of the trip says which part is likely, and so what to measure first.',
+    title: 'What was live or moving?',
+    instructions: [
+      'Choose what had come on or begun last when it tripped.',
+      'Say whether the axis can fall or is pulled by gravity.',
+    ],
+    why: 'A bad part usually shows with the first thing that stresses it. This says what to measure first.',
     when: 'After the drive is found.',
   },
   'lockout-1': lockout,
   'lockout-2': { ...lockout, title: 'Lock out again, wait, measure the DC bus' },
   'lockout-3': { ...lockout, title: 'Lock out again, wait, measure the DC bus' },
   inspect: {
-    title: 'Re-seat and look',
+    title: 'Look at all parts',
     instructions: [
-      'Take out the drive’s plug-in control board, if it has one, and seat it again. Wear a wrist strap and hold it by its edges. Do the same with its connectors.',
       'Look for burnt, wet or chafed parts: drive, motor and its connector, motor cable, feedback cable.',
-      'Write down what you see, and take a photograph.',
+      'Write down what you see, and take a photograph before you touch anything.',
+      'Last, and only if you want to: seat the drive’s plugs and boards anew. Wear a wrist strap, hold a board by its edges, and write down which.',
     ],
-    why: 'A board or connector that has worked loose trips a drive that has no fault, and a burnt or wet part saves you hours. Common practice.',
+    why: 'A burnt or wet part saves you hours. A loose plug trips a drive that has no fault; one that you moved may have mended it. Common practice.',
     when: 'After the first lockout, before any measurement.',
   },
   'unplug-feedback': {
@@ -233,31 +236,45 @@ export const stepTexts: Record<StepId, StepText> = {
 export const neverSwap =
   'Never exchange parts between axes to find this fault. A bad motor or cable kills the good drive that you put on it, and then you have two.';
 
-/** What each moment of the trip makes likely, and why. */
-export const symptomTexts: Record<Symptom, { label: string; likely: string }> = {
+interface SymptomText {
+  /** What was live or moving, as it is asked. */
+  live: string;
+  /** The moment that follows from it. */
+  label: string;
+  /** What it makes likely, and why. */
+  likely: string;
+}
+
+export const symptomTexts: Record<Symptom, SymptomText> = {
   'control-off': {
+    live: 'Only the bus was up: the control was still off',
     label: 'At once when the drive gets power, control still off',
     likely: 'Feedback cable, feedback device, or the drive itself: nothing is switched through to the motor yet.',
   },
   'on-enable': {
+    live: 'The pulses had just come on, and the load stood still',
     label: 'When the axes are enabled',
     likely: 'Output stage, motor or motor cable: with the enable, voltage reaches the motor for the first time.',
   },
   'on-acceleration': {
-    label: 'On acceleration',
+    live: 'The load was moving: speeding up or braking',
+    label: 'On acceleration or braking',
     likely:
-      'Mechanical overload, a brake that drags, tuning, or insulation that fails under load: acceleration draws the highest current.',
+      'Mechanical overload, a brake that drags, tuning, or insulation that fails under load: speeding up and braking draw the highest current.',
   },
   'position-or-cable': {
+    live: 'A cable was being bent, or the axis was at one certain place',
     label: 'At one position, or when the cable moves',
     likely: 'A moving cable or its connector: a core breaks or chafes where it bends.',
   },
   'when-hot': {
+    live: 'Everything was warm: cold, the same motion runs',
     label: 'When it is hot',
     likely:
       'Motor insulation or winding, or a drive that is poorly cooled: insulation resistance falls with temperature.',
   },
   'now-and-then': {
+    live: 'Something else each time, or nobody knows',
     label: 'Now and then',
     likely: 'Contacts, moisture, a cable about to fail, or interference: a fault that is not there while you look.',
   },
@@ -272,7 +289,7 @@ export const inspectedPartNames: Record<InspectedPart, string> = {
 
 export const problemTexts: Record<Problem, string> = {
   'indication-contradicts':
-    'The drive does not have the axis that you noted. A drive can only name an axis that it has: the indication is misread, or it is another drive’s. Look again.',
+    'The drive does not have the output that you noted. A drive can only name an output that it has: the indication is misread, or it is another drive’s. Look again.',
   'not-locked-out': 'Not locked out. Nothing is touched before the supply is locked out and tagged.',
   'not-waited': 'The waiting time has not passed. Wait what the label says, then measure.',
   'meter-not-proved': 'Prove the meter on a known source before and after. A dead meter shows zero on a live bus.',

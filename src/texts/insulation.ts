@@ -108,7 +108,7 @@ export const insulationSteps: StepSentences<InsulationStepCode> = {
   'let-warm': () => 'Let the motor come to room temperature in dry air, then repeat the test.',
   'repeat-more-exactly': () => 'Repeat with a tester that is accurate enough near the limit, on the range that fits.',
   'note-range': () =>
-    'Repeat on a higher range, or note the limit of the tester: type >550M if it shows more than 550 MΩ.',
+    'Repeat on a higher range, or note the limit of the tester: type >700M if it shows more than 700 MΩ.',
   'find-contact': () => 'Check the hook-up and the contacts, then repeat the phase that stands out.',
   'separate-cable-and-motor': () =>
     'Separate the cable from the motor and test each alone: the reading does not tell which is bad, and often both are.',

@@ -13,7 +13,7 @@ export const actTexts: Record<PlainAct, string> = {
   'wait-room-temperature': 'Leave it for hours, until the motor is as warm as the room',
   support: 'Support the axis on its prop',
   'take-support-away': 'Take the prop away',
-  look: 'Seat the drive’s board and connectors anew, and look at all parts',
+  look: 'Look at all parts, and seat the drive’s plugs anew last',
   mechanics: 'See whether the axis moves freely',
   'dry-connector': 'Dry the motor connector',
   thermometer: 'Take the temperature of the motor',

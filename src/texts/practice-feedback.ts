@@ -2,6 +2,7 @@ import type { BridgeCode, Finding, InsulationCode, IsolationCode, WindingCode } 
 import type { StepId } from '../guide/answers.ts';
 import type { Judgement } from '../practice/conclusion.ts';
 import type { Void } from '../practice/purpose.ts';
+import type { Mark } from '../practice/time-line.ts';
 import { bridgeFindings } from './bridge.ts';
 import { partNames } from './decision.ts';
 import { insulationFindings } from './insulation.ts';
@@ -61,13 +62,6 @@ export function settledText(step: StepId, finding: Finding): string {
   return sentences[step]?.(finding) ?? '';
 }
 
-/** "in act 3", "in acts 3, 5 and 6". */
-export function actsText(at: readonly number[]): string {
-  const shown = at.slice(0, 6).map(String);
-  const more = at.length > shown.length ? ' …' : '';
-  return `${at.length === 1 ? 'in act' : 'in acts'} ${listed(shown)}${more}`;
-}
-
 /** "Read: bridge check", from the address of an article. */
 export function articleLinkText(id: string): string {
   return `Read: ${id
@@ -81,6 +75,15 @@ const conclusions: Record<string, string> = {
   undecided: 'Undecided: a specialist’s test or drying must tell.',
 };
 
+const acts = (count: number) => (count === 1 ? '1 act' : `${count} acts`);
+
+/** Above the time line: how many acts were unsafe, and how many told nothing. */
+function lineSummary(all: number, unsafe: number, toldNothing: number): string {
+  if (all === 0) return 'You did nothing at the machine.';
+  const safety = unsafe === 0 ? 'Nothing was unsafe: you would have come home.' : `${acts(unsafe)} of ${all} unsafe.`;
+  return toldNothing === 0 ? safety : `${safety} ${acts(toldNothing)} told nothing.`;
+}
+
 export const feedbackTexts = {
   butUnsafe: (word: string): string => `Unsafe. Decision: ${word.charAt(0).toLowerCase()}${word.slice(1)}`,
   decided: 'You decided',
@@ -92,19 +95,25 @@ export const feedbackTexts = {
   missed: 'Bad, and not named',
   hurt: 'You hurt',
   hurtDrive: 'the drive, with the insulation tester. It has to be replaced now as well.',
-  unsafe: 'What was unsafe',
-  nothingUnsafe: 'Nothing. You would have come home.',
-  settled: 'What settles this case',
+  line: 'Your way, act by act',
+  lineSummary,
+  marks: {
+    unsafe: 'Unsafe',
+    'told-nothing': 'Told nothing',
+    'not-needed': 'Not needed',
+    told: 'Told something',
+  } satisfies Record<Mark['kind'], string>,
+  asInAct: (act: number): string => `As in act ${act}.`,
+  notNeeded: (title: string): string => `${title}: this case did not need it.`,
+  told: (title: string): string => `${title}.`,
+  settles: (title: string): string => `${title}: it settles this case.`,
+  bus: 'The voltage of the bus',
+  way: 'A sound way beside it',
+  wayLength: (steps: number, acts: number): string =>
+    `${steps} steps, as the guided visit asks them, and the shortest way that is safe. You did ${acts} acts; one step often takes several.`,
+  leftOut: 'You left this out.',
+  end: 'It ends with this:',
   allPass: 'Every measurement passes, and the trip does not come again. Nothing is replaced, and the axis is watched.',
-  unneeded: 'What was not needed',
-  nothingUnneeded: 'Nothing: every measurement told something.',
-  notAsked: (title: string): string => `${title}: not needed in this case.`,
-  leftOut: 'What you left out',
-  path: 'The shortest sound path',
-  pathLength: (steps: number, acts: number): string =>
-    `${steps} steps, as the guided visit asks them. You did ${acts} acts; one step often takes several.`,
-  acts: 'What you did',
-  unsafeMark: 'Unsafe:',
   another: 'Another case',
   again: 'The same case again',
   print: 'Print',

@@ -15,7 +15,7 @@ const reasons: Record<KeptOutCode, string> = {
   'date-in-future': 'This day has not come yet. Check the date.',
   'reading-missing': 'No reading. Leave the row out, or add what the tester showed.',
   'reading-unreadable': 'The reading can’t be read.',
-  'bound-not-noted': 'Over- or under-range without the range: that is no bound. Write it like >550 MΩ.',
+  'bound-not-noted': 'Over- or under-range without the range: that is no bound. Write it like >700 MΩ.',
   'temperature-missing': 'No winding temperature: the reading can’t be carried to one temperature.',
   'temperature-unreadable': 'The temperature can’t be read.',
   'temperature-out-of-validity': 'The temperature lies outside what the chosen correction holds for.',

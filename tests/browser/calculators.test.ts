@@ -44,9 +44,9 @@ describe('by keyboard alone', () => {
     const page = await calculator('/calculators/insulation/');
     await typeInto(page, {
       occasion: true,
-      'insulation-U': '>550M',
-      'insulation-V': '>550M',
-      'insulation-W': '>550M',
+      'insulation-U': '>700M',
+      'insulation-V': '>700M',
+      'insulation-W': '>700M',
       'insulation-PE': '0.3 Ω',
       'insulation-testVoltage': '500',
       'insulation-ratedVoltage': '400',

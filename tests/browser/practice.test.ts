@@ -35,7 +35,9 @@ test('a shorted switch, found the safe way', async () => {
     .getByRole('link', { name: /^Read: / })
     .first()
     .waitFor();
-  expect(await page.getByRole('heading', { name: 'What you left out' }).count()).toBe(0);
+  expect(await page.getByText('You left this out').count()).toBe(0);
+  await page.getByText('Nothing was unsafe: you would have come home.').waitFor();
+  expect(await page.locator('.time-line [data-mark="told"]', { hasText: 'it settles this case' }).count()).toBe(6);
   expect(await axe(page)).toEqual([]);
   const times = await page.evaluate(() =>
     performance.getEntriesByName('simulated measurement').map(({ duration }) => duration),
@@ -71,6 +73,10 @@ test('an insulation test through the drive, on a phone, with the tab closed in b
   expect(await trainee.judgement()).toBe('Unsafe. Decision: right');
   expect(await trainee.unsafe()).toEqual(['tester-on-drive']);
   await later.getByText('The drive, with the insulation tester').waitFor();
+  // The harm stands at the first such act, and its article at each.
+  const unsafeActs = later.locator('.time-line [data-mark="unsafe"]');
+  expect(await unsafeActs.first().textContent()).toMatch(/^Unsafe .*breaks down the switches.*Read: /);
+  expect(await unsafeActs.nth(1).textContent()).toMatch(/^Unsafe As in act \d+\. Read: /);
   expect(await overflowing(later)).toEqual([]);
   expect(await axe(later)).toEqual([]);
   await later.getByRole('button', { name: 'The same case again' }).click();

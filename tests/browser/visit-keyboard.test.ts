@@ -21,19 +21,19 @@ test('a guided visit by keyboard alone, from its start to the decision, and out 
   await walker.press('Start a visit');
   await page.locator('.visit-steps').waitFor();
   await walker.choose(/^How did you find the drive/, 'From the drawings');
-  await goOn('When does it trip');
-  await walker.choose(/^When does it trip/, 'On acceleration');
+  await goOn('What was live or moving');
+  await walker.choose(/^What was live or moving/, 'The load was moving: speeding up or braking');
   await walker.choose(/gravity/, 'No');
   await goOn('Lock out');
   await walker.tick('The supply is locked out');
   await walker.tick(/has passed/);
   await walker.tick('The meter was proved');
   await walker.type(/^DC\+ to DC−, measured/, '0.03 V');
-  await goOn('Re-seat and look');
-  await walker.choose(/seated anew/, 'Seated anew');
+  await goOn('Look at all parts');
   for (const part of ['Drive', 'Motor and its connector', 'Motor cable', 'Feedback cable']) {
     await walker.choose(`${part}: what do you see?`, 'Nothing');
   }
+  await walker.choose(/^Last: did you seat/, 'Seated anew');
   await goOn('Look at the mechanics');
   await walker.choose(/^What did you find/, 'It moves freely');
   await goOn('Take the motor leads off');

@@ -33,7 +33,7 @@ test('the drive’s report says what happened, what was measured, by which limit
   expect(text).toContain('When the axes are enabled.');
   // What was measured, exactly as typed, with what and when.
   expect(text).toContain('DC+ to U 482k');
-  expect(text).toContain('06:36, Multimeter, M-07, calibrated until 2026-09, 0.9 % + 3 counts');
+  expect(text).toContain('06:36, Multimeter, M-07, calibrated until 2026-09, 1.2 % + 4 counts');
   // Each verdict with its limits, their values, and where they come from.
   expect(text).toContain('Six readings at the output stage: Go');
   expect(text).toMatch(/Limits: .*Residual voltage that falsifies a resistance reading 100 mV/);

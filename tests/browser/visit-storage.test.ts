@@ -72,10 +72,10 @@ test('two tabs on one visit: the second is told, and what both typed is kept', a
   await importVisit(first, half);
   const second = await openIn(first.context(), `/visit/${new URL(first.url()).hash}`);
   await second.locator('.visit-steps').waitFor();
-  await new Visitor(first).choose('When does it trip?', 'When it is hot');
+  await new Visitor(first).choose('What was live or moving when it tripped?', 'Everything was warm');
   await new Visitor(first).saved();
   await second.getByText('This visit was changed in another tab').waitFor();
-  await new Visitor(second).choose('When does it trip?', 'Now and then');
+  await new Visitor(second).choose('What was live or moving when it tripped?', 'Something else each time');
   await banner(second).getByText('Nothing is lost: keep both').waitFor();
   await second.getByRole('button', { name: 'Keep both' }).click();
   await expect.poll(() => new URL(second.url()).hash).not.toBe(new URL(first.url()).hash);
@@ -92,7 +92,7 @@ test('deleted in another tab: it can be put back', async () => {
   const second = await openIn(first.context(), '/visit/');
   await second.getByRole('button', { name: /^Delete/ }).click();
   await first.getByText('This visit was deleted in another tab').waitFor();
-  await new Visitor(first).choose('When does it trip?', 'When it is hot');
+  await new Visitor(first).choose('What was live or moving when it tripped?', 'Everything was warm');
   await first.getByRole('button', { name: 'Put it back' }).click();
   await new Visitor(first).saved();
   expect(await listed(second)).toHaveLength(1);
@@ -110,11 +110,11 @@ test('storage refused: the visit goes on in the window, says so, and can be take
   await visitor.start('Marrow Bay line 2 (invented)', 'Lift');
   await banner(page).getByText('This browser keeps nothing for this site').waitFor();
   await visitor.choose('How did you find the drive?', 'From the drawings');
-  await visitor.goOn('When does it trip?');
+  await visitor.goOn('What was live or moving?');
   await page.getByRole('link', { name: 'All visits' }).click();
   await page.getByText('Not saved, only in this window.').waitFor();
   await page.getByRole('link', { name: 'Marrow Bay line 2 (invented), Lift' }).click();
-  expect(await visitor.openStep()).toBe('When does it trip?');
+  expect(await visitor.openStep()).toBe('What was live or moving?');
   const download = page.waitForEvent('download');
   await banner(page).getByRole('button', { name: 'Export this visit as a file' }).click();
   expect(await textOf(download)).toContain('"not-permitted"');
@@ -132,7 +132,7 @@ test('storage full: what was saved stays, and with room again the rest is saved'
   await importVisit(page, half);
   await page.evaluate(() => sessionStorage.setItem('full', 'yes'));
   const visitor = new Visitor(page);
-  await visitor.choose('When does it trip?', 'When it is hot');
+  await visitor.choose('What was live or moving when it tripped?', 'Everything was warm');
   await banner(page).getByText('The storage of this device is full').waitFor();
   await visitor.choose(/gravity/, 'No');
   await page.evaluate(() => sessionStorage.removeItem('full'));
@@ -156,7 +156,7 @@ test('a record edited by hand: the verdict that its readings give counts, and th
 test('a clock that was set back: the list goes by what was saved last, and the guide by its own numbers', async () => {
   const page = await open('/visit/');
   await importVisit(page, { ...half, createdAt: '2030-01-01T08:00:00+01:00', changedAt: '2030-01-01T08:00:00+01:00' });
-  await new Visitor(page).choose('When does it trip?', 'When it is hot');
+  await new Visitor(page).choose('What was live or moving when it tripped?', 'Everything was warm');
   await new Visitor(page).choose(/gravity/, 'No');
   await new Visitor(page).goOn('Lock out, wait, measure the DC bus');
   await new Visitor(page).saved();

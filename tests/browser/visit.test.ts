@@ -13,13 +13,16 @@ test('drive only: it trips with the motor leads off, motor and cable pass', asyn
   const visitor = new Visitor(page);
   await visitor.start('Marrow Bay line 2 (invented)', 'Lift');
   await visitor.choose('How did you find the drive?', 'I looked at its indication');
-  await page.getByLabel('How many axes does this drive have?').fill('3');
-  await page.getByLabel('Which of its axes does it indicate?').fill('4');
+  await page.getByLabel('How many motor outputs does this drive have?').fill('3');
+  await page.getByLabel('Which of these outputs does its indication name?').fill('4');
   await page.keyboard.press('Tab');
-  await page.getByText('A drive can only name an axis that it has').waitFor();
-  await page.getByLabel('Which of its axes does it indicate?').fill('3');
-  await visitor.goOn('When does it trip?');
-  await visitor.choose('When does it trip?', 'When the axes are enabled');
+  await page.getByText('A drive can only name an output that it has').waitFor();
+  await page.getByLabel('Which of these outputs does its indication name?').fill('3');
+  await visitor.goOn('What was live or moving?');
+  await visitor.choose(
+    'What was live or moving when it tripped?',
+    'The pulses had just come on, and the load stood still',
+  );
   await visitor.choose(/gravity/, 'Yes');
   await visitor.goOn('Support the axis');
   await visitor.done();
@@ -27,7 +30,7 @@ test('drive only: it trips with the motor leads off, motor and cable pass', asyn
   await visitor.lockOut('320 V');
   await page.getByText('Stop. The bus is not shown to be below').waitFor();
   await page.getByLabel('DC+ to DC−, measured').fill('0.03 V');
-  await visitor.goOn('Re-seat and look');
+  await visitor.goOn('Look at all parts');
   await visitor.seeNothing();
   await visitor.goOn('Take the motor leads off the drive');
   await visitor.done();
@@ -60,12 +63,12 @@ test('motor with its cable: the joined insulation fails, and alone both are bad'
   const visitor = new Visitor(page);
   await visitor.start('Marrow Bay line 2 (invented)', 'Carriage');
   await visitor.choose('How did you find the drive?', 'From the drawings');
-  await visitor.goOn('When does it trip?');
-  await visitor.choose('When does it trip?', 'On acceleration');
+  await visitor.goOn('What was live or moving?');
+  await visitor.choose('What was live or moving when it tripped?', 'The load was moving: speeding up or braking');
   await visitor.choose(/gravity/, 'No');
   await visitor.goOn('Lock out, wait, measure the DC bus');
   await visitor.lockOut();
-  await visitor.goOn('Re-seat and look');
+  await visitor.goOn('Look at all parts');
   await visitor.seeNothing();
   await visitor.goOn('Look at the mechanics');
   await visitor.choose('What did you find?', 'It moves freely');
@@ -96,11 +99,14 @@ test('motor with its cable: the joined insulation fails, and alone both are bad'
   await page.getByRole('heading', { name: 'Replace: motor and motor cable.' }).waitFor();
 
   // A symptom that leads elsewhere keeps the steps that have left the way, marked as such.
-  await page.getByRole('button', { name: /Step 2: When does it trip/ }).click();
-  await visitor.choose('When does it trip?', 'When the axes are enabled');
+  await page.getByRole('button', { name: /Step 2: What was live or moving/ }).click();
+  await visitor.choose(
+    'What was live or moving when it tripped?',
+    'The pulses had just come on, and the load stood still',
+  );
   await page.getByRole('heading', { name: 'Not on the way now' }).waitFor();
   expect((await visitor.lines()).filter((line) => line.startsWith('Not on the way'))).not.toEqual([]);
-  await visitor.choose('When does it trip?', 'On acceleration');
+  await visitor.choose('What was live or moving when it tripped?', 'The load was moving: speeding up or braking');
   await page.getByRole('heading', { name: 'Replace: motor and motor cable.' }).waitFor();
 });
 
@@ -109,12 +115,12 @@ test('feedback cable: the trip goes with the feedback unplugged and follows the 
   const visitor = new Visitor(page);
   await visitor.start('Marrow Bay line 2 (invented)', 'Bridge');
   await visitor.choose('How did you find the drive?', 'From an earlier record');
-  await visitor.goOn('When does it trip?');
-  await visitor.choose('When does it trip?', 'At once when the drive gets power');
+  await visitor.goOn('What was live or moving?');
+  await visitor.choose('What was live or moving when it tripped?', 'Only the bus was up');
   await visitor.choose(/gravity/, 'No');
   await visitor.goOn('Lock out, wait, measure the DC bus');
   await visitor.lockOut();
-  await visitor.goOn('Re-seat and look');
+  await visitor.goOn('Look at all parts');
   await visitor.seeNothing();
   await visitor.goOn('Unplug the feedback connector of this axis');
   await visitor.done();
@@ -145,18 +151,18 @@ test('by keyboard alone: the focus goes on with the steps, and the next one is r
   await page.keyboard.press('Shift+Tab');
   await page.keyboard.press('Tab');
   await page.locator('input[value="not-permitted"]:checked').waitFor();
-  await page.getByRole('button', { name: 'Go on: When does it trip?' }).waitFor();
+  await page.getByRole('button', { name: 'Go on: What was live or moving?' }).waitFor();
   for (let presses = 0; presses < 5 && !(await page.locator('.go-on:focus').count()); presses++) {
     await page.keyboard.press('Tab');
   }
   await page.keyboard.press('Enter');
   await expect.poll(focused).toBe('step-symptom');
-  expect(await new Visitor(page).openStep()).toBe('When does it trip?');
+  expect(await new Visitor(page).openStep()).toBe('What was live or moving?');
   // Back to the step above by its title, and shut again by the same key.
   await page.keyboard.press('Shift+Tab');
   expect(await focused()).toBe('step-find-drive');
   await page.keyboard.press('Enter');
-  expect(await new Visitor(page).openStep()).toBe('Find the drive and the axis');
+  expect(await new Visitor(page).openStep()).toBe('Find the drive and its output');
   await page.keyboard.press('Enter');
   expect(await page.locator('.visit-step button[aria-expanded="true"]').count()).toBe(0);
 });

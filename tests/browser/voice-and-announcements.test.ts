@@ -85,7 +85,7 @@ test('keyboards: letters and Ω for readings, digits where nothing else is ever 
   expect(new Set(capitals)).toEqual(new Set(['off']));
   expect(await page.locator('.calculator').getAttribute('autocomplete')).toBe('off');
   // What the text keyboard is for.
-  for (const text of ['OL', '>550M', '1.2 GΩ']) {
+  for (const text of ['OL', '>700M', '1.2 GΩ']) {
     await page.locator('#insulation-U').fill(text);
     await page.keyboard.press('Tab');
     expect(await page.locator('#insulation-U').getAttribute('aria-invalid')).toBeNull();

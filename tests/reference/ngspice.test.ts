@@ -56,8 +56,8 @@ describe('a bridge read by an ohmmeter', () => {
   const read = (network: string): BridgeInput => ({
     busVoltage: volts(0.02, 0.01),
     motorLeads: 'off',
-    dcPlus: row(network, 'plus', 60e6),
-    dcMinus: row(network, 'minus', 60e6),
+    dcPlus: row(network, 'plus', 72e6),
+    dcMinus: row(network, 'minus', 72e6),
   });
 
   it.each(['bridge-sound', 'bridge-open-upper'])('%s is go, without a caution', (network) => {
@@ -86,7 +86,7 @@ describe('a bridge read by an ohmmeter', () => {
 });
 
 describe('cable and motor read by an insulation tester', () => {
-  const tester = 20e9;
+  const tester = 14e9;
   const pe = ohms(0.2, 0.1);
 
   function read(network: string, taken: ('cable' | 'bonded' | 'motor')[]): IsolationInput {

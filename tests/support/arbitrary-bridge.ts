@@ -3,7 +3,7 @@ import { type BridgeInput, missing, overOhms, type Phases, type Reading, volts }
 import { instrument, logUniform, readingOf, shown } from './arbitrary-readings.ts';
 
 /** Limits of usual multimeters, and one that is too low for any bridge. */
-export const meterLimits = [60e3, 600e3, 6e6, 60e6, 600e6];
+export const meterLimits = [72e3, 720e3, 7.2e6, 72e6, 720e6];
 
 const three = (one: fc.Arbitrary<Reading>): fc.Arbitrary<Phases<Reading>> => fc.record({ U: one, V: one, W: one });
 
@@ -13,7 +13,7 @@ function rail(usual: fc.Arbitrary<number>): fc.Arbitrary<Phases<Reading>> {
     fc.constantFrom(...factors).map((factor) => shown(center * factor));
   const sound = usual.chain((center) => three(around(center, [1, 1.01, 1.02, 1.05, 1.08])));
   const close = usual.chain((center) => three(around(center, [1, 1.05, 1.09, 1.095, 1.1, 1.105, 1.12])));
-  const open = three(fc.constantFrom<Reading>(overOhms(), overOhms(60e6), overOhms(600e6), overOhms(600e3)));
+  const open = three(fc.constantFrom<Reading>(overOhms(), overOhms(72e6), overOhms(720e6), overOhms(720e3)));
   const odd = usual.chain((center) =>
     three(readingOf(around(center, [1, 1, 1, 1.03, 2, 0.5, 0.02, 1e-6]).map((r) => r.value))),
   );

@@ -29,7 +29,7 @@ const statements = fc.record(
     connection: fc.constantFrom('star' as const, 'delta' as const, 'unknown' as const),
     conductor: fc.constantFrom(...conductors),
     correctTo: fc.constantFrom('to-20' as const, 'to-25' as const),
-    instrument: instrument([600, 6000]),
+    instrument: instrument([720, 7200]),
     temperature,
   },
   { requiredKeys: [] },

@@ -38,8 +38,8 @@ export const lift: Partial<VisitDetails> = {
   person: 'Ines',
   servedAxes: [{ drive: 'Drive 2', axes: ['Bridge', 'Carriage', 'Lift'] }],
   instruments: [
-    { what: 'Multimeter', identification: 'M-07, calibrated until 2026-09', accuracy: '0.9 % + 3 counts' },
-    { what: 'Insulation tester', identification: 'T-02, calibrated until 2026-06', accuracy: '3 % + 5 counts' },
+    { what: 'Multimeter', identification: 'M-07, calibrated until 2026-09', accuracy: '1.2 % + 4 counts' },
+    { what: 'Insulation tester', identification: 'T-02, calibrated until 2026-06', accuracy: '3.8 % + 9 counts' },
   ],
   conditions: { airTemperature: '21 °C', humidity: '55 %', surroundings: 'dry, glass dust' },
 };
@@ -67,9 +67,9 @@ export const soundBridge: Form = {
 };
 export const soundInsulation: Form = {
   occasion: 'after-trip',
-  U: '>550M',
-  V: '>550M',
-  W: '>550M',
+  U: '>700M',
+  V: '>700M',
+  W: '>700M',
   PE: '0.2 Ω',
   testVoltage: '500 V',
   ratedVoltage: '400 V',

@@ -1,13 +1,17 @@
 import { readdirSync, readFileSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
-import { completed } from '../../src/islands/visit/change-step.ts';
 import { exportVisit } from '../../src/record/export-visit.ts';
 import { readVisitText } from '../../src/record/read-visit.ts';
+import { loadComponents } from '../bench/load-component.ts';
 
 /**
  * Writes the verdicts and sentences that the program says today into the visits of this folder, as an export would
  * have them: `node_modules/.bin/node tests/visits/refresh.ts`, then `npm run format`. What was typed, and when, is left alone.
  */
+type Completing = typeof import('../../src/islands/visit/change-step.ts');
+// The words of the limits are gathered as the build gathers them, so Vite loads it.
+const { completed } = await loadComponents<Completing>('/src/islands/visit/change-step.ts');
+
 for (const file of readdirSync(import.meta.dirname).filter((name) => name.endsWith('.json'))) {
   const path = join(import.meta.dirname, file);
   const read = readVisitText(readFileSync(path, 'utf8'));

@@ -27,5 +27,5 @@ export const widestBelow = rounded(point / (1 + widest));
 /** A rail of Marrow Bay's Lift, with a simple and with a better multimeter; readings in ohms. */
 export const rail = { U: 46_200, V: 51_400, W: 46_300 };
 export const better = { U: 46_240, V: 51_380, W: 46_280 };
-export const meters = { simple: { percent: 1.5, counts: 3 }, better: { percent: 0.1, counts: 2 } };
+export const meters = { simple: { percent: 2.1, counts: 6 }, better: { percent: 0.15, counts: 3 } };
 export const steps = { simple: 100, better: 10 };

@@ -3,7 +3,7 @@ import { formatQuantity, limitRange, limitValue } from '../../../src/calc/index.
 /** What a usual multimeter drives through a resistance, in volts; invented, as every meter has its own. */
 export const meterVolts = 1;
 /** Highest range of that meter, in ohms. */
-export const meterRange = 60e6;
+export const meterRange = 72e6;
 
 const testVolts = limitRange('test-voltage-below-1000').from;
 const point = limitValue('after-trip-point');

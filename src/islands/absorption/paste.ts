@@ -12,7 +12,7 @@ export interface Pasted {
 const asClock = /^(\d{1,2}):([0-5]\d)$/;
 const line = /^(\d{1,2}:\d{2}|[\d.,]+\s*[a-z]+)\s*[\t;,:=|]?\s*(.+)$/i;
 
-/** Reads lines such as `30 s  450M`, `1 min; 1.2 GΩ` and `10:00<tab>2G`. */
+/** Reads lines such as `30 s  450M`, `1 min; 1.2 GΩ` and `10:00<tab>1.8G`. */
 export function parsePasted(text: string): Pasted {
   const pasted: Pasted = { taken: {}, leftOut: [] };
   for (const one of text.split(/\r?\n/).map((part) => part.trim())) {

@@ -37,7 +37,7 @@ export function BridgeCalculator(props: IslandProps) {
       <ReadingRow
         name={name}
         legend="DC+ to each terminal"
-        hint="Resistance range. Red tip on DC+, black on the terminal. Type what the meter shows, with its unit: 450k, 1.2 MΩ, OL, >60M."
+        hint="Resistance range. Red tip on DC+, black on the terminal. Type what the meter shows, with its unit: 450k, 1.2 MΩ, OL, >72M."
         fields={plus}
         form={form}
       />

@@ -52,4 +52,4 @@ export const tipsTogether: ReadingField = {
   quantity: 'resistance',
 };
 
-export const meterFields = instrumentFields('60 MΩ');
+export const meterFields = instrumentFields('72 MΩ');

@@ -32,7 +32,7 @@ export function CableLengthCalculator(props: IslandProps) {
       <ReadingRow
         name={name}
         legend="The test"
-        hint="Insulation tester, both ends disconnected, read after one minute: 85 MΩ, 1.4G, >550M."
+        hint="Insulation tester, both ends disconnected, read after one minute: 85 MΩ, 1.4G, >700M."
         fields={testFields}
         form={form}
       />

@@ -72,7 +72,7 @@ export const testFields: ReadingField[] = [
   },
 ];
 
-export const testerFields = instrumentFields('550 MΩ');
+export const testerFields = instrumentFields('700 MΩ');
 
 export function cableLengthInput(read: ReadForm): CableLengthInput {
   const of = (id: string) => read.readings[id] ?? missing;

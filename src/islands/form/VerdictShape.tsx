@@ -1,27 +1,32 @@
 import type { Shown } from './verdict-words.ts';
 
-/** Each verdict has an outline and a sign of its own, so that it is told without colour. */
+const circle = 'M24 3a21 21 0 1 1 0 42a21 21 0 1 1 0-42z';
+
+/**
+ * Each verdict has an outline and a sign of its own, so that it is told without colour. Undecided is half of no-go's
+ * square, open, joined to half of go's circle, filled: nobody knows yet which it will be.
+ */
 const outlines: Record<Shown, string> = {
-  go: 'M24 3a21 21 0 1 1 0 42a21 21 0 1 1 0-42z',
+  go: circle,
   'no-go': 'M5 5h38v38H5z',
-  undecided: 'M24 2 46 24 24 46 2 24z',
+  undecided: 'M25 4h19v40H25z',
   stop: 'M24 3 46 43H2z',
-  empty: 'M24 3a21 21 0 1 1 0 42a21 21 0 1 1 0-42z',
+  empty: circle,
 };
 
 const signs: Record<Shown, string> = {
   go: 'M13 25l8 8 14-17',
   'no-go': 'M14 14l20 20M34 14L14 34',
-  undecided: 'M18 19a6 6 0 1 1 8 6q-2 1-2 4M24 34v1',
+  undecided: 'M25 2a22 22 0 0 0 0 44z',
   stop: 'M24 17v13M24 36v1',
   empty: 'M15 24h18',
 };
 
 export function VerdictShape({ verdict }: { verdict: Shown }) {
   return (
-    <svg viewBox="0 0 48 48" aria-hidden="true" focusable="false" class="verdict-shape">
-      <path d={outlines[verdict]} class={verdict === 'empty' ? 'outline hollow' : 'outline'} />
-      <path d={signs[verdict]} class={verdict === 'empty' ? 'sign on-paper' : 'sign'} />
+    <svg viewBox="0 0 48 48" aria-hidden="true" focusable="false" class="verdict-shape" data-shape={verdict}>
+      <path d={outlines[verdict]} class="outline" />
+      <path d={signs[verdict]} class="sign" />
     </svg>
   );
 }

@@ -33,7 +33,7 @@ export function instrumentFields(example: string): ReadingField[] {
           ? undefined
           : reading.kind === 'missing'
             ? undefined
-            : 'An instrument’s highest reading is a plain value above zero. Type it like 60 MΩ.',
+            : 'An instrument’s highest reading is a plain value above zero. Type it like 72 MΩ.',
     },
   ];
 }

@@ -34,7 +34,7 @@ export function InsulationCalculator(props: IslandProps) {
       <ReadingRow
         name={name}
         legend="Readings"
-        hint="Insulation tester, drive disconnected, read after the same time each: 3.2 MΩ, 1.4G, >550M. PE by multimeter, lowest range, with the PE core of the cable off the drive: left on, it reads a dead short even when it is broken. Last lead off, first lead on, before anything is powered."
+        hint="Insulation tester, drive disconnected, read after the same time each: 3.2 MΩ, 1.4G, >700M. PE by multimeter, lowest range, with the PE core of the cable off the drive: left on, it reads a dead short even when it is broken. Last lead off, first lead on, before anything is powered."
         fields={[...phaseFields, pe]}
         form={form}
       />

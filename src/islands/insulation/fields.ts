@@ -87,4 +87,4 @@ export const air: ReadingField[] = [
   },
 ];
 
-export const tester = instrumentFields('550 MΩ');
+export const tester = instrumentFields('700 MΩ');

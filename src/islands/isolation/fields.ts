@@ -55,7 +55,7 @@ export const motorTemperature: ReadingField = {
   bareUnitFrom: 'temperatureUnit',
 };
 
-export const tester = instrumentFields('550 MΩ');
+export const tester = instrumentFields('700 MΩ');
 
 export const isolationFields: FormField[] = [
   suspectedAnyway,

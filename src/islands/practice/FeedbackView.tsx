@@ -2,15 +2,13 @@ import { useEffect, useMemo, useRef } from 'preact/hooks';
 import type { Conclusion } from '../../practice/conclusion.ts';
 import { feedback } from '../../practice/feedback.ts';
 import type { Session } from '../../practice/session.ts';
+import { actsWith } from '../../practice/time-line.ts';
 import { feedbackTexts, judgementTexts, partsText } from '../../texts/practice-feedback.ts';
 import { capital } from '../../texts/sentences.ts';
 import { VerdictShape } from '../form/VerdictShape.tsx';
 import type { Shown } from '../form/verdict-words.ts';
-import { MarkedActs } from './MarkedActs.tsx';
-import { SettledBy } from './SettledBy.tsx';
-import { SoundPath } from './SoundPath.tsx';
-import { UnneededActs } from './UnneededActs.tsx';
-import { UnsafeActs } from './UnsafeActs.tsx';
+import { SoundWay } from './SoundWay.tsx';
+import { TimeLine } from './TimeLine.tsx';
 
 export interface FeedbackViewProps {
   session: Session;
@@ -19,7 +17,7 @@ export interface FeedbackViewProps {
   onAgain: () => void;
 }
 
-/** What was right, what was not, and the way that a careful person would have gone. */
+/** What was right and what was not, act by act, and beside it the way that a careful person would have gone. */
 export function FeedbackView({ session, conclusion, articles, onAgain }: FeedbackViewProps) {
   const told = useMemo(() => feedback(session, conclusion), [session, conclusion]);
   const heading = useRef<HTMLHeadingElement>(null);
@@ -28,7 +26,8 @@ export function FeedbackView({ session, conclusion, articles, onAgain }: Feedbac
     heading.current?.focus({ preventScroll: true });
   }, []);
   const { word, why } = judgementTexts[told.judgement];
-  const shape = shapeOf(told.judgement, told.unsafe.length > 0);
+  const unsafe = actsWith(told.line, 'unsafe') > 0;
+  const shape = shapeOf(told.judgement, unsafe);
   const named = conclusion.kind === 'replace' ? `replace ${partsText(conclusion.parts)}` : conclusion.kind;
   return (
     <div class="practice-feedback">
@@ -38,7 +37,7 @@ export function FeedbackView({ session, conclusion, articles, onAgain }: Feedbac
       <section class="verdict" data-verdict={shape} aria-labelledby="judgement">
         <h2 class="verdict-word" id="judgement">
           <VerdictShape verdict={shape} />
-          {told.unsafe.length > 0 ? feedbackTexts.butUnsafe(word) : word}
+          {unsafe ? feedbackTexts.butUnsafe(word) : word}
         </h2>
         <p>{why}</p>
         <dl class="practice-truth">
@@ -53,11 +52,10 @@ export function FeedbackView({ session, conclusion, articles, onAgain }: Feedbac
           {told.hurtDrive && <Part name={feedbackTexts.hurt} value={feedbackTexts.hurtDrive} />}
         </dl>
       </section>
-      <UnsafeActs unsafe={told.unsafe} articles={articles} />
-      <SettledBy feedback={told} articles={articles} />
-      <UnneededActs feedback={told} articles={articles} />
-      <SoundPath path={told.path} acts={told.acts} />
-      <MarkedActs entries={session.entries} />
+      <div class="two-ways">
+        <TimeLine line={told.line} articles={articles} />
+        <SoundWay feedback={told} articles={articles} />
+      </div>
       <p class="form-actions">
         <a class="button" href={location.pathname}>
           {feedbackTexts.another}

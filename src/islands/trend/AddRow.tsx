@@ -43,7 +43,7 @@ export function AddRow({ form }: Props) {
     <fieldset class="reading-row">
       <legend>Add a row</legend>
       <p class="hint" id="trend-add-hint">
-        Such as 450 MΩ, or &gt;550 MΩ for over-range, and 25 °C.
+        Such as 450 MΩ, or &gt;700 MΩ for over-range, and 25 °C.
       </p>
       {parts.map(({ id, label, type }) => (
         <div class="field" key={id}>

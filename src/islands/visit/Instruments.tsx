@@ -47,7 +47,7 @@ export function Instruments({ instruments, onTyped, onSettled }: Props) {
           <TextInput
             id={`instrument-${index}-accuracy`}
             label={`${row.what || 'Instrument'}: accuracy`}
-            hint="From the data sheet, such as 1.5 % + 3 counts. The calculators take it from here."
+            hint="From the data sheet, such as 2.1 % + 6 counts. The calculators take it from here."
             value={row.accuracy}
             onInput={(accuracy) => set(index, { accuracy })}
             onLeave={draft.leave}

@@ -91,7 +91,8 @@ function Likely({ form }: { form: Form }) {
   const answer = stepAnswer('symptom', { ...form, gravityLoaded: 'unknown' });
   return answer === undefined ? null : (
     <p class="likely">
-      <b>What it makes likely:</b> {symptomTexts[answer.when].likely}
+      <b>The moment:</b> {symptomTexts[answer.when].label}. <b>What it makes likely:</b>{' '}
+      {symptomTexts[answer.when].likely}
     </p>
   );
 }

@@ -99,7 +99,7 @@ function fromInstrument(visit: VisitRecord, id: MeasurementStepId): Offer[] {
   ];
 }
 
-/** The two usual figures of a data sheet, `±(1.5 % + 3 counts)`; empty where the text does not say them plainly. */
+/** The two usual figures of a data sheet, `±(2.1 % + 6 counts)`; empty where the text does not say them plainly. */
 export function readAccuracy(text: string): { percent: string; counts: string } {
   const percents = [...text.matchAll(/(\d+(?:[.,]\d+)?)\s*%/g)];
   const counts = [...text.matchAll(/(\d+)\s*(?:counts?|digits?|dgts?|d)\b/gi)];

@@ -70,7 +70,7 @@ const seen = (part: InspectedPart, id: string): ChoiceField =>
 
 const symptomOptions = (Object.keys(symptomTexts) as Symptom[]).map((value) => ({
   value,
-  label: symptomTexts[value].label,
+  label: symptomTexts[value].live,
 }));
 
 /** What each step asks, in words; ids and values are those of src/record/step-forms.ts. */
@@ -81,17 +81,29 @@ export const stepFields: Record<AskedStepId, readonly StepField[]> = {
       { value: 'not-permitted', label: 'From the drawings', hint: 'I am not permitted to look while energised.' },
       { value: 'known', label: 'From an earlier record' },
     ]),
-    { kind: 'text', id: 'axesOnDrive', name: 'How many axes does this drive have?', digits: true },
+    {
+      kind: 'text',
+      id: 'axesOnDrive',
+      name: 'How many motor outputs does this drive have?',
+      hint: 'Count its groups of motor terminals.',
+      digits: true,
+    },
     {
       kind: 'text',
       id: 'indicatedAxis',
-      name: 'Which of its axes does it indicate?',
-      hint: 'Count from 1 at this drive. Leave it empty if you did not look.',
+      name: 'Which of these outputs does its indication name?',
+      hint: 'Count from 1, as the manual counts. Leave it empty if you did not look.',
       digits: true,
+    },
+    {
+      kind: 'text',
+      id: 'outputLabel',
+      name: 'Label at the motor terminals of this output',
+      hint: 'From the drawings or the housing. Touch nothing.',
     },
   ],
   symptom: [
-    ask('when', 'When does it trip?', symptomOptions),
+    ask('when', 'What was live or moving when it tripped?', symptomOptions),
     ask('gravityLoaded', 'Can the axis fall, or is it pulled by gravity?', [
       { value: 'yes', label: 'Yes' },
       { value: 'no', label: 'No' },
@@ -102,15 +114,14 @@ export const stepFields: Record<AskedStepId, readonly StepField[]> = {
   'lockout-2': lockout,
   'lockout-3': lockout,
   inspect: [
-    ask('reseated', 'Are the control board and the connectors seated anew?', [
-      { value: 'yes', label: 'Seated anew' },
-      { value: 'none', label: 'The drive has no plug-in board' },
-      { value: 'no', label: 'Not yet' },
-    ]),
     seen('drive', 'seenDrive'),
     seen('motor', 'seenMotor'),
     seen('motorCable', 'seenMotorCable'),
     seen('feedbackCable', 'seenFeedbackCable'),
+    ask('reseated', 'Last: did you seat plugs or boards anew?', [
+      { value: 'yes', label: 'Seated anew' },
+      { value: 'none', label: 'Left as they are' },
+    ]),
     remark,
   ],
   'unplug-feedback': done,

@@ -1,7 +1,7 @@
-import type { StepId } from '../../guide/answers.ts';
+import type { StepId, Symptom } from '../../guide/answers.ts';
 import type { Form } from '../../record/step-answers.ts';
 import { isMeasurement } from '../../record/step-forms.ts';
-import { inspectedPartNames } from '../../texts/guide-steps.ts';
+import { inspectedPartNames, symptomTexts } from '../../texts/guide-steps.ts';
 import { verdictWords } from '../form/verdict-words.ts';
 import { stepAnswer } from './record-answers.ts';
 import { snapshotOf } from './snapshot.ts';
@@ -13,13 +13,14 @@ export function stepLine(id: StepId, form: Form): string {
   if (isMeasurement(id)) return measuredLine(id, form);
   if (id === 'find-drive') return driveLine(form);
   if (id === 'inspect') return inspectLine(form);
+  if (id === 'symptom') return symptomLine(form);
   return stepFields[id]
     .flatMap((field) => {
       const value = (form[field.id] ?? '').trim();
       if (value === '' || field.id === 'remark') return [];
       if (field.kind === 'reading') return [`bus ${value}`];
       if (field.kind === 'tick') return ticks[field.id] ?? [];
-      return field.kind === 'choice' ? [choiceLabel(field.options, field.id, value)] : [value];
+      return [(field.kind === 'choice' && field.options.find((option) => option.value === value)?.label) || value];
     })
     .join(', ');
 }
@@ -33,9 +34,11 @@ const ticks: Record<string, string[]> = {
 /** A bare "Yes" says nothing without its question. */
 const gravity: Record<string, string> = { yes: 'axis can fall', no: 'axis can’t fall', unknown: 'axis may fall' };
 
-function choiceLabel(options: readonly { value: string; label: string }[], id: string, value: string): string {
-  const label = options.find((option) => option.value === value)?.label ?? value;
-  return id === 'gravityLoaded' ? (gravity[value] ?? label) : label;
+/** The moment that follows from what was live or moving. */
+function symptomLine({ when = '', gravityLoaded = '' }: Form): string {
+  const moment = Object.hasOwn(symptomTexts, when) ? symptomTexts[when as Symptom].label : when;
+  const falls = Object.hasOwn(gravity, gravityLoaded) ? gravity[gravityLoaded] : gravityLoaded;
+  return [moment, falls].filter(Boolean).join(', ');
 }
 
 function measuredLine(id: StepId, form: Form): string {
@@ -48,8 +51,9 @@ function driveLine(form: Form): string {
   const answer = stepAnswer('find-drive', form);
   if (answer === undefined) return '';
   const how = { looked: 'looked at', 'not-permitted': 'from the drawings', known: 'from an earlier record' };
-  const axis = answer.indicatedAxis === undefined ? [] : [`axis ${answer.indicatedAxis} of ${answer.axesOnDrive}`];
-  return [...axis, how[answer.observation]].join(', ');
+  const output = answer.indicatedAxis === undefined ? [] : [`output ${answer.indicatedAxis} of ${answer.axesOnDrive}`];
+  const label = (form.outputLabel ?? '').trim();
+  return [...output, ...(label === '' ? [] : [`labelled ${label}`]), how[answer.observation]].join(', ');
 }
 
 function inspectLine(form: Form): string {

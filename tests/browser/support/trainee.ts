@@ -81,7 +81,7 @@ export class Trainee {
   /** Codes of the unsafe acts that the feedback names. */
   unsafe(): Promise<(string | null)[]> {
     return this.page
-      .locator('[data-severity="stop"]')
-      .evaluateAll((list) => list.map((one) => one.getAttribute('data-code')));
+      .locator('.time-line [data-mark="unsafe"]')
+      .evaluateAll((list) => [...new Set(list.map((one) => one.getAttribute('data-code')))]);
   }
 }

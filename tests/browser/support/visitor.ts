@@ -63,10 +63,10 @@ export class Visitor {
   }
 
   async seeNothing(seen: Typed = {}): Promise<void> {
-    await this.choose(/seated anew/, 'Seated anew');
     for (const part of ['Drive', 'Motor and its connector', 'Motor cable', 'Feedback cable']) {
       await this.choose(`${part}: what do you see?`, seen[part] ?? 'Nothing');
     }
+    await this.choose(/^Last: did you seat/, 'Seated anew');
   }
 
   async retry(result: 'It trips again' | 'No trip'): Promise<void> {
@@ -92,9 +92,9 @@ export class Visitor {
 export const sound = {
   bridge: { plusU: '482k', plusV: '495k', plusW: '488k', minusU: '46.1k', minusV: '45.2k', minusW: '45.7k' },
   insulation: {
-    U: '>550M',
-    V: '>550M',
-    W: '>550M',
+    U: '>700M',
+    V: '>700M',
+    W: '>700M',
     PE: '0.2 Ω',
     testVoltage: '500 V',
     ratedVoltage: '400 V',

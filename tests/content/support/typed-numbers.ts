@@ -1,4 +1,4 @@
-/** Electrical, thermal, mechanical and time units, percent, or a bare prefix as people note readings (600k). */
+/** Electrical, thermal, mechanical and time units, percent, or a bare prefix as people note readings (720k). */
 const units = [
   '[TGMkmµ]?Ω',
   '[kmµ]?V(?:/µs)?',
@@ -38,6 +38,6 @@ export function typedNumbers(text: string): string[] {
  * reading of an invented example in `Reading`, or is computed in braces.
  */
 export const allowedNumbers: Record<string, string> = {
-  '600k': 'shows how an over-range reading is noted; no limit',
-  '550 MΩ': 'shows how an over-range reading is noted; no limit',
+  '720k': 'shows how an over-range reading is noted; no limit',
+  '700 MΩ': 'shows how an over-range reading is noted; no limit',
 };

@@ -63,7 +63,7 @@ function insulationCase(fault: string, position: number): RestCase {
   const celsius = celsiusOf(position);
   const axis = axisWith(fault);
   const found = asFound(celsius, celsius);
-  const range = insulationTester(500, 20e9, 10).ranges[0] as Range;
+  const range = insulationTester(500, 14e9, 9).ranges[0] as Range;
   const ask = (name: string, state: AxisState, leads: HookUp): Asked => ({
     name,
     elements: underTest(axisNetwork(axis, state, 60), leads, range),
@@ -98,7 +98,7 @@ function wrongCase(name: string, change: (state: AxisState) => AxisState, leads:
 }
 
 const kilohms = multimeter.ohms.ranges[2] as Range;
-const tester = insulationTester(500, 20e9, 10).ranges[0] as Range;
+const tester = insulationTester(500, 14e9, 9).ranges[0] as Range;
 
 export const restCases: RestCase[] = [
   ...[

@@ -9,14 +9,17 @@ import { dischargeDeck, restDeck } from './netlist.ts';
 
 export type Recorded = Record<string, Record<string, number>>;
 
-/** What ngspice makes of every case, in volts by name. */
+/** What ngspice makes of every case, in volts by name. Each reading has its own deck: many at once do not always settle. */
 export function simulateAll(): Recorded {
-  const rest = restCases.map(({ name, celsius, asked }) => [name, restDeck(name, celsius, asked)]);
-  const discharge = dischargeCases.map(({ name, axis, state }) => [
+  const rest = restCases.map(({ name, celsius, asked }): [string, Record<string, number>] => [
     name,
-    dischargeDeck(name, state.airCelsius, axisNetwork(axis, state), dischargeSeconds),
+    Object.assign({}, ...asked.map((one) => simulate(restDeck(name, celsius, [one])))),
   ]);
-  return Object.fromEntries([...rest, ...discharge].map(([name = '', deck = '']) => [name, simulate(deck)]));
+  const discharge = dischargeCases.map(({ name, axis, state }): [string, Record<string, number>] => [
+    name,
+    simulate(dischargeDeck(name, state.airCelsius, axisNetwork(axis, state), dischargeSeconds)),
+  ]);
+  return Object.fromEntries([...rest, ...discharge]);
 }
 
 export function simulate(deck: string): Record<string, number> {

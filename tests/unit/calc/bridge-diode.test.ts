@@ -207,7 +207,7 @@ describe('beside the resistance readings', () => {
     ],
     [
       'six open resistances, with diodes that conduct',
-      { resistance: ['>60M | >60M | >60M', '>60M | >60M | >60M'] },
+      { resistance: ['>72M | >72M | >72M', '>72M | >72M | >72M'] },
       'go',
       ['tests-agree'],
       [],

@@ -115,10 +115,10 @@ describe('tolerance and meter', () => {
 
 describe('each step', () => {
   it.each([
-    ['580k | 585k | >600k', 'use-higher-range'],
+    ['700k | 705k | >720k', 'use-higher-range'],
     ['450k | OL | OL', 'use-higher-range'],
     ['<2k | <2k | <2k', 'repeat-short'],
-    ['45k | 46k | 47k', 'compare-known-good'],
+    ['4.5k | 4.6k | 4.7k', 'compare-known-good'],
   ])('%s from DC+ asks: %s', (readings, next) => {
     expect(steps({ dcPlus: typedPhases(readings) })).toContain(next);
   });

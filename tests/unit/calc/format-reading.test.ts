@@ -97,7 +97,7 @@ describe('a quantity for a sentence', () => {
 describe('a reading', () => {
   it('is noted as a person would', () => {
     expect(formatReading(ohms(450e3, 1e3))).toBe('450 kΩ');
-    expect(formatReading(overOhms(550e6))).toBe('>550 MΩ');
+    expect(formatReading(overOhms(700e6))).toBe('>700 MΩ');
     expect(formatReading(overOhms())).toBe('OL');
     expect(formatReading(underOhms(1e3))).toBe('<1 kΩ');
     expect(formatReading(underOhms())).toBe('under range');

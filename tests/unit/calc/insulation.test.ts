@@ -4,7 +4,7 @@ import { typed, typedPhases } from '../../support/typed.ts';
 
 const sound: InsulationInput = {
   occasion: 'after-trip',
-  readings: typedPhases('550M | 560M | 555M'),
+  readings: typedPhases('700M | 710M | 705M'),
   pe: typed('0.2 Ω'),
   testVoltage: typed('500 V', 'voltage'),
   ratedVoltage: typed('400 V', 'voltage'),
@@ -48,15 +48,15 @@ describe('the numbers of a phase', () => {
     expect(find(change, 'phase-good').numbers).toEqual({
       limit: 100e6,
       reference: 20,
-      raw: 550e6,
+      raw: 700e6,
       factor: 4,
-      corrected: 2.2e9,
+      corrected: 2.8e9,
     });
   });
 
   it('of an over-range or under-range are its bound', () => {
-    expect(find({ readings: typedPhases('>550M | 1G | 1G') }, 'phase-good')).toMatchObject({
-      numbers: { raw: 550e6 },
+    expect(find({ readings: typedPhases('>700M | 1G | 1G') }, 'phase-good')).toMatchObject({
+      numbers: { raw: 700e6 },
       names: { kind: 'over' },
     });
     expect(find({ readings: typedPhases('<50M | 1G | 1G') }, 'phase-bad')).toMatchObject({
@@ -118,7 +118,7 @@ describe('each required reading', () => {
   });
 
   it('a phase missing is named', () => {
-    expect(find({ readings: typedPhases('550M | | ') }, 'phase-missing').readings).toEqual(['V', 'W']);
+    expect(find({ readings: typedPhases('700M | | ') }, 'phase-missing').readings).toEqual(['V', 'W']);
   });
 
   it('a temperature that is no value is as missing', () => {
@@ -218,7 +218,7 @@ describe('phases that differ', () => {
     ['200M | 210M | 400M', false],
     ['200M | 210M | 401M', true],
     ['200M | >1G | >1G', true],
-    ['>1G | >550M | >2G', false],
+    ['>1G | >700M | >1.8G', false],
     ['OL | OL | 200M', false],
     ['200M | 900M | ', true],
     ['200M | | ', false],

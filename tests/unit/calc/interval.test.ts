@@ -12,7 +12,7 @@ describe('the interval of a reading without an instrument', () => {
   });
 
   it('is open upwards for over-range, from the bound if it was noted', () => {
-    expect(intervalOf(overOhms(550e6))).toEqual({ lo: 550e6, hi: unbounded });
+    expect(intervalOf(overOhms(700e6))).toEqual({ lo: 700e6, hi: unbounded });
     expect(intervalOf(overOhms())).toEqual({ lo: 0, hi: unbounded });
   });
 
@@ -55,17 +55,17 @@ describe('the stated accuracy', () => {
 
 describe('the upper limit of the instrument', () => {
   it('is the bound of an over-range whose range was not noted', () => {
-    expect(intervalOf(overOhms(), { upperLimit: 60e6 })).toEqual({ lo: 60e6, hi: unbounded });
+    expect(intervalOf(overOhms(), { upperLimit: 72e6 })).toEqual({ lo: 72e6, hi: unbounded });
   });
 
   it('takes back a noted bound that it cannot have shown', () => {
-    expect(intervalOf(overOhms(550e6), { upperLimit: 60e6 })).toEqual({ lo: 60e6, hi: unbounded });
-    expect(intervalOf(overOhms(10e6), { upperLimit: 60e6 })).toEqual({ lo: 10e6, hi: unbounded });
+    expect(intervalOf(overOhms(700e6), { upperLimit: 72e6 })).toEqual({ lo: 72e6, hi: unbounded });
+    expect(intervalOf(overOhms(10e6), { upperLimit: 72e6 })).toEqual({ lo: 10e6, hi: unbounded });
   });
 
   it('turns a value above it into an over-range at it', () => {
-    expect(intervalOf(ohms(80e6), { upperLimit: 60e6 })).toEqual({ lo: 60e6, hi: unbounded });
-    expect(intervalOf(ohms(60e6), { upperLimit: 60e6 })).toEqual({ lo: 60e6, hi: 60e6 });
+    expect(intervalOf(ohms(80e6), { upperLimit: 72e6 })).toEqual({ lo: 72e6, hi: unbounded });
+    expect(intervalOf(ohms(72e6), { upperLimit: 72e6 })).toEqual({ lo: 72e6, hi: 72e6 });
   });
 
   it('never makes such a value firmer than its accuracy did', () => {

@@ -97,8 +97,10 @@ describe('all stages taken', () => {
   });
 
   it('over-ranges fit with anything above their bound', () => {
-    expect(codes('>550M | >550M | >550M', { cable: '>2G | >2G | >2G', motor: '>2G | >2G | >2G' })).toEqual(['fit']);
-    expect(codes('2M | 2M | 2M', { cable: '>2G | >2G | >2G', motor: '>2G | >2G | >2G' })).toContain(
+    expect(codes('>700M | >700M | >700M', { cable: '>1.8G | >1.8G | >1.8G', motor: '>1.8G | >1.8G | >1.8G' })).toEqual([
+      'fit',
+    ]);
+    expect(codes('2M | 2M | 2M', { cable: '>1.8G | >1.8G | >1.8G', motor: '>1.8G | >1.8G | >1.8G' })).toContain(
       'joined-needs-bonded',
     );
   });

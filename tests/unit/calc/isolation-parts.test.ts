@@ -65,7 +65,7 @@ describe('the cable alone', () => {
     ['0.3 Ω', true, 'cable-pe-low-ends-checked', 'bad'],
     ['99M', true, 'cable-pe-low-ends-checked', 'bad'],
     ['OL', false, 'cable-pe-unclear', 'undecided'],
-    ['>60M', true, 'cable-pe-unclear', 'undecided'],
+    ['>72M', true, 'cable-pe-unclear', 'undecided'],
     ['<1G', true, 'cable-pe-unclear', 'undecided'],
     ['', true, 'cable-pe-missing', 'undecided'],
   ])('whose PE core reads “%s” (ends checked: %s): %s, %s', (PE, endsChecked, code, status) => {

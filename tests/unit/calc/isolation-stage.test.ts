@@ -21,7 +21,7 @@ describe('a row of three readings', () => {
   it.each([
     ['600M | 610M | 605M', 'good'],
     ['100M | 100M | 100M', 'good'],
-    ['>550M | >550M | 2G', 'good'],
+    ['>700M | >700M | 2G', 'good'],
     ['99M | 600M | 600M', 'bad'],
     ['0 | 0 | 0', 'bad'],
     ['<50M | 600M | 600M', 'bad'],

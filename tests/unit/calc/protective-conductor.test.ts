@@ -22,10 +22,10 @@ describe('a protective conductor', () => {
     ['1.1 Ω', 'not-short'],
     ['5 Ω', 'not-short'],
     ['450k', 'not-short'],
-    ['550M', 'not-short'],
+    ['700M', 'not-short'],
     ['OL', 'not-short'],
     ['>1 Ω', 'not-short'],
-    ['>550M', 'not-short'],
+    ['>700M', 'not-short'],
   ])('“%s” is no dead short: %s', (text, judgement) => {
     expect(judgePe(typed(text))).toBe(judgement);
   });

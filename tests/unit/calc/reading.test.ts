@@ -21,7 +21,7 @@ describe('the makers of readings', () => {
   });
 
   it('tell a noted range from one that was not noted', () => {
-    expect(overOhms(550e6)).toEqual({ kind: 'over', unit: 'Ω', atLeast: 550e6 });
+    expect(overOhms(700e6)).toEqual({ kind: 'over', unit: 'Ω', atLeast: 700e6 });
     expect(overOhms()).toEqual({ kind: 'over', unit: 'Ω' });
     expect(underOhms(1000)).toEqual({ kind: 'under', unit: 'Ω', atMost: 1000 });
     expect(underOhms()).toEqual({ kind: 'under', unit: 'Ω' });

@@ -25,15 +25,15 @@ describe('the bridge form', () => {
   });
 
   test('passes on what was stated', () => {
-    const stated = input({ tolerance: '5 %', accuracyPercent: '1', accuracyCounts: '3', upperLimit: '60M' });
-    expect(stated).toMatchObject({ tolerancePercent: 5, instrument: { percent: 1, counts: 3, upperLimit: 60e6 } });
+    const stated = input({ tolerance: '5 %', accuracyPercent: '1', accuracyCounts: '3', upperLimit: '72M' });
+    expect(stated).toMatchObject({ tolerancePercent: 5, instrument: { percent: 1, counts: 3, upperLimit: 72e6 } });
   });
 
   test.each(['0', '-3', '101', 'ten', 'OL'])('refuses the tolerance %s', (text) => {
     expect(errorOf('tolerance', text)).toBeTruthy();
   });
 
-  test.each(['0', 'OL', '>60M'])('refuses %s as the highest reading of a meter', (text) => {
+  test.each(['0', 'OL', '>72M'])('refuses %s as the highest reading of a meter', (text) => {
     expect(errorOf('upperLimit', text)).toBeTruthy();
   });
 

@@ -7,7 +7,7 @@ test.each([
   ['2,2 MΩ', '= 2.2 MΩ'],
   ['2M2', '= 2.2 MΩ'],
   ['OL', 'over-range, range not noted'],
-  ['>550M', 'over-range, at least 550 MΩ'],
+  ['>700M', 'over-range, at least 700 MΩ'],
   ['<1k', 'under-range, at most 1 kΩ'],
   ['under range', 'under-range, range not noted'],
   ['open', 'over-range, range not noted'],

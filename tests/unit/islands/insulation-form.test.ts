@@ -40,9 +40,9 @@ describe('the plot', () => {
   });
 
   test('shows bounds as bounds, a dead short at its foot, and nothing for OL without a range', () => {
-    const marks = plotData(input({ U: '>550M', V: '0.2 Ω', W: 'OL' }))?.marks;
+    const marks = plotData(input({ U: '>700M', V: '0.2 Ω', W: 'OL' }))?.marks;
     expect(marks).toEqual([
-      { label: 'U', temperature: 32, ohms: 550e6, bound: 'above' },
+      { label: 'U', temperature: 32, ohms: 700e6, bound: 'above' },
       { label: 'V', temperature: 32, ohms: 1e3, bound: 'below' },
     ]);
   });

@@ -41,7 +41,7 @@ describe('a stage', () => {
 
 describe('the stages open', () => {
   test('none while the joined stage is good', () => {
-    const good = { ...joined, joinedU: '>550M', joinedV: '>550M', joinedW: '>550M' };
+    const good = { ...joined, joinedU: '>700M', joinedV: '>700M', joinedW: '>700M' };
     expect(stagesAsked(assessed(good))).toEqual([]);
     expect(stagesAsked(assessed({ ...good, suspectedAnyway: 'yes' }))).toEqual(['cable']);
   });

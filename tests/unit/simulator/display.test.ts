@@ -9,11 +9,11 @@ import { runs } from '../../support/runs.ts';
 const instruments = drawInstruments(seeded(1));
 
 test.each([
-  ['600 Ω', 0, 0.1],
-  ['6 kΩ', 1, 1],
-  ['60 kΩ', 2, 10],
-  ['60 MΩ', 5, 10e3],
-])('a display of 6000 counts steps on the range of %s by %#', (_, position, step) => {
+  ['720 Ω', 0, 0.1],
+  ['7.2 kΩ', 1, 1],
+  ['72 kΩ', 2, 10],
+  ['72 MΩ', 5, 10e3],
+])('a display of 7200 counts steps on the range of %s by %#', (_, position, step) => {
   const range = multimeter.ohms.ranges[position];
   expect(range && resolutionOf(range, multimeter.ohms)).toBeCloseTo(step, 9);
 });
@@ -30,7 +30,7 @@ test.each([
 });
 
 test('over-range names the end of the range', () => {
-  expect(showOver(60e6, 'Ω')).toEqual({ reading: { kind: 'over', unit: 'Ω', atLeast: 60e6 }, text: '> 60 MΩ' });
+  expect(showOver(72e6, 'Ω')).toEqual({ reading: { kind: 'over', unit: 'Ω', atLeast: 72e6 }, text: '> 72 MΩ' });
 });
 
 const shownCase = fc.record({

@@ -88,21 +88,21 @@ export const bridges = {
 };
 
 export const insulations = {
-  good: insulation('> 550M | > 550M | > 550M'),
+  good: insulation('> 700M | > 700M | > 700M'),
   dead: insulation('0.02M | 0.02M | 0.02M'),
   low: insulation('12M | 13M | 12M'),
-  peBroken: insulation('> 550M | > 550M | > 550M', 'OL'),
+  peBroken: insulation('> 700M | > 700M | > 700M', 'OL'),
   warm: insulation('60M | 61M | 60M', '0.2 Ω', { windingTemperature: typed('45 °C', 'temperature') }),
-  noTemperature: insulation('> 550M | > 550M | > 550M', '0.2 Ω', { windingTemperature: typed('', 'temperature') }),
+  noTemperature: insulation('> 700M | > 700M | > 700M', '0.2 Ω', { windingTemperature: typed('', 'temperature') }),
 };
 
 const joinedBad = '0.02M | 0.02M | 0.02M | 0.2 Ω';
-const joinedGood = '> 550M | > 550M | > 550M | 0.2 Ω';
-const cableGood = '> 550M | > 550M | > 550M | > 550M';
-const cableBad = '0.02M | > 550M | > 550M | > 550M';
-const bondedGood = '> 550M | > 550M | > 550M';
-const bondedBad = '0.02M | > 550M | > 550M';
-const motorGood = '> 550M | > 550M | > 550M | 0.2 Ω';
+const joinedGood = '> 700M | > 700M | > 700M | 0.2 Ω';
+const cableGood = '> 700M | > 700M | > 700M | > 700M';
+const cableBad = '0.02M | > 700M | > 700M | > 700M';
+const bondedGood = '> 700M | > 700M | > 700M';
+const bondedBad = '0.02M | > 700M | > 700M';
+const motorGood = '> 700M | > 700M | > 700M | 0.2 Ω';
 const motorBad = '0.02M | 0.02M | 0.02M | 0.2 Ω';
 
 export const isolations = {
@@ -115,28 +115,28 @@ export const isolations = {
   cableBad: isolation({ joined: joinedBad, cable: cableBad, bonded: bondedGood, motor: motorGood }),
   cableBadInside: isolation({ joined: joinedBad, cable: cableGood, bonded: bondedBad, motor: motorGood }),
   coreToCore: isolation(
-    { joined: joinedGood, cable: cableGood, bonded: '3M | 3M | > 550M', motor: motorGood },
+    { joined: joinedGood, cable: cableGood, bonded: '3M | 3M | > 700M', motor: motorGood },
     { suspectedAnyway: true },
   ),
   bothBad: isolation({ joined: joinedBad, cable: cableBad, bonded: bondedGood, motor: motorBad }),
   peBroken: isolation({
-    joined: '> 550M | > 550M | > 550M | OL',
+    joined: '> 700M | > 700M | > 700M | OL',
     cable: cableGood,
     bonded: bondedGood,
     motor: motorGood,
   }),
   motorPeBroken: isolation({
-    joined: '> 550M | > 550M | > 550M | OL',
+    joined: '> 700M | > 700M | > 700M | OL',
     cable: cableGood,
     bonded: bondedGood,
-    motor: '> 550M | > 550M | > 550M | OL',
+    motor: '> 700M | > 700M | > 700M | OL',
   }),
   contradiction: isolation({ joined: joinedBad, cable: cableGood, bonded: bondedGood, motor: motorGood }),
   cableBadMotorOpen: isolation({ joined: joinedBad, cable: cableBad, bonded: bondedGood }),
   motorBadCableOpen: isolation({ joined: joinedBad, motor: motorBad }),
   nothingSeparated: isolation({ joined: joinedBad }),
   joinedUnclear: isolation(
-    { joined: '> 550M | > 550M |  | 0.2 Ω', cable: cableGood, bonded: bondedGood, motor: motorGood },
+    { joined: '> 700M | > 700M |  | 0.2 Ω', cable: cableGood, bonded: bondedGood, motor: motorGood },
     { suspectedAnyway: true },
   ),
 };

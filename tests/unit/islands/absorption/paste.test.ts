@@ -4,9 +4,9 @@ import { parsePasted } from '../../../../src/islands/absorption/paste.ts';
 describe('pasted readings', () => {
   test('are taken by their times, however time and reading are parted', () => {
     const { taken, leftOut } = parsePasted(
-      '15 s\t250M\r\n30s; 450 MΩ\n1 min 620M\n0:02:00\n2:00 = 0,8 GΩ\n10:00\t>2G\n\n',
+      '15 s\t250M\r\n30s; 450 MΩ\n1 min 620M\n0:02:00\n2:00 = 0,8 GΩ\n10:00\t>1.8G\n\n',
     );
-    expect(taken).toEqual({ t15: '250M', t30: '450 MΩ', t60: '620M', t120: '0,8 GΩ', t600: '>2G' });
+    expect(taken).toEqual({ t15: '250M', t30: '450 MΩ', t60: '620M', t120: '0,8 GΩ', t600: '>1.8G' });
     expect(leftOut.map(({ line }) => line)).toEqual(['0:02:00']);
   });
 

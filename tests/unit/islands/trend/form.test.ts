@@ -7,7 +7,7 @@ import { trendInWords } from '../../../../src/texts/trend-plot.ts';
 import { runs } from '../../../support/runs.ts';
 
 const dates = ['2015-05-03', '2017-05-03', '2019-05-03', '2020-06-01', '2022-05-03', '3/5/2023', '2021', ''];
-const readings = ['900M', '450 MΩ', '12', '>550M', '<1M', 'OL', '0', '4.9M', '1,250M', 'x', ''];
+const readings = ['900M', '450 MΩ', '12', '>700M', '<1M', 'OL', '0', '4.9M', '1,250M', 'x', ''];
 const temperatures = ['40', '25 °C', '77 °F', '5', '120', 'warm', ''];
 const row = fc
   .tuple(fc.constantFrom(...dates), fc.constantFrom(...readings), fc.constantFrom(...temperatures))

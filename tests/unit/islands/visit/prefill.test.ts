@@ -61,19 +61,19 @@ test('the insulation of a visit is judged as after a trip', () => {
 
 test('the accuracy comes from the instrument that the step uses', () => {
   expect(prefill(beforeBridge, 'bridge', undefined).start).toMatchObject({
-    accuracyPercent: '0.9',
-    accuracyCounts: '3',
+    accuracyPercent: '1.2',
+    accuracyCounts: '4',
   });
   const insulation = prefill(beforeBridge, 'insulation', undefined);
-  expect(insulation.start).toMatchObject({ accuracyPercent: '3', accuracyCounts: '5' });
+  expect(insulation.start).toMatchObject({ accuracyPercent: '3.8', accuracyCounts: '9' });
   expect(insulation.notes.accuracyPercent).toBe('From the accuracy that you noted for the insulation tester.');
   // No milliohm meter is noted: the winding was measured with the multimeter.
-  expect(prefill(beforeBridge, 'winding', undefined).start.accuracyPercent).toBe('0.9');
+  expect(prefill(beforeBridge, 'winding', undefined).start.accuracyPercent).toBe('1.2');
 });
 
 test.each([
-  ['±(1.5 % + 3 counts)', '1.5', '3'],
-  ['0,9% of reading, 2 digits', '0,9', '2'],
+  ['±(2.1 % + 6 counts)', '2.1', '6'],
+  ['1,2% of reading, 4 digits', '1,2', '4'],
   ['1 % +3d', '1', '3'],
   ['5 %', '5', ''],
   ['class 1', '', ''],

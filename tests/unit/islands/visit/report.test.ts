@@ -69,7 +69,7 @@ describe('a measurement in the report', () => {
   test('has its time and instrument', () => {
     expect(bridge).toMatchObject({
       time: '06:28',
-      instrument: 'Multimeter, M-07, calibrated until 2026-09, 0.9 % + 3 counts',
+      instrument: 'Multimeter, M-07, calibrated until 2026-09, 1.2 % + 4 counts',
     });
     expect(isolation?.instrument).toMatch(/^Insulation tester, T-02/);
     const unnoted = visitOf(motorAndCable, { instruments: [] });

@@ -12,10 +12,21 @@ import {
 } from '../../../support/marrow-bay-visits.ts';
 
 const lines: [StepId, Form, string][] = [
-  ['find-drive', { observation: 'looked', axesOnDrive: '3', indicatedAxis: '2' }, 'axis 2 of 3, looked at'],
+  ['find-drive', { observation: 'looked', axesOnDrive: '3', indicatedAxis: '2' }, 'output 2 of 3, looked at'],
   ['find-drive', { observation: 'not-permitted' }, 'from the drawings'],
-  ['find-drive', { observation: 'known', axesOnDrive: '2', indicatedAxis: '1' }, 'axis 1 of 2, from an earlier record'],
+  [
+    'find-drive',
+    { observation: 'known', axesOnDrive: '2', indicatedAxis: '1' },
+    'output 1 of 2, from an earlier record',
+  ],
   ['find-drive', { observation: 'looked', axesOnDrive: '3' }, ''],
+  [
+    'find-drive',
+    { observation: 'looked', axesOnDrive: '2', indicatedAxis: '1', outputLabel: ' X7 ' },
+    'output 1 of 2, labelled X7, looked at',
+  ],
+  ['symptom', { when: 'on-acceleration', gravityLoaded: '' }, 'On acceleration or braking'],
+  ['symptom', { when: '__proto__', gravityLoaded: 'no' }, '__proto__, axis can’t fall'],
   ['symptom', { when: 'when-hot', gravityLoaded: 'yes' }, 'When it is hot, axis can fall'],
   ['symptom', { when: 'now-and-then', gravityLoaded: 'unknown' }, 'Now and then, axis may fall'],
   ['lockout-1', locked, 'Locked out, waited, meter proved, bus 0.03 V'],

@@ -51,5 +51,5 @@ describe('a step to be looked at again names what was changed before it', () => 
 test('the list says the decision, or which step is due', () => {
   expect(visitState(visitOf(driveOnly))).toBe('Replace: complete drive.');
   expect(visitState(visitOf(driveOnly.slice(0, 5)))).toBe('Step 6 is due: Take the motor leads off the drive.');
-  expect(visitState(visitOf([]))).toBe('Step 1 is due: Find the drive and the axis.');
+  expect(visitState(visitOf([]))).toBe('Step 1 is due: Find the drive and its output.');
 });

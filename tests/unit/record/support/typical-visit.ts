@@ -83,8 +83,8 @@ export function typicalVisit(id = '3f0c9a52-7d1e-4b86-9f35-0a4be1c7d260'): Visit
       { drive: 'Drive 2', axes: ['Bridge'] },
     ],
     instruments: [
-      { what: 'Multimeter', identification: 'MM-07, calibrated to June 2026', accuracy: '0.5 % + 2' },
-      { what: 'Insulation tester', identification: 'IT-02, calibrated to May 2026', accuracy: '3 % + 5' },
+      { what: 'Multimeter', identification: 'MM-07, calibrated to June 2026', accuracy: '1.2 % + 4' },
+      { what: 'Insulation tester', identification: 'IT-02, calibrated to May 2026', accuracy: '3.8 % + 9' },
     ],
     conditions: {
       airTemperature: '21 °C',

@@ -1,0 +1,65 @@
+import type { Feedback, WayStep } from '../../practice/feedback.ts';
+import { openTexts, partNames, proofTexts } from '../../texts/decision.ts';
+import { stepTexts } from '../../texts/guide-steps.ts';
+import { feedbackTexts, settledText } from '../../texts/practice-feedback.ts';
+import { capital } from '../../texts/sentences.ts';
+import { ArticleLink } from './ArticleLink.tsx';
+import { stepArticles } from './links.ts';
+
+interface Props {
+  feedback: Pick<Feedback, 'way' | 'line' | 'decision'>;
+  articles: readonly string[];
+}
+
+/** The steps that the guide asks of a careful person on this case, what settles it there, and what was left out. */
+export function SoundWay({ feedback: { way, line, decision }, articles }: Props) {
+  return (
+    <section aria-labelledby="sound-way">
+      <h2 id="sound-way">{feedbackTexts.way}</h2>
+      <p>{feedbackTexts.wayLength(way.length, line.length)}</p>
+      <ol class="sound-way">
+        {way.map((one) => (
+          <Step key={one.step} of={one} articles={articles} />
+        ))}
+      </ol>
+      <p>{feedbackTexts.end}</p>
+      {decision.kind === 'no-fault-found' && <p>{feedbackTexts.allPass}</p>}
+      <ul class="findings">
+        {decision.replace.flatMap(({ part, proofs }) =>
+          proofs.map((proof) => (
+            <li key={part + proof} data-severity="fail">
+              {capital(partNames[part])}: {proofTexts[proof]}
+            </li>
+          )),
+        )}
+        {decision.open.map((item) => (
+          <li key={item} data-severity="undecided">
+            {openTexts[item]}
+          </li>
+        ))}
+      </ul>
+    </section>
+  );
+}
+
+function Step({ of: { step, leftOut, settled }, articles }: { of: WayStep; articles: readonly string[] }) {
+  const { title, why } = stepTexts[step];
+  return (
+    <li>
+      {title}
+      {settled.map((finding) => (
+        <p key={finding.code + finding.readings.join()}>{settledText(step, finding)}</p>
+      ))}
+      {leftOut && (
+        <p>
+          <b>{feedbackTexts.leftOut}</b> {why}
+        </p>
+      )}
+      {(leftOut || settled.length > 0) && (
+        <p>
+          <ArticleLink wanted={stepArticles[step]} articles={articles} />
+        </p>
+      )}
+    </li>
+  );
+}
