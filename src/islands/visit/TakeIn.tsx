@@ -1,6 +1,7 @@
 import { useEffect, useState } from 'preact/hooks';
 import type { VisitRecord } from '../../record/visit-schema.ts';
 import type { SaveResult, VisitStore } from '../../record/visit-store.ts';
+import { visitProgress } from './progress.ts';
 import { visitTitle } from './visit-title.ts';
 
 interface Props {
@@ -26,6 +27,16 @@ export function TakeIn({ visit, store, onTaken }: Props) {
       <p>
         <b>{visitTitle(visit)}</b>: {result.problem.message}
       </p>
+      {result.problem.kind === 'already-here' && result.stored && (
+        <ul>
+          <li>
+            <b>The one that is here:</b> {visitProgress(result.stored)}.
+          </li>
+          <li>
+            <b>The new one:</b> {visitProgress(visit)}.
+          </li>
+        </ul>
+      )}
       {result.problem.kind === 'already-here' && (
         <p class="banner-actions">
           <button type="button" class="primary" onClick={() => void take('keep-both')}>
