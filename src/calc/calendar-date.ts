@@ -87,6 +87,13 @@ function dayOf(year: number, month: number, day: number, fraction: number): Date
 
 const millisecondsADay = 86_400_000;
 
+/** Whether this is a day, in days from 1970-01-01, that a record can have: never for what is no number. */
+export function isDay(day: number): boolean {
+  const { from, to } = limitRange('trend-years');
+  const year = new Date(day * millisecondsADay).getUTCFullYear();
+  return year >= from && year <= to;
+}
+
 /** `2021-05-03`. */
 export function formatDay(day: number): string {
   return new Date(Math.floor(day) * millisecondsADay).toISOString().slice(0, 10);
