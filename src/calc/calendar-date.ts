@@ -94,7 +94,7 @@ export function isDay(day: number): boolean {
   return year >= from && year <= to;
 }
 
-/** `2021-05-03`. */
+/** `2021-05-03`. Throws a RangeError for what is no day (`isDay`). */
 export function formatDay(day: number): string {
   return new Date(Math.floor(day) * millisecondsADay).toISOString().slice(0, 10);
 }
