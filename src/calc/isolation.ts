@@ -7,7 +7,7 @@ import { judgeCable, judgeMotor, leaksBetweenCores, peFinding } from './isolatio
 import { judgeStage } from './isolation-stage.ts';
 import { conclusions, type IsolationState, partsFrom, verdictFrom, weighs } from './isolation-verdict.ts';
 import { type LimitId, limitValue } from './limits.ts';
-import { phases } from './phases.ts';
+import { mapPhases, type Phases, phases } from './phases.ts';
 import { impossibleFigures } from './possible-figures.ts';
 import { judgePe } from './protective-conductor.ts';
 import { missing, type Reading } from './reading.ts';
@@ -36,7 +36,7 @@ export function assessIsolation(input: IsolationInput): IsolationAssessment {
   const cable = judgeCable(input, instrument, tested);
   const motor = judgeMotor(input, windingJudge(input, atMotor), tested, corrections);
   const change = changeBetween(atMotor, input.windingTemperature);
-  const fit = change === undefined ? [] : checkFit(input, change);
+  const fit = change === undefined ? [] : checkFit(withBounds(input), change);
   const state: IsolationState = {
     input,
     joined,
@@ -85,6 +85,17 @@ function windingJudge({ correction, instrument }: IsolationInput, temperature: R
   const reference = limitValue('reference-temperature-after-trip');
   const conditions = { occasion: 'after-trip', limit, reference, temperature, correction, instrument } as const;
   return (reading: Reading): WindingJudgement => judgeWinding(reading, conditions).judgement;
+}
+
+/** Over-range on a tester whose limit is stated is at least that limit, for the parallel law as for the point. */
+function withBounds({ joined, cable, bonded, motor, instrument }: IsolationInput) {
+  const { upperLimit } = instrument ?? {};
+  const bounded = (one: Reading): Reading =>
+    one.kind === 'over' && upperLimit !== undefined
+      ? { ...one, atLeast: Math.min(one.atLeast ?? upperLimit, upperLimit) }
+      : one;
+  const row = (readings: Phases<Reading> | undefined) => readings && mapPhases(readings, bounded);
+  return { joined: mapPhases(joined, bounded), cable: row(cable), bonded: row(bonded), motor: row(motor) };
 }
 
 function refused(findings: Finding<IsolationCode>[]): IsolationAssessment {

@@ -147,6 +147,18 @@ describe('contradictions', () => {
   });
 });
 
+describe('over-range on a tester whose limit is stated', () => {
+  it('is held against the parts as a noted bound is', () => {
+    // Cable 150 MΩ beside motor 150 MΩ is 75 MΩ, and not 100 MΩ with the error of a tester: joined cannot be good.
+    const tight = typedPhases('150M | 150M | 150M');
+    const parts = { cable: { ...tight, PE: typed('>1G') }, bonded: tight, motor: { ...tight, PE: typed('0.1 Ω') } };
+    const noted = assess({ ...parts, joined: stage('>2G | >2G | >2G', '0.2 Ω') });
+    const unnoted = assess({ ...parts, joined: stage('OL | OL | OL', '0.2 Ω'), instrument: { upperLimit: 2e9 } });
+    expect([noted.verdict, unnoted.verdict]).toEqual(['undecided', 'undecided']);
+    expect(unnoted.findings.map(({ code }) => code)).toContain('joined-too-high');
+  });
+});
+
 describe('what must be given', () => {
   it.each([
     ['', 'state-test-voltage'],
