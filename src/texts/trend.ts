@@ -85,7 +85,7 @@ export const trendFindings: FindingSentences<TrendCode> = {
   'trend-over-range': ({ numbers }) =>
     `${rows(numbers.count)} over-range: a lower bound, drawn as an arrow. A bound is no value, so the line does without it.`,
   'trend-over-range-contradicts': ({ numbers }) =>
-    `${numbers.above} of ${numbers.count} over-range rows show more than the line has on their day. The line is made without them, so it does not tell how the insulation went.`,
+    `${numbers.above} of ${numbers.count} over-range rows show more than the readings after them, or than the line at its end. The line is made without them, so it does not tell how the insulation went.`,
   'trend-under-range': ({ numbers }) =>
     `${rows(numbers.count)} under-range, or zero: an upper bound, drawn as an arrow. A bound is no value, so the line does without it.`,
   'trend-holds-until': ({ numbers }) =>

@@ -282,6 +282,13 @@ describe('a trend', () => {
     expect(assessTrend({ ...left, today: lastDay + 367 }).verdict).toBe('undecided');
   });
 
+  it('that a bound contradicts is not cured by a lower last reading, which tilts the line above the bound', () => {
+    const values = [314.4e6, 316.6e6, 315.4e6, 316.9e6, 318e6, 314.8e6, 321.7e6, 321.9e6];
+    const verdict = (last: number) => assessTrend(record([overOhms(330e6), ...values, last])).verdict;
+    expect(verdict(320e6)).toBe('undecided');
+    expect(verdict(246e6)).toBe('undecided');
+  });
+
   it('takes rows in any order', () => {
     const input = record([...sound, 1e6]);
     const reversed = { ...input, table: { ...input.table, rows: [...input.table.rows].reverse() } };
