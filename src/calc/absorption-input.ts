@@ -1,6 +1,7 @@
 import type { Assessment } from './assessment.ts';
 import type { Instrument, Interval } from './interval.ts';
 import { limitValue } from './limits.ts';
+import type { FigureCode, FigureStepCode } from './possible-figures.ts';
 import type { Reading } from './reading.ts';
 import type { ReminderCode } from './test-reminders.ts';
 
@@ -34,6 +35,7 @@ export interface AbsorptionInput {
 }
 
 export type AbsorptionCode =
+  | FigureCode
   | 'index-incomplete'
   | 'index-meets'
   | 'index-below'
@@ -53,6 +55,7 @@ export type AbsorptionCode =
   | ReminderCode;
 
 export type AbsorptionStepCode =
+  | FigureStepCode
   | 'read-to-ten-minutes'
   | 'judge-one-minute'
   | 'repeat-with-accuracy'

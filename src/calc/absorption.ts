@@ -9,6 +9,7 @@ import {
 import { describeShape, judgeSteadiness } from './absorption-shape.ts';
 import { type Finding, finding, type Step, step, verdictOf } from './assessment.ts';
 import { limitValue } from './limits.ts';
+import { impossibleFigures } from './possible-figures.ts';
 import { missing } from './reading.ts';
 import { testReminders } from './test-reminders.ts';
 
@@ -17,8 +18,11 @@ import { testReminders } from './test-reminders.ts';
  * IEEE 43 lets it speak: not above 5 GΩ after one minute, and not for small random-wound machines. A
  * clear fall anywhere in the curve bars go. Worse means a flatter curve; the level of the resistance is judged by `assessInsulation`, and an index without a sound level passes
  * nothing. All readings of one test have one temperature, so that it cancels in the ratios; it is stated for later tests.
+ * A figure that is no number, or below zero where nothing can be, is `figure-impossible`: undecided, nothing is judged.
  */
 export function assessAbsorption(input: AbsorptionInput): AbsorptionAssessment {
+  const impossible = impossibleFigures(input);
+  if (impossible.length > 0) return { verdict: 'undecided', findings: impossible, next: steps(impossible) };
   const at = (seconds: number) => input.readings[seconds] ?? missing;
   const minute = limitValue('index-first-time');
   const index = ratioOf(at(limitValue('index-last-time')), at(minute), input.instrument);
@@ -52,6 +56,7 @@ function lastTime({ readings }: AbsorptionInput): number {
 }
 
 const stepAfter: Partial<Record<AbsorptionCode, AbsorptionStepCode[]>> = {
+  'figure-impossible': ['read-figure-again'],
   'index-incomplete': ['read-to-ten-minutes'],
   'index-below': ['clean-dry-repeat', 'compare-with-earlier-curve'],
   'index-too-close': ['repeat-with-accuracy', 'compare-with-earlier-curve'],

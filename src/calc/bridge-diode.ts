@@ -6,9 +6,11 @@ import { type DiodeRail, type DiodeRailCode, diodePositions, judgeDiodeRail } fr
 import { type DischargeCode, judgeDischarge } from './discharged.ts';
 import type { Instrument } from './interval.ts';
 import { type Phases, phases } from './phases.ts';
+import { type FigureCode, type FigureStepCode, impossibleFigures } from './possible-figures.ts';
 import type { Reading } from './reading.ts';
 
 export type BridgeDiodeCode =
+  | FigureCode
   | DischargeCode
   | DiodeRailCode
   | AgreementCode
@@ -23,6 +25,7 @@ export type BridgeDiodeCode =
   | 'diode-passed';
 
 export type BridgeDiodeStepCode =
+  | FigureStepCode
   | 'measure-bus'
   | 'wait-and-measure-bus'
   | 'discharge-residual'
@@ -62,9 +65,12 @@ export type BridgeDiodeAssessment = Assessment<BridgeDiodeCode, BridgeDiodeStepC
 
 const rails: readonly Rail[] = ['plus', 'minus'];
 
+/** A figure that is no number, or below zero where nothing can be, is `figure-impossible`: undecided, nothing is judged. */
 export function assessBridgeDiode(input: BridgeDiodeInput): BridgeDiodeAssessment {
-  const discharge = judgeDischarge(input.busVoltage);
   const danger = chargedBus(input);
+  const impossible = impossibleFigures(input, ['busVoltage', 'plus', 'minus']);
+  if (impossible.length > 0) return conclude([...impossible, ...danger]);
+  const discharge = judgeDischarge(input.busVoltage);
   if (discharge.severity !== 'pass' || danger.length > 0) return conclude([discharge, ...danger]);
   if (input.motorLeads === 'connected')
     return conclude([finding('motor-leads-connected', 'undecided', { readings: ['motorLeads'] })]);
@@ -83,9 +89,9 @@ export function assessBridgeDiode(input: BridgeDiodeInput): BridgeDiodeAssessmen
     });
     findings.splice(0, findings.length, ...findings.map((one) => withoutSuspects(one, contradicted)), ...found);
   }
-  if (input.motorLeads === 'not-stated')
+  if (input.motorLeads !== 'off')
     findings.push(finding('motor-leads-not-stated', 'undecided', { readings: ['motorLeads'] }));
-  if (input.steadiness === 'not-stated')
+  if (input.steadiness !== 'steady')
     findings.push(finding('diode-steadiness-not-stated', 'undecided', { readings: ['steadiness'] }));
   return conclude(findings);
 }
@@ -104,7 +110,8 @@ function chargedBus({ steadiness, plus, minus }: BridgeDiodeInput): Finding<Brid
   return found;
 }
 
-const isNegative = (reading: Reading) => reading.kind === 'value' && reading.value < 0;
+const isNegative = (reading: Reading) =>
+  (reading.kind === 'value' && reading.value < 0) || (reading.kind === 'under' && (reading.atMost ?? 0) < 0);
 
 /** What the other test contradicts proves nothing until it was repeated. */
 function withoutSuspects(one: Finding<BridgeDiodeCode>, contradicted: readonly string[]): Finding<BridgeDiodeCode> {
@@ -116,6 +123,7 @@ function withoutSuspects(one: Finding<BridgeDiodeCode>, contradicted: readonly s
 }
 
 const stepAfter: Partial<Record<BridgeDiodeCode, BridgeDiodeStepCode[]>> = {
+  'figure-impossible': ['read-figure-again'],
   'bus-not-measured': ['measure-bus'],
   'bus-not-discharged': ['wait-and-measure-bus'],
   'bus-residual-voltage': ['discharge-residual'],

@@ -4,9 +4,11 @@ import { type DischargeCode, judgeDischarge } from './discharged.ts';
 import { type Instrument, intervalOf } from './interval.ts';
 import { type LimitId, limitValue } from './limits.ts';
 import type { Phases } from './phases.ts';
+import { type FigureCode, type FigureStepCode, impossibleFigures } from './possible-figures.ts';
 import { missing, type Reading } from './reading.ts';
 
 export type BridgeCode =
+  | FigureCode
   | DischargeCode
   | RailCode
   | 'all-open'
@@ -18,6 +20,7 @@ export type BridgeCode =
   | 'bridge-passed';
 
 export type BridgeStepCode =
+  | FigureStepCode
   | 'measure-bus'
   | 'wait-and-measure-bus'
   | 'discharge-residual'
@@ -53,7 +56,10 @@ export interface BridgeInput {
 
 export type BridgeAssessment = Assessment<BridgeCode, BridgeStepCode>;
 
+/** A figure that is no number, or below zero where nothing can be, is `figure-impossible`: undecided, nothing is judged. */
 export function assessBridge(input: BridgeInput): BridgeAssessment {
+  const impossible = impossibleFigures(input, ['busVoltage']);
+  if (impossible.length > 0) return conclude(impossible);
   const discharge = judgeDischarge(input.busVoltage);
   // No resistance is judged beside a bus that may be charged, nor through a motor that joins the terminals.
   if (discharge.severity !== 'pass') return conclude([discharge]);
@@ -67,7 +73,7 @@ export function assessBridge(input: BridgeInput): BridgeAssessment {
   const minus = judgeRail('minus', input.dcMinus, tolerance, instrument, shortedTerminals(input.dcPlus, instrument));
   const findings: Finding<BridgeCode>[] = [discharge, ...plus, ...minus];
   findings.push(...judgeAllOpen(findings, input.tipsTogether ?? missing));
-  if (input.motorLeads === 'not-stated') {
+  if (input.motorLeads !== 'off') {
     findings.push(finding('motor-leads-not-stated', 'undecided', { readings: ['motorLeads'] }));
   }
   return conclude(findings);
@@ -104,6 +110,7 @@ function conclude(findings: Finding<BridgeCode>[]): BridgeAssessment {
 }
 
 const stepAfter: Partial<Record<BridgeCode, BridgeStepCode[]>> = {
+  'figure-impossible': ['read-figure-again'],
   'bus-not-measured': ['measure-bus'],
   'bus-not-discharged': ['wait-and-measure-bus'],
   'bus-residual-voltage': ['discharge-residual'],

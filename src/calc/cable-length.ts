@@ -3,6 +3,7 @@ import { coreInsulationInterval, lengthForResistance } from './cable-insulation.
 import { judgeAfterTrip } from './insulation-point.ts';
 import { everything, type Instrument, type Interval, intervalOf, times } from './interval.ts';
 import { type LimitId, limitPoints, limitRange, limitValue } from './limits.ts';
+import { type FigureCode, type FigureStepCode, impossibleFigures } from './possible-figures.ts';
 import type { Reading } from './reading.ts';
 import { correctionFactor, interpolate } from './temperature-correction.ts';
 
@@ -24,6 +25,7 @@ export interface CableLengthInput {
 }
 
 export type CableLengthCode =
+  | FigureCode
   | 'cable-data-missing'
   | 'diameters-impossible'
   | 'cable-reading-missing'
@@ -39,6 +41,7 @@ export type CableLengthCode =
   | 'constant-recalled';
 
 export type CableLengthStepCode =
+  | FigureStepCode
   | 'measure-cable-data'
   | 'measure-cable'
   | 'measure-cable-temperature'
@@ -61,9 +64,12 @@ const constantOf: Record<CableInsulation, LimitId> = { pvc: 'cable-constant-pvc'
  * length has. At or above both is good, below both is bad. Below the point, but not below what the length explains, is
  * undecided: such a run is neither condemned nor passed by one figure. K of new cable is a floor of the specification,
  * so a cable that reaches the point and not the floor is used with a caution. Below what the machine standard asks for at
- * the least it is bad at any length and temperature.
+ * the least it is bad at any length and temperature. A figure that is no number, or below zero where nothing can be, is
+ * `figure-impossible`: undecided, nothing is judged.
  */
 export function assessCableLength(input: CableLengthInput): CableLengthAssessment {
+  const impossible = impossibleFigures(input);
+  if (impossible.length > 0) return { verdict: 'undecided', findings: impossible, next: steps(impossible) };
   const expected = expectedOf(input);
   const floor = belowMachineMinimum(input);
   if (floor !== undefined) {
@@ -175,6 +181,7 @@ function remarks(input: CableLengthInput, expected: Interval): Finding<CableLeng
 }
 
 const stepAfter: Partial<Record<CableLengthCode, CableLengthStepCode[]>> = {
+  'figure-impossible': ['read-figure-again'],
   'cable-data-missing': ['measure-cable-data'],
   'diameters-impossible': ['measure-cable-data'],
   'cable-reading-missing': ['measure-cable'],

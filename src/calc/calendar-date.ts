@@ -87,7 +87,14 @@ function dayOf(year: number, month: number, day: number, fraction: number): Date
 
 const millisecondsADay = 86_400_000;
 
-/** `2021-05-03`. */
+/** Whether this is a day, in days from 1970-01-01, that a record can have: never for what is no number. */
+export function isDay(day: number): boolean {
+  const { from, to } = limitRange('trend-years');
+  const year = new Date(day * millisecondsADay).getUTCFullYear();
+  return year >= from && year <= to;
+}
+
+/** `2021-05-03`. Throws a RangeError for what is no day (`isDay`). */
 export function formatDay(day: number): string {
   return new Date(Math.floor(day) * millisecondsADay).toISOString().slice(0, 10);
 }

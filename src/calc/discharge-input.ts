@@ -1,4 +1,5 @@
 import type { Instrument } from './interval.ts';
+import type { FigureCode, FigureStepCode } from './possible-figures.ts';
 import type { Reading } from './reading.ts';
 
 /** All that may be known of a bus; each may be missing. Several ways to the time constant are held against each other. */
@@ -24,6 +25,7 @@ export interface DischargeInput {
 }
 
 export type BusDischargeCode =
+  | FigureCode
   | 'only-the-meter'
   | 'start-missing'
   | 'discharge-data-missing'
@@ -47,6 +49,7 @@ export type BusDischargeCode =
 export type EnergyCode = 'energy-arc' | 'energy-shock' | 'energy-reflex' | 'energy-burn' | 'energy-below';
 
 export type DischargeStepCode =
+  | FigureStepCode
   | 'type-discharge-data'
   | 'repeat-pair'
   | 'find-feed'

@@ -12,6 +12,7 @@ import {
 import { type Charged, span, type Wait, waits } from './discharge-wait.ts';
 import { type Interval, intervalOf } from './interval.ts';
 import { limitValue } from './limits.ts';
+import { impossibleFigures } from './possible-figures.ts';
 
 export interface DischargeAssessment extends Assessment<BusDischargeCode, DischargeStepCode> {
   /** What the numbers below rest on; absent where the time is not known. */
@@ -22,9 +23,12 @@ export interface DischargeAssessment extends Assessment<BusDischargeCode, Discha
 /**
  * How long the DC bus takes to the published limits, at the shortest and at the longest. There is no go: a computed
  * time never replaces the measurement. A no-go means that the readings prove a discharge that is too slow. Where values
- * and readings both give a time constant, the longest time counts.
+ * and readings both give a time constant, the longest time counts. A figure that is no number, or below zero where
+ * nothing can be, is `figure-impossible`: undecided, nothing is judged.
  */
 export function assessDischarge(input: DischargeInput): DischargeAssessment {
+  const impossible = impossibleFigures(input);
+  if (impossible.length > 0) return result(impossible, []);
   const stated = statedTimeConstant(input);
   const measured = measuredTimeConstant(input);
   const start = startOf(input);
@@ -133,6 +137,7 @@ function againstLabel({ label }: DischargeInput, start: Interval, stated: Known,
 }
 
 const stepAfter: Partial<Record<BusDischargeCode, DischargeStepCode[]>> = {
+  'figure-impossible': ['read-figure-again'],
   'voltage-rises': ['find-feed'],
   'slower-than-values': ['suspect-bleeder'],
   'slower-than-label': ['suspect-bleeder'],

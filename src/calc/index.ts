@@ -29,6 +29,7 @@ export type { MachineClass } from './machine-minimum.ts';
 export { parallel } from './parallel-law.ts';
 export { type ParseResult, parseReading } from './parse-reading.ts';
 export { mapPhases, type Phase, type Phases, phases } from './phases.ts';
+export type { FigureCode, FigureStepCode } from './possible-figures.ts';
 export type { Quantity } from './quantity.ts';
 export * from './reading.ts';
 export type { ReadingError, ReadingErrorCode } from './reading-error.ts';

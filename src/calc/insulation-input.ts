@@ -1,13 +1,14 @@
 import type { Assessment } from './assessment.ts';
-import type { PointJudgement } from './insulation-point.ts';
 import type { Instrument } from './interval.ts';
 import type { MachineClass } from './machine-minimum.ts';
 import type { Phases } from './phases.ts';
+import type { FigureCode, FigureStepCode } from './possible-figures.ts';
 import type { PeJudgement } from './protective-conductor.ts';
 import type { Reading } from './reading.ts';
 import type { CorrectionMethod } from './temperature-correction.ts';
 import type { ReminderCode } from './test-reminders.ts';
 import type { TestVoltageCode } from './test-voltage.ts';
+import type { WindingJudgement } from './winding-insulation.ts';
 
 /** After a trip something has happened: the strict point on the reading. Routine: published minima, corrected. */
 export type Occasion = 'after-trip' | 'routine';
@@ -33,15 +34,15 @@ export interface InsulationInput {
 }
 
 export type InsulationCode =
+  | FigureCode
   | TestVoltageCode
-  | `phase-${PointJudgement | 'missing'}`
+  | `phase-${WindingJudgement | 'missing'}`
   | `pe-${PeJudgement}`
   | 'temperature-missing'
   | 'temperature-out-of-validity'
   | 'winding-at-dew-point'
   | 'dew-point-incomplete'
   | 'phases-differ'
-  | 'phase-methods-differ'
   | 'air-not-stated'
   | 'form-wound-below-1-kv'
   | 'charts-do-not-apply'
@@ -50,6 +51,7 @@ export type InsulationCode =
   | 'insulation-failed';
 
 export type InsulationStepCode =
+  | FigureStepCode
   | 'measure-phases'
   | 'measure-pe'
   | 'measure-pe-low-range'

@@ -1,8 +1,7 @@
 import type { InsulationInput, Occasion } from './insulation-input.ts';
-import type { Interval } from './interval.ts';
-import { type LimitId, limitRange, limitValue } from './limits.ts';
+import { type LimitId, limitValue } from './limits.ts';
 import { limitOfClass, machineMinimum } from './machine-minimum.ts';
-import { correctionFactor, factorIfUnknown, validityOf } from './temperature-correction.ts';
+import { correctionFactor, validityOf } from './temperature-correction.ts';
 
 /** The limit that the occasion calls for. */
 export interface Target {
@@ -26,18 +25,9 @@ export function targetOf({ occasion, machineClass, ratedVoltage }: TargetInput):
 
 type TargetInput = Pick<InsulationInput, 'occasion' | 'machineClass' | 'ratedVoltage'>;
 
-function referenceOf(occasion: Occasion): number {
+/** Temperature in °C to which the readings of this occasion are corrected. */
+export function referenceOf(occasion: Occasion): number {
   return limitValue(occasion === 'after-trip' ? 'reference-temperature-after-trip' : 'reference-temperature-routine');
-}
-
-/** One factor where the temperature is known, the possible ones where it is missing, undefined outside validity. */
-export function factorOf({ windingTemperature, correction, occasion }: InsulationInput): Interval | undefined {
-  const reference = referenceOf(occasion);
-  if (windingTemperature.kind !== 'value') {
-    return factorIfUnknown(correction, limitRange('motor-temperature-unknown'), reference);
-  }
-  const factor = correctionFactor(correction, windingTemperature.value, reference);
-  return factor === undefined ? undefined : { lo: factor, hi: factor };
 }
 
 /**

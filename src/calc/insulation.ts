@@ -4,13 +4,19 @@ import { judgePhases } from './insulation-phases.ts';
 import { intervalOf } from './interval.ts';
 import { limitValue } from './limits.ts';
 import { phases } from './phases.ts';
+import { impossibleFigures } from './possible-figures.ts';
 import { judgePe, type PeJudgement } from './protective-conductor.ts';
 import type { Reading } from './reading.ts';
 import { testReminders } from './test-reminders.ts';
 import { judgeSuitability, judgeTestVoltage } from './test-voltage.ts';
 
-/** Go or no-go of an insulation, after a trip or in routine monitoring. */
+/**
+ * Go or no-go of an insulation, after a trip or in routine monitoring. A figure that is no number, or below zero where
+ * nothing can be, is `figure-impossible`: undecided, nothing is judged.
+ */
 export function assessInsulation(input: InsulationInput): InsulationAssessment {
+  const impossible = impossibleFigures(input);
+  if (impossible.length > 0) return { verdict: 'undecided', findings: impossible, next: nextSteps(impossible) };
   const findings: Finding<InsulationCode>[] = [
     ...judgePhases(input),
     judgePePin(input.pe),
@@ -68,6 +74,7 @@ function reminders({ occasion, testMinutes }: InsulationInput): Finding<Insulati
 }
 
 const stepAfter: Partial<Record<InsulationCode, InsulationStepCode[]>> = {
+  'figure-impossible': ['read-figure-again'],
   'phase-missing': ['measure-phases'],
   'pe-missing': ['measure-pe'],
   'pe-not-proven': ['measure-pe-low-range'],

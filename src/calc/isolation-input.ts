@@ -3,6 +3,7 @@ import type { Instrument } from './interval.ts';
 import type { FitCode } from './isolation-fit.ts';
 import type { StageCode } from './isolation-stage.ts';
 import type { Phases } from './phases.ts';
+import type { FigureCode, FigureStepCode } from './possible-figures.ts';
 import type { PeJudgement } from './protective-conductor.ts';
 import type { Reading } from './reading.ts';
 import type { CorrectionMethod } from './temperature-correction.ts';
@@ -18,8 +19,8 @@ export interface StageReadings extends Phases<Reading> {
  * After-trip isolation of cable against motor. `joined`: at the drive end. `cable`: alone, both ends free.
  * `bonded`: alone, its PE core, screen and idle cores joined to ground. `motor`: alone, at its connector, to its shell.
  * A stage that is absent was not taken; one that is present with readings missing was begun and never gives `go`.
- * `windingTemperature` (°C) may be missing: then a reading must hold at any usual temperature.
- * `suspectedAnyway`: the symptom points here (trips when the cable moves), so a good joined reading is not enough.
+ * Without `windingTemperature` (°C) no winding passes, and only what is bad at every usual one is bad.
+ * `suspectedAnyway`: the symptom points here (trips when the cable moves), so a good joined reading clears neither part.
  */
 export interface IsolationInput {
   joined: StageReadings;
@@ -31,7 +32,7 @@ export interface IsolationInput {
   suspectedAnyway: boolean;
   testVoltage: Reading;
   windingTemperature: Reading;
-  /** Winding temperature at the motor stage (°C), where it has changed since the joined stage. */
+  /** Winding temperature at the motor stage (°C); left out, it is stated to be that of the joined stage still. */
   motorTemperature?: Reading;
   correction: CorrectionMethod;
   instrument?: Instrument;
@@ -40,6 +41,7 @@ export interface IsolationInput {
 export type PartStatus = 'proven-good' | 'proven-bad' | 'not-suspect' | 'undecided' | 'not-tested';
 
 export type IsolationCode =
+  | FigureCode
   | StageCode
   | FitCode
   | TestVoltageCode
@@ -64,8 +66,10 @@ export type IsolationCode =
   | ReminderCode;
 
 export type IsolationStepCode =
+  | FigureStepCode
   | 'measure-joined'
   | 'repeat-joined'
+  | 'state-winding-temperature'
   | 'let-motor-cool'
   | 'let-motor-warm'
   | 'neither-suspect'

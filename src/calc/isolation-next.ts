@@ -2,6 +2,8 @@ import { type Finding, type Step, step } from './assessment.ts';
 import type { IsolationCode, IsolationInput, IsolationStepCode } from './isolation-input.ts';
 import type { Part } from './isolation-parts.ts';
 import { type IsolationState, joinedStatus } from './isolation-verdict.ts';
+import { limitValue } from './limits.ts';
+import type { Reading } from './reading.ts';
 
 /** What to measure or replace next, most pressing first. */
 export function nextSteps(
@@ -9,6 +11,7 @@ export function nextSteps(
   findings: readonly Finding<IsolationCode>[],
 ): Step<IsolationStepCode>[] {
   const { joined, joinedPe, cable, motor, input } = state;
+  const { windingTemperature } = input;
   const has = (code: IsolationCode) => findings.some((one) => one.code === code);
   const status = joinedStatus(state);
   const codes: (IsolationStepCode | false)[] = [
@@ -22,27 +25,39 @@ export function nextSteps(
     const unclear = joined.findings.some(
       ({ code, severity }) => severity === 'undecided' && !temperatureAlone.has(code) && code !== 'stage-incomplete',
     );
-    codes.push(unclear && 'repeat-joined', ...otherTemperature(joined.findings));
+    const unstated = windingTemperature.kind !== 'value';
+    codes.push(unstated && 'state-winding-temperature', unclear && 'repeat-joined');
+    codes.push(...otherTemperature(joined.findings, windingTemperature));
   }
   const contradiction =
     has('good-joined-bad-part') || findings.some((f) => f.code.startsWith('joined-too') && f.severity === 'undecided');
   codes.push((contradiction || has('bad-joined-good-parts')) && 're-measure-contradiction');
-  const goOn = status === 'bad' || input.suspectedAnyway || [cable, motor].some((part) => part.status !== 'not-taken');
+  const begun = [cable, motor].some((part) => part.status !== 'not-taken');
+  const goOn = status !== 'undecided' || input.suspectedAnyway || begun;
   if (goOn) {
     codes.push(input.suspectedAnyway && status === 'good' && 'flex-cable');
-    codes.push(...cableSteps(input, cable, has), ...motorSteps(motor, cable));
+    codes.push(...cableSteps(input, cable, has), ...motorSteps(state));
     codes.push(replacement(isBad(cable), isBad(motor), contradiction && status === 'good'));
   }
   if (status === 'good' && !codes.some(Boolean)) codes.push('neither-suspect');
   return [...new Set(codes.filter((code) => code !== false))].map((code) => step(code));
 }
 
-/** Readings that only another temperature of the motor makes clear. */
-const temperatureAlone = new Set<IsolationCode>(['stage-hot', 'stage-cold']);
+/** Readings that only another temperature of the motor makes clear, or one that is stated. */
+const temperatureAlone = new Set<IsolationCode>(['stage-hot', 'stage-cold', 'stage-methods-differ']);
 
-function otherTemperature(findings: readonly Finding<IsolationCode>[]): (IsolationStepCode | false)[] {
+/** The methods differ the less, the nearer the winding is to room temperature. */
+function otherTemperature(
+  findings: readonly Finding<IsolationCode>[],
+  winding: Reading,
+): (IsolationStepCode | false)[] {
   const has = (code: IsolationCode) => findings.some((one) => one.code === code);
-  return [has('stage-hot') && 'let-motor-cool', has('stage-cold') && 'let-motor-warm'];
+  const warm = winding.kind === 'value' && winding.value > limitValue('reference-temperature-after-trip');
+  const differ = has('stage-methods-differ');
+  return [
+    (has('stage-hot') || (differ && warm)) && 'let-motor-cool',
+    (has('stage-cold') || (differ && !warm)) && 'let-motor-warm',
+  ];
 }
 
 function cableSteps(
@@ -50,7 +65,7 @@ function cableSteps(
   part: Part,
   has: (code: IsolationCode) => boolean,
 ): (IsolationStepCode | false)[] {
-  if (part.status === 'not-taken') return ['test-cable-alone'];
+  if (part.status === 'not-taken') return ['test-cable-alone', has('joined-good') && 'take-bonded-row'];
   const incomplete =
     cable === undefined || has('cable-pe-missing') || (part.status === 'undecided' && bonded !== undefined);
   return [
@@ -60,11 +75,11 @@ function cableSteps(
   ];
 }
 
-function motorSteps(motor: Part, cable: Part): (IsolationStepCode | false)[] {
+function motorSteps({ motor, cable, motorTemperature }: IsolationState): (IsolationStepCode | false)[] {
   // The cable comes first: it is the part that is forgotten once the motor is found bad.
   if (motor.status === 'not-taken') return [cable.status !== 'not-taken' && 'test-motor-alone'];
   return [
-    ...otherTemperature(motor.findings),
+    ...otherTemperature(motor.findings, motorTemperature),
     motor.findings.some(({ code }) => code === 'motor-pins-mistaken')
       ? 'check-pin-order'
       : motor.status === 'undecided' && 'complete-motor',

@@ -1,11 +1,13 @@
 import { type Finding, finding } from './assessment.ts';
-import { asRead, type Instrument, type Interval, intervalOf } from './interval.ts';
+import { judgeAfterTrip } from './insulation-point.ts';
+import { asRead, type Instrument, intervalOf } from './interval.ts';
 import type { IsolationCode, IsolationInput } from './isolation-input.ts';
 import { judgeStage, type StageStatus } from './isolation-stage.ts';
 import { type LimitId, limitValue } from './limits.ts';
 import { phases } from './phases.ts';
 import { judgePe, type PeJudgement } from './protective-conductor.ts';
 import { missing, type Reading } from './reading.ts';
+import type { WindingJudgement } from './winding-insulation.ts';
 
 /** What the readings of cable or motor alone show. `showsBad` also counts readings of a doubtful hook-up. */
 export interface Part {
@@ -31,9 +33,12 @@ export function judgeCable(
   tested: boolean,
 ): Part {
   if (cable === undefined && bonded === undefined) return notTaken;
+  const point = limitValue('after-trip-point');
+  // A cable has no winding that is warm: its readings are taken as they are.
+  const judge = (reading: Reading) => judgeAfterTrip(reading, intervalOf(reading, instrument), point, asRead);
   const rows = [
-    ...(cable ? [judgeStage('cable', cable, instrument, asRead, tested)] : []),
-    ...(bonded ? [judgeStage('bonded', bonded, instrument, asRead, tested)] : []),
+    ...(cable ? [judgeStage('cable', cable, judge, tested)] : []),
+    ...(bonded ? [judgeStage('bonded', bonded, judge, tested)] : []),
   ];
   const findings: Finding<IsolationCode>[] = rows.flatMap((row) => row.findings);
   // Free at both ends, a core that leaks to its own PE core or screen leaks to nothing that the tester sees.
@@ -72,13 +77,12 @@ function judgeCablePe(reading: Reading, instrument: Instrument, endsChecked: boo
 
 export function judgeMotor(
   { motor }: IsolationInput,
-  instrument: Instrument,
-  factor: Interval | undefined,
+  judge: (reading: Reading) => WindingJudgement,
   tested: boolean,
   corrections: LimitId[] = [],
 ): Part {
   if (motor === undefined) return notTaken;
-  const row = judgeStage('motor', motor, instrument, factor, tested, corrections);
+  const row = judgeStage('motor', motor, judge, tested, corrections);
   const ownPe = judgePe(motor.PE);
   const shorts = phases.filter((phase) => judgePe(motor[phase]) === 'short').length;
   const findings: Finding<IsolationCode>[] = [...row.findings, peFinding('motor', ownPe)];

@@ -1,9 +1,8 @@
 import { type Finding, finding, type Severity } from './assessment.ts';
-import { judgeAfterTrip, type PointJudgement } from './insulation-point.ts';
-import { type Instrument, type Interval, intervalOf } from './interval.ts';
 import { type LimitId, limitValue } from './limits.ts';
 import { type Phase, type Phases, phases } from './phases.ts';
 import type { Reading } from './reading.ts';
+import type { WindingJudgement } from './winding-insulation.ts';
 
 /** The rows of readings against ground; `bonded` is the cable alone with its PE core and screen joined to ground. */
 export type StageName = 'joined' | 'cable' | 'bonded' | 'motor';
@@ -14,7 +13,7 @@ export type StageCode =
   | 'stage-good'
   | 'stage-bad'
   | 'stage-incomplete'
-  | `stage-${Exclude<PointJudgement, 'good' | 'bad'>}`;
+  | `stage-${Exclude<WindingJudgement, 'good' | 'bad'>}`;
 
 export interface StageJudgement {
   status: StageStatus;
@@ -22,21 +21,20 @@ export interface StageJudgement {
 }
 
 /**
- * Judges U, V and W of one row against the after-trip point. `factor` converts to the reference temperature and is
- * undefined where the method has no validity; `tested` is false while the test voltage passes no insulation;
- * `corrections` are the limits that the factor rests on.
+ * Judges U, V and W of one row against the after-trip point, each by `judge`. `tested` is false while the test voltage
+ * passes no insulation; `corrections` are the limits that the judgement rests on.
  */
 export function judgeStage(
   stage: StageName,
   readings: Phases<Reading>,
-  instrument: Instrument,
-  factor: Interval | undefined,
+  judge: (reading: Reading) => WindingJudgement,
   tested: boolean,
   corrections: LimitId[] = [],
 ): StageJudgement {
   const groups = new Map<StageCode, string[]>();
   for (const phase of phases) {
-    const code = codeOf(readings[phase], instrument, factor);
+    const reading = readings[phase];
+    const code: StageCode = reading.kind === 'missing' ? 'stage-incomplete' : `stage-${judge(reading)}`;
     groups.set(code, [...(groups.get(code) ?? []), `${stage}${phase}`]);
   }
   const limits: LimitId[] = ['after-trip-point', ...corrections];
@@ -54,13 +52,6 @@ export function judgeStage(
 function lowestOf(readings: readonly Reading[]): Record<string, number> {
   const values = readings.flatMap((reading) => (reading.kind === 'value' ? [reading.value] : []));
   return values.length > 0 ? { lowest: Math.min(...values) } : {};
-}
-
-function codeOf(reading: Reading, instrument: Instrument, factor: Interval | undefined): StageCode {
-  if (reading.kind === 'missing') return 'stage-incomplete';
-  const interval = intervalOf(reading, instrument);
-  if (factor === undefined) return 'stage-temperature-needed';
-  return `stage-${judgeAfterTrip(reading, interval, limitValue('after-trip-point'), factor)}`;
 }
 
 function severityOf(code: StageCode): Severity {

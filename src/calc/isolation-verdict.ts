@@ -5,6 +5,7 @@ import type { Part } from './isolation-parts.ts';
 import type { StageJudgement, StageStatus } from './isolation-stage.ts';
 import { phases } from './phases.ts';
 import { judgePe, type PeJudgement } from './protective-conductor.ts';
+import type { Reading } from './reading.ts';
 
 /** All that the readings show, before anything is concluded from it. */
 export interface IsolationState {
@@ -13,6 +14,8 @@ export interface IsolationState {
   joinedPe: PeJudgement;
   cable: Part;
   motor: Part;
+  /** Of the winding at the motor stage, in °C. */
+  motorTemperature: Reading;
   /** Joined reads good, but cable and motor side by side cannot. */
   joinedImplausible: boolean;
   /** The bonded row shows a leak from core to core, which joined can't show. */
@@ -27,19 +30,17 @@ export function joinedStatus({ joined, joinedPe }: IsolationState): StageStatus 
 
 /**
  * A contradiction bars `go` and never lifts a `no-go`: as long as one measurement is bad and none explains it
- * away, nothing new is connected.
+ * away, nothing new is connected. A good joined reading alone is no `go`, since it can't show what the bonded row does.
  */
 export function verdictFrom(state: IsolationState): Verdict {
-  const { cable, motor, joinedPe, input } = state;
+  const { cable, motor, joinedPe } = state;
   if (joinedPe === 'not-short') return 'no-go';
   const parts = [cable, motor];
   const bothGood = parts.every(({ status }) => status === 'good');
   switch (joinedStatus(state)) {
     case 'good': {
       if (state.leakBetweenCores) return 'no-go';
-      const begun = parts.filter(({ status }) => status !== 'not-taken');
-      const fits = begun.every(({ status }) => status === 'good') && !state.joinedImplausible;
-      return fits && (bothGood || !input.suspectedAnyway) ? 'go' : 'undecided';
+      return bothGood && !state.joinedImplausible ? 'go' : 'undecided';
     }
     case 'bad':
       return bothGood ? 'undecided' : 'no-go';
@@ -71,11 +72,8 @@ export function conclusions(state: IsolationState): Finding<IsolationCode>[] {
   } else if (status === 'good' && parts.some(({ showsBad }) => showsBad)) {
     found.push(finding('good-joined-bad-part', 'undecided'));
   }
-  if (status === 'good' && !input.suspectedAnyway && parts.every((part) => part.status === 'not-taken')) {
-    found.push(finding('joined-good', 'note'));
-  }
-  if (status === 'good' && input.suspectedAnyway && parts.some((part) => part.status === 'not-taken')) {
-    found.push(finding('symptom-outweighs-joined', 'undecided'));
+  if (status === 'good' && parts.some((part) => part.status === 'not-taken')) {
+    found.push(finding(input.suspectedAnyway ? 'symptom-outweighs-joined' : 'joined-good', 'undecided'));
   }
   if (status === 'bad') {
     if (parts.every((part) => part.status === 'good')) found.push(finding('bad-joined-good-parts', 'undecided'));

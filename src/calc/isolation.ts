@@ -1,4 +1,4 @@
-import type { Finding } from './assessment.ts';
+import { type Finding, step } from './assessment.ts';
 import { asRead, type Interval } from './interval.ts';
 import { checkFit, type FitCode } from './isolation-fit.ts';
 import type { IsolationAssessment, IsolationCode, IsolationInput } from './isolation-input.ts';
@@ -6,39 +6,44 @@ import { nextSteps } from './isolation-next.ts';
 import { judgeCable, judgeMotor, leaksBetweenCores, peFinding } from './isolation-parts.ts';
 import { judgeStage } from './isolation-stage.ts';
 import { conclusions, type IsolationState, partsFrom, verdictFrom, weighs } from './isolation-verdict.ts';
-import { type LimitId, limitRange, limitValue } from './limits.ts';
-import { phases } from './phases.ts';
+import { type LimitId, limitValue } from './limits.ts';
+import { mapPhases, type Phases, phases } from './phases.ts';
+import { impossibleFigures } from './possible-figures.ts';
 import { judgePe } from './protective-conductor.ts';
 import { missing, type Reading } from './reading.ts';
-import {
-  type CorrectionMethod,
-  correctionFactor,
-  correctionMethods,
-  factorIfUnknown,
-  limitsOfMethod,
-} from './temperature-correction.ts';
+import { correctionFactor, correctionMethods, limitsOfMethod } from './temperature-correction.ts';
 import { testReminders } from './test-reminders.ts';
 import { judgeTestVoltage } from './test-voltage.ts';
+import { judgeWinding, type WindingJudgement } from './winding-insulation.ts';
 
-/** Separates cable from motor after a trip, in three stages, by the after-trip point and the parallel law. */
+/**
+ * Separates cable from motor after a trip, in three stages, by the after-trip point and the parallel law. Go takes all
+ * of them: joined, cable with its bonded row, and motor, each good and none against another. So to take back any reading
+ * or row never makes a go; it may take a no-go back to undecided. Two things can't be held that way: a temperature that
+ * is not stated anew at the motor is that of the joined stage, and what is known of the tester is not a reading.
+ * A figure that is no number, or below zero where nothing can be, is `figure-impossible`: undecided, nothing is judged.
+ */
 export function assessIsolation(input: IsolationInput): IsolationAssessment {
+  const impossible = impossibleFigures(input);
+  if (impossible.length > 0) return refused(impossible);
   const instrument = input.instrument ?? {};
   const testVoltage = judgeTestVoltage(input.testVoltage);
   const tested = testVoltage.length === 0;
-  const factor = factorOf(input.windingTemperature, input.correction);
   const atMotor = atMotorStage(input);
+  const corrections = correctionLimits(input);
   const joinedPe = judgePe(input.joined.PE);
-  const joined = judgeStage('joined', input.joined, instrument, factor, tested, correctionLimits(input));
+  const joined = judgeStage('joined', input.joined, windingJudge(input, input.windingTemperature), tested, corrections);
   const cable = judgeCable(input, instrument, tested);
-  const motor = judgeMotor(input, instrument, factorOf(atMotor, input.correction), tested, correctionLimits(input));
+  const motor = judgeMotor(input, windingJudge(input, atMotor), tested, corrections);
   const change = changeBetween(atMotor, input.windingTemperature);
-  const fit = change === undefined ? [] : checkFit(input, change);
+  const fit = change === undefined ? [] : checkFit(withBounds(input), change);
   const state: IsolationState = {
     input,
     joined,
     joinedPe,
     cable,
     motor,
+    motorTemperature: atMotor,
     joinedImplausible: impliedBad(input, fit),
     leakBetweenCores: leaksBetweenCores(input, instrument),
   };
@@ -74,13 +79,28 @@ function changeBetween(motor: Reading, joined: Reading): Interval | undefined {
   return factors.length === 0 ? undefined : { lo: Math.min(...factors), hi: Math.max(...factors) };
 }
 
-function factorOf(windingTemperature: Reading, correction: CorrectionMethod): Interval | undefined {
+/** A winding is judged as the insulation calculator judges it. */
+function windingJudge({ correction, instrument }: IsolationInput, temperature: Reading) {
+  const limit = limitValue('after-trip-point');
   const reference = limitValue('reference-temperature-after-trip');
-  if (windingTemperature.kind !== 'value') {
-    return factorIfUnknown(correction, limitRange('motor-temperature-unknown'), reference);
-  }
-  const factor = correctionFactor(correction, windingTemperature.value, reference);
-  return factor === undefined ? undefined : { lo: factor, hi: factor };
+  const conditions = { occasion: 'after-trip', limit, reference, temperature, correction, instrument } as const;
+  return (reading: Reading): WindingJudgement => judgeWinding(reading, conditions).judgement;
+}
+
+/** Over-range on a tester whose limit is stated is at least that limit, for the parallel law as for the point. */
+function withBounds({ joined, cable, bonded, motor, instrument }: IsolationInput) {
+  const { upperLimit } = instrument ?? {};
+  const bounded = (one: Reading): Reading =>
+    one.kind === 'over' && upperLimit !== undefined
+      ? { ...one, atLeast: Math.min(one.atLeast ?? upperLimit, upperLimit) }
+      : one;
+  const row = (readings: Phases<Reading> | undefined) => readings && mapPhases(readings, bounded);
+  return { joined: mapPhases(joined, bounded), cable: row(cable), bonded: row(bonded), motor: row(motor) };
+}
+
+function refused(findings: Finding<IsolationCode>[]): IsolationAssessment {
+  const parts = { cable: 'undecided', motor: 'undecided', protectiveConductor: 'undecided' } as const;
+  return { verdict: 'undecided', findings, next: [step('read-figure-again')], parts };
 }
 
 /** A joined reading above what the parts allow matters where the parts together would be below the point. */

@@ -1,15 +1,18 @@
 import { intervalOf } from './interval.ts';
 import { limitValue } from './limits.ts';
+import { isPossible } from './possible-figures.ts';
 import type { Reading } from './reading.ts';
 
 export type PeJudgement = 'short' | 'not-short' | 'not-proven' | 'missing';
 
 /**
  * Whether a protective conductor reads a dead short. A zero in megohms proves little: it only says "less than
- * one step of the display". An over-range reading without a range is no short on any range.
+ * one step of the display". An over-range reading without a range is no short on any range. What no meter can have
+ * shown proves nothing.
  */
 export function judgePe(reading: Reading): PeJudgement {
   const limit = limitValue('pe-dead-short');
+  if (!isPossible(reading)) return 'not-proven';
   switch (reading.kind) {
     case 'missing':
       return 'missing';

@@ -10,10 +10,11 @@ const usualRoom = 40_000;
  * that change order when the points are tilted by it, which a merge sort counts in n·log n; the value is closed in on
  * until few slopes are left, and these are sorted (after Cole, Salowe, Steiger and Szemerédi 1989, simplified).
  * Exact, except where more than `room` slopes agree to twelve digits: then it is that value.
- * `points` must be sorted by x, and by y where x agrees.
+ * `points` must be sorted by x, and by y where x agrees. NaN where a bound of the slopes is not finite.
  */
 export function slopeOfRank(points: readonly Point[], rank: number, room = usualRoom): number {
   let [low, high] = bracket(points, rank);
+  if (!(Number.isFinite(low) && Number.isFinite(high))) return Number.NaN;
   let below = countBelow(points, low);
   let upTo = countBelow(points, high);
   while (upTo - below > room) {
@@ -43,7 +44,7 @@ export function tieSizes(points: readonly Point[]): number[] {
   return sizes;
 }
 
-/** Two slopes with the wanted rank between them. */
+/** Two slopes with the wanted rank between them. The width grows fourfold each time, so each end soon stops: there, or endless. */
 function bracket(points: readonly Point[], rank: number): [number, number] {
   const slope = (a: Point, b: Point) => (b[1] - a[1]) / (b[0] - a[0]);
   const half = Math.ceil(points.length / 2);
@@ -56,11 +57,11 @@ function bracket(points: readonly Point[], rank: number): [number, number] {
   const most = sample.at(-1) ?? 0;
   let width = most - least || Math.abs(least) || 1;
   let [low, high] = [least - width / 16, most + width / 16];
-  while (countBelow(points, low) > rank) {
+  while (Number.isFinite(low) && countBelow(points, low) > rank) {
     low -= width;
     width *= 4;
   }
-  while (countBelow(points, high) <= rank) {
+  while (Number.isFinite(high) && countBelow(points, high) <= rank) {
     high += width;
     width *= 4;
   }

@@ -1,19 +1,13 @@
 import { type Assessment, type Finding, finding, type Step, step, verdictOf } from './assessment.ts';
 import { type LimitId, limitRange, limitValue } from './limits.ts';
+import { type FigureCode, type FigureStepCode, impossibleFigures } from './possible-figures.ts';
 import type { Reading } from './reading.ts';
 import { testVoltageRow } from './test-voltage.ts';
 
 /** What the insulation test is to be made on. */
-export type TestObject = 'winding' | 'wiring' | 'machine-circuits' | 'extra-low' | 'brake-coil' | 'feedback';
+export const testObjects = ['winding', 'wiring', 'machine-circuits', 'extra-low', 'brake-coil', 'feedback'] as const;
 
-export const testObjects: readonly TestObject[] = [
-  'winding',
-  'wiring',
-  'machine-circuits',
-  'extra-low',
-  'brake-coil',
-  'feedback',
-];
+export type TestObject = (typeof testObjects)[number];
 
 /** Whether something still hangs on the conductors under test. */
 export type Whether = 'off' | 'connected' | 'unknown';
@@ -31,6 +25,7 @@ export interface TestVoltageInput {
 }
 
 export type TestVoltageChoiceCode =
+  | FigureCode
   | 'never-on-electronics'
   | 'drive-connected'
   | 'drive-not-stated'
@@ -49,6 +44,7 @@ export type TestVoltageChoiceCode =
   | 'winding-minimum-elsewhere';
 
 export type TestVoltageStepCode =
+  | FigureStepCode
   | 'check-feedback-otherwise'
   | 'take-drive-off'
   | 'take-sensitive-off'
@@ -81,13 +77,16 @@ const machineRow: Row = { voltage: 'test-voltage-machine-circuits', minimum: 'ma
 /**
  * The test voltage by the published tables, and whether what is set on the tester fits it. Go means: as far as stated,
  * the test may be made with this voltage. A drive that is still connected stops everything, for the test destroys it;
- * on electronics there is no right voltage at all.
+ * on electronics there is no right voltage at all. A figure that is no number, or below zero, is `figure-impossible`:
+ * undecided, and no row is named.
  */
 export function assessTestVoltage(input: TestVoltageInput): TestVoltageChoice {
   if (input.object === 'feedback') {
     const findings = [finding<TestVoltageChoiceCode>('never-on-electronics', 'fail')];
     return { verdict: verdictOf(findings), findings, next: [step('check-feedback-otherwise')] };
   }
+  const impossible = impossibleFigures(input);
+  if (impossible.length > 0) return { verdict: 'undecided', findings: impossible, next: [step('read-figure-again')] };
   const findings = [...judgeConnected(input), ...judgeRated(input)];
   const row = rowOf(input);
   if (row !== undefined) findings.push(...judgeSet(input, row), ...minimumOf(input.object, row));
@@ -102,11 +101,12 @@ export function assessTestVoltage(input: TestVoltageInput): TestVoltageChoice {
 function judgeConnected({ drive, sensitive }: TestVoltageInput): Finding<TestVoltageChoiceCode>[] {
   const found: Finding<TestVoltageChoiceCode>[] = [];
   if (drive === 'connected') found.push(finding('drive-connected', 'stop', { readings: ['drive'] }));
-  if (drive === 'unknown') found.push(finding('drive-not-stated', 'undecided', { readings: ['drive'] }));
-  if (sensitive === 'unknown') found.push(finding('sensitive-not-stated', 'undecided', { readings: ['sensitive'] }));
+  else if (drive !== 'off') found.push(finding('drive-not-stated', 'undecided', { readings: ['drive'] }));
   if (sensitive === 'connected') {
     const limits: LimitId[] = ['test-voltage-sensitive'];
     found.push(finding('lower-for-sensitive', 'caution', { readings: ['sensitive'], limits }));
+  } else if (sensitive !== 'off') {
+    found.push(finding('sensitive-not-stated', 'undecided', { readings: ['sensitive'] }));
   }
   return found;
 }

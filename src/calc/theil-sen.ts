@@ -12,9 +12,10 @@ export interface RobustSlope {
 /**
  * The robust slope of a line (Theil 1950, Sen 1968): the median of the slopes of all pairs of points. Up to 29 % of the
  * points may be wild and it holds. Its range is that of the ranks (Kendall). It takes the scatter to be independent from
- * point to point. Undefined where no two points differ in x. Throws nothing; points must be finite numbers.
+ * point to point. Undefined where no two points differ in x, or a point is not finite. Throws nothing.
  */
 export function robustSlope(points: readonly Point[]): RobustSlope | undefined {
+  if (!areFinite(points)) return undefined;
   const sorted = sortedPoints(points);
   const pairs = pairCount(sorted);
   if (pairs === 0) return undefined;
@@ -27,9 +28,14 @@ export function robustSlope(points: readonly Point[]): RobustSlope | undefined {
 
 /** The lower end of that range alone, at a third of the work; undefined where there is none. */
 export function lowestSlope(points: readonly Point[]): number | undefined {
+  if (!areFinite(points)) return undefined;
   const sorted = sortedPoints(points);
   const out = pairCount(sorted) === 0 ? -1 : leftOut(sorted);
   return out < 0 ? undefined : slopeOfRank(sorted, out);
+}
+
+function areFinite(points: readonly Point[]): boolean {
+  return points.every(([x, y]) => Number.isFinite(x) && Number.isFinite(y));
 }
 
 function leftOut(sorted: readonly Point[]): number {

@@ -28,7 +28,10 @@ export interface DatedValue {
   corrected: number;
 }
 
-/** Undefined where there are too few readings for a range of the slope. `values` in the order of their days. */
+/**
+ * Undefined where there are too few readings for a range of the slope, or a point is no number. `values` in the order of
+ * their days.
+ */
 export function fitTrend(values: readonly DatedValue[]): TrendFit | undefined {
   const first = values[0];
   const last = values.at(-1);

@@ -1,6 +1,7 @@
 import type { Assessment } from './assessment.ts';
 import type { DateErrorCode, DateOrder } from './calendar-date.ts';
 import type { MachineClass } from './machine-minimum.ts';
+import type { FigureCode, FigureStepCode } from './possible-figures.ts';
 import type { Reading } from './reading.ts';
 import type { CorrectionMethod } from './temperature-correction.ts';
 import type { TrendFit } from './trend-fit.ts';
@@ -73,11 +74,12 @@ export interface TrendInput {
   correction: CorrectionMethod;
   machineClass: MachineClass;
   ratedVoltage: Reading;
-  /** In days from 1970-01-01; where it is given, a go that no longer holds is none. */
+  /** In days from 1970-01-01; where it is given, a go that no longer holds is none, and a later reading is kept out. */
   today?: number;
 }
 
 export type TrendCode =
+  | FigureCode
   | 'trend-table-problem'
   | 'trend-no-rows'
   | 'trend-rows-kept-out'
@@ -107,6 +109,7 @@ export type TrendCode =
   | 'trend-only-the-record';
 
 export type TrendStepCode =
+  | FigureStepCode
   | 'mend-table'
   | 'mend-newest-row'
   | 'state-date-order'

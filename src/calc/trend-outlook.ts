@@ -1,5 +1,6 @@
 import { type Finding, finding } from './assessment.ts';
 import { type LimitId, limitValue } from './limits.ts';
+import { median } from './theil-sen.ts';
 import {
   daysPerYear,
   earliestMeeting,
@@ -76,11 +77,18 @@ function meetingFindings(fit: TrendFit, { earliest, latest }: Meeting): Finding<
   ];
 }
 
-/** Over-range readings are lower bounds: no part of the line, but they can contradict it. */
+/**
+ * Over-range readings are lower bounds: no part of the line, but they can contradict it. One above the middle of the
+ * later values has fallen by nobody knows how much; one after all values is held against the line. Neither is cured by a
+ * lower last value, as it would be if each were held against a line that a lower last value tilts.
+ */
 function boundFindings(rows: readonly CorrectedRow[], fit: TrendFit): Finding<TrendCode>[] {
   const over = rows.filter(({ kind }) => kind === 'over');
   if (over.length === 0) return [];
-  const above = over.filter(({ corrected, day }) => corrected > lineAt(fit, day));
+  const above = over.filter(({ corrected, day }) => {
+    const later = rows.filter((one) => one.kind === 'value' && one.day >= day).map((one) => one.corrected);
+    return corrected > (later.length > 0 ? median(later) : lineAt(fit, day));
+  });
   const numbers = { count: over.length, above: above.length };
   return above.length > 0
     ? [finding('trend-over-range-contradicts', 'undecided', { numbers })]

@@ -1,11 +1,11 @@
 import type { Reading } from './reading.ts';
 import { type CorrectionMethod, correctionFactor } from './temperature-correction.ts';
 import { findDrops, type Known } from './trend-drops.ts';
-import type { CorrectedRow, KeptOutRow, TrendRow } from './trend-input.ts';
+import type { CorrectedRow, KeptOutCode, KeptOutRow, TrendRow } from './trend-input.ts';
 
 interface Corrected {
   rows: CorrectedRow[];
-  /** Rows whose temperature the method does not reach: nothing is extrapolated. */
+  /** Rows that lack a figure, or whose temperature the method does not reach: nothing is extrapolated. */
   keptOut: KeptOutRow[];
 }
 
@@ -14,11 +14,16 @@ export function correctRows(rows: readonly TrendRow[], method: CorrectionMethod,
   const keptOut: KeptOutRow[] = [];
   const corrected = rows.flatMap((row): CorrectedRow[] => {
     const { line, cells, day, reading, temperature } = row;
-    if (temperature.kind !== 'value') return [];
-    const factor = correctionFactor(method, temperature.value, toCelsius);
-    if (factor === undefined) keptOut.push({ line, cells, day, code: 'temperature-out-of-validity' });
+    const without = (code: KeptOutCode): CorrectedRow[] => {
+      keptOut.push({ line, cells, day, code });
+      return [];
+    };
+    if (reading.kind === 'missing') return without('reading-missing');
     const ohms = figureOf(reading);
-    if (factor === undefined || ohms === undefined || reading.kind === 'missing') return [];
+    if (ohms === undefined) return without('bound-not-noted');
+    if (temperature.kind !== 'value') return without('temperature-missing');
+    const factor = correctionFactor(method, temperature.value, toCelsius);
+    if (factor === undefined) return without('temperature-out-of-validity');
     return [{ ...row, kind: reading.kind, corrected: ohms * factor, drop: false }];
   });
   const drops = new Set(findDrops(corrected.map(knownOf)).map(({ index }) => index));

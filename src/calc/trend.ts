@@ -3,30 +3,29 @@ import { type LimitId, limitValue } from './limits.ts';
 import { limitOfClass, machineMinimum } from './machine-minimum.ts';
 import { type CorrectionMethod, correctionMethods, limitsOfMethod } from './temperature-correction.ts';
 import { findDrops } from './trend-drops.ts';
-import type {
-  CorrectedRow,
-  KeptOutRow,
-  TrendAssessment,
-  TrendCode,
-  TrendInput,
-  TrendStepCode,
-  TrendTable,
-} from './trend-input.ts';
+import type { CorrectedRow, TrendAssessment, TrendCode, TrendInput, TrendStepCode } from './trend-input.ts';
 import { horizonAfter, mayMeetSoon, outlookOf } from './trend-outlook.ts';
+import { impossibleRecord, tableFindings, upToToday } from './trend-record.ts';
 import { correctRows, knownOf, newestRows } from './trend-rows.ts';
 
 /**
  * Whether insulation is getting worse over the years: each reading carried to the temperature of the minima, a robust
  * line through the logarithms, and when it meets the minimum of the machine's class, as a range. Go holds for the time of
  * the limit `trend-horizon` after the last reading, and is none after that. Too few readings, a sudden fall, a newest row
- * that is kept out or a verdict that hangs on the correction method leave it undecided.
+ * that is kept out or a verdict that hangs on the correction method leave it undecided. A cell of the newest day that is
+ * cleared never makes a go; a row that is deleted whole is unknown here, so a go names the last reading that it rests on
+ * and ends the sooner, the older that is. A figure that is no number, not above zero, or a day that no record can have is
+ * `figure-impossible`: undecided, nothing is judged.
  */
 export function assessTrend(input: TrendInput): TrendAssessment {
   const reference = limitValue('reference-temperature-routine');
   const { table, correction } = input;
+  const impossible = impossibleRecord(input);
+  if (impossible.length > 0) return assessed(impossible, { rows: [], keptOut: table.keptOut, reference });
   const minimum = minimumOf(input);
-  const { rows, keptOut } = correctRows(table.rows, correction, reference);
-  const allKeptOut = [...table.keptOut, ...keptOut].sort((a, b) => a.line - b.line);
+  const { past, future } = upToToday(input);
+  const { rows, keptOut } = correctRows(past, correction, reference);
+  const allKeptOut = [...table.keptOut, ...keptOut, ...future].sort((a, b) => a.line - b.line);
   const findings = tableFindings(table, allKeptOut, rows);
   const parts = { rows, keptOut: allKeptOut, reference, ...(minimum !== undefined && { minimum }) };
   if (minimum === undefined) findings.push(finding('trend-rated-voltage-missing', 'undecided'));
@@ -49,31 +48,6 @@ function assessed(findings: Finding<TrendCode>[], parts: Parts): TrendAssessment
 function minimumOf({ machineClass, ratedVoltage }: TrendInput): number | undefined {
   if (machineClass === 'pre-1970' && ratedVoltage.kind !== 'value') return undefined;
   return machineMinimum(machineClass, ratedVoltage.kind === 'value' ? ratedVoltage.value : 0);
-}
-
-/** Rows that are kept out are counted; one that may be the newest leaves the end of the record unknown. */
-function tableFindings(
-  table: TrendTable,
-  keptOut: readonly KeptOutRow[],
-  rows: readonly CorrectedRow[],
-): Finding<TrendCode>[] {
-  if (table.problem !== undefined) {
-    return [finding('trend-table-problem', 'undecided', { names: { problem: table.problem } })];
-  }
-  const found: Finding<TrendCode>[] = [];
-  const newest = rows.at(-1)?.day ?? Number.NEGATIVE_INFINITY;
-  const maybeNewest = keptOut.filter(
-    ({ code, day }) => code !== 'same-as-before' && (day === undefined || day >= newest),
-  );
-  const ambiguous = keptOut.filter(({ code }) => code === 'date-ambiguous').length;
-  if (rows.length === 0) found.push(finding('trend-no-rows', 'undecided'));
-  if (ambiguous > 0) found.push(finding('trend-dates-ambiguous', 'undecided', { numbers: { count: ambiguous } }));
-  if (maybeNewest.length > ambiguous) found.push(finding('trend-newest-kept-out', 'undecided'));
-  if (keptOut.length > 0) found.push(finding('trend-rows-kept-out', 'caution', { numbers: { count: keptOut.length } }));
-  if (table.unused.length > 0) {
-    found.push(finding('trend-columns-unused', 'note', { names: { columns: table.unused.join(', ') } }));
-  }
-  return found;
 }
 
 type Stands = 'below' | 'above' | 'unknown';
@@ -175,6 +149,7 @@ function dropFindings(rows: readonly CorrectedRow[]): Finding<TrendCode>[] {
 }
 
 const stepAfter: Partial<Record<TrendCode, TrendStepCode[]>> = {
+  'figure-impossible': ['read-figure-again'],
   'trend-table-problem': ['mend-table'],
   'trend-no-rows': ['type-readings'],
   'trend-dates-ambiguous': ['state-date-order'],

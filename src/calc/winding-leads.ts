@@ -4,11 +4,12 @@ import type { Reading } from './reading.ts';
 
 /**
  * How the test leads were kept out of the readings: four leads, two that were zeroed with the tips together, or two
- * whose own reading is subtracted here. Not stated counts as two.
+ * whose own reading is subtracted here. Not stated counts as two, and passes nothing.
  */
 export type LeadHandling = 'four' | 'zeroed' | 'subtract' | 'not-stated';
 
 export type LeadCode =
+  | 'winding-leads-not-stated'
   | 'winding-leads-subtracted'
   | 'winding-leads-missing'
   | 'winding-leads-contradict'
@@ -30,6 +31,11 @@ const none: Interval = { lo: 0, hi: 0 };
  */
 export function leadsOf(handling: LeadHandling, reading: Reading, instrument: Instrument, least: number): Leads {
   const readings = ['leadOhms'];
+  if (handling === 'not-stated') {
+    const findings = [finding<LeadCode>('winding-leads-not-stated', 'undecided', { readings: ['leads'] })];
+    const most = reading.kind === 'value' ? intervalOf(reading, instrument).hi : least;
+    return { interval: reading.kind === 'missing' ? none : { lo: 0, hi: most }, value: 0, findings };
+  }
   if (reading.kind === 'missing') {
     if (handling !== 'subtract') return { interval: none, value: 0, findings: [] };
     const findings = [finding<LeadCode>('winding-leads-missing', 'undecided', { readings })];

@@ -2,6 +2,7 @@ import { type Assessment, type Finding, finding, type Step, step, verdictOf } fr
 import type { Conductor } from './conductor-temperature.ts';
 import { type Instrument, type Interval, intervalOf } from './interval.ts';
 import { type LimitId, limitValue } from './limits.ts';
+import { type FigureCode, type FigureStepCode, impossibleFigures } from './possible-figures.ts';
 import { missing, type Reading } from './reading.ts';
 import { type BalanceCode, judgeBalance, lessBy } from './winding-balance.ts';
 import { type LeadCode, type LeadHandling, leadsOf } from './winding-leads.ts';
@@ -11,7 +12,7 @@ import { type Connection, phaseValues, type SuspectCode, suspects } from './wind
 
 /**
  * Line-to-line resistances in Ω, as the meter showed them; `instrument` describes the meter. What is left out is not
- * known: leads not stated count as two, a connection not stated is answered for star and delta, without a winding
+ * known: without a statement of the leads nothing passes, a connection not stated is answered for star and delta, without a winding
  * temperature (°C) nothing is corrected, and without a nameplate or earlier value (Ω line to line, with its
  * temperature) nothing is compared.
  */
@@ -31,6 +32,7 @@ export interface WindingInput {
 }
 
 export type WindingCode =
+  | FigureCode
   | BalanceCode
   | LeadCode
   | ReferenceCode
@@ -44,10 +46,12 @@ export type WindingCode =
   | 'winding-failed';
 
 export type WindingStepCode =
+  | FigureStepCode
   | 'measure-pairs'
   | 'note-winding-range'
   | 'use-milliohm-meter'
   | 'use-four-leads'
+  | 'state-leads'
   | 'read-leads-together'
   | 'repeat-pair'
   | 'note-temperatures'
@@ -61,8 +65,11 @@ export type WindingAssessment = Assessment<WindingCode, WindingStepCode>;
  * Whether the three windings are alike: the largest deviation from the mean (arithmetic of NEMA MG 1) passes up to one
  * published limit, fails above another, and decides nothing between. An open winding fails. One step of the display
  * always counts as error, because servo windings read fractions of an ohm and a multimeter shows few digits of it.
+ * A figure that is no number, or below zero where nothing can be, is `figure-impossible`: undecided, nothing is judged.
  */
 export function assessWinding(input: WindingInput): WindingAssessment {
+  const impossible = impossibleFigures(input);
+  if (impossible.length > 0) return conclude(impossible);
   const { readings, instrument = {} } = input;
   const meter = { ...instrument, counts: Math.max(1, instrument.counts ?? 0) };
   const present = windingPairs.filter((pair) => readings[pair].kind !== 'missing');
@@ -146,10 +153,12 @@ function netValues(readings: Pairs<Reading>, leads: number): Pairs<number> | und
 }
 
 const stepAfter: Partial<Record<WindingCode, WindingStepCode[]>> = {
+  'figure-impossible': ['read-figure-again'],
   'winding-incomplete': ['measure-pairs'],
   'winding-range-not-noted': ['note-winding-range'],
   'winding-open-alone': ['repeat-pair'],
   'winding-sum-of-others': ['repeat-pair'],
+  'winding-leads-not-stated': ['state-leads'],
   'winding-leads-missing': ['read-leads-together'],
   'winding-leads-contradict': ['read-leads-together'],
   'winding-leads-exceed': ['read-leads-together'],

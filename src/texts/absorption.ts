@@ -5,6 +5,7 @@ import {
   formatRounded,
   formatSeconds,
 } from '../calc/index.ts';
+import { figureFindings, figureSteps } from './figures.ts';
 import type { FindingSentences, StepSentences } from './sentences.ts';
 import { testFindings } from './test-conditions.ts';
 
@@ -31,6 +32,7 @@ const notApart =
   'Moisture, dirt and a warm winding do this alike. The curve does not tell them apart; cleaning and drying do.';
 
 export const absorptionFindings: FindingSentences<AbsorptionCode> = {
+  ...figureFindings,
   ...testFindings,
   'index-incomplete': () => 'The polarization index needs the readings at 1 minute and at 10 minutes.',
   'index-meets': (f) =>
@@ -65,6 +67,7 @@ export const absorptionFindings: FindingSentences<AbsorptionCode> = {
 };
 
 export const absorptionSteps: StepSentences<AbsorptionStepCode> = {
+  ...figureSteps,
   'discharge-winding': () =>
     'Discharge the winding to the frame first, for as long as the note says. After a long test it gives back a dangerous voltage if it is opened too soon.',
   'read-to-ten-minutes': () =>

@@ -1,5 +1,6 @@
 import type { BridgeDiodeCode, BridgeDiodeStepCode, Finding } from '../calc/index.ts';
 import { formatRounded, limitRange, limitValue } from '../calc/index.ts';
+import { figureFindings, figureSteps } from './figures.ts';
 import { busFindings, moreThanOne, stageFailed, stageSteps } from './output-stage.ts';
 import { positionName, readingName, switchName } from './positions.ts';
 import { type FindingSentences, listed, type StepSentences } from './sentences.ts';
@@ -20,6 +21,7 @@ const places = ({ readings }: Finding) =>
 const isOrWouldBe = ({ severity }: Finding) => (severity === 'fail' ? 'That is' : 'That would be');
 
 export const bridgeDiodeFindings: FindingSentences<BridgeDiodeCode> = {
+  ...figureFindings,
   ...busFindings,
   'bus-not-measured': () => 'The DC-bus voltage has not been measured. No reading is judged without it.',
   'bus-residual-voltage': ({ numbers }) =>
@@ -91,6 +93,7 @@ function usual(): string {
 }
 
 export const bridgeDiodeSteps: StepSentences<BridgeDiodeStepCode> = {
+  ...figureSteps,
   ...stageSteps,
   'discharge-residual': () =>
     'Wait longer, or have a qualified person discharge the bus as the drive manual says. Measure it again, then take the readings.',

@@ -1,5 +1,6 @@
 import type { BridgeCode, BridgeStepCode, Finding } from '../calc/index.ts';
 import { formatRounded, type LimitId, limitRange, limitValue } from '../calc/index.ts';
+import { figureFindings, figureSteps } from './figures.ts';
 import { busFindings, moreThanOne, stageFailed, stageSteps } from './output-stage.ts';
 import { positionName, switchName } from './positions.ts';
 import { type FindingSentences, listed, percent, type StepSentences } from './sentences.ts';
@@ -59,6 +60,7 @@ function balanced(finding: Finding): string {
 }
 
 export const bridgeFindings: FindingSentences<BridgeCode> = {
+  ...figureFindings,
   ...busFindings,
   'bus-not-measured': () => 'The DC-bus voltage has not been measured. No resistance is judged without it.',
   'bus-residual-voltage': ({ numbers }) =>
@@ -98,6 +100,7 @@ export const bridgeFindings: FindingSentences<BridgeCode> = {
 };
 
 export const bridgeSteps: StepSentences<BridgeStepCode> = {
+  ...figureSteps,
   ...stageSteps,
   'discharge-residual': () =>
     'Wait longer, or have a qualified person discharge the bus as the drive manual says. Measure it again, then read the resistances.',

@@ -5,6 +5,7 @@ import {
   formatRounded,
   limitValue,
 } from '../calc/index.ts';
+import { figureFindings, figureSteps } from './figures.ts';
 import type { FindingSentences, StepSentences } from './sentences.ts';
 
 const ohms = (value: number | undefined) => formatRounded(value ?? 0, 'Ω');
@@ -20,6 +21,7 @@ function floor({ numbers }: Finding): string {
 const point = ({ numbers }: Finding) => `The go/no-go point after a trip is ${ohms(numbers.point)}.`;
 
 export const cableLengthFindings: FindingSentences<CableLengthCode> = {
+  ...figureFindings,
   'cable-data-missing': () =>
     'Both diameters and the length are needed. Without them nobody knows what a sound cable of this length reads.',
   'diameters-impossible': () =>
@@ -46,6 +48,7 @@ export const cableLengthFindings: FindingSentences<CableLengthCode> = {
 };
 
 export const cableLengthSteps: StepSentences<CableLengthStepCode> = {
+  ...figureSteps,
   'measure-cable-data': () =>
     'Take the diameters from the data sheet, or with a caliper at an end that is already open. Never cut into a cable for this.',
   'measure-cable': () =>

@@ -6,6 +6,7 @@ import {
   formatSeconds,
   type LimitId,
 } from '../calc/index.ts';
+import { figureFindings, figureSteps } from './figures.ts';
 import { type FindingSentences, percent, type StepSentences } from './sentences.ts';
 
 const volts = (value: number | undefined) => formatRounded(value ?? 0, 'V');
@@ -27,6 +28,7 @@ const charge = ({ numbers }: Finding) =>
   `Charged to ${volts(numbers.volts)}, the bus holds up to ${formatRounded(numbers.energy ?? 0, 'J')}.`;
 
 export const dischargeFindings: FindingSentences<BusDischargeCode> = {
+  ...figureFindings,
   'only-the-meter': () => onlyTheMeter,
   'start-missing': () =>
     'The voltage at the start is missing, or over-range and so without an upper end. Without it no time can be computed.',
@@ -73,6 +75,7 @@ export const dischargeFindings: FindingSentences<BusDischargeCode> = {
 };
 
 export const dischargeSteps: StepSentences<DischargeStepCode> = {
+  ...figureSteps,
   'type-discharge-data': () =>
     'Type what you know: the highest voltage that the bus can have, and one of the three ways to its discharge.',
   'repeat-pair': () =>

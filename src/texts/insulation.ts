@@ -1,5 +1,6 @@
 import type { Finding, InsulationCode, InsulationStepCode } from '../calc/index.ts';
 import { formatQuantity, formatRounded, limitValue, shownAfterTrip } from '../calc/index.ts';
+import { figureFindings, figureSteps } from './figures.ts';
 import { type FindingSentences, listed, type StepSentences } from './sentences.ts';
 import { testFindings } from './test-conditions.ts';
 
@@ -29,6 +30,7 @@ function point({ numbers, names }: Finding): string {
 }
 
 export const insulationFindings: FindingSentences<InsulationCode> = {
+  ...figureFindings,
   ...testFindings,
   'phase-missing': ({ readings }) => `Not measured yet: ${listed(readings)} to PE.`,
   'phase-good': (f) => `${reads(f)}${corrected(f)}. That is good. ${point(f)}`,
@@ -86,6 +88,7 @@ function capital(text: string): string {
 }
 
 export const insulationSteps: StepSentences<InsulationStepCode> = {
+  ...figureSteps,
   'measure-phases': () => 'Measure the phases that are missing, each to PE.',
   'measure-pe': () => 'Measure the PE pin to the frame on the lowest resistance range of a multimeter.',
   'measure-pe-low-range': () =>

@@ -1,5 +1,6 @@
 import type { Finding, IsolationCode, IsolationStepCode } from '../calc/index.ts';
 import { formatRounded, limitValue } from '../calc/index.ts';
+import { figureFindings, figureSteps } from './figures.ts';
 import { stageNames } from './isolation-names.ts';
 import { type FindingSentences, listed, type StepSentences } from './sentences.ts';
 import { testFindings } from './test-conditions.ts';
@@ -29,6 +30,7 @@ function span(lowest: number | undefined, highest: number | undefined): string {
 }
 
 export const isolationFindings: FindingSentences<IsolationCode> = {
+  ...figureFindings,
   ...testFindings,
   'stage-good': (f) => `${stage(f)} ${plural(f, 'reaches', 'reach')} ${ohms(f.numbers.limit)}${lowest(f)}.`,
   'stage-bad': (f) => `${stage(f)} ${plural(f, 'reads', 'read')} below ${ohms(f.numbers.limit)}${lowest(f)}.`,
@@ -39,6 +41,8 @@ export const isolationFindings: FindingSentences<IsolationCode> = {
     `${stage(f)} ${plural(f, 'reaches', 'reach')} ${ohms(f.numbers.limit)} only because the winding is cold.`,
   'stage-temperature-needed': (f) =>
     `${stage(f)} can't be judged without a winding temperature at which the correction holds.`,
+  'stage-methods-differ': (f) =>
+    `${stage(f)} ${plural(f, 'passes', 'pass')} or ${plural(f, 'fails', 'fail')} depending on the method of temperature correction. A verdict that depends on the method is none.`,
   'stage-too-close': (f) =>
     `${stage(f)} ${plural(f, 'is', 'are')} too close to ${ohms(f.numbers.limit)} for the accuracy of your tester.`,
   'stage-bound-too-low': (f) =>
@@ -86,7 +90,7 @@ export const isolationFindings: FindingSentences<IsolationCode> = {
   'bad-joined-good-parts': () =>
     'Joined reads bad, but cable and motor each pass alone. Suspect the connector between them, or two parts that are both near the limit.',
   'joined-good': () =>
-    'Neither cable nor motor is suspect. This says nothing about the drive, nor about shorts between turns or phases.',
+    'Joined reads good, so nothing points to cable or motor. That is no go: joined can’t show a leak from core to core. The bonded row shows it, and each part is proven only alone. Nothing here speaks of the drive, nor of shorts between turns or phases.',
   'symptom-outweighs-joined': () =>
     'Joined reads good, but the symptom points to cable or motor. A fault that comes with movement or heat does not show at rest, so prove each part alone.',
   'part-not-known': () => 'Something is bad, and it is not known yet which part.',
@@ -97,14 +101,16 @@ export const isolationFindings: FindingSentences<IsolationCode> = {
 };
 
 export const isolationSteps: StepSentences<IsolationStepCode> = {
+  ...figureSteps,
   'measure-joined': () =>
     'Measure U, V, W and PE to ground at the drive end, cable and motor joined, all leads and the PE core off the drive. With the PE core on, PE reads a dead short even when it is broken.',
-  'repeat-joined': () =>
-    'Repeat the joined stage so that it can be judged: note the range, use the range that fits, state the winding temperature.',
+  'repeat-joined': () => 'Repeat the joined stage so that it can be judged: note the range, use the range that fits.',
+  'state-winding-temperature': () => 'Measure the winding temperature and type it: no winding passes without it.',
   'let-motor-cool': () =>
     'Let the motor cool to room temperature and repeat its readings. The cable alone can be tested meanwhile.',
   'let-motor-warm': () => 'Let the motor come to room temperature in dry air and repeat its readings.',
-  'neither-suspect': () => 'Stop here: neither cable nor motor is suspect. Go back to the symptom and the drive.',
+  'neither-suspect': () =>
+    'Cable and motor are both proven good. Go back to the symptom and the drive. Nothing here speaks of shorts between turns or phases.',
   'flex-cable': () =>
     'Test the cable in several positions: a break or leak may show in one only. Test voltage off, discharge, bend the cable and fix it so, step away, test. Never move it by hand under test voltage.',
   'measure-pe-low-range': () => 'Measure PE at the drive end to ground on the lowest resistance range of a multimeter.',

@@ -5,6 +5,7 @@ import {
   type TestVoltageChoiceCode,
   type TestVoltageStepCode,
 } from '../calc/index.ts';
+import { figureFindings, figureSteps } from './figures.ts';
 import type { FindingSentences, StepSentences } from './sentences.ts';
 
 const volts = (value: number | undefined) => formatRounded(value ?? 0, 'V');
@@ -15,6 +16,7 @@ export function voltageSpan(from: number | undefined, to: number | undefined): s
 }
 
 export const testVoltageFindings: FindingSentences<TestVoltageChoiceCode> = {
+  ...figureFindings,
   'never-on-electronics': () =>
     'No insulation test on a feedback device or its cable while a device hangs on it. Any test voltage destroys its electronics.',
   'drive-connected': () =>
@@ -48,6 +50,7 @@ export const testVoltageFindings: FindingSentences<TestVoltageChoiceCode> = {
 };
 
 export const testVoltageSteps: StepSentences<TestVoltageStepCode> = {
+  ...figureSteps,
   'check-feedback-otherwise': () =>
     'Check the feedback by unplugging it and by its supply current, as the guided visit does. A cable alone, unplugged at both ends, is wiring: choose that.',
   'take-drive-off': () =>

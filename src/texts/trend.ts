@@ -7,6 +7,7 @@ import {
   type TrendCode,
   type TrendStepCode,
 } from '../calc/index.ts';
+import { figureFindings, figureSteps } from './figures.ts';
 import { type FindingSentences, percent, type StepSentences } from './sentences.ts';
 import { tableProblems } from './trend-rows.ts';
 
@@ -41,6 +42,7 @@ function span({ years = 0, needed = 0 }: Numbers): string {
 }
 
 export const trendFindings: FindingSentences<TrendCode> = {
+  ...figureFindings,
   'trend-table-problem': ({ names }) => tableProblems[names.problem as TableProblem],
   'trend-no-rows': () => 'There is no row that can be used: each needs a date, a reading and a winding temperature.',
   'trend-rows-kept-out': ({ numbers }) =>
@@ -83,7 +85,7 @@ export const trendFindings: FindingSentences<TrendCode> = {
   'trend-over-range': ({ numbers }) =>
     `${rows(numbers.count)} over-range: a lower bound, drawn as an arrow. A bound is no value, so the line does without it.`,
   'trend-over-range-contradicts': ({ numbers }) =>
-    `${numbers.above} of ${numbers.count} over-range rows show more than the line has on their day. The line is made without them, so it does not tell how the insulation went.`,
+    `${numbers.above} of ${numbers.count} over-range rows show more than the readings after them, or than the line at its end. The line is made without them, so it does not tell how the insulation went.`,
   'trend-under-range': ({ numbers }) =>
     `${rows(numbers.count)} under-range, or zero: an upper bound, drawn as an arrow. A bound is no value, so the line does without it.`,
   'trend-holds-until': ({ numbers }) =>
@@ -95,6 +97,7 @@ export const trendFindings: FindingSentences<TrendCode> = {
 };
 
 export const trendSteps: StepSentences<TrendStepCode> = {
+  ...figureSteps,
   'mend-table': () => 'Correct what is named above, in the table that you copied from, and put it in again.',
   'mend-newest-row': () => 'Correct the newest row. If its temperature was not noted, measure again with it.',
   'state-date-order': () => 'Say whether the day or the month comes first, in the question below the rows.',

@@ -1,4 +1,5 @@
 import { type Finding, formatQuantity, formatRounded, type WindingCode, type WindingStepCode } from '../calc/index.ts';
+import { figureFindings, figureSteps } from './figures.ts';
 import { type FindingSentences, listed, percent, type StepSentences } from './sentences.ts';
 
 const pairName = (id: string) => id.split('').join('–');
@@ -26,6 +27,7 @@ function deviation(value: number | undefined, range?: number): string {
 }
 
 export const windingFindings: FindingSentences<WindingCode> = {
+  ...figureFindings,
   'winding-incomplete': ({ readings }) => `Not measured yet: ${pairs(readings)}.`,
   'winding-open': ({ readings }) => `${pairs(readings)} is open. A winding, a core or a contact is broken.`,
   'winding-open-phase': ({ names }) =>
@@ -45,6 +47,8 @@ export const windingFindings: FindingSentences<WindingCode> = {
   'winding-too-coarse': ({ numbers }) =>
     `Too coarse to tell: with one step of the display the deviation from the mean is anything from ${percent(numbers.least)} to ${percent(numbers.most)}; ${percent(numbers.good)} passes.`,
   'winding-leads-subtracted': ({ numbers }) => `${ohms(numbers.leads)} of the leads is taken off each reading.`,
+  'winding-leads-not-stated': () =>
+    'You have not said how the test leads were kept out of the readings. Without that no winding passes: leads can hide a difference.',
   'winding-leads-missing': () =>
     'You want the leads taken off, but their own resistance is not given. What is left of the readings is not known.',
   'winding-leads-contradict': ({ numbers }) =>
@@ -85,11 +89,13 @@ function far({ least, most, tolerance = 0 }: Finding['numbers']): string {
 }
 
 export const windingSteps: StepSentences<WindingStepCode> = {
+  ...figureSteps,
   'measure-pairs': () => 'Measure the pairs that are missing: U–V, V–W and W–U.',
   'note-winding-range': () => 'Repeat on a range of some kilohms and note it.',
   'use-milliohm-meter': () => 'Repeat with a milliohm meter, four leads, or zero the leads and use the lowest range.',
   'use-four-leads': () =>
     'Make a four-wire measurement: a milliohm meter with four leads, two that carry the current and two that sense the voltage, the sensing ones inside. Say so above.',
+  'state-leads': () => 'Say above how the test leads were kept out: four leads, zeroed, or their reading taken off.',
   'read-leads-together': () =>
     'Hold the two tips together and type what the meter shows, or zero the meter so, or use four leads. Then take the three readings again.',
   'repeat-pair': () => 'Clean the terminals, press the tips on firmly, and repeat this pair before you believe it.',

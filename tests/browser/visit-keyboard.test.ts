@@ -53,6 +53,7 @@ test('a guided visit by keyboard alone, from its start to the decision, and out 
   await goOn('Winding resistance');
   for (const [index, text] of Object.values(sound.winding).entries())
     await walker.type(['U–V', 'V–W', 'W–U'][index] as string, text);
+  await walker.choose(/test leads/, 'Four leads');
   await walker.press('Go on to the decision');
   await page.getByRole('heading', { name: /^Replace: complete drive/ }).waitFor();
 

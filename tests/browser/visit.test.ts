@@ -53,6 +53,7 @@ test('drive only: it trips with the motor leads off, motor and cable pass', asyn
   await visitor.type('insulation', sound.insulation);
   await visitor.goOn('Winding resistance');
   await visitor.type('winding', sound.winding);
+  await visitor.choose('How are the test leads kept out?', 'Four leads');
   await visitor.goOn('decision');
   await page.getByRole('heading', { name: 'Replace: complete drive.' }).waitFor();
   await page.getByText('It trips with the motor leads off').waitFor();

@@ -129,11 +129,14 @@ describe('cable and motor read by an insulation tester', () => {
     expect(next.map(({ code }) => code)).toContain(expected.step);
   });
 
-  it.each(faults)('%s, joined alone, is go only where nothing is bad', (network, { cable, motor, verdict }) => {
-    const alone = assessIsolation(read(network, [])).verdict;
-    expect(alone).toBe(verdict === 'go' ? 'go' : 'no-go');
-    expect([cable, motor].includes('proven-bad') && alone === 'go').toBe(false);
-  });
+  it.each(faults)(
+    '%s, joined alone, clears the parts only where nothing is bad, and is never go',
+    (network, expected) => {
+      const { verdict, parts } = assessIsolation(read(network, []));
+      expect(verdict).toBe(expected.verdict === 'go' ? 'undecided' : 'no-go');
+      expect(parts.cable === 'not-suspect').toBe(expected.verdict === 'go');
+    },
+  );
 
   it('the free cable does not show a leak to its own PE core, the bonded row does', () => {
     const network = 'isolation-cable-blind-spot';

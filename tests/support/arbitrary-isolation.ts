@@ -44,11 +44,12 @@ const isolated: fc.Arbitrary<Reading> = mostly(
   8,
 );
 
-const optional = <T>(one: fc.Arbitrary<T>) => fc.option(one, { nil: undefined, freq: 3 });
+/** A go takes every stage, so most visits have them all. */
+const optional = <T>(one: fc.Arbitrary<T>) => fc.option(one, { nil: undefined, freq: 12 });
 
 /** A visit whose rows are mostly like `row`, now and then anything. */
 function visit(row: Row): fc.Arbitrary<IsolationInput> {
-  const usual = mostly(row, any, 7);
+  const usual = mostly(row, any, 12);
   return fc
     .record({
       joined: stage(usual, pe),
@@ -58,7 +59,7 @@ function visit(row: Row): fc.Arbitrary<IsolationInput> {
       cableEndsChecked: fc.boolean(),
       suspectedAnyway: mostly(fc.constant(false), fc.constant(true), 5),
       testVoltage,
-      windingTemperature: mostly(windingTemperature, fc.constant<Reading>(missing), 3),
+      windingTemperature: mostly(windingTemperature, fc.constant<Reading>(missing), 8),
       correction: mostly(
         fc.constant('halving' as const),
         fc.constantFrom('thermosetting' as const, 'table' as const),

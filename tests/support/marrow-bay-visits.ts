@@ -75,7 +75,7 @@ export const soundInsulation: Form = {
   ratedVoltage: '400 V',
   windingTemperature: '25 °C',
 };
-export const soundWinding: Form = { UV: '1.820 Ω', VW: '1.822 Ω', WU: '1.819 Ω' };
+export const soundWinding: Form = { UV: '1.820 Ω', VW: '1.822 Ω', WU: '1.819 Ω', leads: 'four' };
 export const badInsulation: Form = { ...soundInsulation, U: '1.1M', V: '1.3M', W: '1.2M' };
 const joinedBad = { joinedU: '1.1M', joinedV: '1.3M', joinedW: '1.2M', joinedPE: '0.2 Ω' };
 export const bothBad: Form = {

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { factorOf, limitCurve, targetOf } from '../../../src/calc/insulation-target.ts';
+import { limitCurve, targetOf } from '../../../src/calc/insulation-target.ts';
 import { typed } from '../../support/typed.ts';
 
 const ratedVoltage = typed('400 V', 'voltage');
@@ -53,22 +53,5 @@ describe('the curve of the limit over temperature', () => {
   it('is empty where the minimum is not known', () => {
     const old = { ...input, machineClass: 'pre-1970' as const, ratedVoltage: missing };
     expect(limitCurve({ ...old, occasion: 'routine' })).toEqual([]);
-  });
-});
-
-describe('the factor of a visit', () => {
-  const factor = (winding: string, occasion: 'after-trip' | 'routine' = 'after-trip') =>
-    factorOf({ windingTemperature: typed(winding, 'temperature'), correction: 'halving', occasion } as Parameters<
-      typeof factorOf
-    >[0]);
-
-  it.each([
-    ['20', 'after-trip', { lo: 1, hi: 1 }],
-    ['40', 'after-trip', { lo: 4, hi: 4 }],
-    ['20', 'routine', { lo: 0.25, hi: 0.25 }],
-    ['', 'after-trip', { lo: 0.25, hi: 256 }],
-    ['120', 'after-trip', undefined],
-  ] as const)('at “%s” °C, %s: %o', (winding, occasion, expected) => {
-    expect(factor(winding, occasion)).toEqual(expected);
   });
 });

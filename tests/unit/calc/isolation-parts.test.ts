@@ -1,5 +1,7 @@
 import { describe, expect, it } from 'vitest';
-import type { StageReadings } from '../../../src/calc/index.ts';
+import { limitValue, type Reading, type StageReadings } from '../../../src/calc/index.ts';
+import { judgeAfterTrip } from '../../../src/calc/insulation-point.ts';
+import { intervalOf } from '../../../src/calc/interval.ts';
 import { judgeCable, judgeMotor, peFinding } from '../../../src/calc/isolation-parts.ts';
 import { typed, typedPhases } from '../../support/typed.ts';
 
@@ -16,9 +18,15 @@ function cable(core: StageReadings | undefined, bonded: string | undefined, ends
   return { status, showsBad, codes: findings.map(({ code }) => code) };
 }
 
+/** By a factor of temperature that is known. */
+function judgedAt(factor: number) {
+  return (reading: Reading) =>
+    judgeAfterTrip(reading, intervalOf(reading), limitValue('after-trip-point'), { lo: factor, hi: factor });
+}
+
 function motor(phases: string, PE: string, factor = 1) {
   const input = { motor: stage(phases, PE) } as Parameters<typeof judgeMotor>[0];
-  const { status, showsBad, findings } = judgeMotor(input, {}, { lo: factor, hi: factor }, true);
+  const { status, showsBad, findings } = judgeMotor(input, judgedAt(factor), true);
   return { status, showsBad, codes: findings.map(({ code }) => code) };
 }
 
@@ -112,7 +120,7 @@ describe('the motor alone', () => {
   });
 
   it('is neither while it was not taken', () => {
-    expect(judgeMotor({} as Parameters<typeof judgeMotor>[0], {}, { lo: 1, hi: 1 }, true).status).toBe('not-taken');
+    expect(judgeMotor({} as Parameters<typeof judgeMotor>[0], judgedAt(1), true).status).toBe('not-taken');
   });
 });
 

@@ -1,18 +1,21 @@
 import { describe, expect, it } from 'vitest';
-import type { Instrument, Interval } from '../../../src/calc/interval.ts';
+import { limitValue, type Reading } from '../../../src/calc/index.ts';
+import { judgeAfterTrip } from '../../../src/calc/insulation-point.ts';
+import { type Instrument, type Interval, intervalOf } from '../../../src/calc/interval.ts';
 import { judgeStage } from '../../../src/calc/isolation-stage.ts';
 import { typedPhases } from '../../support/typed.ts';
 
 interface Given {
   instrument?: Instrument;
-  factor?: Interval | undefined;
+  factor?: Interval;
   tested?: boolean;
 }
 
 function judge(readings: string, given: Given = {}) {
-  const { instrument = {}, tested = true } = given;
-  const factor = 'factor' in given ? given.factor : { lo: 1, hi: 1 };
-  return judgeStage('joined', typedPhases(readings), instrument, factor, tested);
+  const { instrument = {}, tested = true, factor = { lo: 1, hi: 1 } } = given;
+  const point = limitValue('after-trip-point');
+  const judgeOne = (reading: Reading) => judgeAfterTrip(reading, intervalOf(reading, instrument), point, factor);
+  return judgeStage('joined', typedPhases(readings), judgeOne, tested);
 }
 const codes = (...parameters: Parameters<typeof judge>) => judge(...parameters).findings.map(({ code }) => code);
 const status = (...parameters: Parameters<typeof judge>) => judge(...parameters).status;
@@ -56,11 +59,6 @@ describe('what keeps a row from being good', () => {
   it('a test voltage that passes nothing, though it still shows the bad', () => {
     expect(status('600M | 600M | 600M', { tested: false })).toBe('undecided');
     expect(status('2M | 600M | 600M', { tested: false })).toBe('bad');
-  });
-
-  it('a temperature at which no method holds', () => {
-    expect(codes('600M | 600M | 600M', { factor: undefined })).toEqual(['stage-temperature-needed']);
-    expect(status('2M | 2M | 2M', { factor: undefined })).toBe('undecided');
   });
 
   it('a hot or a cold winding', () => {

@@ -3,7 +3,6 @@ import { describe, expect, it } from 'vitest';
 import {
   assessIsolation,
   type IsolationInput,
-  limitRange,
   missing,
   type Phase,
   phases,
@@ -100,12 +99,10 @@ describe('a worse reading never turns the verdict of an isolation towards go', (
 
 /**
  * Weaker evidence: a verdict that was not go never becomes go, and go never becomes no-go. A reading is removed by
- * setting it missing while its stage stays begun. The winding temperature is optional: without it the reading must
- * hold at every usual temperature, so its removal is tried where it was a usual one.
+ * setting it missing while its stage stays begun, or with its whole stage.
  */
 describe('weaker evidence never makes a go of an isolation, nor condemns one that was go', () => {
   const anyTerminal = fc.constantFrom<Terminal>(...phases, 'PE');
-  const { from, to } = limitRange('motor-temperature-unknown');
   const weaker: [string, fc.Arbitrary<(input: IsolationInput) => IsolationInput>][] = [
     [
       'a reading removed',
@@ -115,15 +112,15 @@ describe('weaker evidence never makes a go of an isolation, nor condemns one tha
             change(input, stage, terminal, (one) => (one.kind === 'missing' ? one : missing)),
       ),
     ],
-    ['the test voltage removed', fc.constant((input) => ({ ...input, testVoltage: missing }))],
     [
-      'a usual winding temperature removed',
-      fc.constant((input) => {
-        const { windingTemperature: winding } = input;
-        const usual = winding.kind === 'value' && winding.value >= from && winding.value <= to;
-        return usual ? { ...input, windingTemperature: missing } : input;
+      'a whole stage taken back, the bonded row too',
+      fc.constantFrom('cable' as const, 'bonded' as const, 'motor' as const).map((stage) => (input) => {
+        const { [stage]: _cleared, ...rest } = input;
+        return rest;
       }),
     ],
+    ['the test voltage removed', fc.constant((input) => ({ ...input, testVoltage: missing }))],
+    ['the winding temperature removed', fc.constant((input) => ({ ...input, windingTemperature: missing }))],
     [
       'a wider stated accuracy or a lower limit of the tester',
       weakerInstrument(testerLimits).map((weaken) => (input) => ({

@@ -12,6 +12,8 @@ const stages = {
   badMotor: { motor: stage('2M | 2M | 2M', '0.1 Ω') },
 };
 
+const all = { ...stages.goodCable, ...stages.goodMotor };
+
 const usual: IsolationInput = {
   joined: stages.goodJoined,
   cableEndsChecked: false,
@@ -28,7 +30,15 @@ const codes = (change: Partial<IsolationInput>) => assess(change).findings.map((
 describe('the order of the stages', () => {
   const { badJoined, goodCable, badCable, goodMotor, badMotor } = stages;
   const rows: [string, Partial<IsolationInput>, string, string[]][] = [
-    ['stage 1 good: stop', {}, 'go', ['neither-suspect']],
+    [
+      'stage 1 good: no go without the rows that show the rest',
+      {},
+      'undecided',
+      ['test-cable-alone', 'take-bonded-row'],
+    ],
+    ['then the bonded row', { cable: goodCable.cable }, 'undecided', ['take-bonded-row', 'test-motor-alone']],
+    ['then the motor', goodCable, 'undecided', ['test-motor-alone']],
+    ['all proven good: stop', { ...goodCable, ...goodMotor }, 'go', ['neither-suspect']],
     ['stage 1 bad: cable', { joined: badJoined }, 'no-go', ['test-cable-alone']],
     ['then motor', { joined: badJoined, ...goodCable }, 'no-go', ['test-motor-alone']],
     [
@@ -81,7 +91,7 @@ describe('what is proven', () => {
     ['0 MΩ', 'undecided', 'undecided'],
     ['', 'not-tested', 'undecided'],
   ])('of the protective conductor that reads “%s”: %s, %s', (PE, protectiveConductor, verdict) => {
-    const change = { joined: stage('600M | 600M | 600M', PE) };
+    const change = { ...all, joined: stage('600M | 600M | 600M', PE) };
     expect(assess(change).parts.protectiveConductor).toBe(protectiveConductor);
     expect(assess(change).verdict).toBe(verdict);
   });
@@ -137,6 +147,18 @@ describe('contradictions', () => {
   });
 });
 
+describe('over-range on a tester whose limit is stated', () => {
+  it('is held against the parts as a noted bound is', () => {
+    // Cable 150 MΩ beside motor 150 MΩ is 75 MΩ, and not 100 MΩ with the error of a tester: joined cannot be good.
+    const tight = typedPhases('150M | 150M | 150M');
+    const parts = { cable: { ...tight, PE: typed('>1G') }, bonded: tight, motor: { ...tight, PE: typed('0.1 Ω') } };
+    const noted = assess({ ...parts, joined: stage('>2G | >2G | >2G', '0.2 Ω') });
+    const unnoted = assess({ ...parts, joined: stage('OL | OL | OL', '0.2 Ω'), instrument: { upperLimit: 2e9 } });
+    expect([noted.verdict, unnoted.verdict]).toEqual(['undecided', 'undecided']);
+    expect(unnoted.findings.map(({ code }) => code)).toContain('joined-too-high');
+  });
+});
+
 describe('what must be given', () => {
   it.each([
     ['', 'state-test-voltage'],
@@ -147,13 +169,14 @@ describe('what must be given', () => {
     expect(steps(change)).toContain(next);
   });
 
-  it('without a winding temperature a reading must hold at every usual one', () => {
+  it('without a winding temperature nothing passes, and bad is only what is bad at every usual one', () => {
     const at = (size: string) =>
-      assess({ joined: stage(`${size} | ${size} | ${size}`, '0.2 Ω'), windingTemperature: missing }).verdict;
-    expect(at('400M')).toBe('go');
-    expect(at('399M')).toBe('undecided');
+      assess({ ...all, joined: stage(`${size} | ${size} | ${size}`, '0.2 Ω'), windingTemperature: missing }).verdict;
+    expect(at('600M')).toBe('undecided');
     expect(at('391k')).toBe('undecided');
-    expect(at('390k')).toBe('no-go');
+    const alone = { joined: stage('390k | 390k | 390k', '0.2 Ω'), windingTemperature: missing };
+    expect(assess(alone).verdict).toBe('no-go');
+    expect(steps({ ...all, windingTemperature: missing })).toContain('state-winding-temperature');
   });
 
   it('outside the validity of the method nothing passes', () => {
@@ -170,6 +193,30 @@ describe('what must be given', () => {
     const nothing = { joined: stage(' | | ', '') };
     expect(assess(nothing).verdict).toBe('undecided');
     expect(steps(nothing)).toEqual(['measure-joined', 'measure-pe-low-range']);
+  });
+});
+
+describe('a reading or row that is taken back never makes a go', () => {
+  const bondedBad = typedPhases('2M | 3M | 5G');
+
+  it('a bonded row that shows cores leaking to each other', () => {
+    const bad = { ...all, bonded: bondedBad };
+    expect(assess(bad).verdict).toBe('no-go');
+    const { bonded: _cleared, ...cleared } = bad;
+    expect(assess(cleared).verdict).toBe('undecided');
+    expect(steps(cleared)).toContain('take-bonded-row');
+    expect(assess({ bonded: bondedBad }).verdict).toBe('no-go');
+    expect(assess({}).verdict).toBe('undecided');
+  });
+
+  it('a motor that contradicts the joined reading, whole', () => {
+    expect(assess({ ...stages.goodCable, ...stages.badMotor }).verdict).toBe('undecided');
+    expect(assess(stages.goodCable).verdict).toBe('undecided');
+  });
+
+  it('a temperature that is outside the usual ones', () => {
+    expect(assess({ ...all, windingTemperature: typed('-5', 'temperature') }).verdict).toBe('undecided');
+    expect(assess({ ...all, windingTemperature: missing }).verdict).toBe('undecided');
   });
 });
 

@@ -320,7 +320,7 @@ const leaves: Record<string, Leaf[]> = {
       ],
       decision: 'undecided',
       good: ['drive'],
-      open: ['cable-open', 'motor-open'],
+      open: ['cable-open', 'insulation-open', 'motor-open'],
       why: 'The drive is not blamed while a leak from core to core is not excluded.',
     },
     {
@@ -589,7 +589,7 @@ const leaves: Record<string, Leaf[]> = {
     },
     {
       what: 'the first insulation reading failed, the second one joined passes',
-      visit: [...moving(), bridgeGood, insulationBad, isolationIs(isolations.joinedGoodOnly), windingGood],
+      visit: [...moving(), bridgeGood, insulationBad, isolationIs(isolations.joinedGoodOnly, 'left open'), windingGood],
       decision: 'undecided',
       good: ['drive'],
       open: ['insulation-open'],

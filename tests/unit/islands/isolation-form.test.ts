@@ -40,9 +40,9 @@ describe('a stage', () => {
 });
 
 describe('the stages open', () => {
-  test('none while the joined stage is good', () => {
+  test('the cable while the joined stage is good, since only its bonded row shows a leak from core to core', () => {
     const good = { ...joined, joinedU: '>700M', joinedV: '>700M', joinedW: '>700M' };
-    expect(stagesAsked(assessed(good))).toEqual([]);
+    expect(stagesAsked(assessed(good))).toEqual(['cable']);
     expect(stagesAsked(assessed({ ...good, suspectedAnyway: 'yes' }))).toEqual(['cable']);
   });
 

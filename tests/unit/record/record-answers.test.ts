@@ -46,7 +46,7 @@ describe('a calculator’s step', () => {
     ['bridge', liftVisit('bridge'), 'no-go'],
     ['insulation', liftVisit('insulation'), 'no-go'],
     ['isolation', liftVisit('isolation'), 'no-go'],
-    ['winding', { UV: '1.82 Ω', VW: '1.83 Ω', WU: '1.82 Ω' }, 'go'],
+    ['winding', { UV: '1.82 Ω', VW: '1.83 Ω', WU: '1.82 Ω', leads: 'four' }, 'go'],
     ['winding-motor', { UV: '1.82 Ω', VW: 'OL', WU: '1.82 Ω' }, 'no-go'],
     ['winding', { UV: '1.82 Ω' }, 'undecided'],
   ] as const)('%s %j: %s', (id, form, expected) => {
@@ -54,7 +54,7 @@ describe('a calculator’s step', () => {
   });
 
   test('tells what the accuracy of the instrument leaves open', () => {
-    const close = { UV: '1.80 Ω', VW: '1.82 Ω', WU: '1.82 Ω' };
+    const close = { UV: '1.80 Ω', VW: '1.82 Ω', WU: '1.82 Ω', leads: 'four' };
     expect(verdict('winding', close)).toBe('go');
     expect(verdict('winding', { ...close, accuracyPercent: '5 %' })).toBe('undecided');
   });

@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { expect, it } from 'vitest';
-import { assessBridgeDiode } from '../../../src/calc/index.ts';
+import { assessBridgeDiode, volts } from '../../../src/calc/index.ts';
 import { bridgeDiodeFindings, bridgeDiodeSteps } from '../../../src/texts/bridge-diode.ts';
 import { bothTests, diodeTest } from '../../support/arbitrary-diode.ts';
 import { diodeInput } from '../../support/diode-cases.ts';
@@ -13,6 +13,7 @@ it('any diode test is told in clean sentences, and every code is met', () => {
     for (const code of sayAll(assessBridgeDiode(input), bridgeDiodeFindings, bridgeDiodeSteps)) met.add(code);
   };
   fc.assert(fc.property(fc.oneof(diodeTest, bothTests), say), { numRuns: Math.max(runs, 5000) });
+  say({ ...diodeInput({}), busVoltage: volts(Number.NaN) });
   say(diodeInput({ plusForward: '-0.2 | 0.41 | 0.41' }));
   say(diodeInput({ resistance: ['480k | 490k | 485k', '46k | 45.8k | 46.1k'] }));
   const unmet = [bridgeDiodeFindings, bridgeDiodeSteps]

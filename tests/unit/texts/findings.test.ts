@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { assessBridge, assessInsulation, assessIsolation } from '../../../src/calc/index.ts';
+import { assessBridge, assessInsulation, assessIsolation, volts } from '../../../src/calc/index.ts';
 import { bridgeFindings, bridgeSteps } from '../../../src/texts/bridge.ts';
 import { insulationFindings, insulationSteps } from '../../../src/texts/insulation.ts';
 import { isolationFindings, isolationSteps } from '../../../src/texts/isolation.ts';
@@ -32,6 +32,9 @@ describe('the hand-worked cases are told in clean sentences', () => {
   });
 });
 
+/** What no form lets through. */
+const impossible = volts(Number.NaN);
+
 /** Every code that has a sentence must be met, except those listed with the reason why none of the inputs gives it. */
 function meetsAllCodes(met: Set<string>, texts: object[], except: string[] = []) {
   const unmet = texts.flatMap((one) => Object.keys(one)).filter((code) => !met.has(code));
@@ -49,6 +52,8 @@ describe('any assessment is told in clean sentences, and every code is met', () 
     );
     for (const one of bridgeCases) {
       for (const code of sayAll(assessBridge(bridgeInput(one)), bridgeFindings, bridgeSteps)) met.add(code);
+      const hostile = { ...bridgeInput(one), busVoltage: impossible };
+      for (const code of sayAll(assessBridge(hostile), bridgeFindings, bridgeSteps)) met.add(code);
     }
     meetsAllCodes(met, [bridgeFindings, bridgeSteps]);
   });
@@ -64,6 +69,8 @@ describe('any assessment is told in clean sentences, and every code is met', () 
     for (const one of insulationCases) {
       for (const code of sayAll(assessInsulation(insulationInput(one)), insulationFindings, insulationSteps))
         met.add(code);
+      const hostile = { ...insulationInput(one), testVoltage: impossible };
+      for (const code of sayAll(assessInsulation(hostile), insulationFindings, insulationSteps)) met.add(code);
     }
     meetsAllCodes(met, [insulationFindings, insulationSteps]);
   });
@@ -78,6 +85,8 @@ describe('any assessment is told in clean sentences, and every code is met', () 
     );
     for (const one of isolationCases) {
       for (const code of sayAll(assessIsolation(isolationInput(one)), isolationFindings, isolationSteps)) met.add(code);
+      const hostile = { ...isolationInput(one), testVoltage: impossible };
+      for (const code of sayAll(assessIsolation(hostile), isolationFindings, isolationSteps)) met.add(code);
     }
     // The codes of a test voltage come as one type; isolation asks for no rated voltage.
     meetsAllCodes(met, [isolationFindings, isolationSteps], ['rated-voltage-missing', 'test-voltage-unsuited']);

@@ -6,6 +6,9 @@ import { windingInput } from '../../support/arbitrary-winding.ts';
 import { runs } from '../../support/runs.ts';
 import { sayAll } from '../../support/sentences.ts';
 
+/** What no form lets through. */
+const impossible = { UV: ohms(Number.NaN), VW: ohms(1), WU: ohms(1) };
+
 it('any assessment of a winding is told in clean sentences, and every code is met', () => {
   const met = new Set<string>();
   fc.assert(
@@ -14,6 +17,7 @@ it('any assessment of a winding is told in clean sentences, and every code is me
     }),
     { numRuns: Math.max(runs, 5000) },
   );
+  for (const code of sayAll(assessWinding({ readings: impossible }), windingFindings, windingSteps)) met.add(code);
   const unmet = [windingFindings, windingSteps].flatMap((one) => Object.keys(one)).filter((code) => !met.has(code));
   expect(unmet).toEqual([]);
 });

@@ -72,10 +72,10 @@ export function isolation(rows: IsolationRows, other: Partial<IsolationInput> = 
   });
 }
 
-/** Line to line: `U–V | V–W | W–U`. */
+/** Line to line by four leads: `U–V | V–W | W–U`. */
 export function winding(text: string): WindingAssessment {
   const { U: UV, V: VW, W: WU } = typedPhases(text);
-  return assessWinding({ readings: { UV, VW, WU } });
+  return assessWinding({ readings: { UV, VW, WU }, leads: 'four' });
 }
 
 /** Readings that are told by name in the tests. */

@@ -1,0 +1,60 @@
+import { type Finding, finding } from './assessment.ts';
+import { isDay } from './calendar-date.ts';
+import { type FigureCode, impossibleFigures, isPossible } from './possible-figures.ts';
+import type { CorrectedRow, KeptOutRow, TrendCode, TrendInput, TrendRow, TrendTable } from './trend-input.ts';
+
+/** As for every calculator; a resistance of zero has no place on a logarithmic axis, and is a bound in a table. */
+export function impossibleRecord({ table, ratedVoltage, today }: TrendInput): Finding<FigureCode>[] {
+  const rows = table.rows.filter(
+    ({ day, reading, temperature }) =>
+      !(
+        isDay(day) &&
+        isPossible(reading) &&
+        isPossible(temperature) &&
+        !(reading.kind === 'value' && reading.value <= 0)
+      ),
+  );
+  const days = [today, ...table.keptOut.map(({ day }) => day)].filter((day) => day !== undefined && !isDay(day));
+  if (rows.length + days.length === 0) return impossibleFigures({ ratedVoltage });
+  const readings = [...rows.map(({ line }) => `line ${line}`), ...(days.length > 0 ? ['date'] : [])];
+  return [finding('figure-impossible', 'undecided', { readings })];
+}
+
+/** The rows in the order of time, and those that lie after today: the clock is wrong, or their date. */
+export function upToToday({ table, today = Number.POSITIVE_INFINITY }: TrendInput): {
+  past: TrendRow[];
+  future: KeptOutRow[];
+} {
+  const rows = [...table.rows].sort((a, b) => a.day - b.day);
+  const later = ({ day }: TrendRow) => day >= today + 1;
+  return {
+    past: rows.filter((row) => !later(row)),
+    future: rows.filter(later).map(({ line, cells, day }) => ({ line, cells, day, code: 'date-in-future' })),
+  };
+}
+
+/** Rows that are kept out are counted; one that may be the newest leaves the end of the record unknown. */
+export function tableFindings(
+  table: TrendTable,
+  keptOut: readonly KeptOutRow[],
+  rows: readonly CorrectedRow[],
+): Finding<TrendCode>[] {
+  if (table.problem !== undefined) {
+    return [finding('trend-table-problem', 'undecided', { names: { problem: table.problem } })];
+  }
+  const found: Finding<TrendCode>[] = [];
+  // All readings of the last day count alike, whatever the time of day.
+  const newest = Math.floor(rows.at(-1)?.day ?? Number.NEGATIVE_INFINITY);
+  const maybeNewest = keptOut.filter(
+    ({ code, day }) => code !== 'same-as-before' && (day === undefined || !(day < newest)),
+  );
+  const ambiguous = keptOut.filter(({ code }) => code === 'date-ambiguous').length;
+  if (rows.length === 0) found.push(finding('trend-no-rows', 'undecided'));
+  if (ambiguous > 0) found.push(finding('trend-dates-ambiguous', 'undecided', { numbers: { count: ambiguous } }));
+  if (maybeNewest.length > ambiguous) found.push(finding('trend-newest-kept-out', 'undecided'));
+  if (keptOut.length > 0) found.push(finding('trend-rows-kept-out', 'caution', { numbers: { count: keptOut.length } }));
+  if (table.unused.length > 0) {
+    found.push(finding('trend-columns-unused', 'note', { names: { columns: table.unused.join(', ') } }));
+  }
+  return found;
+}

@@ -1,0 +1,86 @@
+import { assessInsulation, type InsulationInput, type Reading } from '../../src/calc/index.ts';
+import { deadShort, figure, instrument, least, lowered, reading, shown, span } from './readings.ts';
+import { having, type Subject } from './subject.ts';
+import { leastCorrected, passesAfterTrip } from './winding-to-ground.ts';
+
+const missing: Reading = { kind: 'missing' };
+const phases = ['U', 'V', 'W'] as const;
+
+/** Dew point by the Magnus formula with the constants of Alduchov and Eskridge 1996 (recalled), typed once more. */
+function dewPoint(air: number, humidity: number): number {
+  const gamma = Math.log(humidity / 100) + (17.625 * air) / (243.04 + air);
+  return (243.04 * gamma) / (17.625 - gamma);
+}
+
+function isDry({ ambient, humidity, windingTemperature }: InsulationInput): boolean {
+  if (ambient.kind === 'missing' && humidity.kind === 'missing') return true;
+  const [air, wet, winding] = [figure(ambient), figure(humidity), figure(windingTemperature)];
+  if (air >= -20 && air <= 60 && wet > 0 && wet <= 100) return winding > dewPoint(air, wet) - 1e-6;
+  return winding > air;
+}
+
+/** Random-wound 5 MΩ, form-wound 100 MΩ, old ones 1 MΩ and 1 MΩ more for each kilovolt (IEEE 43, recalled). */
+export function minimumOf(machineClass: InsulationInput['machineClass'], rated: Reading): number {
+  if (machineClass === 'random-wound') return 5e6;
+  return machineClass === 'form-wound' ? 100e6 : 1e6 * (1 + figure(rated) / 1000);
+}
+
+export const insulation: Subject<InsulationInput> = {
+  name: 'insulation',
+  make: (dice) => {
+    const occasion = dice.pick(['after-trip', 'routine'] as const);
+    const machineClass = dice.pick(['random-wound', 'random-wound', 'form-wound', 'pre-1970'] as const);
+    const size =
+      dice.pick([2, 1, 1.1, 1.3, 0.9, 4, 20, 100, dice.log(1e-6, 1e6)]) *
+      (occasion === 'routine' && machineClass !== 'form-wound' ? 5e6 : 100e6);
+    const one = () => reading(dice, () => size * dice.pick([1, 1.02, 1.1, 1.5]), 'Ω', 0.015);
+    const degrees = dice.chance(0.5) ? dice.between(15, 45) : dice.between(-10, 110);
+    return {
+      occasion,
+      machineClass,
+      readings: { U: one(), V: one(), W: one() },
+      pe: reading(dice, () => dice.pick([0.1, 0.3, 0.99, 1, ...(dice.chance(0.2) ? [1.01, 20] : [])]), 'Ω', 0.03),
+      testVoltage: reading(
+        dice,
+        () => dice.pick([500, 1000, 500, 250, ...(dice.chance(0.2) ? [249, 9] : [])]),
+        'V',
+        0.03,
+      ),
+      ratedVoltage: reading(dice, () => dice.pick([400, 230, 690, 3000]), 'V', 0.03),
+      windingTemperature: dice.chance(0.95)
+        ? { kind: 'value', value: Math.round(degrees), unit: '°C', resolution: 1 }
+        : reading(dice, () => degrees, '°C', 1),
+      ambient: dice.chance(0.7) ? missing : reading(dice, () => dice.between(0, 40), '°C', 0.1),
+      humidity: dice.chance(0.7) ? missing : reading(dice, () => dice.between(5, 100), '%', 0.1),
+      correction: dice.pick(['halving', 'halving', 'thermosetting', 'table'] as const),
+      ...(dice.chance(0.5) && { instrument: instrument(dice, [50e6, 550e6, 2e9]) }),
+      testMinutes: dice.chance(0.8) ? missing : shown(dice, 1, 'min'),
+    };
+  },
+  verdict: (input) => assessInsulation(input).verdict,
+  mayGo: (input) => {
+    const { occasion, readings, pe, testVoltage, ratedVoltage, windingTemperature, correction, instrument: by } = input;
+    if (!deadShort(pe) || !(figure(testVoltage) >= 250) || !(figure(ratedVoltage) >= 0) || !isDry(input)) return false;
+    if (occasion === 'after-trip') {
+      return phases.every((phase) => passesAfterTrip(readings[phase], by ?? {}, windingTemperature, correction));
+    }
+    const minimum = minimumOf(input.machineClass, ratedVoltage) * (1 - 1e-9);
+    return phases.every((phase) => {
+      if (span(readings[phase], by) === undefined) return false;
+      return leastCorrected(least(readings[phase], by), figure(windingTemperature), 40, correction) >= minimum;
+    });
+  },
+  lacking: (input, dice) => {
+    const key = dice.pick(['readings', 'pe', 'testVoltage', 'ratedVoltage', 'windingTemperature'] as const);
+    return key === 'readings'
+      ? having(input, key, having(input.readings, dice.pick(phases), missing))
+      : having(input, key, missing);
+  },
+  worse: (input, dice) => {
+    const phase = dice.pick(phases);
+    const one = input.readings[phase];
+    if (input.instrument?.upperLimit !== undefined) return undefined;
+    return having(input, 'readings', having(input.readings, phase, lowered(one, dice.pick([1.01, 1.3, 2, 100, 1e6]))));
+  },
+  plain: (input) => ({ ...input, ambient: missing, humidity: missing }),
+};

@@ -1,0 +1,89 @@
+import { assessWinding, type Instrument, type Reading, type WindingInput } from '../../src/calc/index.ts';
+import { figure, hair, instrument, reading, type Span, span } from './readings.ts';
+import { having, type Subject } from './subject.ts';
+
+const missing: Reading = { kind: 'missing' };
+const pairs = ['UV', 'VW', 'WU'] as const;
+
+/** Largest deviation from the mean in percent, over the worst corner of three spans less what the leads have. */
+function worstDeviation(spans: readonly Span[], leads: number): number {
+  let worst = 0;
+  for (let corner = 0; corner < 8; corner++) {
+    const values = spans.map(({ lo, hi }, index) => Math.max(0, ((corner >> index) & 1 ? hi : lo) - leads));
+    const mean = values.reduce((sum, value) => sum + value, 0) / 3;
+    const deviation = Math.max(...values.map((value) => Math.abs(value - mean))) / mean;
+    if (!(deviation * 100 <= worst)) worst = deviation * 100;
+  }
+  return worst;
+}
+
+/** R2 = R1 (k + t2)/(k + t1), k 234.5, 235 or 225; within 10 % of the nameplate. Typed once more on purpose. */
+function fitsNameplate(
+  { reference = missing, referenceTemperature = missing, temperature = missing, conductor }: WindingInput,
+  mean: number,
+) {
+  if (reference.kind === 'missing') return true;
+  const [from, to] = [figure(temperature), figure(referenceTemperature)];
+  if (!(from >= -20 && from <= 180 && to >= -20 && to <= 180)) return false;
+  const k = conductor === 'aluminium' ? 225 : conductor === 'copper-iec' ? 235 : 234.5;
+  const ratio = (mean * (k + to)) / (k + from) / figure(reference);
+  return ratio >= 0.9 / hair && ratio <= 1.1 * hair;
+}
+
+export const winding: Subject<WindingInput> = {
+  name: 'winding',
+  make: (dice) => {
+    const size = dice.chance(0.9) ? dice.log(0.05, 30) : dice.log(1e-4, 1e5);
+    const off = dice.pick([0, 0.002, 0.01, 0.02, 0.035, 0.06, 0.2]);
+    const one = () => reading(dice, () => size * (1 + dice.between(0, off)), 'Ω', 0.01, 5);
+    const leads = dice.pick(['four', 'four', 'four', 'zeroed', 'subtract', 'not-stated', undefined] as const);
+    const nameplate = dice.chance(0.1);
+    return {
+      readings: { UV: one(), VW: one(), WU: one() },
+      ...(leads !== undefined && { leads }),
+      ...((leads === 'subtract' || dice.chance(0.1)) && {
+        leadOhms: reading(dice, () => dice.pick([0, 0.1, 0.3]), 'Ω', 0.1, 3),
+      }),
+      ...(dice.chance(0.3) && { instrument: instrument(dice, [600, 6000]) }),
+      ...(dice.chance(0.2) && { kind: dice.pick(['random-wound', 'form-wound'] as const) }),
+      ...(dice.chance(0.2) && { connection: dice.pick(['star', 'delta', 'unknown'] as const) }),
+      ...(nameplate && {
+        reference: reading(dice, () => size * dice.between(0.85, 1.15), 'Ω', 0.1, 5),
+        referenceTemperature: reading(dice, () => dice.pick([20, 25]), '°C', 0.1),
+        conductor: dice.pick(['copper', 'copper-iec', 'aluminium'] as const),
+      }),
+      ...((nameplate || dice.chance(0.3)) && { temperature: reading(dice, () => dice.between(15, 60), '°C', 0.1) }),
+    };
+  },
+  verdict: (input) => assessWinding(input).verdict,
+  mayGo: (input) => {
+    const { readings, leads, leadOhms = missing, instrument: by = {}, kind } = input;
+    const meter: Instrument = { ...by, counts: Math.max(1, by.counts ?? 0) };
+    const spans = pairs.map((pair) => (readings[pair].kind === 'value' ? span(readings[pair], meter) : undefined));
+    if (spans.some((one) => one === undefined || !(one.lo <= 10e3) || one.hi === Number.POSITIVE_INFINITY))
+      return false;
+    const known = spans as Span[];
+    if (leads === undefined || leads === 'not-stated') return false;
+    const tips = figure(leadOhms);
+    if (leads === 'subtract' ? !(tips >= 0) : leadOhms.kind !== 'missing' && !(tips === 0)) return false;
+    const off = leads === 'subtract' ? tips : 0;
+    // Below an ohm two leads pass nothing.
+    if (leads !== 'four' && known.some(({ lo }) => lo - off < 1 - 1e-9)) return false;
+    if (known.some(({ lo }) => !(lo > off))) return false;
+    const mean = pairs.reduce((sum, pair) => sum + figure(readings[pair]) - off, 0) / 3;
+    return worstDeviation(known, off) <= (kind === 'form-wound' ? 1 : 2) * hair && fitsNameplate(input, mean);
+  },
+  lacking: (input, dice) => {
+    const key = dice.pick(['readings', 'readings', 'leads', 'leadOhms'] as const);
+    if (key === 'leads') return having(input, 'leads', 'not-stated');
+    if (key === 'leadOhms') return { ...input, leads: 'subtract', leadOhms: missing };
+    return having(input, 'readings', having(input.readings, dice.pick(pairs), missing));
+  },
+  worse: (input, dice) => {
+    // A bound that the meter is stated not to reach contradicts it.
+    if (input.instrument?.upperLimit !== undefined) return undefined;
+    const open: Reading = { kind: 'over', unit: 'Ω', atLeast: 1e6 };
+    return having(input, 'readings', having(input.readings, dice.pick(pairs), open));
+  },
+  plain: ({ reference: _value, referenceTemperature: _its, ...rest }) => rest,
+};
