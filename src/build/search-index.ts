@@ -4,6 +4,7 @@ import { gunzipSync } from 'node:zlib';
 import { close, createIndex, type NewFileResponse, type PagefindIndex } from 'pagefind';
 import type { SearchStart } from '../components/search/library-files.ts';
 import { askedMeaning } from '../components/search/words.ts';
+import { classicScript } from './classic-script.ts';
 import { searchRecords } from './search-records.ts';
 
 /** Files of the search library that no page of this site loads, or that `start.json` stands for. */
@@ -44,6 +45,8 @@ export class SearchIndex {
       mkdirSync(dirname(target), { recursive: true });
       writeFileSync(target, content);
     }
+    const library = join(folder, 'pagefind/pagefind.js');
+    writeFileSync(library, await classicScript(library, 'pagefind'));
     const indexed = files.filter(({ path }) => path.startsWith('fragment/')).flatMap(pagesOf);
     writeFileSync(join(folder, 'pagefind/start.json'), JSON.stringify(startOf(files, indexed)));
     writeFileSync(join(folder, 'pagefind/terms.txt'), [...new Set(indexed.flatMap(termsOf))].join('\n'));

@@ -8,7 +8,7 @@ export function startSearchBox(form: HTMLFormElement): void {
   function load(): Promise<SearchPanel> {
     if (!panel) {
       // Engine and index are fetched beside the script that shows what they find.
-      const worker = new Worker(new URL('./search-worker.ts', import.meta.url), { type: 'module' });
+      const worker = new Worker(new URL('./search-worker.ts', import.meta.url));
       panel = import('./search-panel.ts').then(({ startPanel }) => startPanel(form, worker));
       panel.catch(() => {
         worker.terminate();
