@@ -19,7 +19,9 @@ export function oldestBrowsers(): Map<string, string> {
 }
 
 /** The same as the build tools take them: `chrome87`, `ios14.5`. */
-export const buildTargets: string[] = [...oldestBrowsers()].map(([name, version]) => (toolNames[name] ?? name) + version);
+export const buildTargets: string[] = [...oldestBrowsers()].map(
+  ([name, version]) => (toolNames[name] ?? name) + version,
+);
 
 /** `14.1` is older than `14.5`, and `9` older than `10`. */
 export function isOlder(version: string, than: string): boolean {
