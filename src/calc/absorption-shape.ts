@@ -1,6 +1,7 @@
 import { ratioOf } from './absorption-index.ts';
 import { type AbsorptionCode, type AbsorptionInput, absorptionField, absorptionTimes } from './absorption-input.ts';
 import { type Finding, finding } from './assessment.ts';
+import { lastIn } from './last-in.ts';
 import { limitRange, limitValue } from './limits.ts';
 import type { Reading } from './reading.ts';
 
@@ -11,7 +12,7 @@ import type { Reading } from './reading.ts';
 export function describeShape(input: AbsorptionInput): Finding<AbsorptionCode>[] {
   const { instrument } = input;
   const taken = takenOf(input);
-  const [first, last] = [taken[0], taken.at(-1)];
+  const [first, last] = [taken[0], lastIn(taken)];
   if (first === undefined || last === undefined || taken.length < 2) return [];
   const change = ratioOf(last[1], first[1], instrument);
   const parts = {

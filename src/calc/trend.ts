@@ -61,7 +61,7 @@ function tableFindings(
     return [finding('trend-table-problem', 'undecided', { names: { problem: table.problem } })];
   }
   const found: Finding<TrendCode>[] = [];
-  const newest = rows.at(-1)?.day ?? Number.NEGATIVE_INFINITY;
+  const newest = rows[rows.length - 1]?.day ?? Number.NEGATIVE_INFINITY;
   const maybeNewest = keptOut.filter(
     ({ code, day }) => code !== 'same-as-before' && (day === undefined || day >= newest),
   );
@@ -99,7 +99,7 @@ function newestFindings(input: TrendInput, rows: readonly CorrectedRow[], minimu
   const under = rows.filter(({ kind }) => kind === 'under').length;
   if (under === 0) return found;
   // What lies below a bound after the last value is not known at all.
-  const lastOf = (wanted: CorrectedRow['kind']) => rows.findLastIndex(({ kind }) => kind === wanted);
+  const lastOf = (wanted: CorrectedRow['kind']) => rows.map(({ kind }) => kind).lastIndexOf(wanted);
   const severity = lastOf('under') > lastOf('value') ? 'undecided' : 'caution';
   return [...found, finding('trend-under-range', severity, { numbers: { count: under } })];
 }
@@ -156,7 +156,7 @@ function dropFindings(rows: readonly CorrectedRow[]): Finding<TrendCode>[] {
   const drops = findDrops(rows.map(knownOf));
   const limits: LimitId[] = ['trend-drop', 'trend-drop-before'];
   const told = (code: TrendCode, severity: 'undecided' | 'caution', some: typeof drops) => {
-    const day = rows[some.at(-1)?.index ?? 0]?.day ?? 0;
+    const day = rows[some[some.length - 1]?.index ?? 0]?.day ?? 0;
     const numbers = { count: some.length, day, factor: limitValue('trend-drop') };
     return some.length === 0 ? [] : [finding(code, severity, { limits, numbers })];
   };

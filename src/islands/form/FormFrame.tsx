@@ -54,7 +54,7 @@ function enterMovesOn(event: KeyboardEvent & { currentTarget: HTMLFormElement })
   if (event.key !== 'Enter' || !(event.target instanceof HTMLInputElement)) return;
   event.preventDefault();
   const inputs = [...event.currentTarget.querySelectorAll<HTMLInputElement>('input[type="text"]')];
-  const shown = inputs.filter((input) => input.checkVisibility());
+  const shown = inputs.filter((input) => input.getClientRects().length > 0);
   const next = shown[shown.indexOf(event.target) + 1];
   if (next === undefined) event.target.blur();
   else next.focus();
