@@ -1,14 +1,15 @@
 import { join } from 'node:path';
 import { build } from 'vite';
+import type { ShippedPackages } from './shipped-licences.ts';
 import { buildTargets } from './targets.ts';
 
 const root = join(import.meta.dirname, '../..');
 
 /**
  * One script out of a module and all that it imports, for the oldest browsers that the site is made for: workers can't
- * be modules in several of them. What the module exports lies in the global variable `name`.
+ * be modules in several of them. What the module exports lies in the global variable `name`. What it contains of others is added to `shipped`.
  */
-export async function classicScript(entry: string, name: string): Promise<string> {
+export async function classicScript(entry: string, name: string, shipped: ShippedPackages): Promise<string> {
   const result = await build({
     configFile: false,
     logLevel: 'warn',
@@ -20,5 +21,6 @@ export async function classicScript(entry: string, name: string): Promise<string
   });
   const [output] = [result].flat();
   if (!output || !('output' in output)) throw new Error(`${entry} was not built.`);
+  shipped.addBundle(output.output);
   return output.output[0].code;
 }

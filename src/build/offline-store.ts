@@ -5,6 +5,7 @@ import { join } from 'node:path';
 // Not from its index, which brings a compiler along for a worker of its own.
 import { injectManifest } from 'workbox-build/build/inject-manifest.js';
 import { classicScript } from './classic-script.ts';
+import type { ShippedPackages } from './shipped-licences.ts';
 
 const root = join(import.meta.dirname, '../..');
 
@@ -12,7 +13,8 @@ const root = join(import.meta.dirname, '../..');
 const notNeededOffline = /^(schema\/|robots\.txt$|sitemap)/;
 
 /** The service worker as one script, still without its list of files. */
-export const bundledWorker = () => classicScript(join(root, 'src/offline/service-worker.ts'), 'worker');
+export const bundledWorker = (shipped: ShippedPackages) =>
+  classicScript(join(root, 'src/offline/service-worker.ts'), 'worker', shipped);
 
 /**
  * Writes the service worker with the list of all files of the finished site, the search index among them. The files
@@ -20,7 +22,7 @@ export const bundledWorker = () => classicScript(join(root, 'src/offline/service
  */
 export async function addOfflineUse(
   folder: string,
-  worker: string | Promise<string> = bundledWorker(),
+  worker: Promise<string>,
 ): Promise<{ files: number; bytes: number }> {
   const made = mkdtempSync(join(tmpdir(), 'fieldbook-worker-'));
   const script = join(made, 'sw.js');
