@@ -1,7 +1,7 @@
 import { expect, test } from 'vitest';
 import { calculatorNames } from '../../src/islands/share/calculator-names.ts';
 import { oldWindow } from './support/old-browser.ts';
-import { openIn } from './support/open.ts';
+import { address, openIn } from './support/open.ts';
 import { pagesFound, typeWords } from './support/search.ts';
 import { Visitor } from './support/visitor.ts';
 
@@ -54,6 +54,21 @@ test('a practice case opens', async () => {
   const page = await openIn(await oldWindow(), '/practice/');
   await page.getByRole('button', { name: 'Draw a case' }).click();
   await page.locator('.practice-work').waitFor();
+});
+
+test('where the browser may not run the search’s program it says so, and leads to all articles', async () => {
+  const context = await oldWindow();
+  const policy = "default-src 'self'; script-src 'self'";
+  await context.route('**/search-worker*.js', async (route) => {
+    const response = await route.fetch();
+    await route.fulfill({ response, headers: { ...response.headers(), 'content-security-policy': policy } });
+  });
+  // Not by `open`: the broken policy is the point.
+  const page = await context.newPage();
+  await page.goto(address('/'));
+  await page.locator('#search-words').fill('lockout');
+  await page.getByText('The search could not start').first().waitFor();
+  expect(await page.locator('#search-panel a').first().getAttribute('href')).toContain('/articles/');
 });
 
 test('the search answers', async () => {
