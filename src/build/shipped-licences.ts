@@ -1,4 +1,4 @@
-import { readdirSync, readFileSync } from 'node:fs';
+import { readdirSync, readFileSync, statSync } from 'node:fs';
 import { join } from 'node:path';
 import type { Plugin, Rolldown } from 'vite';
 
@@ -53,7 +53,10 @@ const introduction =
 
 function licensed([name, folder]: [string, string]): { title: string; text: string } {
   const { version, license } = JSON.parse(readFileSync(join(folder, 'package.json'), 'utf8'));
-  const files = readdirSync(folder).filter((file) => /^(licen[cs]e|copying|notice)/i.test(file));
+  // Some packages keep their texts in a folder of that name.
+  const files = readdirSync(folder, { recursive: true, encoding: 'utf8' })
+    .filter((file) => /^(licen[cs]e|copying|notice)/i.test(file) && statSync(join(folder, file)).isFile())
+    .sort();
   const text = files.map((file) => readFileSync(join(folder, file), 'utf8').trim()).join('\n\n');
   if (text === '') throw new Error(`${name} reaches the reader, but brings no text of its licence (${license}).`);
   return { title: `${name} ${version} (${license})`, text };
