@@ -6,6 +6,7 @@ import preact from '@astrojs/preact';
 import { defineConfig } from 'astro/config';
 import { finishPages } from './src/build/finish-pages.ts';
 import { leanBuild } from './src/build/lean-build.ts';
+import { buildTargets } from './src/build/targets.ts';
 import { linkTerms, readGlossary } from './src/glossary/link-terms.ts';
 import { importCalculator } from './src/markdown/import-calculator.ts';
 import { replacedElements } from './src/markdown/replaced-elements.ts';
@@ -52,6 +53,12 @@ const limitsInParts = {
       return limitsWith(json, (key) => !said.has(key) && !printed.has(key));
     },
   },
+};
+
+/** What reaches the reader is written for the oldest browsers that the site is made for; what renders pages is not. */
+const oldBrowsers = {
+  name: 'old-browsers',
+  configEnvironment: (name) => (name === 'client' ? { build: { target: buildTargets } } : undefined),
 };
 
 /** A list of every chunk in every page's first script would cost more than the requests that it saves. */
@@ -104,8 +111,9 @@ export default defineConfig({
   build: { inlineStylesheets: 'never', concurrency: 4 },
   // Nothing inline: the pages must work under a Content-Security-Policy that allows no inline script.
   vite: {
-    plugins: [limitsInParts, noPreloadLists, smallPreload],
+    plugins: [limitsInParts, oldBrowsers, noPreloadLists, smallPreload],
     build: {
+      cssTarget: buildTargets,
       assetsInlineLimit: 0,
       // Pure modules, so that a calculator loads only the part of src/calc that it uses, though all import its index.
       rolldownOptions: {

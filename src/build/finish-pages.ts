@@ -1,20 +1,29 @@
+import { writeFileSync } from 'node:fs';
+import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import type { AstroIntegration, AstroPrerenderer } from 'astro';
 import type { SearchIndex } from './search-index.ts';
+import { gatherShipped, ShippedPackages } from './shipped-licences.ts';
 import { slimPage } from './slim-page.ts';
 
 /**
  * What a build does with its pages: the search reads each as soon as it is rendered, and the file gets what readers
- * need of it. Behind the last page come the search index and the worker that keeps all of it on the device.
+ * need of it. Behind the last page come the search index, the licences of all that reaches the reader, and the worker
+ * that keeps all of it on the device.
  */
 export function finishPages(): AstroIntegration {
   let index: Promise<SearchIndex>;
   let offline: Promise<typeof import('./offline-store.ts')>;
   let worker: Promise<string>;
   let base = '/';
+  const shipped = new ShippedPackages();
   return {
     name: 'finish-pages',
     hooks: {
+      'astro:config:setup': ({ updateConfig }) => {
+        const gather = gatherShipped(shipped);
+        updateConfig({ vite: { plugins: [gather], worker: { plugins: () => [gather] } } });
+      },
       'astro:config:done': ({ config }) => {
         base = config.base.replace(/\/?$/, '/');
       },
@@ -22,14 +31,16 @@ export function finishPages(): AstroIntegration {
         // Their libraries are large, and nothing but a build needs them.
         index = import('./search-index.ts').then(({ SearchIndex }) => new SearchIndex());
         offline = import('./offline-store.ts');
-        worker = offline.then(({ bundledWorker }) => bundledWorker());
+        worker = offline.then(({ bundledWorker }) => bundledWorker(shipped));
         // Whoever waits for it hears of the failure.
         worker.catch(() => undefined);
         setPrerenderer((renderer) => finishing(renderer, base, index));
       },
       'astro:build:done': async ({ dir, logger }) => {
         const folder = fileURLToPath(dir);
-        logger.info(`The search finds ${await (await index).write(folder)} answers.`);
+        logger.info(`The search finds ${await (await index).write(folder, shipped)} answers.`);
+        await worker;
+        writeFileSync(join(folder, 'licences.txt'), shipped.licences());
         const { files, bytes } = await (await offline).addOfflineUse(folder, worker);
         logger.info(`Kept on the device for use without a network: ${files} files, ${bytes} bytes.`);
       },

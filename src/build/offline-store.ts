@@ -2,9 +2,10 @@ import { createHash } from 'node:crypto';
 import { mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
-import { build } from 'vite';
 // Not from its index, which brings a compiler along for a worker of its own.
 import { injectManifest } from 'workbox-build/build/inject-manifest.js';
+import { classicScript } from './classic-script.ts';
+import type { ShippedPackages } from './shipped-licences.ts';
 
 const root = join(import.meta.dirname, '../..');
 
@@ -12,27 +13,8 @@ const root = join(import.meta.dirname, '../..');
 const notNeededOffline = /^(schema\/|robots\.txt$|sitemap)/;
 
 /** The service worker as one script, still without its list of files. */
-export async function bundledWorker(): Promise<string> {
-  const result = await build({
-    configFile: false,
-    logLevel: 'warn',
-    root,
-    publicDir: false,
-    define: { 'process.env.NODE_ENV': '"production"' },
-    build: {
-      write: false,
-      lib: {
-        entry: join(root, 'src/offline/service-worker.ts'),
-        formats: ['iife'],
-        name: 'worker',
-        fileName: () => 'sw.js',
-      },
-    },
-  });
-  const [output] = [result].flat();
-  if (!output || !('output' in output)) throw new Error('The service worker was not built.');
-  return output.output[0].code;
-}
+export const bundledWorker = (shipped: ShippedPackages) =>
+  classicScript(join(root, 'src/offline/service-worker.ts'), 'worker', shipped);
 
 /**
  * Writes the service worker with the list of all files of the finished site, the search index among them. The files
@@ -40,7 +22,7 @@ export async function bundledWorker(): Promise<string> {
  */
 export async function addOfflineUse(
   folder: string,
-  worker: string | Promise<string> = bundledWorker(),
+  worker: Promise<string>,
 ): Promise<{ files: number; bytes: number }> {
   const made = mkdtempSync(join(tmpdir(), 'fieldbook-worker-'));
   const script = join(made, 'sw.js');

@@ -4,7 +4,9 @@ import { gunzipSync } from 'node:zlib';
 import { close, createIndex, type NewFileResponse, type PagefindIndex } from 'pagefind';
 import type { SearchStart } from '../components/search/library-files.ts';
 import { askedMeaning } from '../components/search/words.ts';
+import { classicScript } from './classic-script.ts';
 import { searchRecords } from './search-records.ts';
+import type { ShippedPackages } from './shipped-licences.ts';
 
 /** Files of the search library that no page of this site loads, or that `start.json` stands for. */
 const unused =
@@ -31,7 +33,7 @@ export class SearchIndex {
   }
 
   /** Writes the index over all that was read into the built folder; returns how many answers it holds. */
-  async write(folder: string): Promise<number> {
+  async write(folder: string, shipped: ShippedPackages): Promise<number> {
     const read = await Promise.all(this.#read);
     const { files, errors } = await (await this.#index).getFiles();
     await close();
@@ -44,6 +46,10 @@ export class SearchIndex {
       mkdirSync(dirname(target), { recursive: true });
       writeFileSync(target, content);
     }
+    const library = join(folder, 'pagefind/pagefind.js');
+    writeFileSync(library, await classicScript(library, 'pagefind', shipped));
+    // It writes its own script and program beside the index, so no bundle tells of it.
+    shipped.addPackage('pagefind');
     const indexed = files.filter(({ path }) => path.startsWith('fragment/')).flatMap(pagesOf);
     writeFileSync(join(folder, 'pagefind/start.json'), JSON.stringify(startOf(files, indexed)));
     writeFileSync(join(folder, 'pagefind/terms.txt'), [...new Set(indexed.flatMap(termsOf))].join('\n'));

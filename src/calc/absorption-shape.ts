@@ -1,6 +1,7 @@
 import { ratioOf } from './absorption-index.ts';
 import { type AbsorptionCode, type AbsorptionInput, absorptionField, absorptionTimes } from './absorption-input.ts';
 import { type Finding, finding } from './assessment.ts';
+import { lastIn } from './last-in.ts';
 import { limitValue } from './limits.ts';
 import type { Reading } from './reading.ts';
 
@@ -14,7 +15,7 @@ const level = 1 + limitValue('curve-level-change') / 100;
 export function describeShape(input: AbsorptionInput): Finding<AbsorptionCode>[] {
   const { instrument } = input;
   const taken = takenOf(input);
-  const [first, last] = [taken[0], taken.at(-1)];
+  const [first, last] = [taken[0], lastIn(taken)];
   if (first === undefined || last === undefined || taken.length < 2) return [];
   const change = ratioOf(last[1], first[1], instrument);
   const parts = {

@@ -2,6 +2,7 @@ import { type Assessment, type Finding, finding, type Step, step, verdictOf } fr
 import { coreInsulationInterval, lengthForResistance } from './cable-insulation.ts';
 import { judgeAfterTrip } from './insulation-point.ts';
 import { everything, type Instrument, type Interval, intervalOf, times } from './interval.ts';
+import { lastIn } from './last-in.ts';
 import { type LimitId, limitPoints, limitRange, limitValue } from './limits.ts';
 import { type FigureCode, type FigureStepCode, impossibleFigures } from './possible-figures.ts';
 import type { Reading } from './reading.ts';
@@ -135,7 +136,7 @@ function factorOf({ insulation, temperature }: CableLengthInput): Interval {
   const first = points[0]?.[0] ?? reference;
   if (factor !== undefined && value >= first) return { lo: factor, hi: factor };
   if (value < first) return { lo: 0, hi: points[0]?.[1] ?? 1 };
-  return { lo: points.at(-1)?.[1] ?? 1, hi: Number.POSITIVE_INFINITY };
+  return { lo: lastIn(points)?.[1] ?? 1, hi: Number.POSITIVE_INFINITY };
 }
 
 function judge(

@@ -1,3 +1,4 @@
+import { lastIn } from './last-in.ts';
 /** A point of a line fit: time and quantity, any units. */
 export type Point = readonly [x: number, y: number];
 
@@ -54,7 +55,7 @@ function bracket(points: readonly Point[], rank: number): [number, number] {
   });
   sample.sort((a, b) => a - b);
   const least = sample[0] ?? 0;
-  const most = sample.at(-1) ?? 0;
+  const most = lastIn(sample) ?? 0;
   let width = most - least || Math.abs(least) || 1;
   let [low, high] = [least - width / 16, most + width / 16];
   while (Number.isFinite(low) && countBelow(points, low) > rank) {

@@ -1,3 +1,4 @@
+import { lastIn } from './last-in.ts';
 import { heightAt, lowestSlope, robustSlope } from './theil-sen.ts';
 
 /** Days of a year on average. */
@@ -34,7 +35,7 @@ export interface DatedValue {
  */
 export function fitTrend(values: readonly DatedValue[]): TrendFit | undefined {
   const first = values[0];
-  const last = values.at(-1);
+  const last = lastIn(values);
   if (first === undefined || last === undefined) return undefined;
   const points = pointsBefore(values, last.day);
   const line = robustSlope(points);
@@ -67,7 +68,7 @@ export function meetingOf({ range, heights, lastDay }: TrendFit, lastValue: numb
 
 /** The earliest day alone; undefined where there are too few readings. */
 export function earliestMeeting(values: readonly DatedValue[], lastValue: number, minimum: number): number | undefined {
-  const lastDay = values.at(-1)?.day ?? 0;
+  const lastDay = lastIn(values)?.day ?? 0;
   const points = pointsBefore(values, lastDay);
   const slope = lowestSlope(points);
   if (slope === undefined) return undefined;

@@ -1,4 +1,5 @@
 import { type Finding, finding } from './assessment.ts';
+import { lastIn } from './last-in.ts';
 import { type LimitId, limitValue } from './limits.ts';
 import { median } from './theil-sen.ts';
 import {
@@ -37,7 +38,7 @@ export function outlookOf(rows: readonly CorrectedRow[], minimum: number): Outlo
 /** Whether the earliest meeting lies within the horizon, or no line can be drawn. */
 export function mayMeetSoon(rows: readonly CorrectedRow[], minimum: number): boolean {
   const values = rows.filter(({ kind }) => kind === 'value');
-  const lastDay = values.at(-1)?.day ?? 0;
+  const lastDay = lastIn(values)?.day ?? 0;
   const earliest = earliestMeeting(values, lastValue(values), minimum);
   return earliest === undefined || earliest <= horizonAfter(lastDay);
 }

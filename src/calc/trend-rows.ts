@@ -1,3 +1,4 @@
+import { lastIn } from './last-in.ts';
 import type { Reading } from './reading.ts';
 import { type CorrectionMethod, correctionFactor } from './temperature-correction.ts';
 import { findDrops, type Known } from './trend-drops.ts';
@@ -53,6 +54,6 @@ export function knownOf({ kind, corrected }: CorrectedRow): Known {
 
 /** All rows of the last day that has any, whatever the time of day. `rows` in the order of time. */
 export function newestRows<Row extends { day: number }>(rows: readonly Row[]): Row[] {
-  const last = Math.floor(rows.at(-1)?.day ?? 0);
+  const last = Math.floor(lastIn(rows)?.day ?? 0);
   return rows.filter(({ day }) => Math.floor(day) === last);
 }

@@ -1,4 +1,5 @@
 import { parseDate } from './calendar-date.ts';
+import { lastIn } from './last-in.ts';
 import { limitValue } from './limits.ts';
 import { parseReading } from './parse-reading.ts';
 import type { Reading } from './reading.ts';
@@ -99,6 +100,6 @@ function contradicts(inHead: string | undefined, chosen: string | undefined): bo
 
 function trimmedEnd(cells: readonly string[]): string[] {
   const trimmed = cells.map((cell) => cell.trim());
-  while (trimmed.at(-1) === '') trimmed.pop();
+  while (lastIn(trimmed) === '') trimmed.pop();
   return trimmed;
 }

@@ -73,7 +73,7 @@ function newestFindings(input: TrendInput, rows: readonly CorrectedRow[], minimu
   const under = rows.filter(({ kind }) => kind === 'under').length;
   if (under === 0) return found;
   // What lies below a bound after the last value is not known at all.
-  const lastOf = (wanted: CorrectedRow['kind']) => rows.findLastIndex(({ kind }) => kind === wanted);
+  const lastOf = (wanted: CorrectedRow['kind']) => rows.map(({ kind }) => kind).lastIndexOf(wanted);
   const severity = lastOf('under') > lastOf('value') ? 'undecided' : 'caution';
   return [...found, finding('trend-under-range', severity, { numbers: { count: under } })];
 }
@@ -130,7 +130,7 @@ function dropFindings(rows: readonly CorrectedRow[]): Finding<TrendCode>[] {
   const drops = findDrops(rows.map(knownOf));
   const limits: LimitId[] = ['trend-drop', 'trend-drop-before'];
   const told = (code: TrendCode, severity: 'undecided' | 'caution', some: typeof drops) => {
-    const day = rows[some.at(-1)?.index ?? 0]?.day ?? 0;
+    const day = rows[some[some.length - 1]?.index ?? 0]?.day ?? 0;
     const numbers = { count: some.length, day, factor: limitValue('trend-drop') };
     return some.length === 0 ? [] : [finding(code, severity, { limits, numbers })];
   };

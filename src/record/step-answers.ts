@@ -90,7 +90,7 @@ export function ticked(form: Form, id: string): boolean {
 }
 
 function text(form: Form, id: string): string {
-  return Object.hasOwn(form, id) ? (form[id] ?? '') : '';
+  return Object.keys(form).includes(id) ? (form[id] ?? '') : '';
 }
 
 function chosen<Answer extends string>(form: Form, id: string, answers: readonly Answer[]): Answer | undefined {

@@ -26,5 +26,5 @@ const kinds: Record<string, StorageProblemKind> = {
 /** What a refused request means to the person. Anything that is not known is a plain failure: nothing was changed. */
 export function storageProblem(error: unknown): Problem<StorageProblemKind> {
   const name = error instanceof Error || error instanceof DOMException ? error.name : '';
-  return problem(Object.hasOwn(kinds, name) ? (kinds[name] ?? 'failed') : 'failed');
+  return problem(Object.keys(kinds).includes(name) ? (kinds[name] ?? 'failed') : 'failed');
 }

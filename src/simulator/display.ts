@@ -52,7 +52,7 @@ const prefixes: [number, string][] = [
 function written(count: number, exponent: number, unit: Unit): string {
   const size = Math.abs(count) * 10 ** exponent;
   const [power, prefix] = prefixes.find(([p]) => size >= 10 ** p && exponent <= p) ??
-    prefixes.findLast(([p]) => exponent <= p) ?? [0, ''];
+    [...prefixes].reverse().find(([p]) => exponent <= p) ?? [0, ''];
   const decimals = power - exponent;
   const digits = String(Math.abs(count)).padStart(decimals + 1, '0');
   const point = digits.length - decimals;

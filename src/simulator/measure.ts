@@ -1,3 +1,4 @@
+import { lastIn } from '../calc/last-in.ts';
 import { axisNetwork } from './axis-network.ts';
 import type { AxisState } from './axis-state.ts';
 import { holding } from './discharge.ts';
@@ -64,7 +65,7 @@ function showVolts(network: Element[], leads: HookUp, meter: MeterFunction, erro
     if (Math.abs(volts) > range.fullScale) continue;
     return showCount(withError(volts, range, meter, error, random), range, meter, 'V');
   }
-  return showOver(meter.ranges.at(-1)?.fullScale ?? 0, 'V');
+  return showOver(lastIn(meter.ranges)?.fullScale ?? 0, 'V');
 }
 
 function showTested(
@@ -83,7 +84,7 @@ function showTested(
     const count = withError(Math.max(0, value) + (mode === 'diode' ? 0 : leadOhms), range, meter, error, random);
     return showCount(Math.max(0, count), range, meter, unit);
   }
-  return showOver(meter.ranges.at(-1)?.fullScale ?? 0, unit);
+  return showOver(lastIn(meter.ranges)?.fullScale ?? 0, unit);
 }
 
 /** The network with the test source of this range across the leads. */

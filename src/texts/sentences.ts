@@ -1,4 +1,5 @@
 import type { Finding, Step } from '../calc/index.ts';
+import { lastIn } from '../calc/last-in.ts';
 
 /** One sentence (or a few) a code. The type makes a code without a sentence a compile error. */
 export type FindingSentences<Code extends string> = Record<Code, (finding: Finding<Code>) => string>;
@@ -12,7 +13,7 @@ export function percent(value: number | undefined): string {
 
 /** "U", "U and V", "U, V and W". */
 export function listed(words: readonly string[]): string {
-  return words.length < 2 ? words.join('') : `${words.slice(0, -1).join(', ')} and ${words.at(-1)}`;
+  return words.length < 2 ? words.join('') : `${words.slice(0, -1).join(', ')} and ${lastIn(words)}`;
 }
 
 /** With a capital letter at its beginning. */

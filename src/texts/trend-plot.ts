@@ -1,9 +1,10 @@
 import { formatDay, formatRounded, percentPerYear, type TrendAssessment } from '../calc/index.ts';
+import { lastIn } from '../calc/last-in.ts';
 import { percent } from './sentences.ts';
 
 /** What a reader who cannot see the plot needs from it; the table below it holds the readings. */
 export function trendInWords({ rows, fit, minimum }: TrendAssessment): string {
-  const [first, last] = [rows[0], rows.at(-1)];
+  const [first, last] = [rows[0], lastIn(rows)];
   if (first === undefined || last === undefined) return '';
   const ohms = rows.map(({ corrected }) => corrected);
   const [least, most] = [ohms.reduce((a, b) => Math.min(a, b)), ohms.reduce((a, b) => Math.max(a, b))];

@@ -3,7 +3,8 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import type { BrowserContext, Page } from 'playwright-core';
 import { describe, expect, onTestFinished, test } from 'vitest';
-import { addOfflineUse } from '../../src/build/offline-store.ts';
+import { addOfflineUse, bundledWorker } from '../../src/build/offline-store.ts';
+import { ShippedPackages } from '../../src/build/shipped-licences.ts';
 import { siteBase, siteFolder } from '../tools/paths.ts';
 import { type ServedSite, serveSite } from '../tools/serve.ts';
 import { typeInto } from './support/keyboard.ts';
@@ -105,7 +106,7 @@ describe('when the site changes', () => {
       const html = readFileSync(join(folder, file), 'utf8');
       writeFileSync(join(folder, file), html.replace('<body>', '<body data-version="next">'));
     }
-    await addOfflineUse(folder);
+    await addOfflineUse(folder, bundledWorker(new ShippedPackages()));
     return folder;
   }
 

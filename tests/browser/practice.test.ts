@@ -139,6 +139,6 @@ test('a drawn case opens, and its code is in the address', async () => {
 
 test('without script the page says what is here', async () => {
   const page = await open('/practice/', { script: false });
-  expect((await page.locator('noscript p').allInnerTexts()).join()).toContain('The simulated axis needs script');
-  expect(await page.locator('[data-practice]').isVisible()).toBe(false);
+  expect(await page.getByText('The simulated axis needs script').isVisible()).toBe(true);
+  expect(await page.locator('.script-notice').isVisible()).toBe(false);
 });

@@ -66,7 +66,8 @@ test('without script the page says so and leads to worksheets and articles', asy
   expect(await page.locator('main').textContent()).toContain('The guided visit needs script');
   expect(await page.getByRole('link', { name: 'Bridge balance' }).count()).toBe(1);
   expect(await page.locator('main').getByRole('link', { name: 'All articles' }).count()).toBe(1);
-  expect(await page.locator('[data-visit]').isVisible()).toBe(false);
+  expect(await page.getByText('The guided visit needs script').isVisible()).toBe(true);
+  expect(await page.locator('.script-notice').isVisible()).toBe(false);
 });
 
 test('the script of the page weighs no more than a photograph of a name plate: 120 kB packed', async () => {

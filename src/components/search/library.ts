@@ -37,10 +37,17 @@ export interface Library {
  */
 const ranking = { pageLength: 0.4, metaWeights: { title: 3, words: 3, term: 1, row: 0.5, also: 0.5 } };
 
-/** The library of the built site, ready to search. */
+declare const self: WorkerGlobalScope & { pagefind: Library; importScripts(address: string): void };
+
+/**
+ * The library of the built site, ready to search. The build makes a classic script of it (src/build/search-index.ts): a
+ * worker that is five years old can't load modules.
+ */
 export async function loadLibrary(siteRoot: string): Promise<Library> {
-  const library: Library = await import(/* @vite-ignore */ `${siteRoot}pagefind/pagefind.js`);
-  await library.options({ baseUrl: siteRoot, ranking });
+  const folder = `${siteRoot}pagefind/`;
+  self.importScripts(`${folder}pagefind.js`);
+  const library = self.pagefind;
+  await library.options({ basePath: folder, baseUrl: siteRoot, ranking });
   await library.init();
   return library;
 }

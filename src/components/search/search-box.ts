@@ -8,12 +8,16 @@ export function startSearchBox(form: HTMLFormElement): void {
   function load(): Promise<SearchPanel> {
     if (!panel) {
       // Engine and index are fetched beside the script that shows what they find.
-      const worker = new Worker(new URL('./search-worker.ts', import.meta.url), { type: 'module' });
+      const worker = new Worker(new URL('./search-worker.ts', import.meta.url));
       panel = import('./search-panel.ts').then(({ startPanel }) => startPanel(form, worker));
-      panel.catch(() => {
-        worker.terminate();
-        panel = undefined;
-      });
+      panel.then(
+        () => form.removeAttribute('data-failed'),
+        () => {
+          worker.terminate();
+          panel = undefined;
+          form.dataset.failed = '';
+        },
+      );
     }
     return panel;
   }
@@ -43,6 +47,7 @@ export function startSearchBox(form: HTMLFormElement): void {
     event.preventDefault();
     input?.focus();
   });
+  form.dataset.ready = '';
 }
 
 /**

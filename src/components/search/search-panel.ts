@@ -27,7 +27,10 @@ export function startPanel(form: HTMLFormElement, worker: Worker): SearchPanel {
 
   function hear(reply: Reply): void {
     if ('failed' in reply) {
-      show('The search index could not be loaded.', offerList([], searchFor, form.action));
+      show(
+        'The search could not start: its files did not arrive, or this browser is too old for it.',
+        offerList([], searchFor, form.action),
+      );
       asked = '';
     } else if ('nearest' in reply) {
       const offer = reply.nearest.length > 0 ? ' Search for a word that is spelt like it:' : '';

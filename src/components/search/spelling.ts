@@ -41,7 +41,7 @@ export class Vocabulary {
 
   /** So many words, evenly spread over the alphabet. */
   sample(count: number): string[] {
-    const sorted = this.#words.toSorted();
+    const sorted = [...this.#words].sort();
     const step = Math.max(1, sorted.length / count);
     return Array.from({ length: Math.min(count, sorted.length) }, (_, place) => sorted[Math.floor(place * step)] ?? '');
   }

@@ -1,4 +1,5 @@
 import { type AbsorptionInput, absorptionTimes, formatRounded } from '../../calc/index.ts';
+import { lastIn } from '../../calc/last-in.ts';
 import { Curve } from '../plot/Curve.tsx';
 import { decadesAround } from '../plot/domain.ts';
 import { plotFrame } from '../plot/frame.ts';
@@ -13,7 +14,7 @@ export function AbsorptionPlot({ input }: { input: AbsorptionInput }) {
   const data = curveData(input);
   if (data === undefined) return null;
   const { curve, points, marks, rows } = data;
-  const [first, last] = [absorptionTimes[0] ?? 1, absorptionTimes.at(-1) ?? 10];
+  const [first, last] = [absorptionTimes[0] ?? 1, lastIn(absorptionTimes) ?? 10];
   const frame = plotFrame(
     {
       kind: 'log10',

@@ -1,4 +1,5 @@
 import { useEffect, useState } from 'preact/hooks';
+import { lastIn } from '../../calc/last-in.ts';
 import { type Stage, stageAt } from './stopwatch.ts';
 
 const key = 'fieldbook-stopwatch-absorption';
@@ -27,7 +28,7 @@ export function useStopwatch(marks: readonly number[], lead: number, clock: () =
     const kept = keptStart();
     if (kept !== undefined) set(kept);
   }, []);
-  const last = (marks.at(-1) ?? 0) + lead;
+  const last = (lastIn(marks) ?? 0) + lead;
   const running = startedAt !== undefined && now - startedAt < last * 1000;
   useEffect(() => {
     if (!running) return;

@@ -1,4 +1,5 @@
 import { type CableLengthInput, formatRounded } from '../../calc/index.ts';
+import { lastIn } from '../../calc/last-in.ts';
 import { Band } from '../plot/Band.tsx';
 import { Curve } from '../plot/Curve.tsx';
 import { decadesAround } from '../plot/domain.ts';
@@ -17,7 +18,7 @@ export function LengthPlot({ input }: { input: CableLengthInput }) {
   const frame = plotFrame(
     {
       kind: 'log10',
-      domain: [least[0]?.[0] ?? 1, least.at(-1)?.[0] ?? 10],
+      domain: [least[0]?.[0] ?? 1, lastIn(least)?.[0] ?? 10],
       label: 'length of the run',
       format: (metres) => formatRounded(metres, 'm'),
       ticks: [0, 3, 6].flatMap((index) => least[index]?.[0] ?? []),

@@ -1,4 +1,5 @@
 import { clockFace, type DischargeAssessment, formatRounded } from '../../calc/index.ts';
+import { lastIn } from '../../calc/last-in.ts';
 import { onlyTheMeter } from '../../texts/discharge.ts';
 import { Band } from '../plot/Band.tsx';
 import { Curve } from '../plot/Curve.tsx';
@@ -12,7 +13,7 @@ export function DischargePlot({ assessment }: { assessment: DischargeAssessment 
   const data = dischargePlotData(assessment);
   if (data === undefined) return null;
   const { slow, fast, machine, touch, rows, fromReading } = data;
-  const last = slow.at(-1)?.[0] ?? 1;
+  const last = lastIn(slow)?.[0] ?? 1;
   const top = slow[0]?.[1] ?? 100;
   const inSeconds = last < 100;
   const frame = plotFrame(

@@ -1,4 +1,5 @@
 import { formatQuantity, formatRounded, type InsulationInput } from '../../calc/index.ts';
+import { lastIn } from '../../calc/last-in.ts';
 import { linear, logarithmic, pathThrough, steps } from '../../figures/scale.ts';
 import { formulaText } from './formula.ts';
 import { LimitTable } from './LimitTable.tsx';
@@ -45,7 +46,7 @@ export function InsulationPlot({ input }: { input: InsulationInput }) {
             </text>
           </g>
         ))}
-        <path class="undecided-area" d={`${pathThrough([...go, ...noGo.toReversed()])}Z`} />
+        <path class="undecided-area" d={`${pathThrough([...go, ...[...noGo].reverse()])}Z`} />
         <path class="limit-line" d={pathThrough(go)} />
         <path class="limit-line" d={pathThrough(noGo)} />
         {marks.map((mark, index) => (
@@ -77,7 +78,7 @@ export function InsulationPlot({ input }: { input: InsulationInput }) {
 }
 
 function inWords({ curve, marks }: PlotData): string {
-  const ends = [curve[0], curve.at(-1)].flatMap((one) => one ?? []);
+  const ends = [curve[0], lastIn(curve)].flatMap((one) => one ?? []);
   const limits = ends.map(
     ({ temperature, goFrom, noGoBelow }) =>
       `At ${formatRounded(temperature, '°C')}: go from ${formatRounded(goFrom, 'Ω')}, no-go below ${formatRounded(noGoBelow, 'Ω')}.`,

@@ -1,4 +1,5 @@
 import { type InsulationInput, limitCurve, phases, type Reading } from '../../calc/index.ts';
+import { lastIn } from '../../calc/last-in.ts';
 
 type Curve = ReturnType<typeof limitCurve>;
 
@@ -25,7 +26,7 @@ const lowestShown = 1e3;
 export function plotData(input: InsulationInput): PlotData | undefined {
   const curve = limitCurve(input);
   const first = curve[0];
-  const last = curve.at(-1);
+  const last = lastIn(curve);
   if (first === undefined || last === undefined) return undefined;
   const marks = marksOf(input);
   const temperature = input.windingTemperature.kind === 'value' ? [input.windingTemperature.value] : [];

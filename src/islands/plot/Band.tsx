@@ -12,6 +12,6 @@ interface Props {
 
 /** The area between two curves, both given from left to right. */
 export function Band({ frame, upper, lower, look = 'undecided' }: Props) {
-  const outline = [...placePairs(frame, upper), ...placePairs(frame, lower).toReversed()];
+  const outline = [...placePairs(frame, upper), ...placePairs(frame, lower).reverse()];
   return <path class={`band ${look}`} d={`${pathThrough(outline)}Z`} />;
 }

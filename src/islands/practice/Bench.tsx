@@ -1,4 +1,5 @@
 import { useState } from 'preact/hooks';
+import { lastIn } from '../../calc/last-in.ts';
 import type { Action } from '../../practice/action.ts';
 import type { Session } from '../../practice/session.ts';
 import { inReach, terminals } from '../../practice/terminals.ts';
@@ -44,7 +45,7 @@ export function Bench({ session, onAct }: Props) {
   const measure = () => {
     if (red === undefined || black === undefined) return;
     onAct({ act: 'measure', mode: knobs.mode, red: red.node, black: black.node, setting: settingOf(knobs) });
-    const result = session.entries.at(-1)?.result;
+    const result = lastIn(session.entries)?.result;
     const shown: Measurement | undefined = result?.code === 'reading' ? result.shown : undefined;
     setDisplay(shown?.text ?? '');
   };

@@ -11,4 +11,5 @@ if (place !== null) {
   const articles: string[] = JSON.parse(place.dataset.articles ?? '[]');
   place.replaceChildren();
   render(h(PracticeApp, { articles }), place);
+  place.dataset.live = '';
 }

@@ -8,6 +8,7 @@ import {
   type TrendAssessment,
   type TrendFit,
 } from '../../calc/index.ts';
+import { lastIn } from '../../calc/last-in.ts';
 import { decadesAround, spanOf } from '../plot/domain.ts';
 import { type Frame, plotFrame } from '../plot/frame.ts';
 import type { TableData } from '../plot/PlotTable.tsx';
@@ -38,7 +39,7 @@ const dayOf = (year: number) => (year - 1970) * daysPerYear;
 /** What the plot shows: years against the corrected readings, the line, and how far it may lie off. */
 export function trendDrawing({ rows, fit, minimum, reference }: TrendAssessment): TrendDrawing | undefined {
   const first = rows[0];
-  const last = rows.at(-1);
+  const last = lastIn(rows);
   if (first === undefined || last === undefined) return undefined;
   // The record once more to the right, as far as anything is foretold.
   const ahead = fit === undefined ? 0 : Math.max(daysPerYear, fit.lastDay - fit.firstDay) / 2;

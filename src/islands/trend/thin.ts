@@ -1,4 +1,5 @@
 import type { CorrectedRow } from '../../calc/index.ts';
+import { lastIn } from '../../calc/last-in.ts';
 
 /** As many rows as are drawn one by one. */
 const mostDrawn = 300;
@@ -12,7 +13,7 @@ const spans = 120;
  */
 export function rowsToDraw(rows: readonly CorrectedRow[]): readonly CorrectedRow[] {
   const first = rows[0]?.day ?? 0;
-  const length = (rows.at(-1)?.day ?? 0) - first;
+  const length = (lastIn(rows)?.day ?? 0) - first;
   if (rows.length <= mostDrawn || length === 0) return rows;
   const extremes = new Map<string, { low: CorrectedRow; high: CorrectedRow }>();
   for (const row of rows) {

@@ -21,6 +21,7 @@ async function mount(place: HTMLElement): Promise<void> {
   await nextTask();
   place.replaceChildren();
   render(h(VisitApp, {}), place);
+  place.dataset.live = '';
   (window.requestIdleCallback ?? setTimeout)(fetchLate);
 }
 

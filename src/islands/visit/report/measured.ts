@@ -1,3 +1,4 @@
+import { lastIn } from '../../../calc/last-in.ts';
 import type { StepId } from '../../../guide/answers.ts';
 import type { LimitSnapshot, Snapshot } from '../../../record/snapshot-schema.ts';
 import { isMeasurement, type MeasurementStepId } from '../../../record/step-forms.ts';
@@ -61,7 +62,7 @@ function entry(field: FormField, form: Record<string, string>): MeasuredReport['
 
 function timeSpan(times: readonly string[]): string {
   const clocks = times.map((time) => time.slice(11, 16)).sort();
-  const [first = '', last = ''] = [clocks[0], clocks.at(-1)];
+  const [first = '', last = ''] = [clocks[0], lastIn(clocks)];
   return first === last ? first : `${first} to ${last}`;
 }
 

@@ -1,0 +1,75 @@
+import { readdirSync, readFileSync, statSync } from 'node:fs';
+import { join } from 'node:path';
+import type { Plugin, Rolldown } from 'vite';
+
+const root = join(import.meta.dirname, '../..');
+
+/**
+ * What the bundler puts into scripts by itself, by the beginning of its name there, and the package that it comes from.
+ * Vite's own helper is not among them: astro.config.mjs puts another in its place.
+ */
+const ofBundler: [start: string, name: string][] = [
+  ['\0rolldown/', 'rolldown'],
+  ['\0@oxc-project+runtime', '@oxc-project/runtime'],
+];
+
+/** The packages whose code or typefaces reach the reader, gathered from what a build really wrote. */
+export class ShippedPackages {
+  readonly #folders = new Map<string, string>();
+
+  /** `id` is a module or file as the bundler names it; what is no part of a package counts for nothing. */
+  add(id: string): void {
+    const [, before, name] = /^(.*[\\/]node_modules[\\/])((?:@[^\\/]+[\\/])?[^\\/?]+)/.exec(id) ?? [];
+    const bundled = ofBundler.find(([start]) => id.startsWith(start))?.[1];
+    if (before !== undefined && name !== undefined && !id.startsWith('\0')) this.#folders.set(name, before + name);
+    else if (bundled !== undefined) this.addPackage(bundled);
+  }
+
+  addPackage(name: string): void {
+    this.#folders.set(name, join(root, 'node_modules', name));
+  }
+
+  /** Adds what stands in finished chunks, and the files that were copied beside them. */
+  addBundle(outputs: Iterable<Rolldown.OutputChunk | Rolldown.OutputAsset>, what: 'all' | 'assets' = 'all'): void {
+    for (const output of outputs) {
+      if (output.type === 'asset') for (const file of output.originalFileNames) this.add(join(root, file));
+      else if (what === 'all')
+        for (const [id, { renderedLength }] of Object.entries(output.modules)) if (renderedLength > 0) this.add(id);
+    }
+  }
+
+  /** Each package with its version and its licence, whole. Throws where a package brings no text of a licence. */
+  licences(): string {
+    const packages = [...this.#folders].sort(([a], [b]) => a.localeCompare(b, 'en')).map(licensed);
+    const list = packages.map(({ title }) => `- ${title}`).join('\n');
+    const texts = packages.map(({ title, text }) => `${'='.repeat(72)}\n${title}\n${'='.repeat(72)}\n\n${text}`);
+    return `${introduction}\n\n${list}\n\n${texts.join('\n\n')}\n`;
+  }
+}
+
+const introduction =
+  'The Overcurrent Fieldbook itself is under the MIT licence. The scripts, the search and the typefaces of its\n' +
+  'pages contain these packages of others, each under its own licence, which follows below.';
+
+function licensed([name, folder]: [string, string]): { title: string; text: string } {
+  const { version, license } = JSON.parse(readFileSync(join(folder, 'package.json'), 'utf8'));
+  // Some packages keep their texts in a folder of that name.
+  const files = readdirSync(folder, { recursive: true, encoding: 'utf8' })
+    .filter((file) => /^(licen[cs]e|copying|notice)/i.test(file) && statSync(join(folder, file)).isFile())
+    .sort();
+  const text = files.map((file) => readFileSync(join(folder, file), 'utf8').trim()).join('\n\n');
+  if (text === '') throw new Error(`${name} reaches the reader, but brings no text of its licence (${license}).`);
+  return { title: `${name} ${version} (${license})`, text };
+}
+
+/** Gathers from the pages' scripts and the files that stand beside them. */
+export function gatherShipped(shipped: ShippedPackages): Plugin {
+  return {
+    name: 'gather-shipped',
+    generateBundle(_options, bundle) {
+      // Pages are written by scripts too, but those stay here; the typefaces that they name do not.
+      const what = this.environment.name === 'client' ? 'all' : 'assets';
+      shipped.addBundle(Object.values(bundle), what);
+    },
+  };
+}

@@ -1,0 +1,99 @@
+import type { Page } from 'playwright-core';
+import { describe, expect, onTestFinished, test } from 'vitest';
+import { calculatorNames } from '../../src/islands/share/calculator-names.ts';
+import { address, browser, open } from './support/open.ts';
+
+// Half a copy of the site, a connection that is cut, a script that stops: the form that stays dead says so.
+
+const notice = (page: Page) => page.locator('.script-notice');
+const searchNotice = (page: Page) => page.locator('.search-notice');
+
+/** A page some of whose scripts never come. */
+async function cut(path: string, files: string | RegExp): Promise<Page> {
+  const context = await (await browser()).newContext({ serviceWorkers: 'block' });
+  onTestFinished(() => context.close());
+  await context.route(files, (route) => route.abort());
+  const page = await context.newPage();
+  await page.goto(address(path));
+  return page;
+}
+
+describe('the notice comes up by style alone', () => {
+  test.each([
+    ['a calculator whose scripts are all missing', '/calculators/bridge/', /\.js$/],
+    ['a calculator whose own part is missing', '/calculators/insulation/', /InsulationCalculator[^/]*\.js$/],
+    ['an article with a calculator in it', '/articles/measuring/bridge-check/', /Calculator[^/]*\.js$/],
+    ['the visit', '/visit/', /\.js$/],
+    ['the practice', '/practice/', /\.js$/],
+  ])('for %s', async (_, path, files) => {
+    const page = await cut(path, files);
+    expect(await notice(page).first().isVisible()).toBe(false);
+    await notice(page).first().waitFor({ state: 'visible' });
+    expect(await notice(page).first().textContent()).toContain('its script has not arrived');
+    expect(
+      await notice(page)
+        .first()
+        .evaluate((element) => getComputedStyle(element).animationDelay),
+    ).toBe('8s');
+    await page.locator('.until-live:not(.script-notice, .search-notice)').first().waitFor({ state: 'visible' });
+    await page.emulateMedia({ media: 'print' });
+    expect(await notice(page).first().isVisible()).toBe(false);
+  });
+
+  test('for a script that stops with an error', async () => {
+    const context = await (await browser()).newContext({ serviceWorkers: 'block' });
+    onTestFinished(() => context.close());
+    await context.route(/BridgeCalculator[^/]*\.js$/, (route) =>
+      route.fulfill({ contentType: 'text/javascript', body: 'throw new Error("half a file")' }),
+    );
+    const page = await context.newPage();
+    await page.goto(address('/calculators/bridge/'));
+    await notice(page).waitFor({ state: 'visible' });
+  });
+
+  test('and goes when the script comes after all', async () => {
+    const context = await (await browser()).newContext({ serviceWorkers: 'block' });
+    onTestFinished(() => context.close());
+    let release = () => {};
+    const held = new Promise<void>((done) => {
+      release = done;
+    });
+    await context.route(/BridgeCalculator[^/]*\.js$/, async (route) => {
+      await held;
+      await route.continue();
+    });
+    const page = await context.newPage();
+    await page.goto(address('/calculators/bridge/'));
+    await notice(page).waitFor({ state: 'visible' });
+    release();
+    await notice(page).waitFor({ state: 'hidden' });
+  });
+
+  test('for the search', async () => {
+    const page = await cut('/tables/', /\.js$/);
+    await searchNotice(page).waitFor({ state: 'visible' });
+    expect(await searchNotice(page).getByRole('link').getAttribute('href')).toBe('/articles/');
+  });
+
+  test('at once where a later part of the search does not come', async () => {
+    const page = await cut('/tables/', /search-panel[^/]*\.js$/);
+    await page.locator('#search-words').focus();
+    await searchNotice(page).waitFor({ state: 'visible' });
+  });
+});
+
+describe('a page whose scripts have come never shows it', () => {
+  const display = (page: Page, what: string) =>
+    page.locator(what).evaluateAll((all) => all.map((element) => getComputedStyle(element).display));
+
+  test.each([...calculatorNames.map((name) => `/calculators/${name}/`), '/visit/', '/practice/'])(
+    '%s',
+    async (path) => {
+      const page = await open(path);
+      await page.waitForSelector('[data-live]');
+      const all = await display(page, '.until-live');
+      expect(all.length).toBeGreaterThan(2);
+      expect(all).toEqual(all.map(() => 'none'));
+    },
+  );
+});

@@ -1,0 +1,58 @@
+import { type AnyNode, parse } from 'acorn';
+import { full } from 'acorn-walk';
+import { compat, lacking, lackingGlobal, lackingName } from './compat.ts';
+
+/** The newest edition of the language that all browsers of the targets read whole; the build writes no later one. */
+const edition = 2020;
+
+const { javascript, api } = compat;
+const syntax = {
+  lookbehind: javascript.regular_expressions?.lookbehind_assertion,
+  'regular expression with v': javascript.builtins?.RegExp?.unicodeSets,
+  'regular expression with d': javascript.builtins?.RegExp?.hasIndices,
+  'worker as a module': api.Worker?.Worker?.ecmascript_modules,
+  'import() in a worker': javascript.operators?.import?.worker_support,
+};
+
+/**
+ * What a built script uses that some browser of the targets lacks. Types are unknown here, so a property counts where
+ * no object of the targets' browsers carries one of that name. Throws where those browsers could not parse the script.
+ */
+export function youngFeatures(code: string, kind: 'module' | 'worker'): string[] {
+  const found = new Set<string>();
+  const tree = parse(code, { ecmaVersion: edition, sourceType: kind === 'module' ? 'module' : 'script' });
+  full(tree, (any) => {
+    const node = any as AnyNode;
+    for (const name of propertiesIn(node)) if (lackingName(name).length > 0) found.add(`.${name}`);
+    if (node.type === 'Identifier' && lackingGlobal(node.name).length > 0) found.add(node.name);
+    for (const name of syntaxIn(node, kind)) if (lacking(syntax[name]).length > 0) found.add(name);
+  });
+  return [...found].sort();
+}
+
+/** The names that are read from an object or taken out of it. */
+function propertiesIn(node: AnyNode): string[] {
+  if (node.type === 'MemberExpression') return nameOf(node.property, node.computed);
+  if (node.type !== 'ObjectPattern') return [];
+  return node.properties.flatMap((part) => (part.type === 'Property' ? nameOf(part.key, part.computed) : []));
+}
+
+function nameOf(key: AnyNode, computed: boolean): string[] {
+  if (key.type === 'Identifier' && !computed) return [key.name];
+  return key.type === 'Literal' && typeof key.value === 'string' ? [key.value] : [];
+}
+
+function syntaxIn(node: AnyNode, kind: 'module' | 'worker'): (keyof typeof syntax)[] {
+  if (node.type === 'ImportExpression' && kind === 'worker') return ['import() in a worker'];
+  if (node.type === 'NewExpression')
+    return node.callee.type === 'Identifier' && node.callee.name === 'Worker' && node.arguments.length > 1
+      ? ['worker as a module']
+      : [];
+  const text = node.type === 'TemplateElement' ? node.value.raw : node.type === 'Literal' ? String(node.value) : '';
+  const flags = node.type === 'Literal' ? (node.regex?.flags ?? '') : '';
+  return [
+    ...(/\(\?<[=!]/.test(text) ? (['lookbehind'] as const) : []),
+    ...(flags.includes('v') ? (['regular expression with v'] as const) : []),
+    ...(flags.includes('d') ? (['regular expression with d'] as const) : []),
+  ];
+}

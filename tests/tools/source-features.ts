@@ -1,0 +1,83 @@
+import { join, relative } from 'node:path';
+import ts from 'typescript';
+import { lackingGlobal, lackingMember } from './compat.ts';
+import { root } from './paths.ts';
+
+/** Where the scripts of the pages and the workers begin. */
+const entries = [
+  'src/islands/mount.ts',
+  'src/islands/visit/mount-visit.ts',
+  'src/islands/practice/mount-practice.ts',
+  'src/components/search/search-box.ts',
+  'src/components/search/search-worker.ts',
+  'src/offline/page.ts',
+  'src/offline/service-worker.ts',
+];
+
+export interface SourceUse {
+  /** `Array.at`, `BroadcastChannel`. */
+  feature: string;
+  /** `src/record/changes.ts:34` */
+  place: string;
+}
+
+export interface SourceFeatures {
+  /** What our own scripts use of the browser that one of the targets lacks; each type is known, so no name misleads. */
+  young: SourceUse[];
+  /** All names of properties that our own scripts give to things of their own. */
+  ownNames: Set<string>;
+}
+
+export function sourceFeatures(): SourceFeatures {
+  const config = ts.getParsedCommandLineOfConfigFile(
+    join(root, 'tsconfig.json'),
+    {},
+    { ...ts.sys, onUnRecoverableConfigFileDiagnostic() {} },
+  );
+  const program = ts.createProgram(
+    [join(root, 'src/components/astro-modules.d.ts'), ...entries.map((file) => join(root, file))],
+    config?.options ?? {},
+  );
+  const checker = program.getTypeChecker();
+  const young: SourceUse[] = [];
+  const ownNames = new Set<string>();
+  for (const file of program.getSourceFiles()) {
+    if (file.isDeclarationFile || file.fileName.includes('/node_modules/')) continue;
+    const visit = (node: ts.Node): void => {
+      if (ts.isIdentifier(node)) note(node, file);
+      ts.forEachChild(node, visit);
+    };
+    visit(file);
+  }
+  return { young, ownNames };
+
+  function note(node: ts.Identifier, file: ts.SourceFile): void {
+    const declarations = checker.getSymbolAtLocation(node)?.declarations ?? [];
+    const ofBrowser = declarations.filter((one) => program.isSourceFileDefaultLibrary(one.getSourceFile()));
+    if (ofBrowser.length === 0) {
+      if (declarations.some((one) => one.getSourceFile() === file || /\/src\//.test(one.getSourceFile().fileName)))
+        ownNames.add(node.text);
+      return;
+    }
+    if (ts.isPartOfTypeNode(node) || ts.isTypeNode(node.parent)) return;
+    const uses = ofBrowser.map((one) => useOf(one, node.text));
+    if (!uses.every(({ lackedBy }) => lackedBy.length > 0)) return;
+    const { line } = file.getLineAndCharacterOfPosition(node.getStart());
+    young.push({ feature: uses[0]?.feature ?? node.text, place: `${relative(root, file.fileName)}:${line + 1}` });
+  }
+}
+
+/** What a declaration in the language's own libraries stands for: `Array.at`, or `structuredClone` alone. */
+function useOf({ parent }: ts.Declaration, name: string): { feature: string; lackedBy: string[] } {
+  const holder = holderOf(parent);
+  if (holder === undefined) return { feature: name, lackedBy: lackingGlobal(name) };
+  return { feature: `${holder}.${name}`, lackedBy: lackingMember(holder, name) };
+}
+
+/** The libraries declare what an object carries in interfaces (`Array`, `ReadonlyArray`, `ObjectConstructor`) or beside a variable. */
+function holderOf(parent: ts.Node): string | undefined {
+  if (ts.isInterfaceDeclaration(parent))
+    return parent.name.text.replace(/^Readonly(?=Array|Map|Set)|(?<=\w)Constructor$/g, '');
+  if (ts.isTypeLiteralNode(parent) && ts.isVariableDeclaration(parent.parent)) return parent.parent.name.getText();
+  return undefined;
+}
