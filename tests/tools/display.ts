@@ -14,7 +14,7 @@ export async function startDisplay(): Promise<Display> {
 }
 
 /** The first line that a program writes; fails where it ends or says nothing for 20 s. */
-export function firstLine(output: NodeJS.ReadableStream | null, program: string): Promise<string> {
+function firstLine(output: NodeJS.ReadableStream | null, program: string): Promise<string> {
   return new Promise((done, fail) => {
     let text = '';
     const late = setTimeout(() => fail(new Error(`${program} does not start`)), 20_000);
