@@ -13,7 +13,7 @@ export const cableLength: Subject<CableLengthInput> = {
     length: reading(dice, () => dice.log(1, 500), 'm', 0.03),
     reading: reading(dice, () => 100e6 * dice.pick([0.005, 0.5, 0.99, 1, 1.1, 1.5, 2, 5, 20, 100]), 'Ω', 0.03),
     temperature: reading(dice, () => (dice.chance(0.9) ? dice.between(5, 45) : dice.pick([-5, 100, 101])), '°C', 0.03),
-    ...(dice.chance(0.3) && { instrument: instrument(dice, [50e6, 550e6]) }),
+    ...(dice.chance(0.3) && { instrument: instrument(dice, [50e6, 720e6]) }),
   }),
   verdict: (input) => assessCableLength(input).verdict,
   // 100 MΩ as it was read and at 20 °C by the halving rule, from 0 to 100 °C. Length never passes a cable. Typed once more.

@@ -53,7 +53,7 @@ export const insulation: Subject<InsulationInput> = {
       ambient: dice.chance(0.7) ? missing : reading(dice, () => dice.between(0, 40), '°C', 0.1),
       humidity: dice.chance(0.7) ? missing : reading(dice, () => dice.between(5, 100), '%', 0.1),
       correction: dice.pick(['halving', 'halving', 'thermosetting', 'table'] as const),
-      ...(dice.chance(0.5) && { instrument: instrument(dice, [50e6, 550e6, 2e9]) }),
+      ...(dice.chance(0.5) && { instrument: instrument(dice, [50e6, 720e6, 2e9]) }),
       testMinutes: dice.chance(0.8) ? missing : shown(dice, 1, 'min'),
     };
   },

@@ -77,7 +77,7 @@ export const isolation: Subject<IsolationInput> = {
       windingTemperature: winding(),
       ...(dice.chance(0.3) && { motorTemperature: winding() }),
       correction: dice.pick(['halving', 'halving', 'thermosetting', 'table'] as const),
-      ...(dice.chance(0.4) && { instrument: instrument(dice, [50e6, 550e6, 2e9]) }),
+      ...(dice.chance(0.4) && { instrument: instrument(dice, [50e6, 720e6, 2e9]) }),
     };
   },
   verdict: (input) => assessIsolation(input).verdict,

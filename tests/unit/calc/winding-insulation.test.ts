@@ -95,7 +95,7 @@ describe('insulation and isolation judge a winding by one rule', () => {
   const sizes = [0, 1e3, 1e5, 390e3, 1e6, 5e6, 25e6, 49e6, 60e6, 80e6, 95e6, 99e6, 100e6, 101e6, 105e6, 112e6];
   const more = [120e6, 142e6, 150e6, 180e6, 200e6, 250e6, 300e6, 399e6, 400e6, 450e6, 600e6, 900e6, 1.5e9, 5e9];
   const values = [...sizes, ...more].map((size) => ohms(size, 1e6));
-  const bounds = [overOhms(), overOhms(50e6), overOhms(550e6), underOhms(), underOhms(1e6), underOhms(1e9)];
+  const bounds = [overOhms(), overOhms(50e6), overOhms(720e6), underOhms(), underOhms(1e6), underOhms(1e9)];
   const { from, to } = limitRange('entry-temperature');
   const degrees = [from, -5, 0, 5, 10, 12, 15, 18, 20, 22, 25, 28, 30, 35, 40, 45, 60, 80, 85, 90, 100, 120, to];
   const temperatures: Reading[] = [missing, ...degrees.map((one) => celsius(one, 1))];
@@ -104,7 +104,7 @@ describe('insulation and isolation judge a winding by one rule', () => {
     { percent: 5 },
     { percent: 10, counts: 2 },
     { percent: 30 },
-    { upperLimit: 550e6 },
+    { upperLimit: 720e6 },
   ];
 
   it.each(correctionMethods)('%s: at each reading, temperature and accuracy', (method) => {
