@@ -25,8 +25,24 @@ const guarded: Record<string, string> = {
   'ReadableStream.pipeThrough': 'only where there is a DecompressionStream',
 };
 
-/** What libraries in the built scripts use; types are unknown there, so a name may also be one of their own. */
-const inLibraries: Record<string, string> = {};
+/** What libraries in the built scripts name; types are unknown there, so some names are their own. */
+const inLibraries: Record<string, string> = {
+  Segmenter: 'the search asks first whether it is there',
+  FinalizationRegistry: 'the search asks first whether it is there',
+  captureStackTrace: 'asked for first',
+  stackTraceLimit: 'changed only where it is a number',
+  preloadResponse: 'awaited, and empty where there is none',
+  caches: 'of the worker’s library itself',
+  destroy: 'of the search library itself',
+  dispose: 'of the state library itself',
+  displayName: 'of the state library itself',
+  fallback: 'of the search library itself',
+  grow: 'of a table of WebAssembly, which is as old as that',
+  handle: 'of the worker’s library itself',
+  memory: 'of a program in WebAssembly, which is as old as that',
+  subscribe: 'of the state library itself',
+  suffix: 'of the worker’s library itself',
+};
 
 /** What the style sheets use, and what a browser without it shows. */
 const styled: Record<string, string> = {
@@ -59,6 +75,8 @@ const styled: Record<string, string> = {
   '@media scripting': 'no-script.css does the same, from <noscript>',
 };
 
+const guardedNames = new Set(Object.keys(guarded).map((feature) => feature.replace(/^\w+\./, '')));
+
 const scripts = globSync('**/*.js', { cwd: siteFolder });
 const kindOf = (file: string) => (/^sw\.js$|search-worker|^pagefind\//.test(file) ? 'worker' : 'module');
 const read = (file: string) => readFileSync(join(siteFolder, file), 'utf8');
@@ -79,7 +97,8 @@ describe('scripts', () => {
   test('can be read, and the libraries in them use nothing else', () => {
     const found = scripts.flatMap((file) =>
       youngFeatures(read(file), kindOf(file))
-        .filter((name) => !ownNames.has(name.slice(1)) && !(name in guarded) && !(name in inLibraries))
+        .map((name) => name.replace(/^\./, ''))
+        .filter((name) => !ownNames.has(name) && !guardedNames.has(name) && !(name in inLibraries))
         .map((name) => `${file}: ${name}`),
     );
     expect(scripts.length).toBeGreaterThan(50);

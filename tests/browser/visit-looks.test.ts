@@ -70,7 +70,7 @@ test('without script the page says so and leads to worksheets and articles', asy
   expect(await page.locator('.script-notice').isVisible()).toBe(false);
 });
 
-test('the script of the page weighs no more than a photograph of a name plate: 120 kB packed', async () => {
+test('the script of the page weighs no more than a photograph of a name plate: 125 kB packed', async () => {
   const page = await open('/');
   const sizes: number[] = [];
   page.on('response', async (response) => {
@@ -80,5 +80,5 @@ test('the script of the page weighs no more than a photograph of a name plate: 1
   await page.goto(`${page.url()}visit/`, { waitUntil: 'networkidle' });
   const kilobytes = sizes.reduce((sum, size) => sum + size, 0) / 1000;
   console.log(`/visit/: ${sizes.length} scripts, ${kilobytes.toFixed(1)} kB gzipped`);
-  expect(kilobytes).toBeLessThan(120);
+  expect(kilobytes).toBeLessThan(125);
 });

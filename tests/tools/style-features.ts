@@ -1,4 +1,4 @@
-import { type CssNode, generate, parse, walk } from 'css-tree';
+import { type CssNode, generate, type List, parse, walk } from 'css-tree';
 import { below, compat, lacking } from './compat.ts';
 
 const { css } = compat;
@@ -45,7 +45,7 @@ function youngIn(selector: CssNode, within = ''): string[] {
     const { name } = selector;
     // The build writes :-webkit-any() beside :is(); within :not() the browsers in question can't read it.
     if (name === '-webkit-any' && within === 'not') found.push(':is in :not');
-    if (name === 'not' && commas(selector) && lacking(selectors.get('not')?.selector_list).length > 0)
+    if (name === 'not' && holdsList(selector) && lacking(selectors.get('not')?.selector_list).length > 0)
       found.push(':not with a list');
     if (lacking(selectors.get(name)).length > 0) found.push(`:${name}`);
     within = name;
@@ -54,7 +54,11 @@ function youngIn(selector: CssNode, within = ''): string[] {
   return [...found, ...children.flatMap((child) => youngIn(child, within))];
 }
 
-const commas = (selector: CssNode) => generate(selector).includes(',');
+/** Whether a pseudo-class holds several selectors. */
+function holdsList({ children }: { children: List<CssNode> | null }): boolean {
+  const first = children?.first;
+  return first?.type === 'SelectorList' && first.children.size > 1;
+}
 
 function inDeclaration({ property, value }: Extract<CssNode, { type: 'Declaration' }>): string[] {
   if (property.startsWith('-')) return [];

@@ -3,27 +3,37 @@ import { onTestFinished } from 'vitest';
 import { below, compat, lacking } from '../../tools/compat.ts';
 import { browser } from './open.ts';
 
+/** The driver of the browser itself needs these in the page. */
+const neededByDriver = ['BigInt64Array', 'BigUint64Array'];
+
 /** All that some browser of the targets lacks: objects that stand alone, and properties of others. */
-const young = [...below(compat.javascript.builtins), ...below(compat.api)].flatMap(([holder, feature]) =>
-  lacking(feature).length > 0
-    ? [[holder]]
-    : below(feature)
-        .filter(([, member]) => lacking(member).length > 0)
-        .map(([name]) => [holder, name.replace(/_(static|event)$/, '')]),
-);
+const all = [...below(compat.javascript.builtins), ...below(compat.api)];
+const young = all
+  .filter(([holder]) => !neededByDriver.includes(holder))
+  .flatMap(([holder, feature]) =>
+    lacking(feature).length > 0
+      ? [[holder]]
+      : below(feature)
+          .filter(([, member]) => lacking(member).length > 0)
+          .map(([name]) => [holder, name]),
+  );
 
 /** Runs in a page or a worker: takes away what the list names, as far as this browser has it. */
 const takeAway = (list: string[][]) => {
   const all = globalThis as unknown as Record<string, Record<string, Record<string, unknown>> | undefined>;
   for (const [holder = '', name] of list) {
     if (name === undefined) delete all[holder];
-    else
-      for (const place of [
-        all[holder]?.prototype,
-        all[holder],
-        holder === 'Window' ? (all as Record<string, unknown>) : undefined,
-      ])
-        if (place && Object.getOwnPropertyDescriptor(place, name)?.configurable) delete place[name];
+    else {
+      const plain = name.replace(/_static$/, '');
+      const own = all[holder];
+      // What the data call static belongs to the object itself; what a window has belongs to the one window.
+      const places =
+        plain === name
+          ? [own?.prototype, own, holder === 'Window' ? (all as Record<string, unknown>) : undefined]
+          : [own];
+      for (const place of places)
+        if (place && Object.getOwnPropertyDescriptor(place, plain)?.configurable) delete place[plain];
+    }
   }
 };
 
