@@ -1,5 +1,4 @@
 import { useMemo, useRef } from 'preact/hooks';
-import type { LockoutId } from '../../guide/answers.ts';
 import type { MeasurementStepId } from '../../record/step-forms.ts';
 import type { VisitRecord } from '../../record/visit-schema.ts';
 import { BridgeCalculator } from '../bridge/BridgeCalculator.tsx';
@@ -20,17 +19,18 @@ const calculators = {
 interface Props {
   id: MeasurementStepId;
   visit: VisitRecord;
-  lockedBy: LockoutId | undefined;
+  /** When the page last looked at the clock. */
+  now: string;
   /** The guide waits for a decision of this step, or the person has left it open. */
   askToLeaveOpen: boolean;
   onSettled: (typed: Typed) => void;
 }
 
 /** A step that is one of the calculators, filled from the record and keeping its entries in it. */
-export function MeasuredStep({ id, visit, lockedBy, askToLeaveOpen, onSettled }: Props) {
+export function MeasuredStep({ id, visit, now, askToLeaveOpen, onSettled }: Props) {
   const Calculator = calculators[id];
   // What is offered when the step is opened stays as it is while the person types.
-  const { start, notes } = useMemo(() => prefill(visit, id, lockedBy), [id]);
+  const { start, notes } = useMemo(() => prefill(visit, id, now), [id]);
   const form = visit.steps[id]?.form ?? {};
   // A calculator tells at once what it was opened with, offers and all. Only what the person changes is an entry:
   // to open a step must never answer it, nor confirm it.

@@ -13,11 +13,12 @@ import type { Session } from './use-session.ts';
 interface Props {
   visit: VisitRecord;
   guide: GuideState;
+  now: string;
   change: Session['change'];
 }
 
 /** The way so far with the step that is due open, what has left it, and what may follow. */
-export function StepList({ visit, guide, change }: Props) {
+export function StepList({ visit, guide, now, change }: Props) {
   const [open, setOpen] = useState<StepId | undefined>(guide.due);
   const focusOn = useRef<string>();
   const { path, offPath, due } = guide;
@@ -42,7 +43,7 @@ export function StepList({ visit, guide, change }: Props) {
       id={id}
       number={number}
       mark={mark}
-      line={stepLine(id, visit.steps[id]?.form ?? {})}
+      line={stepLine(id, visit.steps[id])}
       open={open === id}
       onToggle={() => setOpen(open === id ? undefined : id)}
     >
@@ -50,8 +51,9 @@ export function StepList({ visit, guide, change }: Props) {
         id={id}
         visit={visit}
         guide={guide}
-        onEnter={(form) => change((before, now) => enterStep(before, id, form, now))}
-        onConfirm={() => change((before, now) => confirmStep(before, id, now))}
+        now={now}
+        onEnter={(form) => change((before, at) => enterStep(before, id, form, at))}
+        onConfirm={() => change((before, at) => confirmStep(before, id, at))}
       />
       {mark !== 'due' && mark !== 'problem' && mark !== 'check-again' && (
         <button type="button" class="primary go-on" onClick={goOn}>

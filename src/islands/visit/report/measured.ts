@@ -8,6 +8,7 @@ import { verdictWords } from '../../form/verdict-words.ts';
 import { instrumentOf } from '../prefill.ts';
 import { snapshotOf } from '../snapshot.ts';
 import { stepCalculators } from '../step-calculators.ts';
+import { shownTime } from '../visit-title.ts';
 
 export interface MeasuredReport {
   id: MeasurementStepId;
@@ -41,7 +42,7 @@ function measuredReport(
     id,
     title: stepTexts[id].title,
     verdict: verdictWords[snapshot.verdict] + (form.leftOpen === 'yes' ? ', left open' : ''),
-    readings: stepCalculators[id].fields.flatMap((field) => entry(field, form)),
+    readings: stepCalculators[id].fields.flatMap((field) => entry(field, form, readAt)),
     time: timeSpan(Object.values(readAt)),
     instrument: instrumentText(visit, id),
     sentences: snapshot.sentences,
@@ -50,10 +51,16 @@ function measuredReport(
 }
 
 /** A choice that stands as the form began says nothing that the sentences do not say. */
-function entry(field: FormField, form: Record<string, string>): MeasuredReport['readings'] {
+function entry(
+  field: FormField,
+  form: Record<string, string>,
+  readAt: Record<string, string>,
+): MeasuredReport['readings'] {
   const value = (form[field.id] ?? '').trim();
   if (value === '') return [];
-  if (field.kind !== 'choice') return [{ name: field.name, value, isReading: true }];
+  const at = field.id === 'busVoltage' ? readAt[field.id] : undefined;
+  const dated = at === undefined ? value : `${value} (${shownTime(at)})`;
+  if (field.kind !== 'choice') return [{ name: field.name, value: dated, isReading: true }];
   if (value === field.initial || field.id === 'occasion') return [];
   const label = field.options.find((option) => option.value === value)?.label ?? value;
   return [{ name: field.name, value: label, isReading: false }];
