@@ -56,7 +56,8 @@ export function StepBody({ id, visit, guide, now, onEnter, onConfirm }: Props) {
       )}
       {step === undefined && (
         <p class="left-note">
-          Your answers no longer lead to this step. It is kept in the record, and it does not count.
+          This step is not on the way now: something else comes first, or your answers lead elsewhere. It is kept in the
+          record, and it does not count meanwhile.
         </p>
       )}
       {caution && (
