@@ -1,5 +1,6 @@
 import { type Finding, finding } from './assessment.ts';
 import { isDay } from './calendar-date.ts';
+import { lastIn } from './last-in.ts';
 import { type FigureCode, impossibleFigures, isPossible } from './possible-figures.ts';
 import type { CorrectedRow, KeptOutRow, TrendCode, TrendInput, TrendRow, TrendTable } from './trend-input.ts';
 
@@ -44,7 +45,7 @@ export function tableFindings(
   }
   const found: Finding<TrendCode>[] = [];
   // All readings of the last day count alike, whatever the time of day.
-  const newest = Math.floor(rows.at(-1)?.day ?? Number.NEGATIVE_INFINITY);
+  const newest = Math.floor(lastIn(rows)?.day ?? Number.NEGATIVE_INFINITY);
   const maybeNewest = keptOut.filter(
     ({ code, day }) => code !== 'same-as-before' && (day === undefined || !(day < newest)),
   );

@@ -17,10 +17,17 @@ export type Symptom =
 
 export type LockoutId = 'lockout-1' | 'lockout-2' | 'lockout-3';
 
+/** Steps that prove by measurement that the drive is dead. `prove-again`: after a break of the work. */
+export type DeadProofId = LockoutId | 'prove-again';
+
+/** Steps with a reading of the DC bus before hands go to it. `bus-again`: after something that can have charged it. */
+export type BusProofId = DeadProofId | 'bus-again';
+
 export type StepId =
   | 'find-drive'
   | 'symptom'
-  | LockoutId
+  | DeadProofId
+  | 'bus-again'
   | 'inspect'
   | 'unplug-feedback'
   | 'retry-feedback-off'
@@ -31,12 +38,14 @@ export type StepId =
   | 'mechanics'
   | 'disconnect-leads'
   | 'support-axis'
+  | 'support-again'
   | 'retry-leads-off'
   | 'bridge'
   | 'insulation'
   | 'isolation'
   | 'winding'
   | 'winding-motor'
+  | 'connect-pe'
   | 'reconnect'
   | 'retry-all';
 
@@ -52,8 +61,12 @@ export interface FindDriveAnswer {
 
 export interface SymptomAnswer {
   when: Symptom;
-  /** `unknown` is treated as yes: support costs minutes. */
-  gravityLoaded: 'yes' | 'no' | 'unknown';
+  /**
+   * Whether any axis that this enable releases can fall: of the drive, and of a group with one enable. `unknown` is
+   * treated as yes: support costs minutes. `own-no`: an older record, in which only the axis that tripped was asked for;
+   * it can't fall, and of the others nothing is known.
+   */
+  gravityLoaded: 'yes' | 'no' | 'unknown' | 'own-no';
 }
 
 export interface LockoutAnswer {
@@ -62,8 +75,18 @@ export interface LockoutAnswer {
   waited: boolean;
   /** The meter was proved on a known source before and after. */
   meterProved: boolean;
+  /** PE, against which is measured, was shown to be connected. */
+  peProved: boolean;
+  /** The highest reading at the supply terminals, to each other and to PE, AC and DC. */
+  supplyVoltage: Reading;
+  /** The highest reading at U, V, W, to each other and to PE, AC and DC. */
+  outputVoltage: Reading;
+  /** The highest of DC+ to DC−, DC+ to PE, DC− to PE, on a DC range. */
   busVoltage: Reading;
 }
+
+/** The bus measured once more under a lockout that holds. */
+export type BusAnswer = Pick<LockoutAnswer, 'meterProved' | 'busVoltage'>;
 
 export type Damage = 'nothing' | 'burnt' | 'wet' | 'chafed';
 
@@ -101,6 +124,8 @@ export interface Answers {
   'lockout-1': LockoutAnswer;
   'lockout-2': LockoutAnswer;
   'lockout-3': LockoutAnswer;
+  'prove-again': LockoutAnswer;
+  'bus-again': BusAnswer;
   inspect: InspectAnswer;
   'unplug-feedback': DoneAnswer;
   'retry-feedback-off': RetryAnswer;
@@ -111,12 +136,14 @@ export interface Answers {
   mechanics: MechanicsAnswer;
   'disconnect-leads': DoneAnswer;
   'support-axis': DoneAnswer;
+  'support-again': DoneAnswer;
   'retry-leads-off': RetryAnswer;
   bridge: MeasurementAnswer<BridgeAssessment>;
   insulation: MeasurementAnswer<InsulationAssessment>;
   isolation: MeasurementAnswer<IsolationAssessment>;
   winding: MeasurementAnswer<WindingAssessment>;
   'winding-motor': MeasurementAnswer<WindingAssessment>;
+  'connect-pe': DoneAnswer;
   reconnect: DoneAnswer;
   'retry-all': RetryAnswer;
 }
@@ -125,6 +152,11 @@ export interface Answers {
 export interface Answered<A> {
   seq: number;
   answer: A;
+  /**
+   * Given in an earlier stretch of work: before a break, on another day or another device. What was found then stays
+   * found; that the drive is dead and the axis held is no longer known.
+   */
+  earlier?: boolean;
 }
 
 /** The record so far, as the guide sees it. */

@@ -6,10 +6,12 @@ import {
   insulationSettled,
   isolationClears,
   isolationLeavesOpen,
+  looksBad,
   type Part,
   type Proof,
   provenBad,
 } from './evidence.ts';
+import { againstPower } from './power.ts';
 
 export interface PartDecision {
   part: Part;
@@ -22,6 +24,10 @@ export type OpenItem =
   | 'feedback-device-open'
   | 'feedback-contact'
   | 'damage-open'
+  | 'motor-damaged'
+  | 'cable-damaged'
+  | 'feedback-device-untested'
+  | 'left-evidence'
   | 'retry-not-done'
   | 'bridge-open'
   | 'insulation-open'
@@ -49,14 +55,20 @@ export interface Decision {
   baseline: StepId[];
 }
 
-/** The decision that complete answers lead to. Only parts with proof are replaced. */
-export function decide(visit: VisitAnswers): Decision {
+/**
+ * The decision that complete answers lead to. Only parts with proof are replaced. `record`: all answers, those that a
+ * correction has left behind too: they prove nothing, but what they hold against power is named.
+ */
+export function decide(visit: VisitAnswers, record: VisitAnswers): Decision {
   const replace: PartDecision[] = provenBad(visit);
   const good = goodParts(visit).filter((part) => !replace.some((bad) => bad.part === part));
   const baseline = (['bridge', 'insulation', 'isolation', 'winding', 'winding-motor'] as const).filter(
     (id) => visit[id] !== undefined,
   );
-  const open = openItems(visit).filter((item) => !explained(item, replace, visit));
+  const onTheWay = againstPower(visit, 'retry-all');
+  const leftBehind = againstPower(record, 'retry-all').some((finding) => !onTheWay.includes(finding));
+  const items: OpenItem[] = [...openItems(visit), ...(leftBehind ? (['left-evidence'] as const) : [])];
+  const open = items.filter((item) => !explained(item, replace, visit));
   const decision = { replace, good, open, baseline };
   if (replace.length > 0) return { kind: 'replace', ...decision };
   const last = visit['retry-all']?.answer.result;
@@ -74,17 +86,19 @@ export function decide(visit: VisitAnswers): Decision {
   };
 }
 
-/** A part stays only if it passed what was measured of it, insulation and winding alike. */
+/** A part stays only if it passed what was measured of it, insulation and winding alike, and does not look damaged. */
 function goodParts(visit: VisitAnswers): Part[] {
   const joined = visit.isolation === undefined && insulationSettled(visit);
   const through = visit.winding?.answer.assessment.verdict;
   const atMotor = visit['winding-motor']?.answer.assessment.verdict;
   const good: Part[] = [];
-  if (visit.bridge?.answer.assessment.verdict === 'go') good.push('drive');
-  if ((joined || isolationClears(visit, 'motor')) && (through === 'go' || atMotor === 'go')) good.push('motor');
+  if (visit.bridge?.answer.assessment.verdict === 'go' && !looksBad(visit, 'drive')) good.push('drive');
+  const motorInsulated = (joined || isolationClears(visit, 'motor')) && !looksBad(visit, 'motor');
+  if (motorInsulated && (through === 'go' || atMotor === 'go')) good.push('motor');
   // Bad through the cable and not known to be bad at the motor: a core of the cable may be broken.
   const coreInDoubt = through === 'no-go' && atMotor !== 'no-go';
-  if ((joined || isolationClears(visit, 'cable')) && !coreInDoubt) good.push('motor-cable');
+  const cableInsulated = (joined || isolationClears(visit, 'cable')) && !looksBad(visit, 'motorCable');
+  if (cableInsulated && !coreInDoubt) good.push('motor-cable');
   return good;
 }
 
@@ -93,14 +107,18 @@ const undecided = (answer: { assessment: { verdict: string } } | undefined) =>
 
 function openItems(visit: VisitAnswers): OpenItem[] {
   const open: OpenItem[] = [];
-  if (feedbackGone(visit) && visit['retry-device-end']?.answer.result === 'not-done')
-    open.push('feedback-cable-or-device');
+  const atDeviceEnd = visit['retry-device-end']?.answer.result ?? 'not-done';
+  if (feedbackGone(visit) && atDeviceEnd === 'not-done') {
+    open.push(looksBad(visit, 'feedbackCable') ? 'feedback-device-untested' : 'feedback-cable-or-device');
+  }
   if (goneWithoutDevice(visit)) {
     const back = visit['retry-feedback-on']?.answer.result;
     if (back === 'no-trip') open.push('feedback-contact');
     else if (back !== 'trips') open.push('feedback-device-open');
   }
   if (damageOpen(visit)) open.push('damage-open');
+  if (looksBad(visit, 'motor')) open.push('motor-damaged');
+  if (looksBad(visit, 'motorCable')) open.push('cable-damaged');
   const retries = (['retry-feedback-off', 'retry-leads-off', 'retry-all'] as const).map(
     (id) => visit[id]?.answer.result,
   );
@@ -126,8 +144,10 @@ function explained(item: OpenItem, replace: readonly PartDecision[], visit: Visi
     case 'bridge-open':
       return replaced('drive');
     case 'cable-open':
+    case 'cable-damaged':
       return replaced('motor-cable');
     case 'motor-open':
+    case 'motor-damaged':
     case 'winding-open':
       return replaced('motor');
     case 'insulation-open':

@@ -1,4 +1,4 @@
-import type { VisitAnswers } from './answers.ts';
+import type { InspectedPart, VisitAnswers } from './answers.ts';
 
 /** Parts that a visit can prove bad. */
 export type Part = 'drive' | 'motor' | 'motor-cable' | 'feedback-cable' | 'feedback-device' | 'protective-conductor';
@@ -23,10 +23,15 @@ export function mayBePowered(visit: VisitAnswers): boolean {
   return visit.inspect?.answer.seen.drive === 'nothing';
 }
 
-/** Damage that proves no part bad, but must be dried or mended before the axis is tried as a whole. */
+/** Damage of drive or feedback cable that proves nothing bad, but must be dried or mended before the axis is tried. */
 export function damageOpen(visit: VisitAnswers): boolean {
   const seen = visit.inspect?.answer.seen;
   return seen?.drive === 'wet' || seen?.drive === 'chafed' || seen?.feedbackCable === 'wet';
+}
+
+/** Whether this part was looked at and shows damage of any kind: then it gets no voltage, whatever it measures. */
+export function looksBad(visit: VisitAnswers, part: InspectedPart): boolean {
+  return (visit.inspect?.answer.seen[part] ?? 'nothing') !== 'nothing';
 }
 
 export function driveProofs(visit: VisitAnswers): Proof[] {
@@ -95,7 +100,7 @@ function feedbackDeviceProofs(visit: VisitAnswers): Proof[] {
 }
 
 /** The later and closer measurement counts: where the isolation finds PE sound, the insulation test had a bad contact. */
-function peProofs(visit: VisitAnswers): Proof[] {
+export function peProofs(visit: VisitAnswers): Proof[] {
   const separate = visit.isolation?.answer.assessment.parts.protectiveConductor;
   const together = visit.insulation?.answer.assessment.findings.some(({ code }) => code === 'pe-not-short') === true;
   return separate === 'proven-bad' || (together && separate !== 'proven-good') ? ['pe-broken'] : [];
@@ -116,8 +121,7 @@ export function provenBad(visit: VisitAnswers): { part: Part; proofs: Proof[] }[
 
 /** Motor or cable looks damaged. */
 export function looksDamaged(visit: VisitAnswers): boolean {
-  const seen = visit.inspect?.answer.seen;
-  return seen !== undefined && (seen.motor !== 'nothing' || seen.motorCable !== 'nothing');
+  return looksBad(visit, 'motor') || looksBad(visit, 'motorCable');
 }
 
 /**

@@ -1,18 +1,15 @@
-import { judgeDischarge } from '../calc/index.ts';
-import type { Answers, LockoutId, RetryAnswer, StepId, VisitAnswers } from './answers.ts';
+import type { Answers, BusProofId, RetryAnswer, StepId, VisitAnswers } from './answers.ts';
 import {
-  damageOpen,
   feedbackGone,
-  goneWithoutDevice,
   insulationSettled,
   isolationLeavesOpen,
-  looksDamaged,
   mayBePowered,
   motorBad,
-  provenBad,
   suspectedAnyway,
   tripsAsAWhole,
 } from './evidence.ts';
+import { hindered, motorSideSpeaksAgainst } from './power.ts';
+import { afterMeasuring, conclude, feedbackFirst, isolationFailed, leadsOffThen } from './routes.ts';
 
 /** Why an answer does not let the visit go on. */
 export type Problem =
@@ -20,6 +17,11 @@ export type Problem =
   | 'not-locked-out'
   | 'not-waited'
   | 'meter-not-proved'
+  | 'pe-not-proved'
+  | 'supply-not-measured'
+  | 'supply-live'
+  | 'output-not-measured'
+  | 'output-live'
   | 'bus-not-measured'
   | 'bus-not-discharged'
   | 'not-done'
@@ -35,15 +37,19 @@ interface StepDefinition<Id extends StepId> {
   restsOn: readonly StepId[];
   /** Undefined where the answer lets the visit go on. */
   problem: (answer: Answers[Id], visit: VisitAnswers) => Problem | undefined;
-  next: (visit: VisitAnswers) => PlainStepId | 'decide';
+  /** `visit`: the answers on the way so far. `record`: all that was ever answered; what it holds against power counts. */
+  next: (visit: VisitAnswers, record: VisitAnswers) => PlainStepId | 'decide';
 }
 
-/** The steps that name what follows them; lockout and support are put in between by the walk. */
-export type PlainStepId = Exclude<StepId, LockoutId | 'support-axis'>;
+/** The steps that the walk puts before others by itself. */
+export type InsertedStepId = BusProofId | 'support-axis' | 'support-again' | 'connect-pe';
+
+/** The steps that name what follows them. */
+export type PlainStepId = Exclude<StepId, InsertedStepId>;
 
 type Definitions = { [Id in PlainStepId]: StepDefinition<Id> };
 
-const done = ({ done: isDone }: { done: boolean }): Problem | undefined => (isDone ? undefined : 'not-done');
+export const done = ({ done: isDone }: { done: boolean }): Problem | undefined => (isDone ? undefined : 'not-done');
 
 const retried = ({ powerAllowed, result }: RetryAnswer): Problem | undefined =>
   !powerAllowed && result !== 'not-done' ? 'power-not-allowed' : undefined;
@@ -87,11 +93,11 @@ export const definitions: Definitions = {
     energy: 'none',
     restsOn: [],
     problem: ({ reseated }) => (reseated === 'no' ? 'not-done' : undefined),
-    next: (visit) => {
+    next: (visit, record) => {
       const when = visit.symptom?.answer.when;
-      // A motor or cable that looks damaged is off the drive before the drive is switched on.
-      if (when === 'control-off' && mayBePowered(visit) && !looksDamaged(visit)) return 'unplug-feedback';
-      return when === 'control-off' || when === 'on-enable' ? 'disconnect-leads' : 'mechanics';
+      // Mechanics that were found bad stay on the way, whatever the symptom is corrected to.
+      if (hindered(record) || (when !== 'control-off' && when !== 'on-enable')) return 'mechanics';
+      return when === 'control-off' ? feedbackFirst(visit, record) : 'disconnect-leads';
     },
   },
   'unplug-feedback': { touches: true, energy: 'none', restsOn: [], problem: done, next: () => 'retry-feedback-off' },
@@ -115,7 +121,7 @@ export const definitions: Definitions = {
     restsOn: ['unplug-device-end'],
     problem: retried,
     // The feedback explains the trip, but not a motor or cable that looks damaged.
-    next: (visit) => (looksDamaged(visit) ? leadsOffThen('bridge', visit) : conclude(visit)),
+    next: (visit, record) => (motorSideSpeaksAgainst(record) ? leadsOffThen('bridge', visit) : conclude(visit, record)),
   },
   'plug-feedback': {
     touches: true,
@@ -131,7 +137,14 @@ export const definitions: Definitions = {
     problem: retried,
     next: () => 'decide',
   },
-  mechanics: { touches: true, energy: 'none', restsOn: [], problem: () => undefined, next: () => 'disconnect-leads' },
+  mechanics: {
+    touches: true,
+    energy: 'none',
+    restsOn: [],
+    problem: () => undefined,
+    next: (visit, record) =>
+      visit.symptom?.answer.when === 'control-off' ? feedbackFirst(visit, record) : 'disconnect-leads',
+  },
   'disconnect-leads': {
     touches: true,
     energy: 'none',
@@ -157,7 +170,8 @@ export const definitions: Definitions = {
     energy: 'none',
     restsOn: ['disconnect-leads'],
     problem: measured,
-    next: (visit) => (suspectedAnyway(visit) || !insulationSettled(visit) ? 'isolation' : 'winding'),
+    next: (visit, record) =>
+      suspectedAnyway(visit) || !insulationSettled(visit) || isolationFailed(record) ? 'isolation' : 'winding',
   },
   isolation: {
     touches: true,
@@ -165,8 +179,9 @@ export const definitions: Definitions = {
     restsOn: ['insulation'],
     problem: bothPartsKnown,
     // A motor that is proven bad needs no further proof; through a bad cable its winding can't be judged.
-    next: (visit) => {
-      if (motorBad(visit) || tripsAsAWhole(visit)) return conclude(visit);
+    next: (visit, record) => {
+      const measured = visit.winding !== undefined;
+      if (motorBad(visit) || tripsAsAWhole(visit) || measured) return conclude(visit, record);
       return visit.isolation?.answer.assessment.parts.cable === 'proven-bad' ? 'winding-motor' : 'winding';
     },
   },
@@ -175,14 +190,18 @@ export const definitions: Definitions = {
     energy: 'none',
     restsOn: ['disconnect-leads'],
     problem: measured,
-    next: (visit) => (visit.winding?.answer.assessment.verdict === 'no-go' ? 'winding-motor' : afterMeasuring(visit)),
+    next: (visit, record) => {
+      const atMotor = record['winding-motor']?.answer.assessment.verdict ?? 'go';
+      const doubted = visit.winding?.answer.assessment.verdict === 'no-go' || atMotor !== 'go';
+      return doubted ? 'winding-motor' : afterMeasuring(visit, record);
+    },
   },
   'winding-motor': {
     touches: true,
     energy: 'none',
     restsOn: ['winding', 'isolation'],
     problem: measured,
-    next: (visit) => afterMeasuring(visit),
+    next: (visit, record) => afterMeasuring(visit, record),
   },
   reconnect: {
     touches: true,
@@ -200,45 +219,3 @@ export const definitions: Definitions = {
     next: (visit) => (tripsAsAWhole(visit) && visit.isolation === undefined ? 'isolation' : 'decide'),
   },
 };
-
-/** The leads come off once: on some ways they are off already. */
-function leadsOffThen(id: PlainStepId, visit: VisitAnswers): PlainStepId {
-  return visit['disconnect-leads'] === undefined ? 'disconnect-leads' : id;
-}
-
-/** Everything is put together and powered again only if every measurement passed and nothing speaks against it. */
-function afterMeasuring(visit: VisitAnswers): PlainStepId | 'decide' {
-  const passed = (['bridge', 'insulation', 'winding'] as const).every(
-    (id) => visit[id]?.answer.assessment.verdict === 'go',
-  );
-  const isolation = visit.isolation?.answer.assessment.verdict ?? 'go';
-  const separated = !isolationLeavesOpen(visit, 'cable') && !isolationLeavesOpen(visit, 'motor');
-  const faulty = provenBad(visit).length > 0 || feedbackGone(visit) || damageOpen(visit) || hindered(visit);
-  return passed && isolation === 'go' && separated && !faulty ? 'reconnect' : conclude(visit);
-}
-
-/**
- * Last of all: a trip that went away without the device must come back with it. Not once the insulation was tested:
- * then the PE core is off the drive, and nothing is switched on; the device stays open.
- */
-function conclude(visit: VisitAnswers): PlainStepId | 'decide' {
-  return goneWithoutDevice(visit) && visit.insulation === undefined ? 'plug-feedback' : 'decide';
-}
-
-/** A stiff axis is mended before it is tried: a trip of it would tell nothing. */
-function hindered(visit: VisitAnswers): boolean {
-  const mechanics = visit.mechanics?.answer.found;
-  return mechanics === 'stiff' || mechanics === 'brake-drags';
-}
-
-export const lockoutRule = {
-  problem: (answer: Answers['lockout-1']): Problem | undefined => {
-    if (!answer.lockedOut) return 'not-locked-out';
-    if (!answer.waited) return 'not-waited';
-    if (!answer.meterProved) return 'meter-not-proved';
-    const { code } = judgeDischarge(answer.busVoltage);
-    return code === 'bus-not-measured' || code === 'bus-not-discharged' ? code : undefined;
-  },
-};
-
-export const supportRule = { problem: done };

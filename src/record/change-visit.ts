@@ -1,12 +1,15 @@
+import { limitValue } from '../calc/index.ts';
 import type { StepId } from '../guide/answers.ts';
 import type { DecisionSnapshot, Snapshot } from './snapshot-schema.ts';
 import type { Form } from './step-answers.ts';
-import { type VisitRecord, visitFormat, visitVersion } from './visit-schema.ts';
+import { oneReadingField, provedInEachStretch } from './step-forms.ts';
+import { stretchAt } from './stretch.ts';
+import { type StepRecord, type VisitRecord, visitFormat, visitVersion } from './visit-schema.ts';
 
 /** What a person writes about a visit beside its steps. */
 export type VisitDetails = Omit<
   VisitRecord,
-  'format' | 'version' | 'id' | 'revision' | 'createdAt' | 'changedAt' | 'seq' | 'steps' | 'decision'
+  'format' | 'version' | 'id' | 'revision' | 'createdAt' | 'changedAt' | 'seq' | 'stretch' | 'steps' | 'decision'
 >;
 
 const blank: VisitDetails = {
@@ -33,6 +36,7 @@ export function newVisit(id: string, now: string, details: Partial<VisitDetails>
     createdAt: now,
     changedAt: now,
     seq: 0,
+    stretch: 1,
     ...blank,
     ...details,
     steps: {},
@@ -67,8 +71,25 @@ export function answerStep(visit: VisitRecord, id: StepId, entry: StepEntry, now
   );
   const seq = nextSeq(visit);
   const { snapshot } = entry;
-  const step = { seq, at: now, form: { ...entry.form }, readAt, ...(snapshot && { snapshot }) };
-  return { ...visit, seq, changedAt: now, steps: { ...visit.steps, [id]: step } };
+  const stretch = stretchAt(visit, now);
+  const { [oneReadingField]: _ofVersion1, ...form } = entry.form;
+  const provedBefore = earlierProofs(id, before, stretch);
+  const step = {
+    ...{ seq, at: now, stretch, form, readAt },
+    ...(snapshot && { snapshot }),
+    ...(provedBefore.length > 0 && { provedBefore }),
+  };
+  return { ...visit, seq, stretch, changedAt: now, steps: { ...visit.steps, [id]: step } };
+}
+
+/** What is proved anew in a later stretch was proved before all the same: the report says when. */
+function earlierProofs(id: StepId, before: StepRecord | undefined, stretch: number) {
+  const known = before?.provedBefore ?? [];
+  const replaced = before !== undefined && provedInEachStretch(id) && before.stretch < stretch;
+  const answered = Object.values(before?.form ?? {}).some((value) => value.trim() !== '');
+  if (!replaced || !answered) return known;
+  const { stretch: old, at, form } = before;
+  return [...known, { stretch: old, at, form }].slice(-limitValue('record-items'));
 }
 
 /** Higher than every number in the record, also where a hand has edited one. */

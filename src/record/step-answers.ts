@@ -1,6 +1,6 @@
-import { limitRange, parseReading } from '../calc/index.ts';
-import type { Answers, DoneAnswer, LockoutAnswer, RetryAnswer } from '../guide/answers.ts';
-import { type MeasurementStepId, stepForms } from './step-forms.ts';
+import { limitRange, parseReading, type Reading } from '../calc/index.ts';
+import type { Answers, BusAnswer, DoneAnswer, LockoutAnswer, RetryAnswer } from '../guide/answers.ts';
+import { type MeasurementStepId, oneReadingField, stepForms } from './step-forms.ts';
 
 /** Fields of a form by id, exactly as typed or chosen. */
 export type Form = Readonly<Record<string, string>>;
@@ -25,11 +25,32 @@ const lockout = (form: Form): LockoutAnswer | undefined => {
     lockedOut: ticked(form, 'lockedOut'),
     waited: ticked(form, 'waited'),
     meterProved: ticked(form, 'meterProved'),
+    peProved: ticked(form, 'peProved'),
   };
-  const bus = parseReading(text(form, 'busVoltage'), 'voltage');
-  const begun = Object.values(ticks).some(Boolean) || text(form, 'busVoltage').trim() !== '';
-  return bus.ok && begun ? { ...ticks, busVoltage: bus.reading } : undefined;
+  const bus = voltage(form, 'busVoltage');
+  // Version 1 asked for the highest of all points in one field, and not for PE.
+  const oneReading = ticked(form, oneReadingField);
+  const supply = oneReading ? bus : voltage(form, 'supplyVoltage');
+  const output = oneReading ? bus : voltage(form, 'outputVoltage');
+  if (!begun(form) || bus === undefined || supply === undefined || output === undefined) return undefined;
+  const answer = { ...ticks, supplyVoltage: supply, outputVoltage: output, busVoltage: bus };
+  return oneReading ? { ...answer, peProved: true } : answer;
 };
+
+const busAgain = (form: Form): BusAnswer | undefined => {
+  const bus = voltage(form, 'busVoltage');
+  return bus && begun(form) ? { meterProved: ticked(form, 'meterProved'), busVoltage: bus } : undefined;
+};
+
+function begun(form: Form): boolean {
+  return Object.entries(form).some(([id, value]) => (id.endsWith('Voltage') ? value.trim() !== '' : value === 'yes'));
+}
+
+/** Undefined for a text that can't be read; `missing` for none. */
+function voltage(form: Form, id: string): Reading | undefined {
+  const read = parseReading(text(form, id), 'voltage');
+  return read.ok ? read.reading : undefined;
+}
 
 const readers: Readers = {
   'find-drive': (form) => {
@@ -50,6 +71,8 @@ const readers: Readers = {
   'lockout-1': lockout,
   'lockout-2': lockout,
   'lockout-3': lockout,
+  'prove-again': lockout,
+  'bus-again': busAgain,
   inspect: (form) => {
     const fields = stepForms.inspect;
     const reseated = chosen(form, 'reseated', fields.reseated);
@@ -72,7 +95,9 @@ const readers: Readers = {
   },
   'disconnect-leads': done,
   'support-axis': done,
+  'support-again': done,
   'retry-leads-off': retry,
+  'connect-pe': done,
   reconnect: done,
   'retry-all': retry,
 };

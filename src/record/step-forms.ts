@@ -19,7 +19,15 @@ const given = <Answer extends string>(...answers: Answer[]): readonly Answer[] =
 
 const damage = given<Damage>('nothing', 'burnt', 'wet', 'chafed');
 const yes: StepField = 'tick';
-const lockout = { lockedOut: yes, waited: yes, meterProved: yes, busVoltage: 'reading' } as const;
+const lockout = {
+  lockedOut: yes,
+  waited: yes,
+  meterProved: yes,
+  peProved: yes,
+  supplyVoltage: 'reading',
+  outputVoltage: 'reading',
+  busVoltage: 'reading',
+} as const;
 const done = { done: given('yes', 'no') };
 const retry = { powerAllowed: yes, result: given<RetryAnswer['result']>('trips', 'no-trip', 'not-done') };
 const measurement = { readings: 'calculator', leftOpen: yes } as const;
@@ -40,11 +48,13 @@ export const stepForms = {
       'when-hot',
       'now-and-then',
     ),
-    gravityLoaded: given<SymptomAnswer['gravityLoaded']>('yes', 'no', 'unknown'),
+    gravityLoaded: given<SymptomAnswer['gravityLoaded']>('yes', 'no', 'unknown', 'own-no'),
   },
   'lockout-1': lockout,
   'lockout-2': lockout,
   'lockout-3': lockout,
+  'prove-again': lockout,
+  'bus-again': { meterProved: yes, busVoltage: 'reading' },
   inspect: {
     reseated: given<InspectAnswer['reseated']>('yes', 'no', 'none'),
     seenDrive: damage,
@@ -61,17 +71,30 @@ export const stepForms = {
   mechanics: { found: given<MechanicsAnswer['found']>('free', 'stiff', 'brake-drags', 'not-checked') },
   'disconnect-leads': done,
   'support-axis': done,
+  'support-again': done,
   'retry-leads-off': retry,
   bridge: measurement,
   insulation: measurement,
   isolation: measurement,
   winding: measurement,
   'winding-motor': measurement,
+  'connect-pe': done,
   reconnect: done,
   'retry-all': retry,
 } as const satisfies Record<StepId, Record<string, StepField>>;
 
+/**
+ * 'yes' in a lockout of version 1: its one reading was the highest of all points. No form asks for it, and it goes
+ * with the first change, so that what is proved anew is measured point by point.
+ */
+export const oneReadingField = 'oneReading';
+
 export const stepIds = Object.keys(stepForms) as StepId[];
+
+/** Steps that show the drive dead or the axis held: what they say holds for one stretch of work. */
+export function provedInEachStretch(id: StepId): boolean {
+  return 'busVoltage' in stepForms[id] || id === 'support-axis' || id === 'support-again';
+}
 
 /** Steps whose fields are those of a calculator. */
 export type MeasurementStepId = 'bridge' | 'insulation' | 'isolation' | 'winding' | 'winding-motor';

@@ -4,20 +4,27 @@ import { decisionSnapshotSchema, snapshotSchema } from './snapshot-schema.ts';
 import { stepIds } from './step-forms.ts';
 
 export const visitFormat = 'overcurrent-fieldbook-visit';
-export const visitVersion = 1;
+export const visitVersion = 2;
+
+/** An earlier proof that this step has replaced: when the drive was shown to be dead, or the axis held, before. */
+const earlierProofSchema = z.strictObject({ stretch: runningNumber, at: time, form: byField(text) });
 
 export const stepRecordSchema = z.strictObject({
   /** From the record's `seq`: grows with each answer given or changed. Unlike a clock it can't be set back. */
   seq: runningNumber,
   at: time,
+  /** The stretch of work in which it was answered: see stretch.ts. 0: before anything was known of stretches. */
+  stretch: runningNumber,
   /** Exactly as typed or chosen; the fields are listed in step-forms.ts and in the calculators. */
   form: byField(text),
   /** When each reading was typed. */
   readAt: byField(time),
   snapshot: z.optional(snapshotSchema),
+  /** Of a step that is proved anew in each stretch: what stood here before, the oldest first. */
+  provedBefore: z.optional(list(earlierProofSchema)),
 });
 
-/** A visit, version 1. The typed texts are the truth; snapshots are for reading. */
+/** A visit, version 2. The typed texts are the truth; snapshots are for reading. */
 export const visitSchema = z.strictObject({
   format: z.literal(visitFormat),
   version: z.literal(visitVersion),
@@ -28,6 +35,8 @@ export const visitSchema = z.strictObject({
   changedAt: time,
   /** The last number that was given to an answer. */
   seq: runningNumber,
+  /** The stretch of work in which the last answer was given. A visit that comes from elsewhere begins a new one. */
+  stretch: runningNumber,
   machine: text,
   axis: text,
   drive: text,

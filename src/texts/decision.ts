@@ -36,6 +36,14 @@ export const openTexts: Record<OpenItem, string> = {
     'The trip did not come back with everything plugged in again: a contact was loose, or the cause has passed. Look at the pins of the feedback connectors, and watch the axis. If it trips again, start a new visit.',
   'damage-open':
     'Drive or feedback cable looks damaged. Dry or mend it, look again, and say what you see then. Until then nothing is tried with power.',
+  'motor-damaged':
+    'The motor or its connector is seen damaged, whatever it measures. Nothing is switched on with it as it is. Dry it, or have it opened and repaired, look again and measure again. What can’t be mended is replaced for what was seen.',
+  'cable-damaged':
+    'The motor cable is seen damaged, whatever it measures. Nothing is switched on with it as it is. Dry it, or mend or replace it, look again and measure again.',
+  'feedback-device-untested':
+    'The feedback device was not tried: the damaged feedback cable is not plugged in for that. Once the cable is replaced, switch on with the device unplugged, then with it plugged in, control off.',
+  'left-evidence':
+    'An answer that is no longer on the way speaks against power: see “Not on the way now”. If it was a slip, correct it there. If it is true, settle it before anything is switched on.',
   'retry-not-done': 'A retry with power was not done. Have it done by someone who is permitted to.',
   'bridge-open': 'The output stage is undecided. Repeat the six readings as the verdict asks.',
   'insulation-open': 'The insulation is undecided. Repeat the test as the verdict asks.',

@@ -16,15 +16,27 @@ export interface StepText {
 
 const touch = () => formatRounded(limitValue('touch-voltage'), 'V');
 
+/** The points of the proof, in the order of the fields. */
+const proveDead = () => [
+  `Prove the PE that you measure to: no voltage between the drive’s PE and bare metal of the machine, then at most ${formatRounded(limitValue('pe-dead-short'), 'Ω')}.`,
+  'Prove the meter on a known source, AC and DC.',
+  'Supply terminals: each to each, each to PE. AC, then DC.',
+  'U, V, W: each to each, each to PE. AC, then DC. The motor stands still.',
+  'DC+ to DC−, DC+ to PE, DC− to PE: DC.',
+  'Prove the meter again. Of each group type the highest reading, without its sign.',
+];
+
+const pause = () => formatRounded(limitValue('work-pause'), 'min');
+
 const lockout: StepText = {
   title: 'Lock out, wait, measure the DC bus',
   instructions: [
     'Switch off, lock out and tag every supply after your site’s procedure, control and brake supplies and a shared bus too. Keep the key, and try to start.',
     'Block or relieve every other stored energy: springs, pressure, hanging loads.',
     'Wait the time on the drive’s warning label.',
-    'Prove the meter on a known source. Measure DC+ to DC−, each of them to PE, the supply terminals to each other and to PE, and U, V, W to PE. Prove the meter again. Type the highest reading.',
+    ...proveDead(),
   ],
-  why: `The bus capacitors stay charged after switch-off. Only the measurement says that they are not: go on below ${touch()}.`,
+  why: `The bus capacitors stay charged after switch-off, filters keep DC at the supply terminals, and a motor that turns feeds U, V and W. Only the measurement says that all of them are dead: go on when every point is below ${touch()}.`,
   when: 'Before every step near conductors, and again after every step with power.',
   caution: 'Until the bus is measured, everything in the drive counts as live. Only qualified persons measure.',
 };
@@ -52,7 +64,7 @@ export const stepTexts: Record<StepId, StepText> = {
     title: 'What was live or moving?',
     instructions: [
       'Choose what had come on or begun last when it tripped.',
-      'Say whether the axis can fall or is pulled by gravity.',
+      'Say whether an axis can fall. Count every axis whose brake opens with this enable: those of this drive, and those of a group that is enabled together.',
     ],
     why: 'A bad part usually shows with the first thing that stresses it. This says what to measure first.',
     when: 'After the drive is found.',
@@ -60,6 +72,27 @@ export const stepTexts: Record<StepId, StepText> = {
   'lockout-1': lockout,
   'lockout-2': { ...lockout, title: 'Lock out again, wait, measure the DC bus' },
   'lockout-3': { ...lockout, title: 'Lock out again, wait, measure the DC bus' },
+  'prove-again': {
+    title: 'Prove it dead again',
+    instructions: [
+      'Before you touch anything: look whether your lock and tag are on every supply, and the key is with you. If not, lock out anew. Try to start.',
+      'Look whether anything was changed while you were away: leads, connectors, covers, supports. Wait the time on the label if it can have had power.',
+      ...proveDead(),
+    ],
+    why: `It was proved dead in an earlier stretch of work. Since then there was a break of more than ${pause()}, another day, another device, or a clock that was set back. A lock can be taken off and a bus can recover meanwhile.`,
+    when: `After a break of more than ${pause()}, on another day or another device, before anything is touched or switched on.`,
+    caution: 'Until it is measured again, everything in the drive counts as live. Only qualified persons measure.',
+  },
+  'bus-again': {
+    title: 'Measure the DC bus again',
+    instructions: [
+      'Still locked out. Nobody moves the axis.',
+      'Prove the meter on a known DC source. Measure DC+ to DC−, DC+ to PE, DC− to PE. Prove the meter again. Type the highest reading, without its sign.',
+    ],
+    why: 'An axis that is moved by hand with its leads on charges the bus, and so can the voltage of an instrument that measures at it.',
+    when: 'After the axis was moved by hand, and after readings at the output stage.',
+    caution: 'Until the bus is measured again, it counts as charged.',
+  },
   inspect: {
     title: 'Look at all parts',
     instructions: [
@@ -147,13 +180,24 @@ export const stepTexts: Record<StepId, StepText> = {
     when: 'Before the retry without motor and before any measurement.',
   },
   'support-axis': {
-    title: 'Support the axis',
+    title: 'Support every axis that can fall',
     instructions: [
-      'By your site’s procedure, bring the load to rest on a prop, pin or block, so that it can’t fall with its brake open.',
-      'Nobody is below it while the brake alone holds it. Have a second look.',
+      'Name each axis that this enable releases: those of this drive, and those of a group that is enabled together. Not only the one that tripped.',
+      'By your site’s procedure, bring the load of each that can fall to rest on a prop, pin or block, so that it can’t fall with its brake open.',
+      'Nobody is below one while its brake alone holds it. Have a second look.',
     ],
-    why: 'Releasing the stop releases the brake, and without its motor nothing else holds the axis.',
-    when: 'Before anything is touched or switched on, if the axis can fall.',
+    why: 'One enable opens all their brakes. A trip then switches off every stage of the drive, and a neighbour falls that had no fault.',
+    when: 'Before anything is touched or switched on, if an axis can fall.',
+    caution: 'A hanging axis kills. Nobody below it, ever.',
+  },
+  'support-again': {
+    title: 'Look at every support again',
+    instructions: [
+      'Go to each axis that can fall. Its load still rests on its prop, pin or block, and nobody has moved it.',
+      'If it does not, support it anew before anything else.',
+    ],
+    why: `The supports were seen in an earlier stretch of work. Since then there was a break of more than ${pause()}, another day, another device, or a clock that was set back.`,
+    when: `After a break of more than ${pause()}, on another day or another device, if an axis can fall.`,
     caution: 'A hanging axis kills. Nobody below it, ever.',
   },
   'retry-leads-off': {
@@ -209,6 +253,15 @@ export const stepTexts: Record<StepId, StepText> = {
     instructions: ['Discharge first.', 'Measure U–V, V–W and W–U at the motor connector, without the cable.'],
     why: 'Bad here as well: the motor. Good here: the cable.',
     when: 'If the readings through the cable fail, or the cable is bad.',
+  },
+  'connect-pe': {
+    title: 'Put the PE core back on the drive',
+    instructions: [
+      'Locked out, discharge the winding. Then put the PE core of the motor cable back on the drive, and check it by pulling.',
+      'U, V and W stay off, their ends apart and insulated.',
+    ],
+    why: 'The PE core came off for the insulation test. With power on, the motor frame needs it.',
+    when: 'Before any step with power, if the insulation was tested.',
   },
   reconnect: {
     title: 'Connect everything again',
@@ -293,6 +346,11 @@ export const problemTexts: Record<Problem, string> = {
   'not-locked-out': 'Not locked out. Nothing is touched before the supply is locked out and tagged.',
   'not-waited': 'The waiting time has not passed. Wait what the label says, then measure.',
   'meter-not-proved': 'Prove the meter on a known source before and after. A dead meter shows zero on a live bus.',
+  'pe-not-proved': 'Prove PE at the drive first. Against a PE that is not connected every point reads zero.',
+  'supply-not-measured': 'Type the highest reading at the supply terminals, each to each and each to PE, AC and DC.',
+  'supply-live': `Stop. The supply terminals are not shown to be below ${touch()}. Keep away, and find out what feeds them: another supply, or the capacitors of a filter.`,
+  'output-not-measured': 'Type the highest reading at U, V and W, each to each and each to PE, AC and DC.',
+  'output-live': `Stop. U, V and W are not shown to be below ${touch()}. Keep away, and find out what feeds them: a motor that turns, or the bus.`,
   'bus-not-measured': 'Type the bus voltage that you measured. A waiting time alone proves nothing.',
   'bus-not-discharged': `Stop. The bus is not shown to be below ${touch()}. Keep away and find out what feeds it.`,
   'not-done': 'Confirm when it is done.',

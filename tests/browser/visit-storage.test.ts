@@ -134,7 +134,7 @@ test('storage full: what was saved stays, and with room again the rest is saved'
   const visitor = new Visitor(page);
   await visitor.choose('What was live or moving when it tripped?', 'Everything was warm');
   await banner(page).getByText('The storage of this device is full').waitFor();
-  await visitor.choose(/gravity/, 'No');
+  await visitor.choose(/any axis fall/, 'No');
   await page.evaluate(() => sessionStorage.removeItem('full'));
   await page.getByRole('button', { name: 'Try again' }).click();
   await visitor.saved();
@@ -157,7 +157,7 @@ test('a clock that was set back: the list goes by what was saved last, and the g
   const page = await open('/visit/');
   await importVisit(page, { ...half, createdAt: '2030-01-01T08:00:00+01:00', changedAt: '2030-01-01T08:00:00+01:00' });
   await new Visitor(page).choose('What was live or moving when it tripped?', 'Everything was warm');
-  await new Visitor(page).choose(/gravity/, 'No');
+  await new Visitor(page).choose(/any axis fall/, 'No');
   await new Visitor(page).goOn('Lock out, wait, measure the DC bus');
   await new Visitor(page).saved();
   await page.goto(page.url().replace(/#.*/, '#visits'));
@@ -176,6 +176,8 @@ test('without network the whole page goes on: steps, saving, report, link and co
   await context.setOffline(true);
   await importVisit(page, visitOf(motorAndCable.slice(0, 8)));
   const visitor = new Visitor(page);
+  await visitor.lockOut();
+  await visitor.goOn('Cable or motor');
   await visitor.type('isolation', {
     cableU: '3M',
     cableV: '3M',

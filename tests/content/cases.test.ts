@@ -53,7 +53,7 @@ describe.each(parsed)('$id', ({ id, data }) => {
   });
 
   test('is led by the guide, step by step, to the decision that was stated by hand', () => {
-    const answers = recordAnswers(visit);
+    const answers = recordAnswers(visit, visit.changedAt);
     const { path, due, decision, offPath } = nextStep(answers);
     expect(due).toBeUndefined();
     expect(offPath).toEqual([]);

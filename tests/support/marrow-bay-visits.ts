@@ -44,7 +44,16 @@ export const lift: Partial<VisitDetails> = {
   conditions: { airTemperature: '21 °C', humidity: '55 %', surroundings: 'dry, glass dust' },
 };
 
-export const locked: Form = { lockedOut: 'yes', waited: 'yes', meterProved: 'yes', busVoltage: '0.03 V' };
+export const locked: Form = {
+  lockedOut: 'yes',
+  waited: 'yes',
+  meterProved: 'yes',
+  peProved: 'yes',
+  supplyVoltage: '0.1 V',
+  outputVoltage: '0.05 V',
+  busVoltage: '0.03 V',
+};
+export const busLow: Form = { meterProved: 'yes', busVoltage: '0.04 V' };
 export const nothingSeen: Form = {
   reseated: 'yes',
   seenDrive: 'nothing',
@@ -101,6 +110,10 @@ export const driveOnly: Entry[] = [
   ['insulation', soundInsulation],
   ['winding', soundWinding],
 ];
+
+/** The bus is measured again after the readings at the output stage, as the guide asks. */
+export const withBusAgain = (entries: readonly Entry[]): Entry[] =>
+  entries.flatMap((entry) => (entry[0] === 'bridge' ? [entry, ['bus-again', busLow] as const] : [entry]));
 
 /** The joined insulation fails, and alone both are bad. */
 export const motorAndCable: Entry[] = [

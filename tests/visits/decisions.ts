@@ -165,7 +165,7 @@ export const decisions: Record<string, Expected> = {
   },
   'drive-wet': {
     decision: 'undecided',
-    stay: ['drive', 'motor', 'motor-cable'],
+    stay: ['motor', 'motor-cable'],
     open: ['damage-open'],
     why: 'A wet drive is neither condemned nor switched on.',
   },
@@ -201,7 +201,7 @@ export const decisions: Record<string, Expected> = {
     why: 'The corrected symptom leads to the retry without motor; the mechanics are kept, off the way.',
   },
   'half-done': {
-    due: 'insulation',
-    why: 'The bridge passes; the insulation comes next.',
+    due: 'bus-again',
+    why: 'The bridge passes; the bus is measured once more, then the insulation comes.',
   },
 };

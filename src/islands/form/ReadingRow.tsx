@@ -1,3 +1,4 @@
+import { lastIn } from '../../calc/last-in.ts';
 import type { ReadingField } from './field.ts';
 import { ReadingInput } from './ReadingInput.tsx';
 import type { FieldsState } from './use-form.ts';
@@ -40,5 +41,5 @@ function unitOfNeighbours(
     .filter((other) => other !== field && other.quantity === field.quantity)
     .filter(({ id }) => read.errors[id] === undefined)
     .flatMap(({ id }) => /[^\s\d.,<>+-]+$/.exec((typed[id] ?? '').trim()) ?? []);
-  return units.at(-1);
+  return lastIn(units);
 }

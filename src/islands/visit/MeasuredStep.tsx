@@ -1,5 +1,4 @@
 import { useState } from 'preact/hooks';
-import type { LockoutId } from '../../guide/answers.ts';
 import type { MeasurementStepId } from '../../record/step-forms.ts';
 import type { VisitRecord } from '../../record/visit-schema.ts';
 import { BridgeCalculator } from '../bridge/BridgeCalculator.tsx';
@@ -20,7 +19,8 @@ const calculators = {
 interface Props {
   id: MeasurementStepId;
   visit: VisitRecord;
-  lockedBy: LockoutId | undefined;
+  /** When the page last looked at the clock. */
+  now: string;
   /** The guide waits for a decision of this step, or the person has left it open. */
   askToLeaveOpen: boolean;
   onTyped: (typed: Typed) => void;
@@ -28,11 +28,11 @@ interface Props {
 }
 
 /** A step that is one of the calculators, filled from the record and keeping its entries in it. */
-export function MeasuredStep({ id, visit, lockedBy, askToLeaveOpen, onTyped, onSettled }: Props) {
+export function MeasuredStep({ id, visit, now, askToLeaveOpen, onTyped, onSettled }: Props) {
   const Calculator = calculators[id];
   const form = visit.steps[id]?.form ?? {};
   // What is offered when the step is opened stays as it is while the person types.
-  const [{ start, notes, typedBefore }] = useState(() => ({ ...prefill(visit, id, lockedBy), typedBefore: form }));
+  const [{ start, notes, typedBefore }] = useState(() => ({ ...prefill(visit, id, now), typedBefore: form }));
   const whole = (typed: Typed) => ({ ...typed, leftOpen: form.leftOpen ?? '' });
   const tie = {
     offered: offeredIn(id, start, typedBefore),

@@ -4,6 +4,7 @@ import { nextStep } from '../../guide/next-step.ts';
 import { isoTime, shownTime } from '../../record/iso-time.ts';
 import type { Problem } from '../../record/problem.ts';
 import { readShare } from '../../record/share.ts';
+import { takenOver } from '../../record/stretch.ts';
 import type { VisitRecord } from '../../record/visit-schema.ts';
 import type { VisitStore } from '../../record/visit-store.ts';
 import { decisionHeadline } from '../../texts/decision.ts';
@@ -53,7 +54,7 @@ function Refused({ problem }: { problem: Problem }) {
 
 function Offer({ visit, store }: { visit: VisitRecord; store: VisitStore }) {
   const [taken, setTaken] = useState(false);
-  const guide = nextStep(recordAnswers(visit));
+  const guide = nextStep(recordAnswers(takenOver(visit), isoTime(new Date())));
   const answered = guide.path.filter(({ id }) => visit.steps[id] !== undefined);
   return (
     <>
@@ -69,7 +70,7 @@ function Offer({ visit, store }: { visit: VisitRecord; store: VisitStore }) {
         <ol class="shared-steps">
           {answered.map(({ id }) => (
             <li key={id}>
-              <b>{stepTexts[id].title}</b>: {stepLine(id, visit.steps[id]?.form ?? {})}
+              <b>{stepTexts[id].title}</b>: {stepLine(id, visit.steps[id])}
             </li>
           ))}
         </ol>

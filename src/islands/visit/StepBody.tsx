@@ -3,7 +3,8 @@ import type { StepId } from '../../guide/answers.ts';
 import type { GuideState, PathStep } from '../../guide/next-step.ts';
 import { definitions } from '../../guide/steps.ts';
 import type { Form } from '../../record/step-answers.ts';
-import { isMeasurement } from '../../record/step-forms.ts';
+import { isMeasurement, provedInEachStretch, stepForms } from '../../record/step-forms.ts';
+import { stretchAt } from '../../record/stretch.ts';
 import type { VisitRecord } from '../../record/visit-schema.ts';
 import { problemTexts, stepTexts, symptomTexts } from '../../texts/guide-steps.ts';
 import { AskedStep } from './AskedStep.tsx';
@@ -12,6 +13,7 @@ import { LookAgain } from './LookAgain.tsx';
 import { MeasuredStep } from './MeasuredStep.tsx';
 import { stepAnswer } from './record-answers.ts';
 import { isAsked } from './step-fields.ts';
+import { stepLine } from './step-line.ts';
 
 interface Props {
   id: StepId;
@@ -19,14 +21,20 @@ interface Props {
   guide: GuideState;
   /** Each key; `onEnter` comes once what was typed has settled. */
   onTyped: (form: Form) => void;
+  /** When the page last looked at the clock. */
+  now: string;
   onEnter: (form: Form) => void;
   onConfirm: () => void;
 }
 
 /** An open step: cautions first, then what to do and why, the questions or the calculator, and what is still missing. */
-export function StepBody({ id, visit, guide, onTyped, onEnter, onConfirm }: Props) {
+export function StepBody({ id, visit, guide, now, onTyped, onEnter, onConfirm }: Props) {
   const { instructions, why, caution } = stepTexts[id];
   const step = guide.path.find((one) => one.id === id);
+  const stretch = stretchAt(visit, now);
+  const stale = provedInEachStretch(id) && (visit.steps[id]?.stretch ?? stretch) < stretch;
+  // What is measured anew is not shown as it was: nothing of it may be taken for measured now.
+  const anew = stale || (step?.status === 'check-again' && 'busVoltage' in stepForms[id]);
   const form = visit.steps[id]?.form ?? {};
   const [restarts, setRestarts] = useState(0);
   const restart = () => {
@@ -35,12 +43,23 @@ export function StepBody({ id, visit, guide, onTyped, onEnter, onConfirm }: Prop
   };
   return (
     <>
-      {step?.status === 'check-again' && (
-        <LookAgain id={id} numbers={changedBefore(visit, guide.path, id)} onConfirm={onConfirm} onRestart={restart} />
+      {stale && step !== undefined && step.status === 'done' && (
+        <p>Kept as it was found then: {stepLine(id, visit.steps[id])}.</p>
+      )}
+      {step !== undefined && (step.status === 'check-again' || (stale && step.status === 'problem')) && (
+        <LookAgain
+          id={id}
+          numbers={changedBefore(visit, guide.path, id)}
+          provedAt={visit.steps[id]?.at}
+          stale={stale}
+          onConfirm={onConfirm}
+          onRestart={restart}
+        />
       )}
       {step === undefined && (
         <p class="left-note">
-          Your answers no longer lead to this step. It is kept in the record, and it does not count.
+          This step is not on the way now: something else comes first, or your answers lead elsewhere. It is kept in the
+          record, and it does not count meanwhile.
         </p>
       )}
       {caution && (
@@ -55,21 +74,30 @@ export function StepBody({ id, visit, guide, onTyped, onEnter, onConfirm }: Prop
         ))}
       </ul>
       <p class="step-why">{why}</p>
-      {isAsked(id) && <AskedStep key={restarts} id={id} start={form} onTyped={onTyped} onSettled={onEnter} />}
+      {isAsked(id) && !anew && (
+        <AskedStep
+          // A break while the form is open ends it: what was ticked before it does not count after it.
+          key={`${restarts} ${provedInEachStretch(id) ? stretch : ''}`}
+          id={id}
+          start={form}
+          onTyped={onTyped}
+          onSettled={onEnter}
+        />
+      )}
       {isMeasurement(id) && (
         <MeasuredStep
           id={id}
           visit={visit}
-          lockedBy={guide.conditions.lockedBy}
+          now={now}
           askToLeaveOpen={step?.problem === 'undecided' || form.leftOpen === 'yes'}
           onTyped={onTyped}
           onSettled={onEnter}
         />
       )}
       {id === 'symptom' && <Likely form={form} />}
-      {id === 'find-drive' && <Served visit={visit} />}
+      {(id === 'find-drive' || id === 'support-axis') && <Served visit={visit} />}
       <p class="step-problem" role="status">
-        {step && missing(step, form)}
+        {step && !stale && missing(step, form)}
       </p>
     </>
   );
@@ -77,7 +105,9 @@ export function StepBody({ id, visit, guide, onTyped, onEnter, onConfirm }: Prop
 
 /** The steps that need power carry the heavier mark. */
 function givesPower(id: StepId): boolean {
-  return id === 'support-axis' || (id in definitions && definitions[id as keyof typeof definitions].energy !== 'none');
+  return (
+    id.startsWith('support-') || (id in definitions && definitions[id as keyof typeof definitions].energy !== 'none')
+  );
 }
 
 /** What keeps the visit from going on; nothing while the person has not begun. */

@@ -13,12 +13,13 @@ import type { Session } from './use-session.ts';
 interface Props {
   visit: VisitRecord;
   guide: GuideState;
+  now: string;
   change: Session['change'];
   draft: Session['draft'];
 }
 
 /** The way so far with the step that is due open, what has left it, and what may follow. */
-export function StepList({ visit, guide, change, draft }: Props) {
+export function StepList({ visit, guide, now, change, draft }: Props) {
   const [open, setOpen] = useState<StepId | undefined>(guide.due);
   const focusOn = useRef<string>();
   const { path, offPath, due } = guide;
@@ -43,7 +44,7 @@ export function StepList({ visit, guide, change, draft }: Props) {
       id={id}
       number={number}
       mark={mark}
-      line={stepLine(id, visit.steps[id]?.form ?? {})}
+      line={stepLine(id, visit.steps[id])}
       open={open === id}
       onToggle={() => setOpen(open === id ? undefined : id)}
     >
@@ -51,9 +52,10 @@ export function StepList({ visit, guide, change, draft }: Props) {
         id={id}
         visit={visit}
         guide={guide}
+        now={now}
         onTyped={(form) => draft({ step: id, form })}
-        onEnter={(form) => change((before, now) => enterStep(before, id, form, now))}
-        onConfirm={() => change((before, now) => confirmStep(before, id, now))}
+        onEnter={(form) => change((before, at) => enterStep(before, id, form, at))}
+        onConfirm={() => change((before, at) => confirmStep(before, id, at))}
       />
       {mark !== 'due' && mark !== 'problem' && mark !== 'check-again' && (
         <button type="button" class="primary go-on" onClick={goOn}>

@@ -1,4 +1,5 @@
 import { useEffect, useState } from 'preact/hooks';
+import { takenOver } from '../../record/stretch.ts';
 import type { VisitRecord } from '../../record/visit-schema.ts';
 import type { SaveResult, VisitStore } from '../../record/visit-store.ts';
 import { visitProgress } from './progress.ts';
@@ -10,11 +11,11 @@ interface Props {
   onTaken: (stored: VisitRecord) => void;
 }
 
-/** Stores a visit from a file or a link; asks where it is here already. */
+/** Stores a visit from a file or a link; asks where it is here already. What it says was proved, was proved elsewhere. */
 export function TakeIn({ visit, store, onTaken }: Props) {
   const [result, setResult] = useState<SaveResult>();
   const take = async (whenHere?: 'replace' | 'keep-both') => {
-    const added = await store.add(visit, whenHere);
+    const added = await store.add(takenOver(visit), whenHere);
     setResult(added);
     if (added.ok) onTaken(added.value);
   };

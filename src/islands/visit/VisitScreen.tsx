@@ -1,5 +1,6 @@
 import { useMemo } from 'preact/hooks';
 import { nextStep } from '../../guide/next-step.ts';
+import { stretchAt } from '../../record/stretch.ts';
 import type { VisitRecord } from '../../record/visit-schema.ts';
 import type { VisitStore } from '../../record/visit-store.ts';
 import { DecisionPanel } from './DecisionPanel.tsx';
@@ -9,6 +10,7 @@ import { SaveStatus } from './SaveStatus.tsx';
 import { SendVisit } from './SendVisit.tsx';
 import { StaleVerdicts } from './StaleVerdicts.tsx';
 import { StepList } from './StepList.tsx';
+import { useNow } from './use-now.ts';
 import type { Session } from './use-session.ts';
 import { VisitDetails } from './VisitDetails.tsx';
 import { visitTitle } from './visit-title.ts';
@@ -21,7 +23,9 @@ interface Props {
 
 /** One visit: who and where, the steps, the decision, and what to do with the record. */
 export function VisitScreen({ visit, session, store }: Props) {
-  const guide = useMemo(() => nextStep(recordAnswers(visit)), [visit]);
+  const now = useNow(visit);
+  // The clock counts only by the stretch of work that it stands for.
+  const guide = useMemo(() => nextStep(recordAnswers(visit, now)), [visit, stretchAt(visit, now)]);
   return (
     <>
       <p class="running-head">
@@ -31,7 +35,7 @@ export function VisitScreen({ visit, session, store }: Props) {
       <SaveStatus session={session} store={store} />
       <StaleVerdicts visit={visit} />
       <VisitDetails visit={visit} change={session.change} draft={session.draft} />
-      <StepList visit={visit} guide={guide} change={session.change} draft={session.draft} />
+      <StepList visit={visit} guide={guide} now={now} change={session.change} draft={session.draft} />
       {guide.decision && <DecisionPanel decision={guide.decision} />}
       <section aria-labelledby="record">
         <h2 id="record">Report and record</h2>

@@ -2,10 +2,12 @@ import type { StepId } from '../../guide/answers.ts';
 import { nextStep } from '../../guide/next-step.ts';
 import { answerStep, noteDecision } from '../../record/change-visit.ts';
 import type { Form } from '../../record/step-answers.ts';
-import { stepIds } from '../../record/step-forms.ts';
+import { provedInEachStretch, stepIds } from '../../record/step-forms.ts';
+import { stretchAt } from '../../record/stretch.ts';
 import { sameForm } from '../../record/visit-draft.ts';
-import type { VisitRecord } from '../../record/visit-schema.ts';
+import type { StepRecord, VisitRecord } from '../../record/visit-schema.ts';
 import { decisionAdvice, decisionHeadline } from '../../texts/decision.ts';
+import { busReading } from './prefill.ts';
 import { recordAnswers, stepAnswer } from './record-answers.ts';
 import { snapshotOf } from './snapshot.ts';
 import { readingFields } from './step-readings.ts';
@@ -14,15 +16,24 @@ import { readingFields } from './step-readings.ts';
  * The visit with a step's form as it now stands. Only an answer that the guide reads differently takes a new number: a
  * remark or another spelling must not ask the person to look at later steps again.
  */
-export function enterStep(visit: VisitRecord, id: StepId, form: Form, now: string): VisitRecord {
+export function enterStep(visit: VisitRecord, id: StepId, typed: Form, now: string): VisitRecord {
   const before = visit.steps[id];
-  if (sameForm(before?.form ?? {}, form)) return visit;
+  if (sameForm(before?.form ?? {}, typed)) return visit;
+  const form = provedInEachStretch(id) && before ? provedNow(visit, before, typed, now) : typed;
   const entered = put(visit, id, form, now);
   const answer = (of: Form | undefined) => JSON.stringify(of && stepAnswer(id, of));
   if (before === undefined || answer(before.form) !== answer(form)) return withDecision(entered, now);
   const step = entered.steps[id];
-  const kept = step === undefined ? entered.steps : { ...entered.steps, [id]: { ...step, seq: before.seq } };
-  return { ...entered, seq: visit.seq, steps: kept };
+  if (step === undefined) return entered;
+  // Another spelling of a proof is no new proof: it stays of the time at which it was given.
+  const kept = provedInEachStretch(id) ? { ...before, form: step.form } : { ...step, seq: before.seq };
+  return { ...entered, seq: visit.seq, steps: { ...entered.steps, [id]: kept } };
+}
+
+/** Of a form that was begun in an earlier stretch of work, only what is entered now is proved now. */
+function provedNow(visit: VisitRecord, before: StepRecord, typed: Form, now: string): Form {
+  if (before.stretch === stretchAt(visit, now)) return typed;
+  return Object.fromEntries(Object.entries(typed).filter(([field, value]) => (before.form[field] ?? '') !== value));
 }
 
 /** The person has looked again, and the answer holds after what was changed before it. */
@@ -43,12 +54,19 @@ export function completed(visit: VisitRecord, now: string): VisitRecord {
 
 function put(visit: VisitRecord, id: StepId, form: Form, now: string): VisitRecord {
   const readings = readingFields(id).map((field) => field.id);
-  return answerStep(visit, id, { form, readings, snapshot: snapshotOf(id, form) }, now);
+  const entered = answerStep(visit, id, { form, readings, snapshot: snapshotOf(id, form) }, now);
+  const step = entered.steps[id];
+  const bus = id === 'bridge' ? busReading(visit, now) : undefined;
+  // A bus reading that was taken over from the lockout was measured then, not now.
+  if (step === undefined || bus === undefined || bus.value !== form.busVoltage) return entered;
+  if (step.readAt.busVoltage !== now) return entered;
+  const dated = { ...step, readAt: { ...step.readAt, busVoltage: bus.at } };
+  return { ...entered, steps: { ...entered.steps, [id]: dated } };
 }
 
 /** The decision as it is given now is kept with the record; one that no longer stands is dropped. */
 function withDecision(visit: VisitRecord, now: string): VisitRecord {
-  const { decision } = nextStep(recordAnswers(visit));
+  const { decision } = nextStep(recordAnswers(visit, now));
   if (decision !== undefined) {
     const sentences = [decisionHeadline(decision), ...decisionAdvice(decision)];
     return noteDecision(visit, { ...decision, sentences }, now);

@@ -13,7 +13,7 @@ export function changedBefore(visit: VisitRecord, path: readonly PathStep[], id:
     .filter((step) => (visit.steps[step.id]?.seq ?? 0) > own);
   const named = restsOn(id);
   const counted = later.filter(
-    (step) => named === undefined || named.has(step.id) || /^lockout|^support/.test(step.id),
+    (step) => named === undefined || named.has(step.id) || /^lockout|^prove|^support-axis/.test(step.id),
   );
   return (counted.length > 0 ? counted : later).map(({ number }) => number);
 }

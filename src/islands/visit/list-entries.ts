@@ -1,4 +1,5 @@
 import { nextStep } from '../../guide/next-step.ts';
+import { isoTime } from '../../record/iso-time.ts';
 import type { Problem } from '../../record/problem.ts';
 import type { VisitRecord } from '../../record/visit-schema.ts';
 import type { VisitStore } from '../../record/visit-store.ts';
@@ -36,8 +37,8 @@ export async function listEntries(store: VisitStore): Promise<VisitEntries> {
   return { entries: [...unsaved, ...saved], unreadable: shelf.value.unreadable, problem: undefined };
 }
 
-export function visitState(visit: VisitRecord): string {
-  const { decision, due, path } = nextStep(recordAnswers(visit));
+export function visitState(visit: VisitRecord, now = isoTime(new Date())): string {
+  const { decision, due, path } = nextStep(recordAnswers(visit, now));
   if (decision !== undefined) return decisionHeadline(decision);
   return due === undefined ? '' : `Step ${path.length} is due: ${stepTexts[due].title}.`;
 }

@@ -1,6 +1,8 @@
-import type { LockoutId } from '../../guide/answers.ts';
+import { busReadingFor, newestBusReading } from '../../guide/dead-proofs.ts';
 import { suspectedAnyway } from '../../guide/evidence.ts';
+import { shownTime } from '../../record/iso-time.ts';
 import type { MeasurementStepId } from '../../record/step-forms.ts';
+import { stretchAt } from '../../record/stretch.ts';
 import type { VisitRecord } from '../../record/visit-schema.ts';
 import type { Typed } from '../form/field.ts';
 import { recordAnswers } from './record-answers.ts';
@@ -13,9 +15,9 @@ export interface Prefill {
 }
 
 /** The start of a calculator within a visit. What was typed in it before is never replaced, only what is empty filled. */
-export function prefill(visit: VisitRecord, id: MeasurementStepId, lockedBy: LockoutId | undefined): Prefill {
-  const typed = visit.steps[id]?.form ?? {};
-  const offers = [...fromEarlierSteps(visit, id, lockedBy), ...fromInstrument(visit, id)];
+export function prefill(visit: VisitRecord, id: MeasurementStepId, now: string): Prefill {
+  const typed = stillTrue(visit, id, now);
+  const offers = [...fromEarlierSteps(visit, id, now), ...fromInstrument(visit, id)];
   const taken = offers.filter(({ value, field }) => value !== '' && (typed[field] ?? '').trim() === '');
   const differing = offers
     .filter(({ value, field }) => value !== '' && (typed[field] ?? '').trim() !== '')
@@ -23,6 +25,7 @@ export function prefill(visit: VisitRecord, id: MeasurementStepId, lockedBy: Loc
   return {
     start: { ...typed, ...Object.fromEntries(taken.map(({ field, value }) => [field, value])) },
     notes: Object.fromEntries([
+      ...(id === 'bridge' && busReading(visit, now) === undefined ? busNote(visit) : []),
       ...taken.flatMap(({ field, note }) => (note === undefined ? [] : [[field, note]])),
       ...differing.map(({ field, source, value }) => [field, `${source} says ${value}.`]),
     ]),
@@ -37,22 +40,50 @@ interface Offer {
   source?: string;
 }
 
-function fromEarlierSteps(visit: VisitRecord, id: MeasurementStepId, lockedBy: LockoutId | undefined): Offer[] {
+/** What was typed in the step, but for a bus reading of an earlier stretch of work. */
+function stillTrue(visit: VisitRecord, id: MeasurementStepId, now: string): Typed {
+  const step = visit.steps[id];
+  if (step === undefined) return {};
+  const { busVoltage: _old, ...others } = step.form;
+  return id === 'bridge' && step.stretch < stretchAt(visit, now) ? others : step.form;
+}
+
+/** The bus as it was last measured, if that still holds at `now`: its text and when it was measured. */
+export function busReading(visit: VisitRecord, now: string): { value: string; at: string } | undefined {
+  const id = busReadingFor(recordAnswers(visit, now), 'bridge');
+  const step = id && visit.steps[id];
+  const value = step?.form.busVoltage ?? '';
+  return step === undefined || value === '' ? undefined : { value, at: step.readAt.busVoltage ?? step.at };
+}
+
+/** Why nothing is filled in, where there was a reading once. */
+function busNote(visit: VisitRecord): [string, string][] {
+  const id = newestBusReading(recordAnswers(visit, visit.changedAt));
+  const at = id && (visit.steps[id]?.readAt.busVoltage ?? visit.steps[id]?.at);
+  return at === undefined
+    ? []
+    : [['busVoltage', `Last measured ${shownTime(at)}. That no longer holds: measure it now.`]];
+}
+
+function fromEarlierSteps(visit: VisitRecord, id: MeasurementStepId, now: string): Offer[] {
   switch (id) {
-    case 'bridge':
+    case 'bridge': {
+      const bus = busReading(visit, now);
+      const measured = bus && `measured ${shownTime(bus.at)}`;
       return [
         {
           field: 'busVoltage',
-          value: (lockedBy && visit.steps[lockedBy]?.form.busVoltage) ?? '',
-          note: 'Filled in from your last lockout step. Measure again if you have left the cabinet since.',
-          source: 'Your last lockout step',
+          value: bus?.value ?? '',
+          note: `Filled in from your last lockout step, ${measured}. Measure again if you have left the cabinet since.`,
+          source: `Your last lockout step, ${measured},`,
         },
         { field: 'motorLeads', value: visit.steps['disconnect-leads']?.form.done === 'yes' ? 'off' : '' },
       ];
+    }
     case 'insulation':
       return [{ field: 'occasion', value: 'after-trip' }];
     case 'isolation':
-      return [...joinedStage(visit), { field: 'suspectedAnyway', value: suspected(visit) ? 'yes' : '' }];
+      return [...joinedStage(visit), { field: 'suspectedAnyway', value: suspected(visit, now) ? 'yes' : '' }];
     default:
       return [];
   }
@@ -73,8 +104,8 @@ function joinedStage(visit: VisitRecord): Offer[] {
   ];
 }
 
-function suspected(visit: VisitRecord): boolean {
-  return suspectedAnyway(recordAnswers(visit));
+function suspected(visit: VisitRecord, now: string): boolean {
+  return suspectedAnyway(recordAnswers(visit, now));
 }
 
 /** What the person calls each instrument, as the form of the visit offers it. */

@@ -2,6 +2,7 @@ import type { Assessment } from '../../calc/index.ts';
 import type { Answered, Answers, MeasurementAnswer, StepId, VisitAnswers } from '../../guide/answers.ts';
 import { type Form, plainAnswer, ticked } from '../../record/step-answers.ts';
 import { isMeasurement, type MeasurementStepId, stepIds } from '../../record/step-forms.ts';
+import { stretchAt } from '../../record/stretch.ts';
 import type { VisitRecord } from '../../record/visit-schema.ts';
 import { bridgeForm } from '../bridge/form.ts';
 import type { CalculatorForm } from '../form/calculator-form.ts';
@@ -12,14 +13,17 @@ import { isolationForm } from '../isolation/form.ts';
 import { windingForm } from '../winding/form.ts';
 
 /**
- * The record as the guide sees it, computed anew from the typed texts; snapshots count for nothing. A form that is
- * incomplete or can't be read gives no answer, so that its step stays due.
+ * The record as the guide sees it at `now`, computed anew from the typed texts; snapshots count for nothing. A form that
+ * is incomplete or can't be read gives no answer, so that its step stays due. What was answered in an earlier stretch of
+ * work than the one that `now` belongs to is marked.
  */
-export function recordAnswers(visit: VisitRecord): VisitAnswers {
+export function recordAnswers(visit: VisitRecord, now: string): VisitAnswers {
+  const stretch = stretchAt(visit, now);
   const answers = stepIds.flatMap((id) => {
     const step = visit.steps[id];
     const answer = step && stepAnswer(id, step.form);
-    return answer === undefined ? [] : [[id, { seq: step?.seq, answer }] as const];
+    if (answer === undefined) return [];
+    return [[id, { seq: step?.seq, answer, ...(step && step.stretch < stretch && { earlier: true }) }] as const];
   });
   return Object.fromEntries(answers) as VisitAnswers;
 }

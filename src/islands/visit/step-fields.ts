@@ -1,7 +1,6 @@
 import type { Damage, InspectedPart, StepId, Symptom } from '../../guide/answers.ts';
 import type { MeasurementStepId } from '../../record/step-forms.ts';
 import { inspectedPartNames, symptomTexts } from '../../texts/guide-steps.ts';
-import { busVoltage } from '../bridge/fields.ts';
 import type { ChoiceField, Option, ReadingField } from '../form/field.ts';
 
 /** A field that takes a text as it is; `digits` asks for a number keypad, `long` for several lines. */
@@ -36,11 +35,26 @@ const ask = (id: string, name: string, options: Option[]): ChoiceField => ({
 
 const tick = (id: string, name: string): TickField => ({ kind: 'tick', id, name });
 
+/** One field for many points: the highest figure decides, and a tired hand types one. */
+const highest = (id: string, label: string, hint: string): ReadingField => ({
+  kind: 'reading',
+  id,
+  label,
+  name: label,
+  hint,
+  quantity: 'voltage',
+});
+
+const bus = highest('busVoltage', 'DC+, DC−, highest', 'DC+ to DC−, each to PE. On a DC range, such as 0.03 V.');
+
 const lockout: StepField[] = [
   tick('lockedOut', 'The supply is locked out and tagged. I keep the key.'),
   tick('waited', 'The time on the drive’s warning label has passed.'),
-  tick('meterProved', 'The meter was proved on a known source before and after.'),
-  { ...busVoltage, label: 'DC+ to DC−, measured', hint: 'On a DC range. Type what the meter shows, such as 0.03 V.' },
+  tick('meterProved', 'The meter was proved on a known source before and after, on AC and on DC.'),
+  tick('peProved', 'PE at the drive is proved: a dead short to bare metal of the machine.'),
+  highest('supplyVoltage', 'Supply terminals, highest', 'Each to each, each to PE. AC, then DC: filters keep DC.'),
+  highest('outputVoltage', 'U, V, W, highest', 'Each to each, each to PE. AC, then DC: a motor that turns feeds them.'),
+  bus,
 ];
 
 const done: StepField[] = [
@@ -104,15 +118,17 @@ export const stepFields: Record<AskedStepId, readonly StepField[]> = {
   ],
   symptom: [
     ask('when', 'What was live or moving when it tripped?', symptomOptions),
-    ask('gravityLoaded', 'Can the axis fall, or is it pulled by gravity?', [
-      { value: 'yes', label: 'Yes' },
-      { value: 'no', label: 'No' },
+    ask('gravityLoaded', 'Can any axis fall whose brake opens with this enable?', [
+      { value: 'yes', label: 'Yes', hint: 'Of this drive, or of a group that is enabled together.' },
+      { value: 'no', label: 'No, none of them' },
       { value: 'unknown', label: 'I don’t know', hint: 'Treated as yes: support costs minutes.' },
     ]),
   ],
   'lockout-1': lockout,
   'lockout-2': lockout,
   'lockout-3': lockout,
+  'prove-again': lockout,
+  'bus-again': [tick('meterProved', 'The meter was proved on a known DC source before and after.'), bus],
   inspect: [
     seen('drive', 'seenDrive'),
     seen('motor', 'seenMotor'),
@@ -141,7 +157,9 @@ export const stepFields: Record<AskedStepId, readonly StepField[]> = {
   ],
   'disconnect-leads': done,
   'support-axis': done,
+  'support-again': done,
   'retry-leads-off': retry,
+  'connect-pe': done,
   reconnect: done,
   'retry-all': retry,
 };

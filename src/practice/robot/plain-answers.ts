@@ -1,8 +1,8 @@
-import type { Answers, LockoutId, RetryAnswer, StepId } from '../../guide/answers.ts';
+import type { Answers, LockoutAnswer, RetryAnswer, StepId } from '../../guide/answers.ts';
 import { asFound, leadsOff } from '../../simulator/axis-state.ts';
 import type { Reach } from '../../simulator/trip.ts';
 import type { World } from '../world.ts';
-import { typedBack } from './rows.ts';
+import { busDead, provenDead } from './dead.ts';
 
 /** The steps that are measured and assessed; all others have one answer. */
 export type MeasuredId = 'bridge' | 'insulation' | 'isolation' | 'winding' | 'winding-motor';
@@ -10,17 +10,23 @@ type PlainId = Exclude<StepId, MeasuredId>;
 
 const done = { done: true };
 
-const lockOut = (world: World): Answers[LockoutId] => ({
+const lockOut = (world: World): LockoutAnswer => ({
   lockedOut: true,
   waited: true,
   meterProved: true,
-  busVoltage: typedBack(world.lockOut(), 'voltage'),
+  peProved: true,
+  ...provenDead(world),
 });
 
 const retry = (world: World, reach: Reach): RetryAnswer => ({
   powerAllowed: true,
   result: world.retry(reach) ? 'trips' : 'no-trip',
 });
+
+function supported(world: World) {
+  world.support();
+  return done;
+}
 
 /** What the robot does at each step, and what it says then. */
 export const plainAnswers: { [Id in PlainId]: (world: World) => Answers[Id] } = {
@@ -29,6 +35,8 @@ export const plainAnswers: { [Id in PlainId]: (world: World) => Answers[Id] } = 
   'lockout-1': lockOut,
   'lockout-2': lockOut,
   'lockout-3': lockOut,
+  'prove-again': lockOut,
+  'bus-again': (world) => ({ meterProved: true, busVoltage: busDead(world, []) }),
   inspect: (world) => {
     world.handsOn();
     return { reseated: 'yes', seen: world.axis.seen };
@@ -56,11 +64,13 @@ export const plainAnswers: { [Id in PlainId]: (world: World) => Answers[Id] } = 
     world.change(leadsOff);
     return done;
   },
-  'support-axis': (world) => {
-    world.support();
+  'support-axis': supported,
+  'support-again': supported,
+  'retry-leads-off': (world) => retry(world, 'enable'),
+  'connect-pe': (world) => {
+    world.change((state) => ({ ...state, driveEnd: { ...state.driveEnd, PE: true } }));
     return done;
   },
-  'retry-leads-off': (world) => retry(world, 'enable'),
   reconnect: (world) => {
     world.change((state) => {
       const { driveEnd, motorEnd, feedbackAtDrive, feedbackAtDevice, jumpers } = asFound(0, 0);

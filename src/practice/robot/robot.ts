@@ -1,5 +1,6 @@
 import { missing } from '../../calc/index.ts';
-import type { Answers, LockoutId, StepId, VisitAnswers } from '../../guide/answers.ts';
+import type { Answers, StepId, VisitAnswers } from '../../guide/answers.ts';
+import { busReadingFor } from '../../guide/dead-proofs.ts';
 import type { Decision } from '../../guide/decision.ts';
 import { suspectedAnyway } from '../../guide/evidence.ts';
 import { nextStep } from '../../guide/next-step.ts';
@@ -66,10 +67,10 @@ export class Robot {
     }
   }
 
-  /** As measured at the lockout that holds. */
+  /** As it was last measured. */
   private busVoltage() {
-    const { lockedBy } = nextStep(this.answers).conditions;
-    return (lockedBy && this.answers[lockedBy as LockoutId]?.answer.busVoltage) ?? missing;
+    const id = busReadingFor(this.answers, 'bridge');
+    return (id && this.answers[id]?.answer.busVoltage) ?? missing;
   }
 
   private give<Id extends StepId>(id: Id, answer: Answers[Id]): void {

@@ -58,7 +58,19 @@ export class Visitor {
     await this.tick('The supply is locked out and tagged');
     await this.tick('has passed');
     await this.tick('The meter was proved');
-    await this.page.getByLabel('DC+ to DC−, measured').fill(bus);
+    await this.tick('PE at the drive is proved');
+    await this.page.getByLabel('Supply terminals, highest').fill('0.2 V');
+    await this.page.getByLabel('U, V, W, highest').fill('0.1 V');
+    await this.page.getByLabel('DC+, DC−, highest').fill(bus);
+    await this.page.keyboard.press('Tab');
+  }
+
+  /** The bus once more; where it was measured again before, the step is begun anew. */
+  async measureBus(bus = '0.05 V'): Promise<void> {
+    const again = this.page.getByRole('button', { name: 'Begin this step again' });
+    if ((await again.count()) > 0) await again.click();
+    await this.tick('The meter was proved');
+    await this.page.getByLabel('DC+, DC−, highest').fill(bus);
     await this.page.keyboard.press('Tab');
   }
 

@@ -5,11 +5,11 @@ import { type GuideState, nextStep } from '../../../src/guide/next-step.ts';
 import { runs } from '../../support/runs.ts';
 import { type Option, optionsOf } from './support/options.ts';
 import { decisionRules, dueRules } from './support/rules.ts';
-import { type Given, visitOf, words } from './support/visit.ts';
+import { type Given, onPath, standing, standingBefore, visitOf, words } from './support/visit.ts';
 
 /** One thing that a person does: answers what is due, gives an earlier answer anew or another one in its place. */
 interface Move {
-  what: 'answer' | 'suffice' | 'confirm' | 'change';
+  what: 'answer' | 'suffice' | 'confirm' | 'change' | 'pause';
   /** Draws the step and the answer; any number will do. */
   step: number;
   option: number;
@@ -21,6 +21,7 @@ const move: fc.Arbitrary<Move> = fc.record({
     { weight: 2, arbitrary: fc.constant('answer' as const) },
     { weight: 2, arbitrary: fc.constant('confirm' as const) },
     { weight: 2, arbitrary: fc.constant('change' as const) },
+    { weight: 1, arbitrary: fc.constant('pause' as const) },
   ),
   step: fc.nat(1000),
   option: fc.nat(100_000),
@@ -30,10 +31,13 @@ function drawn<T>(list: readonly T[], number: number): T | undefined {
   return list[number % list.length];
 }
 
-/** What the person answers; undefined where there is nothing to answer. Only steps on the way can be changed. */
+/** What the person answers; undefined where there is nothing to answer. Mostly steps on the way are changed. */
 function answerOf({ what, step, option }: Move, { due, path }: GuideState, visit: VisitAnswers): Given | undefined {
-  const answered = path.map(({ id }) => id).filter((id) => visit[id] !== undefined);
+  // On the way or off it: what has left the way can be opened and changed too.
+  const on = path.map(({ id }) => id).filter((id) => visit[id] !== undefined);
+  const answered = step % 5 === 0 ? (Object.keys(visit) as StepId[]) : on;
   const earlier = drawn(answered, step);
+  if (what === 'pause') return undefined;
   const target: StepId | undefined = what === 'change' || what === 'confirm' || due === undefined ? earlier : due;
   if (target === undefined) return undefined;
   const before = visit[target];
@@ -42,41 +46,31 @@ function answerOf({ what, step, option }: Move, { due, path }: GuideState, visit
   return drawn(options, option)?.given;
 }
 
-function onPath({ path }: GuideState, visit: VisitAnswers): VisitAnswers {
-  const ids = new Set<string>(path.map(({ id }) => id));
-  return Object.fromEntries(Object.entries(visit).filter(([id]) => ids.has(id)));
-}
-
-/**
- * Each answer as it stands now, in the order of its last change: what a record knows of the past. A retry that is
- * taken back to "not done" counts as never made; nobody can tell it from a slip of the finger.
- */
-function standing(history: readonly Given[]): Given[] {
-  return history.filter(([id], index) => history.findLastIndex(([other]) => other === id) === index);
-}
-
-describe('a person who goes back, changes and confirms at random', () => {
-  const met = { decisions: 0, checkAgain: 0, offPath: 0, moves: 0 };
+describe('a person who goes back, changes, confirms and takes breaks at random', () => {
+  const met = { breaks: 0, decisions: 0, checkAgain: 0, offPath: 0, moves: 0 };
 
   it('is never asked for a dangerous step, never gets a decision without proof, and loses nothing', () => {
     fc.assert(
       fc.property(fc.array(move, { minLength: 5, maxLength: 60 }), (moves) => {
         const history: Given[] = [];
         let state = nextStep({});
+        let breakAt = 0;
         for (const one of moves) {
-          const given = answerOf(one, state, visitOf(history));
-          if (given === undefined) continue;
-          history.push(given);
-          const visit = visitOf(history);
+          const given = answerOf(one, state, visitOf(history, breakAt));
+          if (one.what === 'pause') breakAt = history.length;
+          else if (given === undefined) continue;
+          else history.push(given);
+          const visit = visitOf(history, breakAt);
           state = nextStep(visit);
+          met.breaks += breakAt > 0 ? 1 : 0;
           met.moves += 1;
           met.decisions += state.decision ? 1 : 0;
           met.offPath += state.offPath.length > 0 ? 1 : 0;
           met.checkAgain += state.path.at(-1)?.status === 'check-again' ? 1 : 0;
           const way = onPath(state, visit);
           const rules = state.decision
-            ? decisionRules(state.decision, way)
-            : dueRules(state.due as StepId, way, standing(history));
+            ? decisionRules(state.decision, way, visit)
+            : dueRules(state.due as StepId, way, standing(history), standingBefore(history, breakAt));
           for (const [sentence, holds] of rules) expect(holds, `${sentence}${words(history)}`).toBe(true);
           const kept = new Set([...Object.keys(way), ...state.offPath]);
           expect([...kept].sort()).toEqual(Object.keys(visit).sort());

@@ -3,7 +3,15 @@ import { volts } from '../../../src/calc/index.ts';
 import type { VisitAnswers } from '../../../src/guide/answers.ts';
 import { nextStep } from '../../../src/guide/next-step.ts';
 
-const lockedOut = { lockedOut: true, waited: true, meterProved: true, busVoltage: volts(0.02) };
+const lockedOut = {
+  lockedOut: true,
+  waited: true,
+  meterProved: true,
+  peProved: true,
+  supplyVoltage: volts(0.1),
+  outputVoltage: volts(0.05),
+  busVoltage: volts(0.02),
+};
 
 const found: VisitAnswers = { 'find-drive': { seq: 1, answer: { observation: 'known', axesOnDrive: 1 } } };
 
@@ -66,7 +74,8 @@ it('feedback that was unplugged, even on a way that was left since, is plugged i
     inspect: { seq: 5, answer: { reseated: 'yes', seen } },
     mechanics: { seq: 6, answer: { found: 'free' } },
     'disconnect-leads': { seq: 7, answer: { done: true } },
-    bridge: { seq: 8, answer: passed },
+    bridge: { seq: 7.1, answer: passed },
+    'bus-again': { seq: 8, answer: { meterProved: true, busVoltage: volts(0.02) } },
     insulation: { seq: 9, answer: passed },
     winding: { seq: 10, answer: passed },
   };

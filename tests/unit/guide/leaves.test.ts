@@ -4,6 +4,7 @@ import type { DecisionKind, OpenItem } from '../../../src/guide/decision.ts';
 import { nextStep } from '../../../src/guide/next-step.ts';
 import {
   bridgeIs,
+  busAgain,
   done,
   found,
   insulationIs,
@@ -125,7 +126,8 @@ const leaves: Record<string, Leaf[]> = {
       visit: deviceEnd('not-done', { feedbackCable: 'chafed' }),
       decision: 'replace',
       replace: { 'feedback-cable': ['feedback-cable-damaged'] },
-      why: 'It is visibly damaged, and the trip goes away without it.',
+      open: ['feedback-device-untested'],
+      why: 'It is visibly damaged, and the trip goes away without it. The device was not tried.',
     },
     {
       what: 'gone with the feedback unplugged, back with its cable; the motor cable is chafed and bad',
@@ -341,7 +343,7 @@ const leaves: Record<string, Leaf[]> = {
       what: 'the drive is wet; everything measures well',
       visit: [...start('on-enable', { drive: 'wet' }), done('disconnect-leads'), ...allGood],
       decision: 'undecided',
-      good: ['drive', 'motor', 'motor-cable'],
+      good: ['motor', 'motor-cable'],
       open: ['damage-open'],
       why: 'Water proves nothing bad, and a wet drive is not switched on: dry it, look again.',
     },
@@ -484,18 +486,18 @@ const leaves: Record<string, Leaf[]> = {
       why: 'Each by its own measurement.',
     },
     {
-      what: 'the motor looks burnt, and reads well joined and alone; no trip',
+      what: 'the motor looks burnt, and reads well joined and alone',
       visit: [
         ...moving('when-hot', 'free', { motor: 'burnt' }),
         bridgeGood,
         insulationGood,
         bothSeparatelyGood,
         windingGood,
-        ...tried('no-trip'),
       ],
-      decision: 'no-fault-found',
-      good: ['drive', 'motor', 'motor-cable'],
-      why: 'What is seen asks for the motor’s own test, and it passed that.',
+      decision: 'undecided',
+      good: ['drive', 'motor-cable'],
+      open: ['motor-damaged'],
+      why: 'No reading makes burnt parts sound: it is not switched on, and what was seen is named.',
     },
     {
       what: 'the feedback cable is chafed, everything measures well',
@@ -731,11 +733,11 @@ describe('which branch a symptom takes', () => {
     ['not when the motor looks burnt', moving('when-hot', 'free', { motor: 'burnt' }), 'isolation'],
     ['nor wet', moving('when-hot', 'free', { motor: 'wet' }), 'isolation'],
   ])('%s', (_, visit, then) => {
-    expect(nextStep(visitOf([...visit, bridgeGood, insulationGood])).due).toBe(then);
+    expect(nextStep(visitOf([...visit, bridgeGood, busAgain(), insulationGood])).due).toBe(then);
   });
 
   it('where something points at the cable, the isolation stops short of nothing but both parts alone', () => {
-    const suspect = [...moving('position-or-cable'), bridgeGood, insulationGood];
+    const suspect = [...moving('position-or-cable'), bridgeGood, busAgain(), insulationGood];
     expect(nextStep(visitOf([...suspect, isolationIs(isolations.joinedGoodOnly)])).due).toBe('isolation');
     expect(nextStep(visitOf([...suspect, bothSeparatelyGood])).due).toBe('winding');
   });

@@ -3,7 +3,15 @@ import { volts } from '../../../src/calc/index.ts';
 import type { VisitAnswers } from '../../../src/guide/answers.ts';
 import { nextStep } from '../../../src/guide/next-step.ts';
 
-const lockedOut = { lockedOut: true, waited: true, meterProved: true, busVoltage: volts(0.02) };
+const lockedOut = {
+  lockedOut: true,
+  waited: true,
+  meterProved: true,
+  peProved: true,
+  supplyVoltage: volts(0.1),
+  outputVoltage: volts(0.05),
+  busVoltage: volts(0.02),
+};
 const seen = { drive: 'nothing', motor: 'nothing', motorCable: 'nothing', feedbackCable: 'nothing' } as const;
 
 // Found by random corrections: the retry is taken back, and with it the lockout that found the bus charged.

@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest';
+import { Corrections } from './support/corrections.ts';
 import { isolationClassNames } from './support/options.ts';
 import { Walk } from './support/walk.ts';
 
@@ -28,7 +29,14 @@ describe('every state that a visit can reach from the empty record', () => {
     ]);
   });
 
+  it('keeps them when any earlier answer is changed to any other, and the visit goes on', () => {
+    const corrections = new Corrections(walk.ways.values());
+    console.info(`${walk.ways.size} ways, ${corrections.changes} changes, ${corrections.states} states after them`);
+    expect([...corrections.faults].map(([rule, example]) => `${rule}, first${example}`).join('\n\n')).toBe('');
+    expect(corrections.changes).toBeGreaterThan(10_000);
+  });
+
   it('asks for every step of the guide', () => {
-    expect(walk.steps.size).toBe(23);
+    expect(walk.steps.size).toBe(24);
   });
 });

@@ -74,7 +74,10 @@ function answersOf({ steps }: VisitRecord): VisitAnswers {
 
 test('a clock set back by a year does not make a changed answer look older to the guide', () => {
   const looked = { observation: 'looked', axesOnDrive: '2', indicatedAxis: '1' };
-  const lockedOut = { lockedOut: 'yes', waited: 'yes', meterProved: 'yes', busVoltage: '0 V' };
+  const lockedOut = {
+    ...{ lockedOut: 'yes', waited: 'yes', meterProved: 'yes', peProved: 'yes' },
+    ...{ supplyVoltage: '0 V', outputVoltage: '0 V', busVoltage: '0 V' },
+  };
   const seen = { seenDrive: 'nothing', seenMotor: 'nothing', seenMotorCable: 'nothing', seenFeedbackCable: 'nothing' };
   let visit = answerStep(fresh, 'find-drive', { form: looked }, at(1));
   visit = answerStep(visit, 'symptom', { form: { when: 'on-enable', gravityLoaded: 'yes' } }, at(2));

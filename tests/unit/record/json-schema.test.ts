@@ -31,7 +31,7 @@ describe('the published schema refuses what the site refuses', () => {
   test.each([
     ['an unknown entry', { ...visit, extra: 1 }],
     ['another format', { ...visit, format: 'other' }],
-    ['another version', { ...visit, version: 2 }],
+    ['another version', { ...visit, version: 3 }],
     ['an unknown step', { ...visit, steps: { swap: visit.steps.bridge } }],
     ['a reading that is no text', { ...visit, steps: { bridge: { ...visit.steps.bridge, form: { plusU: 1 } } } }],
     ['a time without offset', { ...visit, createdAt: '2026-03-03T05:58:12' }],

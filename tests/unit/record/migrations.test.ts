@@ -1,8 +1,13 @@
 import { describe, expect, test } from 'vitest';
+import { nextStep } from '../../../src/guide/next-step.ts';
+import { recordAnswers, stepAnswer } from '../../../src/islands/visit/record-answers.ts';
+import { answerStep, newVisit } from '../../../src/record/change-visit.ts';
 import { type Migration, migrate } from '../../../src/record/migrations.ts';
 import type { JsonObject } from '../../../src/record/parse-json.ts';
 import { readVisit } from '../../../src/record/read-visit.ts';
+import type { VisitRecord } from '../../../src/record/visit-schema.ts';
 import { typicalVisit } from './support/typical-visit.ts';
+import versionOne from './support/visit-version-1.json' with { type: 'json' };
 
 /** An invented version 0, only for these tests: it called the axis `spindle` and had no conditions. */
 const fromZero: Migration = ({ spindle, ...rest }) => ({
@@ -10,6 +15,8 @@ const fromZero: Migration = ({ spindle, ...rest }) => ({
   axis: spindle,
   conditions: { airTemperature: '', humidity: '', surroundings: '' },
 });
+
+const same: Migration = (old) => old;
 
 function versionZero(): JsonObject {
   const { axis, conditions: _none, ...rest } = typicalVisit();
@@ -21,7 +28,10 @@ describe('a record of an earlier version', () => {
     const { conditions, ...rest } = typicalVisit();
     const empty = { airTemperature: '', humidity: '', surroundings: '' };
     expect(conditions).not.toEqual(empty);
-    expect(readVisit(versionZero(), { 0: fromZero })).toEqual({ ok: true, value: { ...rest, conditions: empty } });
+    expect(readVisit(versionZero(), { 0: fromZero, 1: same })).toEqual({
+      ok: true,
+      value: { ...rest, conditions: empty },
+    });
   });
 
   test('is not known without its migration', () => {
@@ -32,7 +42,7 @@ describe('a record of an earlier version', () => {
     const throws: Migration = () => {
       throw new TypeError('no such field');
     };
-    expect(readVisit(versionZero(), { 0: throws })).toMatchObject({
+    expect(readVisit(versionZero(), { 0: throws, 1: same })).toMatchObject({
       ok: false,
       problem: { kind: 'does-not-fit', where: 'version 0' },
     });
@@ -40,7 +50,10 @@ describe('a record of an earlier version', () => {
 
   test('that does not fit after its migration is refused', () => {
     const forgetful: Migration = ({ spindle: _lost, ...rest }) => rest;
-    expect(readVisit(versionZero(), { 0: forgetful })).toMatchObject({ ok: false, problem: { where: 'axis' } });
+    expect(readVisit(versionZero(), { 0: forgetful, 1: same })).toMatchObject({
+      ok: false,
+      problem: { where: 'axis' },
+    });
   });
 });
 
@@ -64,5 +77,39 @@ describe('migrate', () => {
     const old = Object.freeze({ version: 0, path: Object.freeze([]) as unknown as number[] });
     migrate(old, 0, 3, known);
     expect(old).toEqual({ version: 0, path: [] });
+  });
+});
+
+describe('a visit of version 1', () => {
+  const read = readVisit(versionOne);
+  const visit = read.ok ? read.value : newVisit('none-such', '2026-03-22T12:20:00+01:00');
+  const { changedAt } = visit;
+
+  test('opens, and all of it is of an earlier stretch of work', () => {
+    expect(read.ok).toBe(true);
+    expect(Object.values(visit.steps).map(({ stretch }) => stretch)).not.toContain(visit.stretch);
+  });
+
+  test('leads to the decision that it led to then', () => {
+    expect(nextStep(recordAnswers(visit, changedAt)).decision?.kind).toBe('no-fault-found');
+  });
+
+  test.each(['bridge', 'insulation', 'retry-all'] as const)('asks for a new proof before “%s” is done again', (id) => {
+    const { [id]: _open, ...steps } = visit.steps;
+    const { due } = nextStep(recordAnswers({ ...visit, steps }, changedAt));
+    // That another axis of the drive can fall was not asked for then.
+    expect(due).toBe('support-axis');
+    const symptom = visit.steps.symptom;
+    const still = { ...steps, symptom: { ...symptom, form: { ...symptom?.form, gravityLoaded: 'no' } } };
+    expect(nextStep(recordAnswers({ ...visit, steps: still } as VisitRecord, changedAt)).due).toBe('prove-again');
+  });
+
+  test('its one reading does not outlive a change of the lockout', () => {
+    const bus = { ...visit.steps['lockout-2']?.form, busVoltage: '0.03 V' };
+    const changed = answerStep(visit, 'lockout-2', { form: bus }, changedAt);
+    expect(stepAnswer('lockout-2', changed.steps['lockout-2']?.form ?? {})).toMatchObject({
+      peProved: false,
+      supplyVoltage: { kind: 'missing' },
+    });
   });
 });

@@ -111,7 +111,7 @@ describe('foreign, newer and unknown', () => {
     ['foreign', 'visit'],
     ['foreign', {}],
     ['foreign', { ...visit, format: 'something-else' }],
-    ['newer', { ...visit, version: 2 }],
+    ['newer', { ...visit, version: 3 }],
     ['newer', { format: visit.format, version: 99 }],
     ['unknown-version', { ...visit, version: 0 }],
     ['unknown-version', { ...visit, version: -1 }],

@@ -12,7 +12,7 @@ const visit = typicalVisit();
 
 describe('a whole visit', () => {
   test('leads the guide from what was typed to the decision: drive and motor', () => {
-    const state = nextStep(recordAnswers(visit));
+    const state = nextStep(recordAnswers(visit, visit.changedAt));
     expect(state.decision).toMatchObject({
       kind: 'replace',
       replace: [{ part: 'drive' }, { part: 'motor' }],
@@ -21,21 +21,23 @@ describe('a whole visit', () => {
   });
 
   test('keeps the numbers of its answers', () => {
-    const answers = recordAnswers(visit);
+    const answers = recordAnswers(visit, visit.changedAt);
     for (const id of stepIds) expect(answers[id]?.seq).toBe(visit.steps[id]?.seq);
   });
 
   test('whatever its snapshots say', () => {
     const lie = { verdict: 'go' as const, sentences: ['All is well.'], limits: [] };
     const steps = Object.fromEntries(Object.entries(visit.steps).map(([id, step]) => [id, { ...step, snapshot: lie }]));
-    expect(recordAnswers({ ...visit, steps } as VisitRecord)).toEqual(recordAnswers(visit));
+    expect(recordAnswers({ ...visit, steps } as VisitRecord, visit.changedAt)).toEqual(
+      recordAnswers(visit, visit.changedAt),
+    );
   });
 
   test('stops at the step whose reading can’t be read', () => {
     const form = { ...visit.steps.bridge?.form, plusU: 'about half' };
-    const broken = answerStep(visit, 'bridge', { form }, at(200));
-    expect(recordAnswers(broken).bridge).toBeUndefined();
-    expect(nextStep(recordAnswers(broken))).toMatchObject({ due: 'bridge', decision: undefined });
+    const broken = answerStep(visit, 'bridge', { form }, at(125));
+    expect(recordAnswers(broken, broken.changedAt).bridge).toBeUndefined();
+    expect(nextStep(recordAnswers(broken, broken.changedAt))).toMatchObject({ due: 'bridge', decision: undefined });
   });
 });
 
@@ -89,5 +91,6 @@ test('a visit of nothing but steps left open decides nothing', () => {
     (one, id) => answerStep(one, id, { form: { leftOpen: 'yes' } }, at(1)),
     { ...visit, steps: {} } as VisitRecord,
   );
-  expect(decide(recordAnswers(open))).toMatchObject({ kind: 'undecided', replace: [], good: [] });
+  const answers = recordAnswers(open, open.changedAt);
+  expect(decide(answers, answers)).toMatchObject({ kind: 'undecided', replace: [], good: [] });
 });

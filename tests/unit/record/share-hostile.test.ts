@@ -113,7 +113,7 @@ describe('hostile by hand', () => {
     ['no JSON', packed('alert(1)'), 'damaged'],
     ['nested deep', packed(deep(20_000)), 'damaged'],
     ['a visit that is none', packed('{"visit":{}}'), 'foreign'],
-    ['a newer visit', packed(JSON.stringify({ visit: { ...visit, version: 2 } })), 'newer'],
+    ['a newer visit', packed(JSON.stringify({ visit: { ...visit, version: 3 } })), 'newer'],
     ['a visit that does not fit', packed(JSON.stringify({ visit: { ...visit, seq: 'x' } })), 'does-not-fit'],
   ])('%s', (_what, share, kind) => {
     expect(kindOf(share)).toBe(kind);

@@ -5,7 +5,8 @@ import { type Form, type PlainAnswerId, plainAnswer } from '../../../src/record/
 import { isMeasurement, stepForms, stepIds } from '../../../src/record/step-forms.ts';
 import { runs } from '../../support/runs.ts';
 
-const lockedOut = { lockedOut: 'yes', waited: 'yes', meterProved: 'yes' };
+const lockedOut = { lockedOut: 'yes', waited: 'yes', meterProved: 'yes', peProved: 'yes' };
+const nothingMeasured = { supplyVoltage: missing, outputVoltage: missing, busVoltage: missing };
 const seen = { seenDrive: 'nothing', seenMotor: 'wet', seenMotorCable: 'chafed', seenFeedbackCable: 'burnt' };
 
 describe('a form that is complete gives its answer', () => {
@@ -32,19 +33,35 @@ describe('a form that is complete gives its answer', () => {
     ['symptom', { when: 'when-hot', gravityLoaded: 'unknown' }, { when: 'when-hot', gravityLoaded: 'unknown' }],
     [
       'lockout-1',
-      { ...lockedOut, busVoltage: '0.03 V' },
-      { lockedOut: true, waited: true, meterProved: true, busVoltage: volts(0.03, 0.01) },
+      { ...lockedOut, supplyVoltage: '0.4 V', outputVoltage: '1.2 V', busVoltage: '0.03 V' },
+      {
+        lockedOut: true,
+        waited: true,
+        meterProved: true,
+        peProved: true,
+        supplyVoltage: volts(0.4, 0.1),
+        outputVoltage: volts(1.2, 0.1),
+        busVoltage: volts(0.03, 0.01),
+      },
     ],
     [
       'lockout-3',
       { lockedOut: 'yes', waited: '', busVoltage: '' },
-      { lockedOut: true, waited: false, meterProved: false, busVoltage: missing },
+      { lockedOut: true, waited: false, meterProved: false, peProved: false, ...nothingMeasured },
     ],
     [
       'lockout-2',
       { busVoltage: 'OL' },
-      { lockedOut: false, waited: false, meterProved: false, busVoltage: { kind: 'over', unit: 'V' } },
+      {
+        lockedOut: false,
+        waited: false,
+        meterProved: false,
+        peProved: false,
+        ...nothingMeasured,
+        busVoltage: { kind: 'over', unit: 'V' },
+      },
     ],
+    ['bus-again', { meterProved: 'yes', busVoltage: '0.2 V' }, { meterProved: true, busVoltage: volts(0.2, 0.1) }],
     [
       'inspect',
       { reseated: 'none', ...seen },

@@ -74,7 +74,7 @@ describe('the list', () => {
     const name = freshName();
     const store = tab(name);
     must(await store.save(lift));
-    await putRaw(name, 'visit-newer', { ...lift, id: 'visit-newer', version: 2 });
+    await putRaw(name, 'visit-newer', { ...lift, id: 'visit-newer', version: 3 });
     await putRaw(name, 'visit-broken', { ...lift, id: 'visit-broken', steps: 'gone' });
     const { visits, unreadable } = must(await store.list());
     expect(visits.map(({ id }) => id)).toEqual([lift.id]);
@@ -86,7 +86,7 @@ describe('the list', () => {
 });
 
 describe('a stored visit that can’t be read', () => {
-  const newer = { ...lift, version: 2, extra: 'from a newer edition' };
+  const newer = { ...lift, version: 3, extra: 'from a newer edition' };
 
   test('is never written over, neither by a save nor by an import', async () => {
     const name = freshName();

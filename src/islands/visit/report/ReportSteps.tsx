@@ -1,5 +1,6 @@
 import type { PathStep } from '../../../guide/next-step.ts';
-import { isMeasurement } from '../../../record/step-forms.ts';
+import { shownTime } from '../../../record/iso-time.ts';
+import { isMeasurement, provedInEachStretch } from '../../../record/step-forms.ts';
 import type { VisitRecord } from '../../../record/visit-schema.ts';
 import { stepTexts } from '../../../texts/guide-steps.ts';
 import { stepLine } from '../step-line.ts';
@@ -15,8 +16,15 @@ export function ReportSteps({ visit, path }: { visit: VisitRecord; path: readonl
           const step = visit.steps[id];
           return (
             <li key={id}>
-              {step?.at.slice(11, 16)} {stepTexts[id].title.replace(/\?$/, '')}: {step && stepLine(id, step.form)}
+              {step && (provedInEachStretch(id) ? shownTime(step.at) : step.at.slice(11, 16))}{' '}
+              {stepTexts[id].title.replace(/\?$/, '')}: {step && stepLine(id, step)}
               {status !== 'done' && ' (not finished)'}
+              {(step?.provedBefore ?? []).map(({ at, form }) => (
+                <span key={at}>
+                  {' '}
+                  Before that, {shownTime(at)}: {stepLine(id, { form, readAt: {} })}.
+                </span>
+              ))}
               {!isMeasurement(id) && step?.form.remark && ` “${step.form.remark}”`}
             </li>
           );

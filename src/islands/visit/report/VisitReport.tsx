@@ -1,5 +1,5 @@
 import { nextStep } from '../../../guide/next-step.ts';
-import { shownTime } from '../../../record/iso-time.ts';
+import { isoTime, shownTime } from '../../../record/iso-time.ts';
 import type { VisitRecord } from '../../../record/visit-schema.ts';
 import { stepTexts } from '../../../texts/guide-steps.ts';
 import { recordAnswers } from '../record-answers.ts';
@@ -15,7 +15,7 @@ import { ReportSteps } from './ReportSteps.tsx';
 
 /** The visit on one or two sheets, for the parts desk, the supplier and the next visit. */
 export function VisitReport({ visit }: { visit: VisitRecord }) {
-  const answers = recordAnswers(visit);
+  const answers = recordAnswers(visit, isoTime(new Date()));
   const { decision, due, path } = nextStep(answers);
   const ids = path.map(({ id }) => id);
   const measured = measuredReports(visit, ids);

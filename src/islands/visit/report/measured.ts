@@ -1,5 +1,6 @@
 import { lastIn } from '../../../calc/last-in.ts';
 import type { StepId } from '../../../guide/answers.ts';
+import { shownTime } from '../../../record/iso-time.ts';
 import type { LimitSnapshot, Snapshot } from '../../../record/snapshot-schema.ts';
 import { isMeasurement, type MeasurementStepId } from '../../../record/step-forms.ts';
 import type { VisitRecord } from '../../../record/visit-schema.ts';
@@ -42,7 +43,7 @@ function measuredReport(
     id,
     title: stepTexts[id].title,
     verdict: verdictWords[snapshot.verdict] + (form.leftOpen === 'yes' ? ', left open' : ''),
-    readings: stepCalculators[id].fields.flatMap((field) => entry(field, form)),
+    readings: stepCalculators[id].fields.flatMap((field) => entry(field, form, readAt)),
     time: timeSpan(Object.values(readAt)),
     instrument: instrumentText(visit, id),
     sentences: snapshot.sentences,
@@ -51,10 +52,16 @@ function measuredReport(
 }
 
 /** A choice that stands as the form began says nothing that the sentences do not say. */
-function entry(field: FormField, form: Record<string, string>): MeasuredReport['readings'] {
+function entry(
+  field: FormField,
+  form: Record<string, string>,
+  readAt: Record<string, string>,
+): MeasuredReport['readings'] {
   const value = (form[field.id] ?? '').trim();
   if (value === '') return [];
-  if (field.kind !== 'choice') return [{ name: field.name, value, isReading: true }];
+  const at = field.id === 'busVoltage' ? readAt[field.id] : undefined;
+  const dated = at === undefined ? value : `${value} (${shownTime(at)})`;
+  if (field.kind !== 'choice') return [{ name: field.name, value: dated, isReading: true }];
   if (value === field.initial || field.id === 'occasion') return [];
   const label = field.options.find((option) => option.value === value)?.label ?? value;
   return [{ name: field.name, value: label, isReading: false }];

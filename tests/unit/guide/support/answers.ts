@@ -37,12 +37,25 @@ export const soundLockout: LockoutAnswer = {
   lockedOut: true,
   waited: true,
   meterProved: true,
+  peProved: true,
+  supplyVoltage: typed('0.1 V', 'voltage'),
+  outputVoltage: typed('0.05 V', 'voltage'),
   busVoltage: typed('0.02 V', 'voltage'),
 };
 
 export const lockout = (number: 1 | 2 | 3 | 4, change: Partial<LockoutAnswer> = {}): Given => [
   `lockout-${number}` as LockoutId,
   { ...soundLockout, ...change },
+];
+
+export const proveAgain = (change: Partial<LockoutAnswer> = {}): Given => [
+  'prove-again',
+  { ...soundLockout, ...change },
+];
+
+export const busAgain = (bus = '0.02 V'): Given => [
+  'bus-again',
+  { meterProved: true, busVoltage: typed(bus, 'voltage') },
 ];
 
 export const seen = (
@@ -62,6 +75,8 @@ type DoneId =
   | 'plug-feedback'
   | 'disconnect-leads'
   | 'support-axis'
+  | 'support-again'
+  | 'connect-pe'
   | 'reconnect';
 export const done = (id: DoneId): Given => [id, { done: true }] as Given;
 

@@ -13,7 +13,7 @@ import { bridges, insulations, windings } from './readings.ts';
 import type { Given } from './visit.ts';
 
 /**
- * One class of answer. `stops`: by the rules of issue 4 the visit may not go on with it. `like`: answers of one step
+ * One class of answer. `stops`: by the rules the visit may not go on with it. `like`: answers of one step
  * with the same word are told apart by nothing that comes later but the decision; the walk goes on with one of them
  * and tries the others as variants.
  */
@@ -59,16 +59,24 @@ const symptom: Option[] = symptoms.flatMap((when) =>
   ),
 );
 
-const lockouts = (id: 'lockout-1' | 'lockout-2' | 'lockout-3'): Option[] => {
+const lockouts = (id: 'lockout-1' | 'lockout-2' | 'lockout-3' | 'prove-again'): Option[] => {
   const lockout = (change: Partial<typeof soundLockout>, stops: boolean) =>
     option([id, { ...soundLockout, ...change }], stops, 'safe');
   const bus = (text: string) => ({ busVoltage: typed(text, 'voltage') });
+  const supply = (text: string) => ({ supplyVoltage: typed(text, 'voltage') });
+  const output = (text: string) => ({ outputVoltage: typed(text, 'voltage') });
   return [
     lockout({}, false),
     lockout(bus('48 V'), false),
     lockout({ lockedOut: false }, true),
     lockout({ waited: false }, true),
     lockout({ meterProved: false }, true),
+    lockout({ peProved: false }, true),
+    lockout(supply('49 V'), false),
+    lockout(supply(''), true),
+    lockout(supply('230 V'), true),
+    lockout(output(''), true),
+    lockout(output('60 V'), true),
     lockout(bus(''), true),
     lockout(bus('51 V'), true),
     lockout(bus('565 V'), true),
@@ -84,6 +92,17 @@ const inspectLike = ({ drive, motor, motorCable, feedbackCable }: InspectAnswer[
   const suspect = motor !== 'nothing' || motorCable !== 'nothing';
   return `drive ${driveLooks[drive]}, feedback ${feedbackLooks[feedbackCable]}${suspect ? ', suspect' : ''}`;
 };
+
+const busAgain: Option[] = [
+  ['0.02 V', false],
+  ['48 V', false],
+  ['', true],
+  ['51 V', true],
+  ['OL', true],
+].map(([text, stops]) =>
+  option(['bus-again', { meterProved: true, busVoltage: typed(`${text}`, 'voltage') }], stops === true, 'low'),
+);
+const busUnproved = option(['bus-again', { meterProved: false, busVoltage: typed('0 V', 'voltage') }], true, '');
 
 const inspect: Option[] = damages.flatMap((drive) =>
   damages.flatMap((motor) =>
@@ -104,6 +123,8 @@ type DoneId =
   | 'plug-feedback'
   | 'disconnect-leads'
   | 'support-axis'
+  | 'support-again'
+  | 'connect-pe'
   | 'reconnect';
 const doneOrNot = (id: DoneId): Option[] =>
   [true, false].map((isDone) => option([id, { done: isDone }] as Given, !isDone, 'done'));
@@ -117,7 +138,7 @@ const retries = (id: RetryId): Option[] =>
   );
 
 const mechanics: Option[] = (['free', 'stiff', 'brake-drags', 'not-checked'] as const).map((found) =>
-  option(['mechanics', { found }], false, found === 'free' || found === 'not-checked' ? 'may move' : 'hindered'),
+  option(['mechanics', { found }], false, found === 'free' || found === 'not-checked' ? found : 'hindered'),
 );
 
 type Measurement = 'bridge' | 'insulation' | 'isolation' | 'winding' | 'winding-motor';
@@ -164,6 +185,8 @@ const fixed: Record<Exclude<StepId, 'isolation'>, Option[]> = {
   'lockout-1': lockouts('lockout-1'),
   'lockout-2': lockouts('lockout-2'),
   'lockout-3': lockouts('lockout-3'),
+  'prove-again': lockouts('prove-again'),
+  'bus-again': [...busAgain, busUnproved],
   inspect,
   'unplug-feedback': doneOrNot('unplug-feedback'),
   'retry-feedback-off': retries('retry-feedback-off'),
@@ -179,6 +202,8 @@ const fixed: Record<Exclude<StepId, 'isolation'>, Option[]> = {
   insulation: measurements('insulation', insulations),
   winding: measurements('winding', windings),
   'winding-motor': measurements('winding-motor', windings),
+  'support-again': doneOrNot('support-again'),
+  'connect-pe': doneOrNot('connect-pe'),
   reconnect: doneOrNot('reconnect'),
   'retry-all': retries('retry-all'),
 };

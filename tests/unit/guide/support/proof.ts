@@ -1,9 +1,11 @@
 import type { VisitAnswers } from '../../../../src/guide/answers.ts';
 import type { DecisionKind } from '../../../../src/guide/decision.ts';
 import type { Part } from '../../../../src/guide/evidence.ts';
+import { against } from './against.ts';
 
 /**
- * What the answers on the way prove, worked out again from issue 4 and the articles. It shares no code with the guide.
+ * What the answers on the way prove, worked out again from the articles. It shares no code with the guide. `record`: all
+ * answers, those that a correction has left behind too.
  */
 export interface Proven {
   bad: Set<Part>;
@@ -13,7 +15,7 @@ export interface Proven {
   kind: DecisionKind;
 }
 
-export function proven(visit: VisitAnswers): Proven {
+export function proven(visit: VisitAnswers, record: VisitAnswers): Proven {
   const verdict = (id: 'bridge' | 'insulation' | 'isolation' | 'winding' | 'winding-motor') =>
     visit[id]?.answer.assessment.verdict;
   const result = (
@@ -38,7 +40,7 @@ export function proven(visit: VisitAnswers): Proven {
       gone && result('retry-device-end') === 'trips',
       seen?.feedbackCable === 'burnt' || seen?.feedbackCable === 'chafed',
     ],
-    // Gone without it proves a contact as well as the device; back with it proves the device (issue 5).
+    // Gone without it proves a contact as well as the device; back with it proves the device.
     'feedback-device': [gone && result('retry-device-end') === 'no-trip' && result('retry-feedback-on') === 'trips'],
     // The later and closer measurement counts where the two differ.
     'protective-conductor': [
@@ -50,7 +52,7 @@ export function proven(visit: VisitAnswers): Proven {
 
   const suspect =
     visit.symptom?.answer.when === 'position-or-cable' ||
-    // It trips with the motor on and all has passed: joined readings are not enough any more (issue 5).
+    // It trips with the motor on and all has passed: joined readings are not enough any more.
     (result('retry-all') === 'trips' && visit.symptom?.answer.when !== 'control-off') ||
     (seen !== undefined && (seen.motorCable !== 'nothing' || seen.motor !== 'nothing'));
   const good = (status: string | undefined) =>
@@ -62,6 +64,10 @@ export function proven(visit: VisitAnswers): Proven {
   if (verdict('bridge') === 'go') mayBeGood.add('drive');
   if ((joinedGood || good(parts?.motor)) && windingGood) mayBeGood.add('motor');
   if ((joinedGood || good(parts?.cable)) && !coreBroken) mayBeGood.add('motor-cable');
+  // What looks damaged does not stay, whatever it reads.
+  if (seen?.drive !== 'nothing') mayBeGood.delete('drive');
+  if (seen?.motor !== 'nothing') mayBeGood.delete('motor');
+  if (seen?.motorCable !== 'nothing') mayBeGood.delete('motor-cable');
   for (const part of bad) mayBeGood.delete(part);
 
   const measured = (['bridge', 'insulation', 'winding'] as const).every((id) => verdict(id) === 'go');
@@ -74,8 +80,10 @@ export function proven(visit: VisitAnswers): Proven {
   const kind = (): DecisionKind => {
     if (bad.size > 0) return 'replace';
     if (!passed || !allRetries || mechanics === 'not-checked') return 'undecided';
-    // Water and chafed leads in drive or feedback cable prove nothing, and are mended before anything is tried.
-    if (seen?.feedbackCable !== 'nothing' || seen.drive !== 'nothing') return 'undecided';
+    // Damage that proves nothing is dried or mended before anything is tried.
+    if (seen === undefined || Object.values(seen).some((damage) => damage !== 'nothing')) return 'undecided';
+    // What a correction has left behind is settled first.
+    if (against(record, 'retry-all', true).length > against(visit, 'retry-all', true).length) return 'undecided';
     if (mechanics !== 'free') return 'mechanical';
     if (result('retry-all') === undefined) return 'undecided';
     return result('retry-all') === 'no-trip' ? 'no-fault-found' : 'inconclusive';

@@ -1,11 +1,43 @@
 import type { Answers, StepId, VisitAnswers } from '../../../../src/guide/answers.ts';
+import type { GuideState } from '../../../../src/guide/next-step.ts';
 
 /** One answer as it was given: `[step, answer]`. The place in the list is its `seq`. */
 export type Given = { [Id in StepId]: readonly [Id, Answers[Id]] }[StepId];
 
-/** The record after these answers, in the order in which they were given; a step answered again is changed. */
-export function visitOf(history: readonly Given[]): VisitAnswers {
-  return Object.fromEntries(history.map(([id, answer], index) => [id, { seq: index + 1, answer }]));
+/**
+ * The record after these answers, in the order in which they were given; a step answered again is changed. The first
+ * `breakAt` of them were given in an earlier stretch of work.
+ */
+export function visitOf(history: readonly Given[], breakAt = 0): VisitAnswers {
+  return Object.fromEntries(
+    history.map(([id, answer], index) => [
+      id,
+      { seq: index + 1, answer, ...(index < breakAt && { earlier: true as const }) },
+    ]),
+  );
+}
+
+/**
+ * Each answer as it stands now, in the order of its last change: what a record knows of the past. A retry that is
+ * taken back to "not done" counts as never made; nobody can tell it from a slip of the finger.
+ */
+export function standing(history: readonly Given[]): Given[] {
+  return history.filter((_, index) => isLast(history, index));
+}
+
+/** How many of the standing answers were among the first `breakAt`. */
+export function standingBefore(history: readonly Given[], breakAt: number): number {
+  return history.slice(0, breakAt).filter((_, index) => isLast(history, index)).length;
+}
+
+function isLast(history: readonly Given[], index: number): boolean {
+  return history.findLastIndex(([id]) => id === history[index]?.[0]) === index;
+}
+
+/** The answers on the way: those that count for a decision. */
+export function onPath({ path }: GuideState, visit: VisitAnswers): VisitAnswers {
+  const ids = new Set<string>(path.map(({ id }) => id));
+  return Object.fromEntries(Object.entries(visit).filter(([id]) => ids.has(id)));
 }
 
 /** A history in words, to be read in the message of a test that fails. */

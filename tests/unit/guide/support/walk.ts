@@ -2,7 +2,7 @@ import type { StepId, VisitAnswers } from '../../../../src/guide/answers.ts';
 import { type GuideState, nextStep } from '../../../../src/guide/next-step.ts';
 import { alike, type Option, optionsOf } from './options.ts';
 import { decisionRules, dueRules } from './rules.ts';
-import { type Given, visitOf, words } from './visit.ts';
+import { type Given, onPath, visitOf, words } from './visit.ts';
 
 /** Longest way that a visit may take; a guide that goes round in circles is stopped here. */
 const longestVisit = 25;
@@ -22,6 +22,8 @@ export class Walk {
   longest = 0;
   readonly kinds = new Map<string, number>();
   readonly steps = new Set<StepId>();
+  /** One whole visit for each way and kind of decision. */
+  readonly ways = new Map<string, Given[]>();
   /** What was found wrong, by rule, with the first visit that shows it. */
   readonly faults = new Map<string, { count: number; example: string }>();
   private readonly known = new Set<string>();
@@ -42,6 +44,7 @@ export class Walk {
     this.tryVariant(reached);
     const { decision, due } = reached.state;
     if (decision) this.kinds.set(decision.kind, (this.kinds.get(decision.kind) ?? 0) + 1);
+    if (decision) this.remember(history, reached.state, decision.kind);
     if (due === undefined) return [];
     this.steps.add(due);
     if (history.length < longestVisit) {
@@ -58,8 +61,10 @@ export class Walk {
     if (!option.stops && this.known.has(key)) return [];
     const longer = { ...visit, [due]: { seq: options.length + 1, answer: option.given[1] } };
     const state = nextStep(longer);
-    // Back at a step that has its answer: at this one, or at the lockout that turned out not to hold.
-    const stopped = state.due !== undefined && longer[state.due] !== undefined;
+    // Back at a step that has its answer: at this one, or at the lockout that turned out not to hold. That the bus is
+    // measured once more is a new step.
+    const onceMore = state.due === 'bus-again' && due !== 'bus-again' && state.path.at(-1)?.status === 'check-again';
+    const stopped = state.due !== undefined && longer[state.due] !== undefined && !onceMore;
     const rule = (sentence: string, holds: boolean) =>
       holds || this.fault(sentence, [...options.map(({ given }) => given), option.given]);
     rule('an answer that does not suffice stops the visit', stopped || !option.stops);
@@ -89,8 +94,16 @@ export class Walk {
   }
 
   private check(state: GuideState, visit: VisitAnswers, history: Given[]): void {
-    const rules = state.decision ? decisionRules(state.decision, visit) : dueRules(state.due as StepId, visit, history);
+    const way = onPath(state, visit);
+    const rules = state.decision
+      ? decisionRules(state.decision, way, visit)
+      : dueRules(state.due as StepId, way, history);
     for (const [sentence, holds] of rules) if (!holds) this.fault(sentence, history);
+  }
+
+  private remember(history: Given[], { path }: GuideState, kind: string): void {
+    const way = [...path.map(({ id }) => id), kind].join();
+    if (!this.ways.has(way)) this.ways.set(way, history);
   }
 
   private fault(rule: string, history: readonly Given[]): void {

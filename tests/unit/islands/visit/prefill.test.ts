@@ -3,6 +3,7 @@ import { enterStep } from '../../../../src/islands/visit/change-step.ts';
 import { prefill, readAccuracy } from '../../../../src/islands/visit/prefill.ts';
 import { badInsulation, driveOnly, motorAndCable, visitOf } from '../../../support/marrow-bay-visits.ts';
 
+const soon = '2026-03-03T06:50:00+01:00';
 const beforeBridge = visitOf(driveOnly.slice(0, 8));
 const beforeIsolation = visitOf(motorAndCable.slice(0, 8));
 
@@ -12,28 +13,41 @@ describe('the bridge', () => {
       beforeBridge,
       'lockout-2',
       { ...beforeBridge.steps['lockout-2']?.form, busVoltage: '0.07 V' },
-      '2026-03-03T12:00:00+01:00',
+      soon,
     );
-    const { start, notes } = prefill(changed, 'bridge', 'lockout-2');
+    const { start, notes } = prefill(changed, 'bridge', soon);
     expect(start).toMatchObject({ busVoltage: '0.07 V', motorLeads: 'off' });
-    expect(notes.busVoltage).toContain('Filled in from your last lockout step');
+    expect(notes.busVoltage).toContain('Filled in from your last lockout step, measured 2026-03-03, 06:50.');
   });
 
   test('keeps what was typed, and says what the lockout step has instead', () => {
     const typed = visitOf([...driveOnly.slice(0, 8), ['bridge', { busVoltage: '0.01 V' }]]);
-    const { start, notes } = prefill(typed, 'bridge', 'lockout-2');
+    const { start, notes } = prefill(typed, 'bridge', soon);
     expect(start.busVoltage).toBe('0.01 V');
-    expect(notes.busVoltage).toBe('Your last lockout step says 0.03 V.');
+    expect(notes.busVoltage).toBe('Your last lockout step, measured 2026-03-03, 06:32, says 0.03 V.');
   });
 
-  test('takes nothing where no lockout holds', () => {
-    expect(prefill(beforeBridge, 'bridge', undefined).start.busVoltage).toBeUndefined();
+  test.each([
+    ['after a long pause', '2026-03-03T07:40:00+01:00'],
+    ['the next day', '2026-03-04T06:40:00+01:00'],
+    ['where the clock was set back', '2026-03-03T05:00:00+01:00'],
+  ])('takes nothing of an earlier stretch of work, and says when that was: %s', (_, now) => {
+    const { start, notes } = prefill(beforeBridge, 'bridge', now);
+    expect(start.busVoltage).toBeUndefined();
+    expect(notes.busVoltage).toBe('Last measured 2026-03-03, 06:32. That no longer holds: measure it now.');
+  });
+
+  test('nor a bus reading of its own that is of an earlier stretch', () => {
+    const typed = visitOf([...driveOnly.slice(0, 8), ['bridge', { busVoltage: '0.01 V', plusU: '450k' }]]);
+    const { start } = prefill(typed, 'bridge', '2026-03-04T06:40:00+01:00');
+    expect(start).toMatchObject({ plusU: '450k' });
+    expect(start.busVoltage).toBeUndefined();
   });
 });
 
 describe('the isolation', () => {
   test('takes the joined stage from the insulation step', () => {
-    const { start, notes } = prefill(beforeIsolation, 'isolation', 'lockout-1');
+    const { start, notes } = prefill(beforeIsolation, 'isolation', soon);
     expect(start).toMatchObject({ joinedU: '1.1M', joinedV: '1.3M', joinedW: '1.2M', joinedPE: '0.2 Ω' });
     expect(start).toMatchObject({ testVoltage: '500 V', windingTemperature: '25 °C' });
     expect(notes.joinedU).toBe('Filled in from the insulation step.');
@@ -41,34 +55,34 @@ describe('the isolation', () => {
 
   test('says so when the insulation step has changed since, and leaves the entry alone', () => {
     const whole = visitOf(motorAndCable);
-    const changed = enterStep(whole, 'insulation', { ...badInsulation, U: '1.4M' }, '2026-03-03T12:00:00+01:00');
-    const { start, notes } = prefill(changed, 'isolation', 'lockout-1');
+    const changed = enterStep(whole, 'insulation', { ...badInsulation, U: '1.4M' }, soon);
+    const { start, notes } = prefill(changed, 'isolation', soon);
     expect(start.joinedU).toBe('1.1M');
     expect(notes).toMatchObject({ joinedU: 'The insulation step says 1.4M.' });
     expect(notes.joinedV).toBeUndefined();
   });
 
   test('knows of a suspicion that a good joined reading does not settle', () => {
-    expect(prefill(beforeIsolation, 'isolation', 'lockout-1').start.suspectedAnyway).toBeUndefined();
+    expect(prefill(beforeIsolation, 'isolation', soon).start.suspectedAnyway).toBeUndefined();
     const moving = visitOf([['symptom', { when: 'position-or-cable', gravityLoaded: 'no' }]]);
-    expect(prefill(moving, 'isolation', undefined).start.suspectedAnyway).toBe('yes');
+    expect(prefill(moving, 'isolation', soon).start.suspectedAnyway).toBe('yes');
   });
 });
 
 test('the insulation of a visit is judged as after a trip', () => {
-  expect(prefill(beforeBridge, 'insulation', undefined).start.occasion).toBe('after-trip');
+  expect(prefill(beforeBridge, 'insulation', soon).start.occasion).toBe('after-trip');
 });
 
 test('the accuracy comes from the instrument that the step uses', () => {
-  expect(prefill(beforeBridge, 'bridge', undefined).start).toMatchObject({
+  expect(prefill(beforeBridge, 'bridge', soon).start).toMatchObject({
     accuracyPercent: '1.2',
     accuracyCounts: '4',
   });
-  const insulation = prefill(beforeBridge, 'insulation', undefined);
+  const insulation = prefill(beforeBridge, 'insulation', soon);
   expect(insulation.start).toMatchObject({ accuracyPercent: '3.8', accuracyCounts: '9' });
   expect(insulation.notes.accuracyPercent).toBe('From the accuracy that you noted for the insulation tester.');
   // No milliohm meter is noted: the winding was measured with the multimeter.
-  expect(prefill(beforeBridge, 'winding', undefined).start.accuracyPercent).toBe('1.2');
+  expect(prefill(beforeBridge, 'winding', soon).start.accuracyPercent).toBe('1.2');
 });
 
 test.each([

@@ -11,8 +11,10 @@ import {
   visitOf,
 } from '../../../support/marrow-bay-visits.ts';
 
+const answersOf = (visit: ReturnType<typeof visitOf>) => recordAnswers(visit, visit.changedAt);
+
 const proof = (entries: readonly Entry[]) =>
-  joinedParts(recordAnswers(visitOf(entries))).map(({ part, tested }) => [part, tested]);
+  joinedParts(answersOf(visitOf(entries))).map(({ part, tested }) => [part, tested]);
 
 describe('what the next drive will be joined to', () => {
   const insulation = (form: Entry[1]): Entry => ['insulation', form];
@@ -44,7 +46,7 @@ describe('what the next drive will be joined to', () => {
   });
 
   test('a part that is bad is said to be bad, and a missing proof to be missing', () => {
-    const texts = (entries: readonly Entry[]) => joinedParts(recordAnswers(visitOf(entries))).map(({ text }) => text);
+    const texts = (entries: readonly Entry[]) => joinedParts(answersOf(visitOf(entries))).map(({ text }) => text);
     expect(texts(motorAndCable)[0]).toContain('tested alone, and bad');
     expect(texts([])[1]).toContain('PROOF IS MISSING');
   });
@@ -59,7 +61,7 @@ describe('a measurement in the report', () => {
 
   test('has its readings exactly as typed, and no choice that says nothing', () => {
     expect(bridge?.readings.slice(0, 3)).toEqual([
-      { name: 'DC-bus voltage', value: '0.03 V', isReading: true },
+      { name: 'DC-bus voltage', value: '0.03 V (2026-03-03, 06:28)', isReading: true },
       { name: 'Motor leads at the drive', value: 'Taken off U, V and W', isReading: false },
       { name: 'DC+ to U', value: '482k', isReading: true },
     ]);

@@ -26,10 +26,10 @@ const lines: [StepId, Form, string][] = [
     'output 1 of 2, labelled X7, looked at',
   ],
   ['symptom', { when: 'on-acceleration', gravityLoaded: '' }, 'On acceleration or braking'],
-  ['symptom', { when: '__proto__', gravityLoaded: 'no' }, '__proto__, axis can’t fall'],
-  ['symptom', { when: 'when-hot', gravityLoaded: 'yes' }, 'When it is hot, axis can fall'],
-  ['symptom', { when: 'now-and-then', gravityLoaded: 'unknown' }, 'Now and then, axis may fall'],
-  ['lockout-1', locked, 'Locked out, waited, meter proved, bus 0.03 V'],
+  ['symptom', { when: '__proto__', gravityLoaded: 'no' }, '__proto__, no an axis can fall'],
+  ['symptom', { when: 'when-hot', gravityLoaded: 'yes' }, 'When it is hot, an axis can fall'],
+  ['symptom', { when: 'now-and-then', gravityLoaded: 'unknown' }, 'Now and then, an axis may fall'],
+  ['lockout-1', locked, 'Locked out, waited, meter proved, PE proved, supply 0.1 V, U V W 0.05 V, bus 0.03 V'],
   ['lockout-2', { lockedOut: 'yes' }, 'Locked out'],
   ['inspect', nothingSeen, 'Nothing seen'],
   ['inspect', { ...nothingSeen, seenMotorCable: 'chafed', remark: 'at the clamp' }, 'Motor cable: chafed'],
@@ -51,5 +51,11 @@ const lines: [StepId, Form, string][] = [
 ];
 
 test.each(lines)('%s %j reads “%s”', (id, form, line) => {
-  expect(stepLine(id, form)).toBe(line);
+  expect(stepLine(id, { form, readAt: {} })).toBe(line);
+});
+
+test('a bus reading stands with its day and time', () => {
+  const readAt = { busVoltage: '2026-03-03T06:20:00+01:00' };
+  const line = stepLine('bus-again', { form: { meterProved: 'yes', busVoltage: '0.2 V' }, readAt });
+  expect(line).toBe('meter proved, bus 0.2 V, measured 2026-03-03, 06:20');
 });

@@ -5,10 +5,17 @@ import { enterStep } from '../../../../src/islands/visit/change-step.ts';
 import { changedBefore } from '../../../../src/islands/visit/changed-before.ts';
 import { visitState } from '../../../../src/islands/visit/list-entries.ts';
 import { recordAnswers } from '../../../../src/islands/visit/record-answers.ts';
-import { badInsulation, driveOnly, locked, motorAndCable, visitOf } from '../../../support/marrow-bay-visits.ts';
+import {
+  badInsulation,
+  driveOnly,
+  locked,
+  motorAndCable,
+  visitOf,
+  withBusAgain,
+} from '../../../support/marrow-bay-visits.ts';
 
-const later = '2026-03-03T12:00:00+01:00';
-const guideOf = (visit: ReturnType<typeof visitOf>) => nextStep(recordAnswers(visit));
+const later = '2026-03-03T06:50:00+01:00';
+const guideOf = (visit: ReturnType<typeof visitOf>) => nextStep(recordAnswers(visit, visit.changedAt));
 
 describe('what may follow', () => {
   test('leaves out what is on the way already, and names one lockout for all', () => {
@@ -25,22 +32,22 @@ describe('what may follow', () => {
 });
 
 describe('a step to be looked at again names what was changed before it', () => {
-  const visit = visitOf(motorAndCable);
+  const visit = visitOf(withBusAgain(motorAndCable));
 
   test('by number', () => {
     const changed = enterStep(visit, 'insulation', { ...badInsulation, U: '1.4M' }, later);
-    expect(changedBefore(changed, guideOf(changed).path, 'isolation')).toEqual([8]);
+    expect(changedBefore(changed, guideOf(changed).path, 'isolation')).toEqual([9]);
   });
 
   test('a lockout counts for every step behind it', () => {
     const changed = enterStep(visit, 'lockout-1', { ...locked, busVoltage: '0.01 V' }, later);
-    expect(changedBefore(changed, guideOf(changed).path, 'inspect')).toEqual([3]);
+    expect(changedBefore(changed, guideOf(changed).path, 'inspect')).toEqual([4]);
   });
 
   test('and what it does not rest on is left out', () => {
     const one = enterStep(visit, 'symptom', { when: 'when-hot', gravityLoaded: 'no' }, later);
     const two = enterStep(one, 'insulation', { ...badInsulation, U: '1.4M' }, later);
-    expect(changedBefore(two, guideOf(two).path, 'isolation')).toEqual([8]);
+    expect(changedBefore(two, guideOf(two).path, 'isolation')).toEqual([9]);
   });
 
   test('nothing changed, nothing named', () => {
@@ -50,6 +57,7 @@ describe('a step to be looked at again names what was changed before it', () => 
 
 test('the list says the decision, or which step is due', () => {
   expect(visitState(visitOf(driveOnly))).toBe('Replace: complete drive.');
-  expect(visitState(visitOf(driveOnly.slice(0, 5)))).toBe('Step 6 is due: Take the motor leads off the drive.');
+  const begun = visitOf(driveOnly.slice(0, 5));
+  expect(visitState(begun, begun.changedAt)).toBe('Step 6 is due: Take the motor leads off the drive.');
   expect(visitState(visitOf([]))).toBe('Step 1 is due: Find the drive and its output.');
 });

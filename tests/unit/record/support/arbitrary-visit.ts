@@ -26,6 +26,7 @@ const step: fc.Arbitrary<StepRecord> = fc
   .record({
     seq: number,
     at: time,
+    stretch: number,
     form: arbitraryForm,
     readAt: fc.dictionary(fieldId, time, { maxKeys: 4, noNullPrototype: true }),
     kept: fc.boolean(),

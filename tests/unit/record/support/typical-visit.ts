@@ -35,7 +35,15 @@ export const failed: Snapshot = {
   ],
 };
 
-const lockedOut = { lockedOut: 'yes', waited: 'yes', meterProved: 'yes', busVoltage: '0.03 V' };
+const lockedOut = {
+  lockedOut: 'yes',
+  waited: 'yes',
+  meterProved: 'yes',
+  peProved: 'yes',
+  supplyVoltage: '0.1 V',
+  outputVoltage: '0.05 V',
+  busVoltage: '0.03 V',
+};
 
 const answers: [StepId, number, Form, Snapshot?][] = [
   ['find-drive', 4, { observation: 'looked', axesOnDrive: '2', indicatedAxis: '1' }],
@@ -60,7 +68,7 @@ const answers: [StepId, number, Form, Snapshot?][] = [
   ['insulation', 84, { ...liftVisit('insulation'), leftOpen: '' }, failed],
   [
     'isolation',
-    121,
+    110,
     { ...liftVisit('isolation'), leftOpen: '' },
     { ...failed, parts: { cable: 'proven-good', motor: 'proven-bad', protectiveConductor: 'proven-good' } },
   ],
@@ -95,7 +103,9 @@ export function typicalVisit(id = '3f0c9a52-7d1e-4b86-9f35-0a4be1c7d260'): Visit
   });
   const answered = answers.reduce((visit, [step, minutes, form, snapshot]) => {
     const reading = (field: string) => !choices.has(field) && /\d/.test(form[field] ?? '');
-    const readings = snapshot ? Object.keys(form).filter(reading) : Object.keys(form).filter((f) => f === 'busVoltage');
+    const readings = snapshot
+      ? Object.keys(form).filter(reading)
+      : Object.keys(form).filter((f) => f.endsWith('Voltage'));
     return answerStep(visit, step, { form, readings, snapshot }, at(minutes));
   }, begun);
   const decision = {
@@ -109,5 +119,5 @@ export function typicalVisit(id = '3f0c9a52-7d1e-4b86-9f35-0a4be1c7d260'): Visit
     open: [],
     baseline: ['bridge', 'insulation', 'isolation'],
   };
-  return noteDecision(answered, decision, at(130));
+  return noteDecision(answered, decision, at(118));
 }
