@@ -26,7 +26,7 @@ const lines: [StepId, Form, string][] = [
     'output 1 of 2, labelled X7, looked at',
   ],
   ['symptom', { when: 'on-acceleration', gravityLoaded: '' }, 'On acceleration or braking'],
-  ['symptom', { when: '__proto__', gravityLoaded: 'no' }, '__proto__, no an axis can fall'],
+  ['symptom', { when: '__proto__', gravityLoaded: 'no' }, '__proto__, no axis can fall'],
   ['symptom', { when: 'when-hot', gravityLoaded: 'yes' }, 'When it is hot, an axis can fall'],
   ['symptom', { when: 'now-and-then', gravityLoaded: 'unknown' }, 'Now and then, an axis may fall'],
   ['lockout-1', locked, 'Locked out, waited, meter proved, PE proved, supply 0.1 V, U V W 0.05 V, bus 0.03 V'],
