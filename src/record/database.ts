@@ -31,6 +31,7 @@ export const databaseVersion = 1;
 export function database(name = 'overcurrent-fieldbook', version = databaseVersion): Database {
   let opening: Promise<IDBPDatabase<VisitSchema>> | undefined;
   let held: Promise<never> | undefined;
+  const running = new Set<{ abort(): void }>();
 
   const forget = (which: Promise<unknown> | undefined) => {
     if (opening === which) opening = undefined;
@@ -76,9 +77,24 @@ export function database(name = 'overcurrent-fieldbook', version = databaseVersi
     }
   };
 
+  const close = () => {
+    void opening?.then((db) => db.close()).catch(() => undefined);
+    opening = undefined;
+  };
+
+  // A page that the browser keeps for "back" keeps its transactions too, and in WebKit the next page waits for them for
+  // ever. What is given up here is in the journal of drafts, or in the window that comes back.
+  const makeWay = ({ persisted }: PageTransitionEvent) => {
+    if (!persisted) return;
+    for (const tx of running) abort(tx);
+    close();
+  };
+  globalThis.addEventListener?.('pagehide', makeWay);
+
   return {
     async run(mode, work) {
       const tx = await transaction(mode);
+      running.add(tx);
       const ended = tx.done.then(
         () => undefined,
         (error: unknown) => tx.error ?? error,
@@ -93,11 +109,13 @@ export function database(name = 'overcurrent-fieldbook', version = databaseVersi
         await ended;
         // The transaction knows the reason, such as a full disk; a request may only know that it was given up.
         throw tx.error ?? error;
+      } finally {
+        running.delete(tx);
       }
     },
     close() {
-      void opening?.then((db) => db.close()).catch(() => undefined);
-      opening = undefined;
+      globalThis.removeEventListener?.('pagehide', makeWay);
+      close();
     },
   };
 }

@@ -21,6 +21,8 @@ export interface DraftJournal {
   enter(entry: DraftEntry, now: string): void;
   /** The visit was saved: what it holds leaves the draft. */
   saved(visit: VisitRecord): void;
+  /** What is typed and not in this state of the visit; undefined if there is nothing. */
+  beside(visit: VisitRecord): VisitDraft | undefined;
   /** What is typed and not saved at this moment. */
   current(): VisitDraft;
   /** Another window has saved this visit meanwhile: what was typed here must not turn up in theirs. */
@@ -67,6 +69,10 @@ export function draftJournal(store: Pick<VisitStore, 'loadDraft' | 'noteDraft'>,
     },
     saved(visit) {
       keep(unsavedPart(draft, visit));
+    },
+    beside(visit) {
+      const open = unsavedPart(draft, visit);
+      return isEmptyDraft(open) ? undefined : open;
     },
     current: () => draft,
     forget() {

@@ -30,10 +30,10 @@ export function withEntry(draft: VisitDraft, entry: DraftEntry, now: string): Vi
   return { ...draft, count, details: { values: { ...draft.details?.values, ...entry.details }, at: now } };
 }
 
-/** What of the draft the visit does not hold yet. */
+/** What of the draft the visit does not hold yet; an answer that was given later, perhaps in another tab, stands. */
 export function unsavedPart(draft: VisitDraft, visit: VisitRecord): VisitDraft {
   const open = Object.entries(draft.steps).filter(
-    ([step, typed]) => typed !== undefined && !sameForm(typed.form, visit.steps[step as StepId]?.form ?? {}),
+    ([step, typed]) => typed !== undefined && isOpen(typed, visit.steps[step as StepId]),
   );
   const values = Object.entries(draft.details?.values ?? {}).filter(
     ([field, value]) => JSON.stringify(value) !== JSON.stringify(visit[field as keyof VisitDetails]),
@@ -44,6 +44,11 @@ export function unsavedPart(draft: VisitDraft, visit: VisitRecord): VisitDraft {
     steps: Object.fromEntries(open),
     ...(at !== undefined && values.length > 0 && { details: { values: Object.fromEntries(values), at } }),
   };
+}
+
+function isOpen(typed: { form: Record<string, string>; at: string }, saved: VisitRecord['steps'][StepId]): boolean {
+  if (sameForm(typed.form, saved?.form ?? {})) return false;
+  return saved === undefined || Date.parse(saved.at) <= Date.parse(typed.at);
 }
 
 /** Whether two forms hold the same; a field that is empty is one that is not there. */

@@ -1,3 +1,4 @@
+import type { VisitDraft } from './visit-draft.ts';
 import type { VisitRecord } from './visit-schema.ts';
 import type { SaveResult, VisitStore } from './visit-store.ts';
 
@@ -13,12 +14,14 @@ export interface VisitSaver {
  * revision; the revision of what it is given does not matter. `told` hears of each result; after a problem the next
  * `save` tries again.
  *
+ * @param draftBeside what is being typed and is not in the visit: stored with it, so that no older draft outlives it.
  * @param revision of the visit as it was loaded or last saved; 0 for a new one.
  */
 export function visitSaver(
   store: Pick<VisitStore, 'save'>,
   revision: number,
   told: (result: SaveResult) => void,
+  draftBeside: (visit: VisitRecord) => VisitDraft | undefined = () => undefined,
 ): VisitSaver {
   let current = revision;
   let waiting: VisitRecord | undefined;
@@ -28,7 +31,7 @@ export function visitSaver(
     while (waiting !== undefined) {
       const visit: VisitRecord = { ...waiting, revision: current };
       waiting = undefined;
-      const result = await store.save(visit);
+      const result = await store.save(visit, draftBeside(visit));
       if (result.ok) current = result.value.revision;
       told(result);
     }

@@ -27,7 +27,7 @@ export interface VisitStore {
    * Stores the visit if nobody has since it was loaded, and gives it back with its new revision. `conflict`: another
    * tab has saved meanwhile. `deleted-elsewhere`: it is gone; `restore` puts it back.
    */
-  save(visit: VisitRecord): Promise<SaveResult>;
+  save(visit: VisitRecord, draft?: VisitDraft): Promise<SaveResult>;
   /** Takes in a visit from a file or a link. One that is here already is `already-here` until the caller chooses. */
   add(visit: VisitRecord, whenHere?: 'replace' | 'keep-both'): Promise<SaveResult>;
   /** Deletes a visit and gives it back for `restore`. One that can't be read is deleted too, and is undefined. */
@@ -59,20 +59,18 @@ export function visitStore(parts: StoreParts = {}): VisitStore {
   const put = async (
     mine: VisitRecord,
     decide: (stored: Stored) => Decided,
-    keepsDraft = false,
+    draft?: VisitDraft,
   ): Promise<SaveResult> => {
     const unfit = unfitToSave(mine);
     if (unfit !== undefined) return { ok: false, problem: unfit, mine };
     try {
       const { result, first } = await db.run('readwrite', async (visits) => {
-        const row = await visits.get(mine.id);
-        const stored = storedIn(row);
+        const stored = storedIn(await visits.get(mine.id));
         const decided = decide(stored);
         if (decided.ok) {
           const { id } = decided.value;
-          const draft = keepsDraft && id === mine.id ? row?.draft : undefined;
           const order = await nextOrder(visits);
-          await visits.put({ id, order, record: decided.value, ...(draft !== undefined && { draft }) });
+          await visits.put({ id, order, record: decided.value, ...(draft && { draft }) });
         }
         const other = stored.kind === 'visit' ? { stored: stored.visit } : {};
         return { result: decided.ok ? decided : { ...decided, mine, ...other }, first: stored.kind === 'nothing' };
@@ -107,7 +105,7 @@ export function visitStore(parts: StoreParts = {}): VisitStore {
         const row = await visits.get(id);
         return row === undefined ? failed('not-found') : succeeded(JSON.stringify(row.record, null, 2));
       }),
-    save: (mine) => put(mine, (stored) => nextRevision(mine, stored), true),
+    save: (mine, draft) => put(mine, (stored) => nextRevision(mine, stored), draft),
     async add(mine, whenHere) {
       const result = await put(mine, (stored) => takenIn(mine, stored, whenHere, nextId));
       // What was typed into the one that was here does not belong to the one that replaces it.

@@ -1,13 +1,11 @@
 import { enterMovesOn } from './next-question.ts';
 
 /**
- * What every form does. Its entries are in the state that is judged, and nowhere else: the browser is to fill in
- * nothing by itself (`autocomplete`), and some browsers reset such a form when a page comes back from their cache.
+ * What every form does. Its entries are in the state that is judged, and nowhere else. No `autocomplete="off"`: WebKit
+ * takes such fields for secrets and empties them, some moments after a page has come back from its cache.
  */
 export const formProps = {
   noValidate: true,
-  autocomplete: 'off',
   onSubmit: (event: Event) => event.preventDefault(),
-  onReset: (event: Event) => event.preventDefault(),
   onKeyDown: enterMovesOn,
 } as const;

@@ -51,7 +51,6 @@ export function StartPanel() {
           </p>
           <input
             id="case-code"
-            autocomplete="off"
             autocapitalize="characters"
             spellcheck={false}
             value={typed}

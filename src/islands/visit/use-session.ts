@@ -70,7 +70,7 @@ export function useSession(store: VisitStore, id: string): Session {
 
   const begin = (stored: VisitRecord) => {
     latest.current = stored;
-    saver.current = visitSaver(store, stored.revision, told);
+    saver.current = visitSaver(store, stored.revision, told, journal.beside);
     setVisit(stored);
     setLoaded((count) => count + 1);
     setTrouble(undefined);
@@ -93,9 +93,18 @@ export function useSession(store: VisitStore, id: string): Session {
 
   useEffect(() => {
     void load();
-    return store.listen((change) => {
+    // While this page lay in the browser's cache, another one may have gone on with the visit.
+    const loadAgain = ({ persisted }: PageTransitionEvent) => {
+      if (persisted) void load();
+    };
+    addEventListener('pageshow', loadAgain);
+    const stopListening = store.listen((change) => {
       if (change.id === id) setChangedElsewhere(change.change);
     });
+    return () => {
+      removeEventListener('pageshow', loadAgain);
+      stopListening();
+    };
   }, [id]);
 
   return {

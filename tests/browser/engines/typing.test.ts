@@ -20,7 +20,11 @@ const field = '#visit-controllerMessage';
 async function found(tab: Tab, address: string): Promise<string> {
   await tab.go('/tables/');
   await tab.go(address);
-  await tab.see('.visit-details');
+  await tab.see('.visit-details').catch(async (error: unknown) => {
+    throw new Error(`instead: ${await tab.text('main')}`, { cause: error });
+  });
+  // A page that is left while it loads says so; that is no fault of it.
+  tab.problems.length = 0;
   await tab.evaluate(() => document.querySelector('.visit-details details')?.setAttribute('open', ''));
   return tab.valueOf(field);
 }
