@@ -70,6 +70,8 @@ async function killed(browser: Browser): Promise<void> {
   const gone = new Promise((done) => process.once('exit', done));
   process.kill('SIGKILL');
   await gone;
+  // The driver then puts the profile's settings back as they were; a start in between would miss them.
+  await new Promise((done) => setTimeout(done, 1000));
 }
 
 const notItsOwn: RawDevice['kill'] = () => {
