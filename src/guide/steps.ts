@@ -26,7 +26,8 @@ export type Problem =
   | 'bus-not-discharged'
   | 'not-done'
   | 'power-not-allowed'
-  | 'undecided';
+  | 'undecided'
+  | 'part-open';
 
 interface StepDefinition<Id extends StepId> {
   /** Hands go near conductors: only locked out, waited, and with the bus measured. */
@@ -68,7 +69,9 @@ const measured = ({ assessment, leftOpen }: Measured): Problem | undefined => {
 /** A bad motor never excuses skipping the cable, nor the other way round: both parts need their proof. */
 const bothPartsKnown = (answer: Answers['isolation'], visit: VisitAnswers): Problem | undefined => {
   const open = isolationLeavesOpen(visit, 'cable') || isolationLeavesOpen(visit, 'motor');
-  return open && !answer.leftOpen ? 'undecided' : measured(answer);
+  if (!open || answer.leftOpen) return measured(answer);
+  // A verdict on one part stands: it is the other one that is asked for.
+  return answer.assessment.verdict === 'undecided' ? 'undecided' : 'part-open';
 };
 
 /**

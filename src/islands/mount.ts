@@ -28,7 +28,10 @@ async function mount(element: HTMLElement): Promise<void> {
   const kept = keptEntries(name);
   const start = { ...kept?.typed, ...typedIn(element) };
   const visits: IslandProps['visits'] = JSON.parse(element.dataset.visits ?? '[]');
-  hydrate(h(calculator, { visits, start, ...(kept && { keptSince: shownTime(kept.at) }) }), element);
+  hydrate(
+    h(calculator, { visits, start, ...(kept && { kept: { since: shownTime(kept.at), outdated: kept.outdated } }) }),
+    element,
+  );
   element.dataset.live = '';
 }
 

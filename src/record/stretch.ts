@@ -24,7 +24,8 @@ export function takenOver(visit: VisitRecord): VisitRecord {
   return { ...visit, stretch: newest(visit) + 1 };
 }
 
-function continues(last: string, now: string): boolean {
+/** Whether what was so at `last` may be taken for so at `now`: the same day, no long pause, no clock set back. ISO times. */
+export function continues(last: string, now: string): boolean {
   const pause = Date.parse(now) - Date.parse(last);
   const sameDay = last.slice(0, 10) === now.slice(0, 10);
   return sameDay && pause >= 0 && pause <= limitValue('work-pause') * 60_000;

@@ -1,4 +1,5 @@
 import { isoTime } from '../../record/iso-time.ts';
+import { continues } from '../../record/stretch.ts';
 import type { Typed } from './field.ts';
 
 const key = (name: string) => `fieldbook-typed-${name}`;
@@ -34,20 +35,33 @@ const places = ['sessionStorage', 'localStorage'] as const;
 
 /** Keeps the entries of a calculator on this device until they are cleared: for this tab, and for a later one. */
 export function keepEntries(name: string, typed: Typed | undefined, now: Date = new Date()): void {
-  for (const where of places) keepTyped(name, typed && { ...typed, keptAt: isoTime(now) }, where);
+  const before = keptTyped(name, 'sessionStorage');
+  const same = typed !== undefined && Object.entries(typed).every(([id, text]) => before[id] === text);
+  // What is only shown again was not typed again.
+  const keptAt = (same ? before.keptAt : undefined) ?? isoTime(now);
+  for (const where of places) keepTyped(name, typed && { ...typed, keptAt }, where);
 }
+
+/** What is true of the machine at the moment, and is not known any more after a break. */
+const trueOfTheMoment = ['busVoltage', 'motorLeads'];
 
 export interface KeptEntries {
   typed: Typed;
-  /** When they were kept, as an ISO time. */
+  /** When they were typed, as an ISO time. */
   at: string;
+  /** The bus voltage or the state of the leads was typed in an earlier stretch of work, and has been left out. */
+  outdated: boolean;
 }
 
 /** What was kept of a calculator: by this tab, or else by the tab that kept something last. */
-export function keptEntries(name: string): KeptEntries | undefined {
+export function keptEntries(name: string, now: Date = new Date()): KeptEntries | undefined {
   for (const where of places) {
     const { keptAt, ...typed } = keptTyped(name, where);
-    if (keptAt !== undefined) return { typed, at: keptAt };
+    if (keptAt === undefined) continue;
+    const stands = continues(keptAt, isoTime(now));
+    const kept = Object.entries(typed).filter(([id]) => stands || !trueOfTheMoment.includes(id));
+    const outdated = trueOfTheMoment.some((id) => !stands && (typed[id] ?? '') !== '');
+    return { typed: Object.fromEntries(kept), at: keptAt, outdated };
   }
   return undefined;
 }

@@ -30,8 +30,8 @@ export interface IslandProps {
   visits: WorkedVisit[];
   /** What the form begins with: typed before the script came, kept on this device, or kept in a visit. */
   start?: Typed;
-  /** Since when the entries are kept, for people; they may belong to another axis. */
-  keptSince?: string;
+  /** Since when the entries are kept, for people: they may belong to another axis. See `KeptEntries`. */
+  kept?: { since: string; outdated: boolean };
   /** Given where the form is a step of a visit, which keeps the entries. */
   visit?: VisitTie;
   /** Stands beside a field, by its id: where its entry comes from. */
@@ -72,7 +72,7 @@ export interface FormState<A extends Assessment = Assessment> extends FieldsStat
 /** The state of a calculator's form. */
 export function useForm<F extends string, S extends string, A extends Assessment<F, S>>(
   form: CalculatorForm<F, S, A> | LateForm<F, S, A>,
-  { visits, start = {}, keptSince, visit, notes = {} }: IslandProps,
+  { visits, start = {}, kept, visit, notes = {} }: IslandProps,
 ): FormState<A> {
   const { fields, name } = form;
   // The first drawing of a form that the server drew is blank, as the server's is; what it begins with comes next.
@@ -102,7 +102,7 @@ export function useForm<F extends string, S extends string, A extends Assessment
   useLayoutEffect(() => {
     if (visit !== undefined) return;
     const begun = fillForm(fields, start);
-    if (keptSince !== undefined) replace(begun, `Kept on this device from ${keptSince}.`, 'Clear them', 'Cleared.');
+    if (kept !== undefined) replace(begun, keptText(kept), 'Clear them', 'Cleared.');
     else if (fields.some(({ id }) => begun[id] !== latest.current[id])) {
       put(begun);
       settle();
@@ -145,4 +145,10 @@ export function useForm<F extends string, S extends string, A extends Assessment
     clear: () => replace(blankForm(fields), 'Cleared.'),
     undo: () => change && replace(change.back.typed, change.back.text),
   };
+}
+
+function keptText({ since, outdated }: { since: string; outdated: boolean }): string {
+  const again =
+    ' The bus voltage and the state of the motor leads are left out: they may have changed. Look and measure again.';
+  return `Kept on this device from ${since}.${outdated ? again : ''}`;
 }

@@ -89,7 +89,7 @@ export function StepBody({ id, visit, guide, now, onTyped, onEnter, onConfirm }:
           id={id}
           visit={visit}
           now={now}
-          askToLeaveOpen={step?.problem === 'undecided' || form.leftOpen === 'yes'}
+          askToLeaveOpen={step?.problem === 'undecided' || step?.problem === 'part-open' || form.leftOpen === 'yes'}
           onTyped={onTyped}
           onSettled={onEnter}
         />

@@ -4,8 +4,9 @@ import { shownTime } from '../../record/iso-time.ts';
 import type { MeasurementStepId } from '../../record/step-forms.ts';
 import { stretchAt } from '../../record/stretch.ts';
 import type { VisitRecord } from '../../record/visit-schema.ts';
-import type { Typed } from '../form/field.ts';
+import { isBlank, type Typed } from '../form/field.ts';
 import { recordAnswers } from './record-answers.ts';
+import { stepCalculators } from './step-calculators.ts';
 
 export interface Prefill {
   /** What the form starts with: what was typed in it, and what the record knows. */
@@ -17,7 +18,7 @@ export interface Prefill {
 /** The start of a calculator within a visit. What was typed in it before is never replaced, only what is empty filled. */
 export function prefill(visit: VisitRecord, id: MeasurementStepId, now: string): Prefill {
   const typed = stillTrue(visit, id, now);
-  const offers = [...fromEarlierSteps(visit, id, now), ...fromInstrument(visit, id)];
+  const offers = [...fromEarlierSteps(visit, id, now), ...fromInstrument(visit, id, typed)];
   const taken = offers.filter(({ value, field }) => value !== '' && (typed[field] ?? '').trim() === '');
   const differing = offers
     .filter(({ value, field }) => value !== '' && (typed[field] ?? '').trim() !== '')
@@ -117,7 +118,9 @@ export const instrumentOf: Record<MeasurementStepId, readonly string[]> = {
   'winding-motor': ['Milliohm meter', 'Multimeter'],
 };
 
-function fromInstrument(visit: VisitRecord, id: MeasurementStepId): Offer[] {
+/** Readings that the record has judged without an accuracy are not shown as if they were judged with it. */
+function fromInstrument(visit: VisitRecord, id: MeasurementStepId, typed: Typed): Offer[] {
+  if (!isBlank(stepCalculators[id].fields, typed)) return [];
   const used = instrumentOf[id]
     .map((what) => visit.instruments.find((instrument) => instrument.what === what))
     .find((instrument) => instrument !== undefined);

@@ -27,7 +27,7 @@ describe('what was typed into a calculator is kept on the device', () => {
     vi.stubGlobal('localStorage', device);
     newTab();
     keepEntries('bridge', { plusU: '450k' }, now);
-    expect(keptEntries('bridge')?.typed).toEqual({ plusU: '450k' });
+    expect(keptEntries('bridge', now)?.typed).toEqual({ plusU: '450k' });
     newTab();
     expect(keptEntries('bridge')?.typed).toEqual({ plusU: '450k' });
     expect(new Date(keptEntries('bridge')?.at ?? '').getTime()).toBe(now.getTime());
@@ -35,6 +35,20 @@ describe('what was typed into a calculator is kept on the device', () => {
     keepEntries('bridge', undefined, now);
     expect(device.size()).toBe(0);
     expect(keptEntries('bridge')).toBeUndefined();
+  });
+
+  test('the bus voltage and the leads of an earlier stretch of work are not, nor is the time renewed by looking', () => {
+    vi.stubGlobal('localStorage', storage());
+    newTab();
+    const typed = { busVoltage: '0.2 V', motorLeads: 'off', plusU: '450k' };
+    const later = (minutes: number) => new Date(now.getTime() + minutes * 60_000);
+    keepEntries('bridge', typed, now);
+    expect(keptEntries('bridge', later(5))).toMatchObject({ typed, outdated: false });
+    keepEntries('bridge', typed, later(5));
+    expect(new Date(keptEntries('bridge', later(6))?.at ?? '').getTime()).toBe(now.getTime());
+    for (const moment of [later(24 * 60), later(120), later(-1)])
+      expect(keptEntries('bridge', moment)).toMatchObject({ typed: { plusU: '450k' }, outdated: true });
+    expect(keptEntries('bridge', later(120))?.typed).not.toHaveProperty('busVoltage');
   });
 
   test('a tab gets back its own entries, not those of another tab', () => {
