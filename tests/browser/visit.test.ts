@@ -240,13 +240,13 @@ test('a visit that stays open over a break asks for a new proof by itself', asyn
   const visitor = new Visitor(page);
   await visitor.start('Marrow Bay line 2 (invented)', 'Carriage');
   await visitor.choose('How did you find the drive?', 'From the drawings');
-  await visitor.goOn('When does it trip?');
-  await visitor.choose('When does it trip?', 'On acceleration');
+  await visitor.goOn('What was live or moving?');
+  await visitor.choose('What was live or moving when it tripped?', 'The load was moving: speeding up or braking');
   await visitor.choose(/any axis fall/, 'No');
   await visitor.goOn('Lock out, wait, measure the DC bus');
   await visitor.lockOut();
   await page.clock.runFor(1000);
-  await visitor.goOn('Re-seat and look');
+  await visitor.goOn('Look at all parts');
   await page.clock.runFor('31:00');
   await page.locator('.visit-step[data-step="prove-again"][data-mark="due"]').waitFor();
 });
