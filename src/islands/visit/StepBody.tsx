@@ -32,10 +32,11 @@ export function StepBody({ id, visit, guide, now, onTyped, onEnter, onConfirm }:
   const { instructions, why, caution } = stepTexts[id];
   const step = guide.path.find((one) => one.id === id);
   const stretch = stretchAt(visit, now);
-  const stale = provedInEachStretch(id) && (visit.steps[id]?.stretch ?? stretch) < stretch;
+  const form = visit.steps[id]?.form ?? {};
+  const begun = Object.values(form).some((value) => value.trim() !== '');
+  const stale = provedInEachStretch(id) && begun && (visit.steps[id]?.stretch ?? stretch) < stretch;
   // What is measured anew is not shown as it was: nothing of it may be taken for measured now.
   const anew = stale || (step?.status === 'check-again' && 'busVoltage' in stepForms[id]);
-  const form = visit.steps[id]?.form ?? {};
   const [restarts, setRestarts] = useState(0);
   const restart = () => {
     onEnter({});
@@ -46,7 +47,7 @@ export function StepBody({ id, visit, guide, now, onTyped, onEnter, onConfirm }:
       {stale && step !== undefined && step.status === 'done' && (
         <p>Kept as it was found then: {stepLine(id, visit.steps[id])}.</p>
       )}
-      {step !== undefined && (step.status === 'check-again' || (stale && step.status === 'problem')) && (
+      {step !== undefined && (step.status === 'check-again' || (stale && step.status !== 'done')) && (
         <LookAgain
           id={id}
           numbers={changedBefore(visit, guide.path, id)}

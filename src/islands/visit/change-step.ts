@@ -25,8 +25,10 @@ export function enterStep(visit: VisitRecord, id: StepId, typed: Form, now: stri
   if (before === undefined || answer(before.form) !== answer(form)) return withDecision(entered, now);
   const step = entered.steps[id];
   if (step === undefined) return entered;
-  // Another spelling of a proof is no new proof: it stays of the time at which it was given.
-  const kept = provedInEachStretch(id) ? { ...before, form: step.form } : { ...step, seq: before.seq };
+  // Another spelling of a proof is no new proof: it stays of the time at which it was given. What was no answer proved
+  // nothing, and what is entered now is of now.
+  const isProof = provedInEachStretch(id) && answer(before.form) !== undefined;
+  const kept = isProof ? { ...before, form: step.form } : { ...step, seq: before.seq };
   return { ...entered, seq: visit.seq, steps: { ...entered.steps, [id]: kept } };
 }
 

@@ -36,6 +36,15 @@ describe('a stretch of work', () => {
   });
 });
 
+test('a visit that comes from a device whose clock is ahead is proved once, not again with each answer', () => {
+  const here = '2026-03-03T05:01:00+01:00';
+  const supported = enterStep(takenOver(visit), 'support-again', { done: 'yes' }, here);
+  const proved = enterStep(supported, 'prove-again', locked, '2026-03-03T05:02:00+01:00');
+  expect(dueAt('2026-03-03T05:03:00+01:00', proved)).toBe('bridge');
+  // A pause by the clock of this device ends it all the same.
+  expect(dueAt('2026-03-03T05:33:00+01:00', proved)).toBe('support-again');
+});
+
 describe('after a break', () => {
   const later = '2026-03-04T08:00:00+01:00';
 

@@ -1,0 +1,44 @@
+import { renderToString } from 'preact-render-to-string';
+import { expect, test } from 'vitest';
+import type { StepId } from '../../../../src/guide/answers.ts';
+import { nextStep } from '../../../../src/guide/next-step.ts';
+import { enterStep } from '../../../../src/islands/visit/change-step.ts';
+import { recordAnswers } from '../../../../src/islands/visit/record-answers.ts';
+import { StepBody } from '../../../../src/islands/visit/StepBody.tsx';
+import type { VisitRecord } from '../../../../src/record/visit-schema.ts';
+import { locked, motorAndCable, visitOf } from '../../../support/marrow-bay-visits.ts';
+
+/** Locked out and looked at, no axis can fall: the mechanics come next. */
+const visit = visitOf(motorAndCable.slice(0, 4));
+const nextDay = '2026-03-04T08:00:00+01:00';
+const dayAfter = '2026-03-05T08:00:00+01:00';
+
+function drawn(of: VisitRecord, now: string) {
+  const guide = nextStep(recordAnswers(of, now));
+  const id = guide.due as StepId;
+  const nothing = () => undefined;
+  const html = renderToString(
+    <StepBody id={id} visit={of} guide={guide} now={now} onTyped={nothing} onEnter={nothing} onConfirm={nothing} />,
+  );
+  return { id, asks: html.includes('<input'), beginsAgain: html.includes('Begin this step again') };
+}
+
+test.each([
+  ['untouched', undefined, { asks: true, beginsAgain: false }],
+  ['begun again and left', {}, { asks: true, beginsAgain: false }],
+  ['left with a voltage that can’t be read', { ...locked, busVoltage: '0.0.3' }, { asks: false, beginsAgain: true }],
+  ['left half ticked', { lockedOut: 'yes' }, { asks: false, beginsAgain: true }],
+  ['given', locked, { asks: false, beginsAgain: true }],
+])('after a break a proof can be given, where it was %s before', (_, form, way) => {
+  const before = form === undefined ? visit : enterStep(visit, 'prove-again', form, nextDay);
+  expect(drawn(before, dayAfter)).toEqual({ id: 'prove-again', ...way });
+});
+
+test('what is entered after a break stays, also while it can’t be read', () => {
+  const left = enterStep(visit, 'prove-again', {}, nextDay);
+  const typed = enterStep(left, 'prove-again', { supplyVoltage: '0.0.1' }, dayAfter);
+  expect(drawn(typed, dayAfter)).toMatchObject({ asks: true });
+  const whole = enterStep(typed, 'prove-again', locked, dayAfter);
+  expect(whole.steps['prove-again']?.form).toEqual(locked);
+  expect(nextStep(recordAnswers(whole, dayAfter)).due).toBe('mechanics');
+});
