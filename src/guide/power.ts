@@ -34,7 +34,7 @@ export function powerOf(id: StepId): PowerStepId | undefined {
 }
 
 /** What was found that speaks against power. */
-type Finding =
+export type Finding =
   | 'drive-damaged'
   | 'bridge-bad'
   | 'trips-without-feedback'
