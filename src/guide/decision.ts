@@ -61,7 +61,9 @@ export interface Decision {
  */
 export function decide(visit: VisitAnswers, record: VisitAnswers): Decision {
   const replace: PartDecision[] = provenBad(visit);
-  const measuredGood = goodParts(visit).filter((part) => ![...replace, ...provenBad(record)].some((bad) => bad.part === part));
+  const measuredGood = goodParts(visit).filter(
+    (part) => ![...replace, ...provenBad(record)].some((bad) => bad.part === part),
+  );
   const baseline = (['bridge', 'insulation', 'isolation', 'winding', 'winding-motor'] as const).filter(
     (id) => visit[id] !== undefined,
   );

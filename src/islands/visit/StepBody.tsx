@@ -1,6 +1,7 @@
 import { useState } from 'preact/hooks';
 import type { StepId } from '../../guide/answers.ts';
 import type { GuideState, PathStep } from '../../guide/next-step.ts';
+import { undoneSince } from '../../guide/power.ts';
 import { definitions } from '../../guide/steps.ts';
 import type { Form } from '../../record/step-answers.ts';
 import { isMeasurement, provedInEachStretch, stepForms } from '../../record/step-forms.ts';
@@ -11,7 +12,7 @@ import { AskedStep } from './AskedStep.tsx';
 import { changedBefore } from './changed-before.ts';
 import { LookAgain } from './LookAgain.tsx';
 import { MeasuredStep } from './MeasuredStep.tsx';
-import { stepAnswer } from './record-answers.ts';
+import { recordAnswers, stepAnswer } from './record-answers.ts';
 import { isAsked } from './step-fields.ts';
 import { stepLine } from './step-line.ts';
 
@@ -53,6 +54,7 @@ export function StepBody({ id, visit, guide, now, onTyped, onEnter, onConfirm }:
           numbers={changedBefore(visit, guide.path, id)}
           provedAt={visit.steps[id]?.at}
           stale={stale}
+          undone={undoneSince(recordAnswers(visit, now), id)}
           onConfirm={onConfirm}
           onRestart={restart}
         />
@@ -87,6 +89,8 @@ export function StepBody({ id, visit, guide, now, onTyped, onEnter, onConfirm }:
       )}
       {isMeasurement(id) && (
         <MeasuredStep
+          // So does a bus reading that was filled in before it.
+          key={id === 'bridge' ? stretch : ''}
           id={id}
           visit={visit}
           now={now}

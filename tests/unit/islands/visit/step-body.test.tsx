@@ -6,7 +6,16 @@ import { enterStep } from '../../../../src/islands/visit/change-step.ts';
 import { recordAnswers } from '../../../../src/islands/visit/record-answers.ts';
 import { StepBody } from '../../../../src/islands/visit/StepBody.tsx';
 import type { VisitRecord } from '../../../../src/record/visit-schema.ts';
-import { locked, motorAndCable, visitOf } from '../../../support/marrow-bay-visits.ts';
+import {
+  done,
+  driveOnly,
+  type Entry,
+  locked,
+  motorAndCable,
+  soundInsulation,
+  visitOf,
+  withBusAgain,
+} from '../../../support/marrow-bay-visits.ts';
 
 /** Locked out and looked at, no axis can fall: the mechanics come next. */
 const visit = visitOf(motorAndCable.slice(0, 4));
@@ -20,7 +29,7 @@ function drawn(of: VisitRecord, now: string) {
   const html = renderToString(
     <StepBody id={id} visit={of} guide={guide} now={now} onTyped={nothing} onEnter={nothing} onConfirm={nothing} />,
   );
-  return { id, asks: html.includes('<input'), beginsAgain: html.includes('Begin this step again') };
+  return { id, html, asks: html.includes('<input'), beginsAgain: html.includes('Begin this step again') };
 }
 
 test.each([
@@ -31,7 +40,7 @@ test.each([
   ['given', locked, { asks: false, beginsAgain: true }],
 ])('after a break a proof can be given, where it was %s before', (_, form, way) => {
   const before = form === undefined ? visit : enterStep(visit, 'prove-again', form, nextDay);
-  expect(drawn(before, dayAfter)).toEqual({ id: 'prove-again', ...way });
+  expect(drawn(before, dayAfter)).toMatchObject({ id: 'prove-again', ...way });
 });
 
 test('what is entered after a break stays, also while it can’t be read', () => {
@@ -41,4 +50,33 @@ test('what is entered after a break stays, also while it can’t be read', () =>
   const whole = enterStep(typed, 'prove-again', locked, dayAfter);
   expect(whole.steps['prove-again']?.form).toEqual(locked);
   expect(nextStep(recordAnswers(whole, dayAfter)).due).toBe('mechanics');
+});
+
+const together: Entry[] = [
+  ...withBusAgain(driveOnly).map(
+    ([id, form]): Entry => (id === 'symptom' ? [id, { when: 'when-hot', gravityLoaded: 'no' }] : [id, form]),
+  ),
+  ['reconnect', done],
+];
+const onWay = together.filter(([id]) => !['support-axis', 'retry-leads-off', 'lockout-2'].includes(id));
+const found: Entry = ['mechanics', { found: 'free' }];
+
+test.each<[string, Entry[], StepId]>([
+  ['leads that were put back on', [['symptom', { when: 'on-enable', gravityLoaded: 'no' }]], 'disconnect-leads'],
+  [
+    'a PE core that came off again',
+    [
+      ['insulation', { ...soundInsulation, U: '>600M' }],
+      ['bus-again', { meterProved: 'yes', busVoltage: '0.05 V' }],
+    ],
+    'reconnect',
+  ],
+])('%s: a word does not confirm it, it is done again', (_, later, due) => {
+  const of = visitOf([...onWay.slice(0, 4), found, ...onWay.slice(4), ...later]);
+  const { id, html, beginsAgain } = drawn(of, of.changedAt);
+  expect({ id, beginsAgain, holds: html.includes('It still holds') }).toEqual({
+    id: due,
+    beginsAgain: true,
+    holds: false,
+  });
 });
