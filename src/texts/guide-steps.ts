@@ -356,5 +356,6 @@ export const problemTexts: Record<Problem, string> = {
   'not-done': 'Confirm when it is done.',
   'power-not-allowed':
     'A result needs power, and you have not confirmed that you may switch on. Confirm it, or choose “not done”.',
-  undecided: 'No decision yet. Take the measurement that the verdict asks for, or say that you leave it open.',
+  undecided:
+    'Something is still open here. Take the measurement that the verdict asks for, or say that you leave it open.',
 };
