@@ -12,6 +12,8 @@ interface Props {
   stale: boolean;
   /** A later answer has undone it. */
   undone: boolean;
+  /** A later reading found the bus charged. */
+  refuted: boolean;
   onConfirm: () => void;
   onRestart: () => void;
 }
@@ -28,7 +30,7 @@ const undoneBy: { [Id in StepId]?: string } = {
  * Something that this step rests on was changed after it. A lockout is never confirmed by a word: it is done again, and
  * so is what a later step has undone.
  */
-export function LookAgain({ id, numbers, provedAt, stale, undone, onConfirm, onRestart }: Props) {
+export function LookAgain({ id, numbers, provedAt, stale, undone, refuted, onConfirm, onRestart }: Props) {
   const steps = numbers.length === 0 ? 'an earlier step' : numbers.map((number) => `step ${number}`).join(' and ');
   if (stale || id === 'bus-again') {
     return (
@@ -46,7 +48,12 @@ export function LookAgain({ id, numbers, provedAt, stale, undone, onConfirm, onR
   if (provedInEachStretch(id) && !id.startsWith('support-')) {
     return (
       <div class="look-again">
-        <p>You changed {steps} after this, and power may have been on since. Lock out, wait and measure again.</p>
+        <p>
+          {refuted
+            ? 'A later reading found the bus charged.'
+            : `You changed ${steps} after this, and power may have been on since.`}{' '}
+          Lock out, wait and measure again.
+        </p>
         <button type="button" class="plain" onClick={onRestart}>
           Begin this step again
         </button>

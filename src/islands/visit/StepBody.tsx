@@ -1,5 +1,6 @@
 import { useState } from 'preact/hooks';
 import type { StepId } from '../../guide/answers.ts';
+import { busProofProblem, isDeadProof } from '../../guide/dead-proofs.ts';
 import type { GuideState, PathStep } from '../../guide/next-step.ts';
 import { undoneSince } from '../../guide/power.ts';
 import { definitions } from '../../guide/steps.ts';
@@ -37,7 +38,10 @@ export function StepBody({ id, visit, guide, now, onTyped, onEnter, onConfirm }:
   const begun = Object.values(form).some((value) => value.trim() !== '');
   const stale = provedInEachStretch(id) && begun && (visit.steps[id]?.stretch ?? stretch) < stretch;
   // What is measured anew is not shown as it was: nothing of it may be taken for measured now.
-  const anew = stale || (step?.status === 'check-again' && 'busVoltage' in stepForms[id]);
+  const record = recordAnswers(visit, now);
+  // A lockout whose own answer is good, but a later reading found the bus charged.
+  const refuted = isDeadProof(id) && step?.status === 'problem' && busProofProblem(record, id) === undefined;
+  const anew = stale || refuted || (step?.status === 'check-again' && 'busVoltage' in stepForms[id]);
   const [restarts, setRestarts] = useState(0);
   const restart = () => {
     onEnter({});
@@ -48,13 +52,14 @@ export function StepBody({ id, visit, guide, now, onTyped, onEnter, onConfirm }:
       {stale && step !== undefined && step.status === 'done' && (
         <p>Kept as it was found then: {stepLine(id, visit.steps[id])}.</p>
       )}
-      {step !== undefined && (step.status === 'check-again' || (stale && step.status !== 'done')) && (
+      {step !== undefined && (step.status === 'check-again' || refuted || (stale && step.status !== 'done')) && (
         <LookAgain
           id={id}
           numbers={changedBefore(visit, guide.path, id)}
           provedAt={visit.steps[id]?.at}
           stale={stale}
-          undone={undoneSince(recordAnswers(visit, now), id)}
+          undone={undoneSince(record, id)}
+          refuted={refuted}
           onConfirm={onConfirm}
           onRestart={restart}
         />

@@ -12,6 +12,7 @@ import {
   type Entry,
   locked,
   motorAndCable,
+  soundBridge,
   soundInsulation,
   visitOf,
   withBusAgain,
@@ -20,6 +21,7 @@ import {
 /** Locked out and looked at, no axis can fall: the mechanics come next. */
 const visit = visitOf(motorAndCable.slice(0, 4));
 const nextDay = '2026-03-04T08:00:00+01:00';
+const atOnce = '2026-03-03T06:25:00+01:00';
 const dayAfter = '2026-03-05T08:00:00+01:00';
 
 function drawn(of: VisitRecord, now: string) {
@@ -79,4 +81,11 @@ test.each<[string, Entry[], StepId]>([
     beginsAgain: true,
     holds: false,
   });
+});
+
+test('a lockout that a later reading speaks against is done again, also if it then reads the same', () => {
+  const charged = enterStep(visitOf(onWay.slice(0, 5)), 'bridge', { ...soundBridge, busVoltage: '80 V' }, atOnce);
+  expect(drawn(charged, atOnce)).toMatchObject({ id: 'lockout-1', asks: false, beginsAgain: true });
+  const again = enterStep(enterStep(charged, 'lockout-1', {}, atOnce), 'lockout-1', locked, atOnce);
+  expect(nextStep(recordAnswers(again, atOnce)).path.find(({ id }) => id === 'lockout-1')?.status).toBe('done');
 });
