@@ -3,7 +3,6 @@ import mdx from '@astrojs/mdx';
 import preact from '@astrojs/preact';
 import { defineConfig } from 'astro/config';
 import { finishPages } from './src/build/finish-pages.ts';
-import { leanBuild } from './src/build/lean-build.ts';
 import { limitParts } from './src/build/limit-parts.ts';
 import { buildTargets } from './src/build/targets.ts';
 import { linkTerms, readGlossary } from './src/glossary/link-terms.ts';
@@ -59,7 +58,6 @@ export default defineConfig({
     mdx({ optimize: { ignoreElementNames: [...replacedElements] } }),
     // Only these hold JSX; the rest needs no second reading.
     preact({ include: ['**/*.tsx'] }),
-    leanBuild(),
     finishPages(),
   ],
   // One page is written while others are rendered.
