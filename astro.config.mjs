@@ -24,25 +24,6 @@ const noPreloadLists = {
 // A static host may serve the site below a folder: SITE_BASE=/fieldbook/ npm run build.
 const base = process.env.SITE_BASE ?? '/';
 
-/**
- * Every page's first script loads others later, and Vite gives it a helper for that which is larger than the script
- * itself. This one does what is left of it here: it waits for the styles of what comes.
- */
-const smallPreload = {
-  name: 'small-preload',
-  enforce: 'pre',
-  load: {
-    filter: { id: /^\0vite\/preload-helper\.js$/ },
-    handler: () => `const style = (file) => new Promise((done) => {
-      const href = ${JSON.stringify(base.replace(/\/?$/, '/'))} + file;
-      if (document.querySelector('link[href="' + href + '"]')) return done();
-      document.head.append(Object.assign(document.createElement('link'), { rel: 'stylesheet', href, onload: done, onerror: done }));
-    });
-    export const __vitePreload = (load, files = []) =>
-      Promise.all(files.filter((file) => file.endsWith('.css')).map(style)).then(load);`,
-  },
-};
-
 const processor = satteri({ mdastPlugins: [importCalculator, linkTerms(readGlossary(import.meta.dirname), base)] });
 
 export default defineConfig({
@@ -64,7 +45,7 @@ export default defineConfig({
   build: { inlineStylesheets: 'never', concurrency: 4 },
   // Nothing inline: the pages must work under a Content-Security-Policy that allows no inline script.
   vite: {
-    plugins: [limitParts, oldBrowsers, noPreloadLists, smallPreload],
+    plugins: [limitParts, oldBrowsers, noPreloadLists],
     build: {
       cssTarget: buildTargets,
       assetsInlineLimit: 0,
