@@ -11,7 +11,7 @@ import {
   type Proof,
   provenBad,
 } from './evidence.ts';
-import { againstPower } from './power.ts';
+import { againstPower, type Finding } from './power.ts';
 
 export interface PartDecision {
   part: Part;
@@ -61,14 +61,18 @@ export interface Decision {
  */
 export function decide(visit: VisitAnswers, record: VisitAnswers): Decision {
   const replace: PartDecision[] = provenBad(visit);
-  const good = goodParts(visit).filter((part) => !replace.some((bad) => bad.part === part));
+  const measuredGood = goodParts(visit).filter(
+    (part) => ![...replace, ...provenBad(record)].some((bad) => bad.part === part),
+  );
   const baseline = (['bridge', 'insulation', 'isolation', 'winding', 'winding-motor'] as const).filter(
     (id) => visit[id] !== undefined,
   );
   const onTheWay = againstPower(visit, 'retry-all');
-  const leftBehind = againstPower(record, 'retry-all').some((finding) => !onTheWay.includes(finding));
-  const items: OpenItem[] = [...openItems(visit), ...(leftBehind ? (['left-evidence'] as const) : [])];
+  const leftBehind = againstPower(record, 'retry-all').filter((finding) => !onTheWay.includes(finding));
+  const items: OpenItem[] = [...openItems(visit), ...(leftBehind.length > 0 ? (['left-evidence'] as const) : [])];
   const open = items.filter((item) => !explained(item, replace, visit));
+  // A drive that tripped with nothing on it does not stay because the symptom was corrected afterwards.
+  const good = measuredGood.filter((part) => part !== 'drive' || !leftBehind.some(isOfDrive));
   const decision = { replace, good, open, baseline };
   if (replace.length > 0) return { kind: 'replace', ...decision };
   const last = visit['retry-all']?.answer.result;
@@ -84,6 +88,10 @@ export function decide(visit: VisitAnswers, record: VisitAnswers): Decision {
     // What no measurement of a visit can tell from a fault of the drive under load.
     open: ['hidden-in-winding'],
   };
+}
+
+function isOfDrive(finding: Finding): boolean {
+  return finding === 'trips-without-feedback' || finding === 'trips-without-motor' || finding === 'bridge-bad';
 }
 
 /** A part stays only if it passed what was measured of it, insulation and winding alike, and does not look damaged. */

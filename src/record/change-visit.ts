@@ -3,7 +3,7 @@ import type { StepId } from '../guide/answers.ts';
 import type { DecisionSnapshot, Snapshot } from './snapshot-schema.ts';
 import type { Form } from './step-answers.ts';
 import { oneReadingField, provedInEachStretch } from './step-forms.ts';
-import { stretchAt } from './stretch.ts';
+import { stretchAt, takenOver } from './stretch.ts';
 import { type StepRecord, type VisitRecord, visitFormat, visitVersion } from './visit-schema.ts';
 
 /** What a person writes about a visit beside its steps. */
@@ -106,7 +106,10 @@ export function noteDecision(
   return { ...visit, changedAt: now, decision: { ...decision, seq: visit.seq, at: now } };
 }
 
-/** The same visit as one of its own, to keep both of two. */
+/**
+ * The same visit as one of its own, to keep both of two. Neither knows what was done since in the other, power included:
+ * in the copy nothing is proved here and now.
+ */
 export function copyOf(visit: VisitRecord, id: string): VisitRecord {
-  return { ...visit, id, revision: 0 };
+  return { ...takenOver(visit), id, revision: 0 };
 }

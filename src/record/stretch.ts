@@ -31,9 +31,13 @@ export function continues(last: string, now: string): boolean {
   return sameDay && pause >= 0 && pause <= limitValue('work-pause') * 60_000;
 }
 
-/** When the last answer was given, by the clock that wrote it. */
-function lastAnswer({ steps }: Stretches): string | undefined {
-  const times = Object.values(steps).flatMap((step) => (step === undefined ? [] : [step.at]));
+/**
+ * When the last answer of the newest stretch was given, by the clock that wrote it; undefined where that stretch has none
+ * yet. Answers before it may be by a clock that was ahead: held against them, each answer would begin a new stretch.
+ */
+function lastAnswer(visit: Stretches): string | undefined {
+  const stretch = newest(visit);
+  const times = Object.values(visit.steps).flatMap((step) => (step?.stretch === stretch ? [step.at] : []));
   return times.reduce<string | undefined>(
     (last, time) => (last === undefined || Date.parse(time) > Date.parse(last) ? time : last),
     undefined,

@@ -29,6 +29,7 @@ test('after a unit is chosen the next field has the focus, and the unit is offer
   const page = await calculator('bridge');
   await page.locator('#bridge-plusU').fill('450');
   const suggestions = (id: string) => page.locator(`.field:has(#bridge-${id}) .suggestions button`);
+  await suggestions('plusU').first().waitFor();
   const usual = await suggestions('plusU').allTextContents();
   await page.locator('.field:has(#bridge-plusU) .suggestions').getByText('MΩ').click();
   expect(await focused(page)).toBe('bridge-plusV');

@@ -38,11 +38,14 @@ test('a visit goes on after a reload', async () => {
   const visitor = new Visitor(page);
   await visitor.start('Marrow Bay line 2 (invented)', 'Lift');
   await visitor.choose('How did you find the drive?', 'I looked at its indication');
-  await page.getByLabel('How many axes does this drive have?').fill('3');
-  await page.getByLabel('Which of its axes does it indicate?').fill('3');
+  await page.getByLabel('How many motor outputs does this drive have?').fill('3');
+  await page.getByLabel('Which of these outputs does its indication name?').fill('3');
   await page.keyboard.press('Tab');
-  await visitor.goOn('When does it trip?');
-  await visitor.choose('When does it trip?', 'When the axes are enabled');
+  await visitor.goOn('What was live or moving?');
+  await visitor.choose(
+    'What was live or moving when it tripped?',
+    'The pulses had just come on, and the load stood still',
+  );
   await visitor.saved();
   const lines = await visitor.lines();
   await page.reload();

@@ -86,6 +86,26 @@ test('two tabs on one visit: the second is told, and what both typed is kept', a
   await first.locator('.visit-step input[value="when-hot"]:checked').waitFor();
 });
 
+test('a browser without a channel between tabs: the person who comes back to a tab is told that it is older', async () => {
+  const context = await contextWith(() => {
+    Reflect.deleteProperty(globalThis, 'BroadcastChannel');
+  });
+  const first = await openIn(context, '/visit/');
+  await importVisit(first, half);
+  const second = await openIn(context, `/visit/${new URL(first.url()).hash}`);
+  await new Visitor(second).choose('What was live or moving when it tripped?', 'Everything was warm');
+  await new Visitor(second).saved();
+  await first.evaluate(() => dispatchEvent(new Event('focus')));
+  await first.getByText('This visit was changed in another tab').waitFor();
+  await first.getByRole('button', { name: 'Show the newer one' }).click();
+  await first.locator('.visit-step input[value="when-hot"]:checked').waitFor();
+  // Its own save is no other tab's.
+  await new Visitor(first).choose('What was live or moving when it tripped?', 'Something else each time');
+  await first.evaluate(() => dispatchEvent(new Event('focus')));
+  await new Visitor(first).saved();
+  expect(await first.getByText('This visit was changed in another tab').count()).toBe(0);
+});
+
 test('deleted in another tab: it can be put back', async () => {
   const first = await open('/visit/');
   await importVisit(first, half);

@@ -197,7 +197,7 @@ test('a corrected retry asks for a new lockout: it is never confirmed by a word'
 
 test('to open a step answers nothing: offers of the record are no entries, and a step to look at again stays so', async () => {
   const page = await open('/visit/');
-  // Its instruments have an accuracy, which the calculators are offered.
+  // Its instruments have an accuracy. Steps that were judged without it don't take it by being opened.
   const visit = visitOf(motorAndCable);
   await importVisit(page, enterStep(visit, 'insulation', { ...badInsulation, U: '1.4M' }, '2026-03-03T12:00:00+01:00'));
   // From a file: the drive is proved dead here before the isolation is looked at again.
@@ -207,7 +207,7 @@ test('to open a step answers nothing: offers of the record are no entries, and a
   const saved = await page.locator('.save-status').textContent();
   for (const step of ['bridge', 'insulation', 'isolation']) {
     await page.locator(`.visit-step[data-step="${step}"]:not(:has([aria-expanded="true"])) h3 button`).click();
-    await page.locator(`#${step}-accuracyPercent`).waitFor();
+    await page.locator(`#${step}-accuracyPercent`).waitFor({ state: 'attached' });
     await page.keyboard.press('Tab');
     await page.keyboard.press('Tab');
   }
@@ -240,13 +240,13 @@ test('a visit that stays open over a break asks for a new proof by itself', asyn
   const visitor = new Visitor(page);
   await visitor.start('Marrow Bay line 2 (invented)', 'Carriage');
   await visitor.choose('How did you find the drive?', 'From the drawings');
-  await visitor.goOn('When does it trip?');
-  await visitor.choose('When does it trip?', 'On acceleration');
+  await visitor.goOn('What was live or moving?');
+  await visitor.choose('What was live or moving when it tripped?', 'The load was moving: speeding up or braking');
   await visitor.choose(/any axis fall/, 'No');
   await visitor.goOn('Lock out, wait, measure the DC bus');
   await visitor.lockOut();
   await page.clock.runFor(1000);
-  await visitor.goOn('Re-seat and look');
+  await visitor.goOn('Look at all parts');
   await page.clock.runFor('31:00');
   await page.locator('.visit-step[data-step="prove-again"][data-mark="due"]').waitFor();
 });

@@ -109,8 +109,12 @@ function moving(): string[] {
       if (rule instanceof CSSStyleRule) return [rule];
       return 'cssRules' in rule ? walk((rule as CSSMediaRule).cssRules) : [];
     });
-  return [...document.styleSheets]
-    .flatMap((sheet) => walk(sheet.cssRules))
-    .filter(({ style }) => style.animationName || style.transitionProperty || style.scrollBehavior === 'smooth')
-    .map(({ cssText }) => cssText);
+  return (
+    [...document.styleSheets]
+      .flatMap((sheet) => walk(sheet.cssRules))
+      // What appears from one moment to the next does not move.
+      .filter(({ style }) => style.animationName !== 'none' && style.animationDuration !== '1ms')
+      .filter(({ style }) => style.animationName || style.transitionProperty || style.scrollBehavior === 'smooth')
+      .map(({ cssText }) => cssText)
+  );
 }

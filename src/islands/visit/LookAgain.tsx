@@ -10,12 +10,27 @@ interface Props {
   provedAt: string | undefined;
   /** It was answered in an earlier stretch of work. */
   stale: boolean;
+  /** A later answer has undone it. */
+  undone: boolean;
+  /** A later reading found the bus charged. */
+  refuted: boolean;
   onConfirm: () => void;
   onRestart: () => void;
 }
 
-/** Something that this step rests on was changed after it. A lockout is never confirmed by a word: it is done again. */
-export function LookAgain({ id, numbers, provedAt, stale, onConfirm, onRestart }: Props) {
+/** What a later step takes off again, or puts back on. */
+const undoneBy: { [Id in StepId]?: string } = {
+  'disconnect-leads': 'The leads were put back on after this. Take them off again.',
+  'plug-feedback': 'The feedback was unplugged after this. Plug it in again.',
+  'connect-pe': 'The insulation was tested after this, and the PE core comes off for it. Connect PE again.',
+  reconnect: 'The insulation step was changed after this. PE and leads may be off: connect them again.',
+};
+
+/**
+ * Something that this step rests on was changed after it. A lockout is never confirmed by a word: it is done again, and
+ * so is what a later step has undone.
+ */
+export function LookAgain({ id, numbers, provedAt, stale, undone, refuted, onConfirm, onRestart }: Props) {
   const steps = numbers.length === 0 ? 'an earlier step' : numbers.map((number) => `step ${number}`).join(' and ');
   if (stale || id === 'bus-again') {
     return (
@@ -33,7 +48,23 @@ export function LookAgain({ id, numbers, provedAt, stale, onConfirm, onRestart }
   if (provedInEachStretch(id) && !id.startsWith('support-')) {
     return (
       <div class="look-again">
-        <p>You changed {steps} after this, and power may have been on since. Lock out, wait and measure again.</p>
+        <p>
+          {refuted
+            ? 'A later reading found the bus charged.'
+            : `You changed ${steps} after this, and power may have been on since.`}{' '}
+          Lock out, wait and measure again.
+        </p>
+        <button type="button" class="plain" onClick={onRestart}>
+          Begin this step again
+        </button>
+      </div>
+    );
+  }
+  const undoneText = undone ? undoneBy[id] : undefined;
+  if (undoneText !== undefined) {
+    return (
+      <div class="look-again">
+        <p>{undoneText}</p>
         <button type="button" class="plain" onClick={onRestart}>
           Begin this step again
         </button>

@@ -1,6 +1,8 @@
 import { useState } from 'preact/hooks';
 import type { StepId } from '../../guide/answers.ts';
+import { busProofProblem, isDeadProof } from '../../guide/dead-proofs.ts';
 import type { GuideState, PathStep } from '../../guide/next-step.ts';
+import { undoneSince } from '../../guide/power.ts';
 import { definitions } from '../../guide/steps.ts';
 import type { Form } from '../../record/step-answers.ts';
 import { isMeasurement, provedInEachStretch, stepForms } from '../../record/step-forms.ts';
@@ -11,7 +13,7 @@ import { AskedStep } from './AskedStep.tsx';
 import { changedBefore } from './changed-before.ts';
 import { LookAgain } from './LookAgain.tsx';
 import { MeasuredStep } from './MeasuredStep.tsx';
-import { stepAnswer } from './record-answers.ts';
+import { recordAnswers, stepAnswer } from './record-answers.ts';
 import { isAsked } from './step-fields.ts';
 import { stepLine } from './step-line.ts';
 
@@ -32,10 +34,14 @@ export function StepBody({ id, visit, guide, now, onTyped, onEnter, onConfirm }:
   const { instructions, why, caution } = stepTexts[id];
   const step = guide.path.find((one) => one.id === id);
   const stretch = stretchAt(visit, now);
-  const stale = provedInEachStretch(id) && (visit.steps[id]?.stretch ?? stretch) < stretch;
-  // What is measured anew is not shown as it was: nothing of it may be taken for measured now.
-  const anew = stale || (step?.status === 'check-again' && 'busVoltage' in stepForms[id]);
   const form = visit.steps[id]?.form ?? {};
+  const begun = Object.values(form).some((value) => value.trim() !== '');
+  const stale = provedInEachStretch(id) && begun && (visit.steps[id]?.stretch ?? stretch) < stretch;
+  // What is measured anew is not shown as it was: nothing of it may be taken for measured now.
+  const record = recordAnswers(visit, now);
+  // A lockout whose own answer is good, but a later reading found the bus charged.
+  const refuted = isDeadProof(id) && step?.status === 'problem' && busProofProblem(record, id) === undefined;
+  const anew = stale || refuted || (step?.status === 'check-again' && 'busVoltage' in stepForms[id]);
   const [restarts, setRestarts] = useState(0);
   const restart = () => {
     onEnter({});
@@ -46,12 +52,14 @@ export function StepBody({ id, visit, guide, now, onTyped, onEnter, onConfirm }:
       {stale && step !== undefined && step.status === 'done' && (
         <p>Kept as it was found then: {stepLine(id, visit.steps[id])}.</p>
       )}
-      {step !== undefined && (step.status === 'check-again' || (stale && step.status === 'problem')) && (
+      {step !== undefined && (step.status === 'check-again' || refuted || (stale && step.status !== 'done')) && (
         <LookAgain
           id={id}
           numbers={changedBefore(visit, guide.path, id)}
           provedAt={visit.steps[id]?.at}
           stale={stale}
+          undone={undoneSince(record, id)}
+          refuted={refuted}
           onConfirm={onConfirm}
           onRestart={restart}
         />
@@ -86,6 +94,8 @@ export function StepBody({ id, visit, guide, now, onTyped, onEnter, onConfirm }:
       )}
       {isMeasurement(id) && (
         <MeasuredStep
+          // So does a bus reading that was filled in before it.
+          key={id === 'bridge' ? stretch : ''}
           id={id}
           visit={visit}
           now={now}

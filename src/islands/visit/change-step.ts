@@ -1,4 +1,5 @@
 import type { StepId } from '../../guide/answers.ts';
+import { newestBusReading } from '../../guide/dead-proofs.ts';
 import { nextStep } from '../../guide/next-step.ts';
 import { answerStep, noteDecision } from '../../record/change-visit.ts';
 import type { Form } from '../../record/step-answers.ts';
@@ -19,14 +20,17 @@ import { readingFields } from './step-readings.ts';
 export function enterStep(visit: VisitRecord, id: StepId, typed: Form, now: string): VisitRecord {
   const before = visit.steps[id];
   if (sameForm(before?.form ?? {}, typed)) return visit;
-  const form = provedInEachStretch(id) && before ? provedNow(visit, before, typed, now) : typed;
+  const ofNow = id === 'bridge' ? withoutOldBus(visit, typed, now) : typed;
+  const form = provedInEachStretch(id) && before ? provedNow(visit, before, typed, now) : ofNow;
   const entered = put(visit, id, form, now);
   const answer = (of: Form | undefined) => JSON.stringify(of && stepAnswer(id, of));
   if (before === undefined || answer(before.form) !== answer(form)) return withDecision(entered, now);
   const step = entered.steps[id];
   if (step === undefined) return entered;
-  // Another spelling of a proof is no new proof: it stays of the time at which it was given.
-  const kept = provedInEachStretch(id) ? { ...before, form: step.form } : { ...step, seq: before.seq };
+  // Another spelling of a proof is no new proof: it stays of the time at which it was given. What was no answer proved
+  // nothing, and what is entered now is of now.
+  const isProof = provedInEachStretch(id) && answer(before.form) !== undefined;
+  const kept = isProof ? { ...before, form: step.form } : { ...step, seq: before.seq };
   return { ...entered, seq: visit.seq, steps: { ...entered.steps, [id]: kept } };
 }
 
@@ -34,6 +38,17 @@ export function enterStep(visit: VisitRecord, id: StepId, typed: Form, now: stri
 function provedNow(visit: VisitRecord, before: StepRecord, typed: Form, now: string): Form {
   if (before.stretch === stretchAt(visit, now)) return typed;
   return Object.fromEntries(Object.entries(typed).filter(([field, value]) => (before.form[field] ?? '') !== value));
+}
+
+/**
+ * A bus reading that stood in the form before a break was not measured after it. The form that is drawn for the new
+ * stretch asks for it; this is for the first entry after the break, which may come before that.
+ */
+function withoutOldBus(visit: VisitRecord, typed: Form, now: string): Form {
+  if (stretchAt(visit, now) === visit.stretch) return typed;
+  const newest = newestBusReading(recordAnswers(visit, now));
+  const old = [visit.steps.bridge, newest && visit.steps[newest]].map((step) => step?.form.busVoltage);
+  return old.includes(typed.busVoltage) ? { ...typed, busVoltage: '' } : typed;
 }
 
 /** The person has looked again, and the answer holds after what was changed before it. */

@@ -91,6 +91,15 @@ export function useSession(store: VisitStore, id: string): Session {
     if (typed !== result.value) saver.current?.save(typed);
   };
 
+  // A browser that tells tabs nothing of each other is asked when the person comes back to this one.
+  const lookInStorage = async () => {
+    if (document.visibilityState !== 'visible') return;
+    const stored = await store.load(id);
+    await saver.current?.idle();
+    const mine = latest.current;
+    if (stored.ok && mine !== undefined && stored.value.revision > mine.revision) setChangedElsewhere('saved');
+  };
+
   useEffect(() => {
     void load();
     // While this page lay in the browser's cache, another one may have gone on with the visit.
@@ -98,11 +107,15 @@ export function useSession(store: VisitStore, id: string): Session {
       if (persisted) void load();
     };
     addEventListener('pageshow', loadAgain);
+    addEventListener('focus', lookInStorage);
+    document.addEventListener('visibilitychange', lookInStorage);
     const stopListening = store.listen((change) => {
       if (change.id === id) setChangedElsewhere(change.change);
     });
     return () => {
       removeEventListener('pageshow', loadAgain);
+      removeEventListener('focus', lookInStorage);
+      document.removeEventListener('visibilitychange', lookInStorage);
       stopListening();
     };
   }, [id]);

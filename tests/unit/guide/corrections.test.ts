@@ -225,3 +225,23 @@ describe('a bus that is found charged at the bridge', () => {
     expect(dueAfter([...charged, lockout(2), bridgeIs(bridges.good)])).toBe('bus-again due');
   });
 });
+
+it('a drive that tripped with its feedback off is not called good after the symptom was corrected', () => {
+  const corrected: Given[] = [
+    ...controlOff.slice(0, 5),
+    retry('retry-feedback-off', 'trips'),
+    trips('when-hot'),
+    lockout(1),
+    seen(),
+    mechanics('free'),
+    done('disconnect-leads'),
+    bridgeIs(bridges.good),
+    busAgain(),
+    insulationIs(insulations.low),
+    isolationIs(isolations.motorBad),
+  ];
+  const { decision } = stateOf(corrected);
+  expect(decision?.replace.map(({ part }) => part)).toEqual(['motor']);
+  expect(decision?.open).toContain('left-evidence');
+  expect(decision?.good).toEqual(['motor-cable']);
+});

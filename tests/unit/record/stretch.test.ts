@@ -3,7 +3,7 @@ import { nextStep } from '../../../src/guide/next-step.ts';
 import { enterStep } from '../../../src/islands/visit/change-step.ts';
 import { recordAnswers } from '../../../src/islands/visit/record-answers.ts';
 import { stretchAt, takenOver } from '../../../src/record/stretch.ts';
-import { driveOnly, locked, visitOf } from '../../support/marrow-bay-visits.ts';
+import { driveOnly, locked, soundBridge, visitOf } from '../../support/marrow-bay-visits.ts';
 
 /** Supported, locked out, looked at, leads off, tried, locked out again at 06:32: the six readings are due. */
 const visit = visitOf(driveOnly.slice(0, 8));
@@ -36,6 +36,15 @@ describe('a stretch of work', () => {
   });
 });
 
+test('a visit that comes from a device whose clock is ahead is proved once, not again with each answer', () => {
+  const here = '2026-03-03T05:01:00+01:00';
+  const supported = enterStep(takenOver(visit), 'support-again', { done: 'yes' }, here);
+  const proved = enterStep(supported, 'prove-again', locked, '2026-03-03T05:02:00+01:00');
+  expect(dueAt('2026-03-03T05:03:00+01:00', proved)).toBe('bridge');
+  // A pause by the clock of this device ends it all the same.
+  expect(dueAt('2026-03-03T05:33:00+01:00', proved)).toBe('support-again');
+});
+
 describe('after a break', () => {
   const later = '2026-03-04T08:00:00+01:00';
 
@@ -58,6 +67,15 @@ describe('after a break', () => {
     const half = enterStep(visit, 'lockout-2', { ...locked, busVoltage: '0.04 V' }, later);
     expect(half.steps['lockout-2']?.form).toEqual({ busVoltage: '0.04 V' });
     expect(half.steps['lockout-2']?.provedBefore).toEqual([{ stretch: 1, at: last, form: locked }]);
+  });
+
+  test('a bus reading that was filled in before it is not entered as measured after it', () => {
+    const entered = enterStep(visit, 'bridge', { ...soundBridge, busVoltage: locked.busVoltage ?? '' }, later);
+    expect(entered.steps.bridge?.readAt).not.toHaveProperty('busVoltage');
+    expect(recordAnswers(entered, later).bridge?.answer.assessment.verdict).toBe('undecided');
+    const measured = enterStep(entered, 'bridge', soundBridge, '2026-03-04T08:01:00+01:00');
+    expect(measured.steps.bridge?.readAt.busVoltage).toBe('2026-03-04T08:01:00+01:00');
+    expect(enterStep(visit, 'bridge', soundBridge, last).steps.bridge?.readAt.busVoltage).toBe(last);
   });
 
   test('another spelling of an old proof is no new proof', () => {
