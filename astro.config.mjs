@@ -1,59 +1,13 @@
-import { globSync, readFileSync } from 'node:fs';
-import { join } from 'node:path';
 import { satteri } from '@astrojs/markdown-satteri';
 import mdx from '@astrojs/mdx';
 import preact from '@astrojs/preact';
 import { defineConfig } from 'astro/config';
 import { finishPages } from './src/build/finish-pages.ts';
-import { leanBuild } from './src/build/lean-build.ts';
+import { limitParts } from './src/build/limit-parts.ts';
 import { buildTargets } from './src/build/targets.ts';
 import { linkTerms, readGlossary } from './src/glossary/link-terms.ts';
 import { importCalculator } from './src/markdown/import-calculator.ts';
 import { replacedElements } from './src/markdown/replaced-elements.ts';
-
-/** All that runs in a browser, to see which limits it names; what only articles and tables name stays out. */
-const named = new Set(
-  globSync('src/{calc,texts,guide,record,simulator,practice,islands}/**/*.{ts,tsx}', { cwd: import.meta.dirname })
-    .map((file) => readFileSync(join(import.meta.dirname, file), 'utf8'))
-    .flatMap((code) => [...code.matchAll(/'([a-z][\w-]*)'/g)].map(([, words]) => words)),
-);
-
-const said = new Set(['label', 'status', 'source', 'clause', 'recalled']);
-const printed = new Set(['note', 'when', 'formerIds']);
-
-/** The limits of one topic that browsers need, each with the fields that `kept` says. */
-function limitsWith(json, kept) {
-  const limits = Object.entries(JSON.parse(json).limits).filter(([id]) => named.has(id));
-  const reduced = limits.map(([id, limit]) => [
-    id,
-    Object.fromEntries(Object.entries(limit).filter(([key]) => kept(key))),
-  ]);
-  return JSON.stringify({ limits: Object.fromEntries(reduced) });
-}
-
-/**
- * A calculator needs the figures of the limits, and their words (`?raw`) only with a verdict. What the tables print
- * beside them stays out of the browser's modules altogether.
- */
-const limitsInParts = {
-  name: 'limits-in-parts',
-  enforce: 'pre',
-  // With a filter Vite asks only about these files: a call for each of its modules would slow every build.
-  load: {
-    filter: { id: /[\\/]content[\\/]limits[\\/][\w-]+\.json\?raw$/ },
-    handler(id) {
-      const words = limitsWith(readFileSync(id.replace('?raw', ''), 'utf8'), (key) => said.has(key));
-      return `export default ${JSON.stringify(words)}`;
-    },
-  },
-  transform: {
-    filter: { id: /[\\/]content[\\/]limits[\\/][\w-]+\.json$/ },
-    handler(json) {
-      if (this.environment?.name !== 'client') return null;
-      return limitsWith(json, (key) => !said.has(key) && !printed.has(key));
-    },
-  },
-};
 
 /** What reaches the reader is written for the oldest browsers that the site is made for; what renders pages is not. */
 const oldBrowsers = {
@@ -70,25 +24,6 @@ const noPreloadLists = {
 // A static host may serve the site below a folder: SITE_BASE=/fieldbook/ npm run build.
 const base = process.env.SITE_BASE ?? '/';
 
-/**
- * Every page's first script loads others later, and Vite gives it a helper for that which is larger than the script
- * itself. This one does what is left of it here: it waits for the styles of what comes.
- */
-const smallPreload = {
-  name: 'small-preload',
-  enforce: 'pre',
-  load: {
-    filter: { id: /^\0vite\/preload-helper\.js$/ },
-    handler: () => `const style = (file) => new Promise((done) => {
-      const href = ${JSON.stringify(base.replace(/\/?$/, '/'))} + file;
-      if (document.querySelector('link[href="' + href + '"]')) return done();
-      document.head.append(Object.assign(document.createElement('link'), { rel: 'stylesheet', href, onload: done, onerror: done }));
-    });
-    export const __vitePreload = (load, files = []) =>
-      Promise.all(files.filter((file) => file.endsWith('.css')).map(style)).then(load);`,
-  },
-};
-
 const processor = satteri({ mdastPlugins: [importCalculator, linkTerms(readGlossary(import.meta.dirname), base)] });
 
 export default defineConfig({
@@ -104,14 +39,13 @@ export default defineConfig({
     mdx({ optimize: { ignoreElementNames: [...replacedElements] } }),
     // Only these hold JSX; the rest needs no second reading.
     preact({ include: ['**/*.tsx'] }),
-    leanBuild(),
     finishPages(),
   ],
   // One page is written while others are rendered.
   build: { inlineStylesheets: 'never', concurrency: 4 },
   // Nothing inline: the pages must work under a Content-Security-Policy that allows no inline script.
   vite: {
-    plugins: [limitsInParts, oldBrowsers, noPreloadLists, smallPreload],
+    plugins: [limitParts, oldBrowsers, noPreloadLists],
     build: {
       cssTarget: buildTargets,
       assetsInlineLimit: 0,

@@ -4,12 +4,10 @@ import { fileURLToPath } from 'node:url';
 import type { AstroIntegration, AstroPrerenderer } from 'astro';
 import type { SearchIndex } from './search-index.ts';
 import { gatherShipped, ShippedPackages } from './shipped-licences.ts';
-import { slimPage } from './slim-page.ts';
 
 /**
- * What a build does with its pages: the search reads each as soon as it is rendered, and the file gets what readers
- * need of it. Behind the last page come the search index, the licences of all that reaches the reader, and the worker
- * that keeps all of it on the device.
+ * What a build does with its pages: the search reads each as soon as it is rendered. After the last page come the
+ * search index, the licences of all that reaches the reader, and the worker that keeps all of it on the device.
  */
 export function finishPages(): AstroIntegration {
   let index: Promise<SearchIndex>;
@@ -56,11 +54,10 @@ function finishing(renderer: AstroPrerenderer, base: string, index: Promise<Sear
       const rendered = await renderer.render(request, options);
       const { response } = rendered instanceof Response ? { response: rendered } : rendered;
       if (!response.headers.get('content-type')?.startsWith('text/html')) return rendered;
-      const html = await response.text();
+      const html = await response.clone().text();
       const path = decodeURI(new URL(request.url).pathname).slice(base.length);
       (await index).add({ sourcePath: path.replace(/(^|\/)$/, '$1index.html') }, html);
-      const finished = new Response(slimPage(html), response);
-      return rendered instanceof Response ? finished : { ...rendered, response: finished };
+      return rendered;
     },
   };
 }

@@ -32,14 +32,10 @@ const all = {
 
 export type LimitId = keyof typeof all;
 
-/** What the calculations need of a limit; the full shape with its meaning is in src/schemas/limit.ts. */
-interface LimitData {
-  label: string;
+/** The figure of a limit; the full shape with its meaning is in src/schemas/limit.ts. A browser has no more than this here. */
+export interface LimitData {
   unit: string;
-  status: string;
-  recalled: boolean;
-  source: string | null;
-  clause?: string;
+  inputUnit?: string;
   value?: number;
   range?: { from?: number; to?: number };
   points?: number[][];

@@ -2,6 +2,7 @@ import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { describe, expect, test } from 'vitest';
 import { root } from '../tools/paths.ts';
+import { filesOf } from './support/files.ts';
 
 // What `npm audit` asks the registry is asked by `npm run audit`; this is what can be known without it.
 
@@ -33,6 +34,21 @@ const shipped = [
   '@fontsource/atkinson-hyperlegible-next',
   '@fontsource/atkinson-hyperlegible-mono',
 ];
+
+/** `@scope/name/part` and `name/part` belong to the packages `@scope/name` and `name`. */
+const packageOf = (target: string) => target.split('/', target.startsWith('@') ? 2 : 1).join('/');
+
+test('every package that a file imports, for its types alone too, is declared', () => {
+  const declared = Object.keys(manifest.devDependencies);
+  const imported = filesOf('{astro.config.mjs,{src,tests}/**/*.{ts,tsx,astro}}').flatMap(({ path, text }) =>
+    [...text.matchAll(/^(?:import|export|\} from)\b(?:.* from)? ?'((?!node:|astro:|\.)[^']+)'/gm)].map(
+      ([, target = '']) => ({ path, name: packageOf(target) }),
+    ),
+  );
+  expect(imported.length).toBeGreaterThan(100);
+  const undeclared = imported.filter(({ name }) => !declared.includes(name) && !declared.includes(`@types/${name}`));
+  expect(undeclared).toEqual([]);
+});
 
 describe('the lockfile', () => {
   test('takes every package from the npm registry, pinned by its hash', () => {

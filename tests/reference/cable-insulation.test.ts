@@ -1,13 +1,7 @@
 import { evaluate } from 'mathjs';
 import { describe, expect, it } from 'vitest';
-import {
-  constantFromResistivity,
-  coreInsulation,
-  limit,
-  limitPoints,
-  limitRange,
-  limitValue,
-} from '../../src/calc/index.ts';
+import { constantFromResistivity, coreInsulation, limitPoints, limitRange, limitValue } from '../../src/calc/index.ts';
+import { limitWords } from '../../src/islands/form/limit-words.ts';
 
 /**
  * Source: textbooks on cables, R = ρ/(2πL)·ln(D/d), read; evaluated here by mathjs with units, apart from our code.
@@ -39,7 +33,7 @@ describe('the conversion table of cable insulation', () => {
   ] as const)('%s', (id, factors) => {
     const celsius = [10, 15.6, 20, 25, 26.7];
     expect(limitPoints(id)).toEqual(celsius.map((temperature, row) => [temperature, factors[row]]));
-    expect(limit(id).recalled).toBe(false);
+    expect(limitWords(id).recalled).toBe(false);
   });
 });
 
@@ -54,7 +48,7 @@ describe('the constants K', () => {
   });
 
   it('say that they were recalled', () => {
-    expect(limit('cable-constant-pvc').recalled).toBe(true);
-    expect(limit('cable-constant-xlpe').recalled).toBe(true);
+    expect(limitWords('cable-constant-pvc').recalled).toBe(true);
+    expect(limitWords('cable-constant-xlpe').recalled).toBe(true);
   });
 });

@@ -1,6 +1,7 @@
 import psychrolib from 'psychrolib';
 import { describe, expect, it } from 'vitest';
-import { dewPoint, limit } from '../../src/calc/index.ts';
+import { dewPoint } from '../../src/calc/index.ts';
+import { limitWords } from '../../src/islands/form/limit-words.ts';
 
 psychrolib.SetUnitSystem(psychrolib.SI);
 
@@ -35,7 +36,7 @@ describe('the Magnus dew point against psychrolib', () => {
   });
 
   it('has constants that are flagged as recalled', () => {
-    expect(limit('magnus').recalled).toBe(true);
+    expect(limitWords('magnus').recalled).toBe(true);
   });
 });
 

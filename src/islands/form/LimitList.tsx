@@ -1,5 +1,5 @@
 import { type LimitId, limit } from '../../calc/index.ts';
-import { formatLimit, type LimitFigure } from '../../components/format-limit.ts';
+import { formatLimit } from '../../components/format-limit.ts';
 import { href } from '../../components/href.ts';
 import { limitStatus } from '../../components/limit-status.ts';
 import { limitWords } from './limit-words.ts';
@@ -13,8 +13,7 @@ export function LimitList({ ids }: { ids: readonly LimitId[] }) {
         const { words } = limitStatus[status as keyof typeof limitStatus];
         return (
           <li key={id}>
-            <a href={href(`/tables/#${id}`)}>{label}</a>: <b>{formatLimit(limit(id) as unknown as LimitFigure)}</b> (
-            {words.toLowerCase()}
+            <a href={href(`/tables/#${id}`)}>{label}</a>: <b>{formatLimit(limit(id))}</b> ({words.toLowerCase()}
             {clause && `, ${clause}`}
             {recalled && ', from memory'})
           </li>

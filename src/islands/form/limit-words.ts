@@ -9,7 +9,7 @@ export interface LimitWords {
   recalled: boolean;
 }
 
-// In the browser, src/calc has the figures alone (astro.config.mjs): the words come only when a limit is named.
+// In a browser, src/calc has the figures alone (src/build/limit-parts.ts): the words come only when a limit is named.
 const topics = import.meta.glob<string>('../../../content/limits/*.json', {
   eager: true,
   query: '?raw',

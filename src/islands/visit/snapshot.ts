@@ -1,6 +1,6 @@
 import sources from '../../../content/sources/sources.json' with { type: 'json' };
 import { type LimitId, limit } from '../../calc/index.ts';
-import { formatLimit, type LimitFigure } from '../../components/format-limit.ts';
+import { formatLimit } from '../../components/format-limit.ts';
 import type { StepId } from '../../guide/answers.ts';
 import type { LimitSnapshot, Snapshot } from '../../record/snapshot-schema.ts';
 import type { Form } from '../../record/step-answers.ts';
@@ -31,7 +31,7 @@ function limitSnapshot(id: LimitId): LimitSnapshot {
   return {
     id,
     label: words.label,
-    value: formatLimit(limit(id) as unknown as LimitFigure),
+    value: formatLimit(limit(id)),
     status: words.status,
     source: [source, words.clause].filter(Boolean).join(', '),
   };

@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { limit, limitConstant, limitIds, limitPoints, limitRange, limitValue } from '../../../src/calc/index.ts';
+import { limitWords } from '../../../src/islands/form/limit-words.ts';
 
 describe('the limits as the calculations read them', () => {
   it('have the figures of the trade and the standards in base units', () => {
@@ -42,9 +43,9 @@ describe('the limits as the calculations read them', () => {
   });
 
   it.each(limitIds)('%s has a label, a unit, a status, and a source or a mark that there is none', (id) => {
-    const { label, unit, status, source } = limit(id);
+    const { label, status, source } = limitWords(id);
     expect(label).not.toBe('');
-    expect(unit).not.toBe('');
+    expect(limit(id).unit).not.toBe('');
     const unsourced = status === 'common-practice' || status === 'project-judgement';
     expect(source === null).toBe(unsourced);
   });
