@@ -1,4 +1,5 @@
 import { type Finding, type FindingParts, finding, type Step, step, verdictOf } from './assessment.ts';
+import { lastIn } from './last-in.ts';
 import { type LimitId, limitValue } from './limits.ts';
 import { limitOfClass, machineMinimum } from './machine-minimum.ts';
 import { type CorrectionMethod, correctionMethods, limitsOfMethod } from './temperature-correction.ts';
@@ -34,7 +35,7 @@ export function assessTrend(input: TrendInput): TrendAssessment {
   const judged = [...newestFindings(input, rows, minimum), ...outlook.findings];
   findings.push(...judged, ...dropFindings(rows));
   if (verdictOf(judged) === 'go') findings.push(...methodFindings(input, rows, minimum));
-  const told = verdictOf(findings) === 'go' ? expired(findings, input, outlook.fit?.lastDay) : findings;
+  const told = verdictOf(findings) === 'go' ? expired(findings, input, rows, outlook.fit?.lastDay) : findings;
   told.push(finding('trend-only-the-record', 'note'));
   return assessed(told, { ...parts, ...(outlook.fit && { fit: outlook.fit }) });
 }
@@ -114,10 +115,18 @@ function methodsDiffer(methods: readonly CorrectionMethod[]): Finding<TrendCode>
   return finding('trend-methods-differ', 'undecided', { limits, names: { methods: methods.join(' ') } });
 }
 
-/** A go that held until a day that has passed says nothing about today. */
-function expired(findings: Finding<TrendCode>[], { today }: TrendInput, lastDay = 0): Finding<TrendCode>[] {
+/**
+ * A go that held until a day that has passed says nothing about today. Today is the newest row's day at least: a bound
+ * that was noted more than a year after the last value does not stretch the go to it.
+ */
+function expired(
+  findings: Finding<TrendCode>[],
+  { today = Number.NEGATIVE_INFINITY }: TrendInput,
+  rows: readonly CorrectedRow[],
+  lastDay = 0,
+): Finding<TrendCode>[] {
   const day = horizonAfter(lastDay);
-  if (today === undefined || today <= day) return findings;
+  if (Math.max(today, lastIn(rows)?.day ?? lastDay) <= day) return findings;
   const limits: LimitId[] = ['trend-horizon'];
   // First, as its step is: a yearly reading is of no use to whoever needs one now.
   return [

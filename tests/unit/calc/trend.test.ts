@@ -185,4 +185,13 @@ describe('the newest day', () => {
     expect(old.next[0]?.code).toBe('take-a-reading-now');
     expect(codes(record([80, 50, 31, 20, 12, 4.9], { today: lastDay + 4000 }))).not.toContain('trend-go-expired');
   });
+
+  test('and so does one whose newest row, more than a year after the last value, is only a bound', () => {
+    expect(assessTrend(record([...falling, overOhms(400e6)])).verdict).toBe('go');
+    const late = record([...falling, overOhms(400e6)]);
+    const bound = late.table.rows[falling.length] as TrendRow;
+    bound.day += 30;
+    expect(assessTrend(late).findings.map(({ code }) => code)).toContain('trend-go-expired');
+    expect(assessTrend(late).verdict).toBe('undecided');
+  });
 });
