@@ -8,7 +8,7 @@ const { format, version, id, revision, createdAt, changedAt, seq, steps, decisio
 
 /** What is being typed into a visit and has not settled: it takes part in no verdict until it has. */
 const draftSchema = z.strictObject({
-  /** Grows with each key: of two copies of a draft the one with the larger count is the newer. */
+  /** Grows with each key; see `newerDraft`. */
   count: runningNumber,
   steps: z.partialRecord(z.enum(stepIds), z.strictObject({ form: byField(text), at: time })),
   details: z.optional(z.strictObject({ values: z.partial(z.strictObject(details)), at: time })),
@@ -38,7 +38,8 @@ export function unsavedPart(draft: VisitDraft, visit: VisitRecord): VisitDraft {
   const values = Object.entries(draft.details?.values ?? {}).filter(
     ([field, value]) => JSON.stringify(value) !== JSON.stringify(visit[field as keyof VisitDetails]),
   );
-  const at = draft.details?.at;
+  // Words that are being typed are always newer than a save; older ones come from a storage that lost what followed.
+  const at = isOlder(draft.details?.at, visit.changedAt) ? undefined : draft.details?.at;
   return {
     count: draft.count,
     steps: Object.fromEntries(open),
@@ -46,9 +47,13 @@ export function unsavedPart(draft: VisitDraft, visit: VisitRecord): VisitDraft {
   };
 }
 
+function isOlder(time: string | undefined, than: string): boolean {
+  return time !== undefined && Date.parse(time) < Date.parse(than);
+}
+
 function isOpen(typed: { form: Record<string, string>; at: string }, saved: VisitRecord['steps'][StepId]): boolean {
   if (sameForm(typed.form, saved?.form ?? {})) return false;
-  return saved === undefined || Date.parse(saved.at) <= Date.parse(typed.at);
+  return saved === undefined || !isOlder(typed.at, saved.at);
 }
 
 /** Whether two forms hold the same; a field that is empty is one that is not there. */
@@ -66,6 +71,17 @@ export function readDraft(stored: unknown): VisitDraft {
   return read.success ? read.data : emptyDraft;
 }
 
+/**
+ * The one with the later entry; within the same second, the one with more keys. A browser that is killed gets back an
+ * older `localStorage`, in which a draft of long ago may stand with a large count.
+ */
 export function newerDraft(a: VisitDraft, b: VisitDraft): VisitDraft {
+  const [first, second] = [lastTyped(a), lastTyped(b)];
+  if (first !== second) return second > first ? b : a;
   return b.count > a.count ? b : a;
+}
+
+function lastTyped({ steps: typed, details: words }: VisitDraft): number {
+  const times = [...Object.values(typed).map((entry) => entry?.at), words?.at];
+  return Math.max(0, ...times.flatMap((time) => (time === undefined ? [] : [Date.parse(time)])));
 }

@@ -32,6 +32,16 @@ describe('a draft', () => {
     expect(readDraft(JSON.parse(JSON.stringify(third)))).toEqual(third);
   });
 
+  test('of long ago is not newer for its many keys, nor do its words replace those of a later save', () => {
+    const old = { ...withEntry(emptyDraft, { details: { notes: 'Sme' } }, at(1)), count: 90 };
+    const fresh = withEntry(emptyDraft, { details: { notes: 'Smell of' } }, at(9));
+    expect(newerDraft(old, fresh)).toBe(fresh);
+    expect(newerDraft(fresh, old)).toBe(fresh);
+    const saved = { ...lift, notes: 'Smell of burnt varnish', changedAt: at(5) };
+    expect(replayDraft(saved, old).notes).toBe('Smell of burnt varnish');
+    expect(replayDraft(saved, fresh).notes).toBe('Smell of');
+  });
+
   test('loses what the visit holds, and nothing else', () => {
     const draft = withEntry(
       withEntry(emptyDraft, { details: { axis: 'Lift', notes: 'Smell' } }, at(1)),
