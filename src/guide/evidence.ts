@@ -1,7 +1,5 @@
-import type { InspectedPart, VisitAnswers } from './answers.ts';
-
-/** Parts that a visit can prove bad. */
-export type Part = 'drive' | 'motor' | 'motor-cable' | 'feedback-cable' | 'feedback-device' | 'protective-conductor';
+import type { InspectedPart, Part } from '../kernel/vocabulary.ts';
+import type { VisitAnswers } from '../visit/steps/questions.ts';
 
 /** What proves a part bad, or good; each has one sentence in the texts. */
 export type Proof =

@@ -1,4 +1,4 @@
-import type { StepId, VisitAnswers } from './answers.ts';
+import type { StepId, VisitAnswers } from '../visit/steps/questions.ts';
 import { feedbackGone, looksBad, looksDamaged, peProofs } from './evidence.ts';
 
 export type PowerStepId =
@@ -34,7 +34,7 @@ export function powerOf(id: StepId): PowerStepId | undefined {
 }
 
 /** What was found that speaks against power. */
-export type Finding =
+export type PowerObjection =
   | 'drive-damaged'
   | 'bridge-bad'
   | 'trips-without-feedback'
@@ -50,11 +50,11 @@ export type Finding =
  * What in the record speaks against power at this step. `record` is all that was ever answered, on the way or off it: a
  * correction changes the way, and no reading becomes better by it.
  */
-export function againstPower(record: VisitAnswers, step: PowerStepId): Finding[] {
+export function againstPower(record: VisitAnswers, step: PowerStepId): PowerObjection[] {
   const withFeedback = step !== 'retry-feedback-off';
   const enabled = step === 'retry-leads-off' || step === 'retry-all';
   const result = (id: 'retry-feedback-off' | 'retry-leads-off') => record[id]?.answer.result;
-  const rules: [Finding, boolean][] = [
+  const rules: [PowerObjection, boolean][] = [
     ['drive-damaged', record.inspect?.answer.seen.drive !== 'nothing'],
     ['bridge-bad', record.bridge?.answer.assessment.verdict === 'no-go'],
     // A trip speaks against every other step with power, not against its own repetition.
@@ -68,7 +68,7 @@ export function againstPower(record: VisitAnswers, step: PowerStepId): Finding[]
     ['not-passed', step === 'retry-all' && !allPassed(record)],
     ['hindered', step === 'retry-all' && hindered(record)],
   ];
-  return rules.filter(([, holds]) => holds).map(([finding]) => finding);
+  return rules.filter(([, holds]) => holds).map(([objection]) => objection);
 }
 
 export function powerRefused(record: VisitAnswers, step: PowerStepId): boolean {

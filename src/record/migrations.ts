@@ -1,5 +1,5 @@
+import { oneReadingField } from '../visit/steps/lockout/question.ts';
 import { isObject, type JsonObject } from './parse-json.ts';
-import { oneReadingField } from './step-forms.ts';
 
 /** Makes a record of the next version from one of version n. Pure; may take for granted that version n fits. */
 export type Migration = (old: JsonObject) => JsonObject;

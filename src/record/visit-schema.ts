@@ -1,7 +1,7 @@
 import * as z from 'zod/mini';
+import { stepIds } from '../visit/steps/questions.ts';
 import { byField, list, longText, runningNumber, text, time, visitId } from './schema-parts.ts';
 import { decisionSnapshotSchema, snapshotSchema } from './snapshot-schema.ts';
-import { stepIds } from './step-forms.ts';
 
 export const visitFormat = 'overcurrent-fieldbook-visit';
 export const visitVersion = 2;

@@ -1,8 +1,8 @@
 import type { BridgeCode, Finding, InsulationCode, IsolationCode, WindingCode } from '../calc/index.ts';
-import type { StepId } from '../guide/answers.ts';
 import type { Judgement } from '../practice/conclusion.ts';
 import type { Void } from '../practice/purpose.ts';
 import type { Mark } from '../practice/time-line.ts';
+import type { StepId } from '../visit/steps/questions.ts';
 import { bridgeFindings } from './bridge.ts';
 import { partNames } from './decision.ts';
 import { insulationFindings } from './insulation.ts';

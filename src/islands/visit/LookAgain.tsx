@@ -1,6 +1,6 @@
-import type { StepId } from '../../guide/answers.ts';
 import { shownTime } from '../../record/iso-time.ts';
-import { provedInEachStretch } from '../../record/step-forms.ts';
+import type { StepId } from '../../visit/steps/questions.ts';
+import { holdsOneStretch } from '../../visit/steps/rules.ts';
 
 interface Props {
   id: StepId;
@@ -45,7 +45,7 @@ export function LookAgain({ id, numbers, provedAt, stale, undone, refuted, onCon
       </div>
     );
   }
-  if (provedInEachStretch(id) && !id.startsWith('support-')) {
+  if (holdsOneStretch(id) && !id.startsWith('support-')) {
     return (
       <div class="look-again">
         <p>

@@ -1,7 +1,8 @@
 import { describe, expect, it } from 'vitest';
-import type { InspectAnswer, Symptom } from '../../../src/guide/answers.ts';
 import type { DecisionKind, OpenItem } from '../../../src/guide/decision.ts';
 import { nextStep } from '../../../src/guide/next-step.ts';
+import type { Symptom } from '../../../src/kernel/vocabulary.ts';
+import type { InspectAnswer } from '../../../src/visit/steps/inspect/question.ts';
 import {
   bridgeIs,
   busAgain,

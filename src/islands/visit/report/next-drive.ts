@@ -1,5 +1,5 @@
-import type { VisitAnswers } from '../../../guide/answers.ts';
 import { isolationClears, suspectedAnyway } from '../../../guide/evidence.ts';
+import type { VisitAnswers } from '../../../visit/steps/questions.ts';
 
 export interface JoinedPart {
   part: 'Motor' | 'Motor cable';
