@@ -3,7 +3,8 @@ import type { VisitCase } from '../schemas/case.ts';
 import { enterStep } from '../visit/change-step.ts';
 import { type EvaluatedVisit, evaluate } from '../visit/evaluate.ts';
 import type { Form } from '../visit/steps/fields.ts';
-import { isMeasured, type StepId, stepIds } from '../visit/steps/questions.ts';
+import { type StepId, stepIds } from '../visit/steps/ids.ts';
+import { isMeasured } from '../visit/steps/questions.ts';
 import { gantry } from './marrow-bay.ts';
 
 /** The visit that the guide would have of a case, answered step by step. `id` is that of the case. */

@@ -1,7 +1,8 @@
+import type { StepId } from '../visit/steps/ids.ts';
 import type { BusProofId, DeadProofId } from '../visit/steps/lockout/question.ts';
 import { busProblem, lockoutProblem } from '../visit/steps/lockout/rule.ts';
 import type { StepProblem } from '../visit/steps/problems.ts';
-import type { StepId, VisitAnswers } from '../visit/steps/questions.ts';
+import type { VisitAnswers } from '../visit/steps/questions.ts';
 import type { PathStep } from './path.ts';
 import { leadsOnAt } from './power.ts';
 

@@ -1,5 +1,6 @@
 import type { Part } from '../kernel/vocabulary.ts';
-import type { StepId, VisitAnswers } from '../visit/steps/questions.ts';
+import type { StepId } from '../visit/steps/ids.ts';
+import type { VisitAnswers } from '../visit/steps/questions.ts';
 import {
   damageOpen,
   feedbackGone,

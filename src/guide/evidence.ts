@@ -126,7 +126,7 @@ export function looksDamaged(visit: VisitAnswers): boolean {
  * The symptom, what was seen, or a trip that goes on though all has passed points at cable or motor, so that a good
  * joined reading is not enough: it can't show a leak from core to core.
  */
-export function suspectedAnyway(visit: VisitAnswers): boolean {
+export function pointsAtCableOrMotor(visit: VisitAnswers): boolean {
   return visit.symptom?.answer.when === 'position-or-cable' || looksDamaged(visit) || tripsAsAWhole(visit);
 }
 
@@ -142,13 +142,13 @@ export function insulationSettled(visit: VisitAnswers): boolean {
 /** Whether the isolation clears this part: by its own readings, or by joined ones that nothing speaks against. */
 export function isolationClears(visit: VisitAnswers, part: 'cable' | 'motor'): boolean {
   const status = visit.isolation?.answer.assessment.parts[part];
-  if (status === 'not-suspect') return insulationSettled(visit) && !suspectedAnyway(visit);
+  if (status === 'not-suspect') return insulationSettled(visit) && !pointsAtCableOrMotor(visit);
   return status === 'proven-good';
 }
 
 /** Neither proven bad nor cleared. */
 export function isolationLeavesOpen(visit: VisitAnswers, part: 'cable' | 'motor'): boolean {
   const status = visit.isolation?.answer.assessment.parts[part];
-  if (status === 'not-suspect') return suspectedAnyway(visit);
+  if (status === 'not-suspect') return pointsAtCableOrMotor(visit);
   return status === 'not-tested' || status === 'undecided';
 }

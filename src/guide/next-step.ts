@@ -1,6 +1,7 @@
 import { lastIn } from '../calc/last-in.ts';
+import type { StepId } from '../visit/steps/ids.ts';
 import type { LockoutId } from '../visit/steps/lockout/question.ts';
-import type { StepId, VisitAnswers } from '../visit/steps/questions.ts';
+import type { VisitAnswers } from '../visit/steps/questions.ts';
 import type { PlainStepId } from '../visit/steps/rule.ts';
 import { rules } from '../visit/steps/rules.ts';
 import { type Decision, decide } from './decision.ts';

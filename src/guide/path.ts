@@ -1,5 +1,6 @@
+import type { StepId } from '../visit/steps/ids.ts';
 import type { StepProblem } from '../visit/steps/problems.ts';
-import type { StepId, VisitAnswers } from '../visit/steps/questions.ts';
+import type { VisitAnswers } from '../visit/steps/questions.ts';
 
 /**
  * One step on the way of this visit. `done`; `due`: unanswered; `problem`: answered, but the answer does not let the

@@ -1,4 +1,5 @@
-import type { StepId, VisitAnswers } from '../visit/steps/questions.ts';
+import type { StepId } from '../visit/steps/ids.ts';
+import type { VisitAnswers } from '../visit/steps/questions.ts';
 import { feedbackGone, looksBad, looksDamaged, peProofs } from './evidence.ts';
 
 export type PowerStepId =
@@ -107,26 +108,6 @@ export function leadsOnAt(record: VisitAnswers, seq: number): boolean {
 export function peCoreOff(record: VisitAnswers): boolean {
   const off = Math.max(record.insulation?.seq ?? 0, record.isolation?.seq ?? 0);
   return off > Math.max(doneAt(record, 'reconnect'), doneAt(record, 'connect-pe'));
-}
-
-/**
- * Whether a later answer has undone what this step's answer says was done: then a word does not confirm it, it is done
- * once more.
- */
-export function undoneSince(record: VisitAnswers, id: StepId): boolean {
-  const own = record[id]?.seq ?? 0;
-  if (own === 0) return false;
-  switch (id) {
-    case 'disconnect-leads':
-      return leadsOnAt(record, Number.POSITIVE_INFINITY);
-    case 'connect-pe':
-    case 'reconnect':
-      return peCoreOff(record);
-    case 'plug-feedback':
-      return Math.max(record['unplug-feedback']?.seq ?? 0, record['unplug-device-end']?.seq ?? 0) > own;
-    default:
-      return false;
-  }
 }
 
 /** The number of the answer by which this was done, at the latest as number `seq`; 0 where it was not. */

@@ -1,7 +1,8 @@
 import { type DoneAnswer, notDone } from '../visit/steps/done.ts';
+import type { StepId } from '../visit/steps/ids.ts';
 import type { LockoutId } from '../visit/steps/lockout/question.ts';
 import type { StepProblem } from '../visit/steps/problems.ts';
-import type { StepId, VisitAnswers } from '../visit/steps/questions.ts';
+import type { VisitAnswers } from '../visit/steps/questions.ts';
 import type { InsertedStepId, PlainStepId } from '../visit/steps/rule.ts';
 import { rules } from '../visit/steps/rules.ts';
 import {

@@ -1,8 +1,8 @@
 import { limitValue } from '../calc/index.ts';
 import type { Form } from '../visit/steps/fields.ts';
-import { oneReadingField } from '../visit/steps/lockout/question.ts';
-import type { StepId } from '../visit/steps/questions.ts';
+import type { StepId } from '../visit/steps/ids.ts';
 import { holdsOneStretch } from '../visit/steps/rules.ts';
+import { oneReadingField } from './migrations.ts';
 import type { DecisionSnapshot, Snapshot } from './snapshot-schema.ts';
 import { stretchAt, takenOver } from './stretch.ts';
 import { type StepRecord, type VisitRecord, visitFormat, visitVersion } from './visit-schema.ts';

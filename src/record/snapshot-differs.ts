@@ -1,5 +1,5 @@
 import type { Form } from '../visit/steps/fields.ts';
-import { type StepId, stepIds } from '../visit/steps/questions.ts';
+import { type StepId, stepIds } from '../visit/steps/ids.ts';
 import type { Snapshot } from './snapshot-schema.ts';
 import type { VisitRecord } from './visit-schema.ts';
 

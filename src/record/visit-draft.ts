@@ -1,5 +1,5 @@
 import * as z from 'zod/mini';
-import { stepIds } from '../visit/steps/questions.ts';
+import { stepIds } from '../visit/steps/ids.ts';
 import type { VisitDetails } from './change-visit.ts';
 import { byField, runningNumber, text, time } from './schema-parts.ts';
 import { type VisitRecord, visitSchema } from './visit-schema.ts';

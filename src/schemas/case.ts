@@ -37,7 +37,7 @@ const guidedVisit = z.strictObject({
         step: z.string(),
         /** Clock time when it was answered. */
         at: z.iso.time({ precision: -1 }),
-        /** Its fields, as in src/record/step-forms.ts. A measurement without them takes the readings of its calculator. */
+        /** Its fields, as in src/visit/steps. A measurement without them takes the readings of its calculator. */
         form: typed.optional(),
       }),
     )

@@ -2,7 +2,7 @@ import type { BridgeCode, Finding, InsulationCode, IsolationCode, WindingCode } 
 import type { Judgement } from '../practice/conclusion.ts';
 import type { Void } from '../practice/purpose.ts';
 import type { Mark } from '../practice/time-line.ts';
-import type { StepId } from '../visit/steps/questions.ts';
+import type { StepId } from '../visit/steps/ids.ts';
 import { bridgeFindings } from './bridge.ts';
 import { partNames } from './decision.ts';
 import { insulationFindings } from './insulation.ts';

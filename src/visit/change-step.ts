@@ -7,7 +7,8 @@ import { busReading } from './bus-reading.ts';
 import { type EvaluatedVisit, evaluate } from './evaluate.ts';
 import { stepCalculators } from './steps/calculators.ts';
 import type { Form } from './steps/fields.ts';
-import { isMeasured, questions, type StepId, stepIds } from './steps/questions.ts';
+import { type StepId, stepIds } from './steps/ids.ts';
+import { isMeasured, questions } from './steps/questions.ts';
 import { holdsOneStretch } from './steps/rules.ts';
 
 /**

@@ -1,7 +1,7 @@
 import { isDeadProof } from '../guide/dead-proofs.ts';
 import type { PathStep } from '../guide/path.ts';
 import type { VisitRecord } from '../record/visit-schema.ts';
-import type { StepId } from './steps/questions.ts';
+import type { StepId } from './steps/ids.ts';
 import { isPlain, rules } from './steps/rules.ts';
 
 /** The numbers, from 1, of the earlier steps that were changed after this one and that it rests on. */

@@ -6,16 +6,10 @@ import type { Snapshot } from '../record/snapshot-schema.ts';
 import { snapshotOf } from './snapshot.ts';
 import { stepCalculators } from './steps/calculators.ts';
 import { type Form, ticked } from './steps/fields.ts';
+import type { StepId } from './steps/ids.ts';
 import type { MeasurementAnswer } from './steps/measurements/question.ts';
 import type { Times } from './steps/question.ts';
-import {
-  type Answers,
-  type AskedStepId,
-  isMeasured,
-  type MeasuredStepId,
-  questions,
-  type StepId,
-} from './steps/questions.ts';
+import { type Answers, type AskedStepId, isMeasured, type MeasuredStepId, questions } from './steps/questions.ts';
 
 /** What the form of one step gives, computed from the typed texts alone. */
 export interface EvaluatedForm<Id extends StepId = StepId> {

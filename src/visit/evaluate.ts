@@ -1,14 +1,14 @@
 import { busProofProblem, isDeadProof } from '../guide/dead-proofs.ts';
 import { type GuideState, nextStep } from '../guide/next-step.ts';
 import type { PathStep } from '../guide/path.ts';
-import { undoneSince } from '../guide/power.ts';
 import { type SnapshotDifference, snapshotDiffers } from '../record/snapshot-differs.ts';
 import { stretchAt } from '../record/stretch.ts';
 import type { VisitRecord } from '../record/visit-schema.ts';
 import { changedBefore } from './changed-before.ts';
 import { type EvaluatedForm, evaluateForm, isEmpty } from './evaluate-form.ts';
-import { isMeasured, type StepId, stepIds, type VisitAnswers } from './steps/questions.ts';
-import { holdsOneStretch } from './steps/rules.ts';
+import { type StepId, stepIds } from './steps/ids.ts';
+import { isMeasured, type VisitAnswers } from './steps/questions.ts';
+import { holdsOneStretch, rules } from './steps/rules.ts';
 
 /** One step of a visit as it stands: what its form gives, and how it stands to the others. */
 export interface EvaluatedStep extends EvaluatedForm {
@@ -92,7 +92,7 @@ function standing(
     onWay,
     stale: holdsOneStretch(id) && step !== undefined && !isEmpty(step.form) && step.stretch < stretch,
     refuted: isDeadProof(id) && onWay?.status === 'problem' && busProofProblem(answers, id) === undefined,
-    undone: undoneSince(answers, id),
+    undone: answers[id] !== undefined && rules[id].undone?.(answers) === true,
     changedBefore: changedBefore(visit, path, id),
     provedBefore: (step?.provedBefore ?? []).map(({ at, form }) => ({ at, line: evaluateForm(id, form).line })),
   };

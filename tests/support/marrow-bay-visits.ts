@@ -1,7 +1,7 @@
 import { newVisit, type VisitDetails } from '../../src/record/change-visit.ts';
 import type { VisitRecord } from '../../src/record/visit-schema.ts';
 import type { Form } from '../../src/visit/steps/fields.ts';
-import type { StepId } from '../../src/visit/steps/questions.ts';
+import type { StepId } from '../../src/visit/steps/ids.ts';
 import { confirmStep, enterStep } from './visit-records.ts';
 
 /** Steps in the order in which a person answers them. */

@@ -4,7 +4,7 @@ import type { VisitRecord } from '../../src/record/visit-schema.ts';
 import * as change from '../../src/visit/change-step.ts';
 import { evaluate } from '../../src/visit/evaluate.ts';
 import type { Form } from '../../src/visit/steps/fields.ts';
-import type { StepId } from '../../src/visit/steps/questions.ts';
+import type { StepId } from '../../src/visit/steps/ids.ts';
 
 // Changes of a visit from record to record, for tests that look at the record alone.
 

@@ -1,7 +1,7 @@
 import type { DecisionKind, OpenItem } from '../../src/guide/decision.ts';
 import type { Proof } from '../../src/guide/evidence.ts';
 import type { Part } from '../../src/kernel/vocabulary.ts';
-import type { StepId } from '../../src/visit/steps/questions.ts';
+import type { StepId } from '../../src/visit/steps/ids.ts';
 
 /** What each visit beside this file must lead to, stated by hand from its readings, and why in a line. */
 export interface Expected {

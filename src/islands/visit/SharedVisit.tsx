@@ -8,7 +8,7 @@ import type { VisitRecord } from '../../record/visit-schema.ts';
 import type { VisitStore } from '../../record/visit-store.ts';
 import { decisionHeadline } from '../../texts/decision.ts';
 import { completed } from '../../visit/change-step.ts';
-import { evaluate } from '../../visit/evaluate.ts';
+import { type EvaluatedVisit, evaluate } from '../../visit/evaluate.ts';
 import { questions } from '../../visit/steps/questions.ts';
 import { calculatorNames } from '../share/calculator-names.ts';
 import { listHash, visitHash } from './route.ts';
@@ -52,7 +52,8 @@ function Refused({ problem }: { problem: Problem }) {
 
 function Offer({ visit, store }: { visit: VisitRecord; store: VisitStore }) {
   const [taken, setTaken] = useState(false);
-  const { guide, steps } = useMemo(() => evaluate(takenOver(visit), isoTime(new Date())), [visit]);
+  const shown = useMemo(() => evaluate(takenOver(visit), isoTime(new Date())), [visit]);
+  const { guide, steps } = shown;
   const answered = guide.path.filter(({ id }) => visit.steps[id] !== undefined);
   return (
     <>
@@ -86,7 +87,7 @@ function Offer({ visit, store }: { visit: VisitRecord; store: VisitStore }) {
       )}
       {taken && (
         <TakeIn
-          visit={completedNow(visit)}
+          visit={completedNow(visit, shown)}
           store={store}
           onTaken={(stored) => location.replace(visitHash(stored.id))}
         />
@@ -95,7 +96,8 @@ function Offer({ visit, store }: { visit: VisitRecord; store: VisitStore }) {
   );
 }
 
-function completedNow(visit: VisitRecord): VisitRecord {
+/** As it is stored: with its verdicts and its decision, which are computed here. */
+function completedNow(visit: VisitRecord, known: EvaluatedVisit): VisitRecord {
   const now = isoTime(new Date());
-  return completed(evaluate(visit, now), now);
+  return completed(evaluate(visit, now, known), now);
 }

@@ -1,5 +1,6 @@
 import type { ComponentChildren } from 'preact';
-import { questions, type StepId } from '../../visit/steps/questions.ts';
+import type { StepId } from '../../visit/steps/ids.ts';
+import { questions } from '../../visit/steps/questions.ts';
 
 export type StepMark = 'done' | 'due' | 'problem' | 'check-again' | 'left';
 

@@ -1,7 +1,8 @@
 import { useEffect, useRef, useState } from 'preact/hooks';
 import { confirmStep, enterStep } from '../../visit/change-step.ts';
 import type { EvaluatedVisit } from '../../visit/evaluate.ts';
-import { questions, type StepId } from '../../visit/steps/questions.ts';
+import type { StepId } from '../../visit/steps/ids.ts';
+import { questions } from '../../visit/steps/questions.ts';
 import { stepsAhead } from './ahead.ts';
 import { StepBody } from './StepBody.tsx';
 import { StepItem, type StepMark } from './StepItem.tsx';

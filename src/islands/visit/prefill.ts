@@ -1,5 +1,5 @@
 import { newestBusReading } from '../../guide/dead-proofs.ts';
-import { suspectedAnyway } from '../../guide/evidence.ts';
+import { pointsAtCableOrMotor } from '../../guide/evidence.ts';
 import { shownTime } from '../../record/iso-time.ts';
 import type { VisitRecord } from '../../record/visit-schema.ts';
 import { busReading } from '../../visit/bus-reading.ts';
@@ -77,7 +77,7 @@ function fromEarlierSteps(evaluated: EvaluatedVisit, id: MeasuredStepId): Offer[
     case 'insulation':
       return [{ field: 'occasion', value: 'after-trip' }];
     case 'isolation':
-      return [...joinedStage(visit), { field: 'suspectedAnyway', value: suspectedAnyway(answers) ? 'yes' : '' }];
+      return [...joinedStage(visit), { field: 'suspectedAnyway', value: pointsAtCableOrMotor(answers) ? 'yes' : '' }];
     default:
       return [];
   }

@@ -1,6 +1,7 @@
 import { shownTime } from '../../record/iso-time.ts';
 import type { VisitRecord } from '../../record/visit-schema.ts';
-import { questions, type StepId } from '../../visit/steps/questions.ts';
+import type { StepId } from '../../visit/steps/ids.ts';
+import { questions } from '../../visit/steps/questions.ts';
 
 /** How far a visit has come, in words: when it was last changed, how many steps are answered, which one last. */
 export function visitProgress({ changedAt, steps, decision }: VisitRecord): string {

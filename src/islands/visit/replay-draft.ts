@@ -4,7 +4,7 @@ import { unsavedPart, type VisitDraft } from '../../record/visit-draft.ts';
 import type { VisitRecord } from '../../record/visit-schema.ts';
 import { enterStep } from '../../visit/change-step.ts';
 import type { EvaluatedVisit } from '../../visit/evaluate.ts';
-import type { StepId } from '../../visit/steps/questions.ts';
+import type { StepId } from '../../visit/steps/ids.ts';
 
 /**
  * The visit with what was typed before its window was left or the browser ended. Each entry keeps the time at which it

@@ -1,9 +1,10 @@
 import { missing } from '../../calc/index.ts';
 import { busReadingFor } from '../../guide/dead-proofs.ts';
 import type { Decision } from '../../guide/decision.ts';
-import { suspectedAnyway } from '../../guide/evidence.ts';
+import { pointsAtCableOrMotor } from '../../guide/evidence.ts';
 import { nextStep } from '../../guide/next-step.ts';
-import type { Answers, MeasuredStepId, StepId, VisitAnswers } from '../../visit/steps/questions.ts';
+import type { StepId } from '../../visit/steps/ids.ts';
+import type { Answers, MeasuredStepId, VisitAnswers } from '../../visit/steps/questions.ts';
 import type { World } from '../world.ts';
 import { type Measuring, measureBridge, measureInsulation, measureIsolation, measureWinding } from './measurements.ts';
 import { plainAnswers } from './plain-answers.ts';
@@ -59,7 +60,7 @@ export class Robot {
       case 'insulation':
         return measureInsulation(this.world);
       case 'isolation':
-        return measureIsolation(this.world, suspectedAnyway(this.answers));
+        return measureIsolation(this.world, pointsAtCableOrMotor(this.answers));
       case 'winding':
         return measureWinding(this.world, 'cable.drive');
       case 'winding-motor':

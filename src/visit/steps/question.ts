@@ -15,6 +15,8 @@ export interface StepWords {
   caution?: string;
   /** The caution is one of power or of a load that hangs: it carries the heavier mark. */
   danger?: true;
+  /** What to do after a later step has undone this one; see `undone` of its rule. */
+  undone?: string;
 }
 
 /** Times by field id, as ISO texts. */

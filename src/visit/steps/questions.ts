@@ -1,16 +1,17 @@
 import * as feedback from './feedback/question.ts';
 import { findDrive } from './find-drive/question.ts';
+import type { StepId } from './ids.ts';
 import { inspect } from './inspect/question.ts';
 import { disconnectLeads, retryLeadsOff } from './leads/question.ts';
 import { busAgain, firstLockout, laterLockout, proveAgain } from './lockout/question.ts';
 import { bridge, insulation, isolation, type MeasuredAnswers, winding, windingMotor } from './measurements/question.ts';
 import { mechanics } from './mechanics/question.ts';
-import type { Question } from './question.ts';
+import type { Question, StepWords } from './question.ts';
 import { supportAgain, supportAxis } from './support/question.ts';
 import { symptom } from './symptom/question.ts';
 import { connectPe, reconnect, retryAll } from './together/question.ts';
 
-/** What each step asks and says, in the usual order of the steps. All that is known of steps by name comes from here. */
+/** What each step asks and says. The types of all answers come from here. */
 export const questions = {
   'find-drive': findDrive,
   symptom,
@@ -39,11 +40,9 @@ export const questions = {
   'connect-pe': connectPe,
   reconnect,
   'retry-all': retryAll,
-};
+} satisfies Record<StepId, StepWords>;
 
 type Questions = typeof questions;
-
-export type StepId = keyof Questions;
 
 /** Steps whose fields are those of a calculator. */
 export type MeasuredStepId = keyof MeasuredAnswers;
@@ -69,8 +68,6 @@ export interface Answered<A> {
 
 /** The record so far, as the guide sees it. */
 export type VisitAnswers = { [Id in StepId]?: Answered<Answers[Id]> };
-
-export const stepIds = Object.keys(questions) as StepId[];
 
 export function isMeasured(id: StepId): id is MeasuredStepId {
   return 'instruments' in questions[id];

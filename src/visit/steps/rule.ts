@@ -1,6 +1,7 @@
+import type { StepId } from './ids.ts';
 import type { BusProofId } from './lockout/question.ts';
 import type { StepProblem } from './problems.ts';
-import type { Answers, StepId, VisitAnswers } from './questions.ts';
+import type { Answers, VisitAnswers } from './questions.ts';
 
 /** The steps that the walk puts before others by itself. */
 export type InsertedStepId = BusProofId | 'support-axis' | 'support-again' | 'connect-pe';
@@ -14,6 +15,11 @@ export interface Rule<Id extends StepId> {
   holdsOneStretch?: true;
   /** Undefined where the answer lets the visit go on. */
   problem: (answer: Answers[Id], visit: VisitAnswers) => StepProblem | undefined;
+  /**
+   * Whether a later answer has undone what this step's answer says was done: then a word does not confirm it, it is done
+   * once more.
+   */
+  undone?: (record: VisitAnswers) => boolean;
 }
 
 /** What holds of a step that the walk comes to by the answers before it. */

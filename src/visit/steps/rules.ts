@@ -1,11 +1,11 @@
 import * as feedback from './feedback/rule.ts';
 import { findDriveRule } from './find-drive/rule.ts';
+import type { StepId } from './ids.ts';
 import { inspectRule } from './inspect/rule.ts';
 import { disconnectLeadsRule, retryLeadsOffRule } from './leads/rule.ts';
 import { busAgainRule, lockoutRule } from './lockout/rule.ts';
 import { bridgeRule, insulationRule, isolationRule, windingMotorRule, windingRule } from './measurements/rule.ts';
 import { mechanicsRule } from './mechanics/rule.ts';
-import type { StepId } from './questions.ts';
 import type { InsertedStepId, PlainRule, PlainStepId, Rule } from './rule.ts';
 import { supportRule } from './support/rule.ts';
 import { symptomRule } from './symptom/rule.ts';

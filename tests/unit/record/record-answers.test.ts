@@ -4,7 +4,8 @@ import { answerStep } from '../../../src/record/change-visit.ts';
 import type { VisitRecord } from '../../../src/record/visit-schema.ts';
 import { evaluate } from '../../../src/visit/evaluate.ts';
 import { evaluateForm } from '../../../src/visit/evaluate-form.ts';
-import { type MeasuredStepId, stepIds } from '../../../src/visit/steps/questions.ts';
+import { stepIds } from '../../../src/visit/steps/ids.ts';
+import type { MeasuredStepId } from '../../../src/visit/steps/questions.ts';
 import { liftVisit } from '../islands/visits.ts';
 import { at, typicalVisit } from './support/typical-visit.ts';
 

@@ -2,7 +2,8 @@ import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { missing, volts } from '../../../src/calc/index.ts';
 import type { Form } from '../../../src/visit/steps/fields.ts';
-import { type AskedStepId, isMeasured, questions, stepIds } from '../../../src/visit/steps/questions.ts';
+import { stepIds } from '../../../src/visit/steps/ids.ts';
+import { type AskedStepId, isMeasured, questions } from '../../../src/visit/steps/questions.ts';
 import { runs } from '../../support/runs.ts';
 
 const lockedOut = { lockedOut: 'yes', waited: 'yes', meterProved: 'yes', peProved: 'yes' };
@@ -111,7 +112,7 @@ describe('one that is incomplete or can’t be read gives none', () => {
 });
 
 test('what a form inherits is no answer', () => {
-  expect(questions['reconnect'].read(Object.create({ done: 'yes' }))).toBeUndefined();
+  expect(questions.reconnect.read(Object.create({ done: 'yes' }))).toBeUndefined();
 });
 
 test('no text in any field makes it throw, and only a listed answer is taken', () => {

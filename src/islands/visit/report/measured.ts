@@ -4,7 +4,8 @@ import type { LimitSnapshot, Snapshot } from '../../../record/snapshot-schema.ts
 import type { VisitRecord } from '../../../record/visit-schema.ts';
 import type { EvaluatedVisit } from '../../../visit/evaluate.ts';
 import { stepCalculators } from '../../../visit/steps/calculators.ts';
-import { isMeasured, type MeasuredStepId, questions, type StepId } from '../../../visit/steps/questions.ts';
+import type { StepId } from '../../../visit/steps/ids.ts';
+import { isMeasured, type MeasuredStepId, questions } from '../../../visit/steps/questions.ts';
 import type { FormField } from '../../form/field.ts';
 import { notedInstrument } from '../prefill.ts';
 

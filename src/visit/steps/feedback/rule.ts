@@ -43,6 +43,10 @@ export const plugFeedbackRule: PlainRule<'plug-feedback'> = {
   energy: 'none',
   restsOn: ['retry-device-end'],
   problem: notDone,
+  undone: (record) => {
+    const unplugged = Math.max(record['unplug-feedback']?.seq ?? 0, record['unplug-device-end']?.seq ?? 0);
+    return unplugged > (record['plug-feedback']?.seq ?? 0);
+  },
   next: () => 'retry-feedback-on',
 };
 

@@ -11,6 +11,7 @@ export const disconnectLeads: Question<DoneAnswer> = {
   ],
   why: 'The windings join U, V and W, so a fault looks balanced while they are on. And an insulation tester must never reach the drive.',
   when: 'Before the retry without motor and before any measurement.',
+  undone: 'The leads were put back on after this. Take them off again.',
   ...askDone,
 };
 

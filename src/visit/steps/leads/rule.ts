@@ -1,4 +1,5 @@
 import { mayBePowered } from '../../../guide/evidence.ts';
+import { leadsOnAt } from '../../../guide/power.ts';
 import { notDone } from '../done.ts';
 import { retriedWithoutPermit } from '../retry.ts';
 import type { PlainRule } from '../rule.ts';
@@ -8,6 +9,7 @@ export const disconnectLeadsRule: PlainRule<'disconnect-leads'> = {
   energy: 'none',
   restsOn: [],
   problem: notDone,
+  undone: (record) => leadsOnAt(record, Number.POSITIVE_INFINITY),
   next: (visit) => {
     const when = visit.symptom?.answer.when;
     if (!mayBePowered(visit)) return 'bridge';

@@ -1,4 +1,5 @@
 import { formatRounded, limitValue, type Reading } from '../../../calc/index.ts';
+import type { oneReadingField } from '../../../record/migrations.ts';
 import { type Form, highest, tick, ticked, voltage } from '../fields.ts';
 import { lineOf, type Question } from '../question.ts';
 
@@ -29,12 +30,6 @@ export interface LockoutAnswer {
 /** The bus measured once more under a lockout that holds. */
 export type BusAnswer = Pick<LockoutAnswer, 'meterProved' | 'busVoltage'>;
 
-/**
- * 'yes' in a lockout of version 1: its one reading was the highest of all points. No form asks for it, and it goes
- * with the first change, so that what is proved again is measured point by point.
- */
-export const oneReadingField = 'oneReading';
-
 const bus = highest('busVoltage', 'DC+, DC−, highest', 'DC+ to DC−, each to PE. On a DC range, such as 0.03 V.', 'bus');
 
 const lockoutFields = [
@@ -62,11 +57,14 @@ const busFields = [
   bus,
 ];
 
+/** The record names it; here only its type is taken, so that no page with questions loads the reader of records. */
+const oneReadingOfVersion1: typeof oneReadingField = 'oneReading';
+
 /** What is not ticked was not done; the guide then says which of it is missing. */
 function readLockout(form: Form): LockoutAnswer | undefined {
   const busVoltage = voltage(form, 'busVoltage');
   // Version 1 asked for the highest of all points in one field, and not for PE.
-  const oneReading = ticked(form, oneReadingField);
+  const oneReading = ticked(form, oneReadingOfVersion1);
   const supplyVoltage = oneReading ? busVoltage : voltage(form, 'supplyVoltage');
   const outputVoltage = oneReading ? busVoltage : voltage(form, 'outputVoltage');
   if (!begun(form) || !busVoltage || !supplyVoltage || !outputVoltage) return undefined;

@@ -2,7 +2,7 @@ import {
   insulationSettled,
   isolationLeavesOpen,
   motorBad,
-  suspectedAnyway,
+  pointsAtCableOrMotor,
   tripsAsAWhole,
 } from '../../../guide/evidence.ts';
 import { afterMeasuring, conclude, isolationFailed } from '../../../guide/routes.ts';
@@ -44,7 +44,7 @@ export const insulationRule: PlainRule<'insulation'> = {
   restsOn: ['disconnect-leads'],
   problem: notDecided,
   next: (visit, record) =>
-    suspectedAnyway(visit) || !insulationSettled(visit) || isolationFailed(record) ? 'isolation' : 'winding',
+    pointsAtCableOrMotor(visit) || !insulationSettled(visit) || isolationFailed(record) ? 'isolation' : 'winding',
 };
 
 export const isolationRule: PlainRule<'isolation'> = {

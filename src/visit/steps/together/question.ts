@@ -10,6 +10,7 @@ export const connectPe: Question<DoneAnswer> = {
   ],
   why: 'The PE core came off for the insulation test. With power on, the motor frame needs it.',
   when: 'Before any step with power, if the insulation was tested.',
+  undone: 'The insulation was tested after this, and the PE core comes off for it. Connect PE again.',
   ...askDone,
 };
 
@@ -22,6 +23,7 @@ export const reconnect: Question<DoneAnswer> = {
   ],
   why: 'Every measurement passed, so the axis may be tried as a whole.',
   when: 'If every measurement passes.',
+  undone: 'The insulation step was changed after this. PE and leads may be off: connect them again.',
   ...askDone,
 };
 

@@ -1,15 +1,17 @@
 import { tripsAsAWhole } from '../../../guide/evidence.ts';
+import { peCoreOff } from '../../../guide/power.ts';
 import { notDone } from '../done.ts';
 import { retriedWithoutPermit } from '../retry.ts';
 import type { PlainRule, Rule } from '../rule.ts';
 
-export const connectPeRule: Rule<'connect-pe'> = { problem: notDone };
+export const connectPeRule: Rule<'connect-pe'> = { problem: notDone, undone: peCoreOff };
 
 export const reconnectRule: PlainRule<'reconnect'> = {
   touches: true,
   energy: 'none',
   restsOn: ['bridge', 'insulation', 'isolation', 'winding'],
   problem: notDone,
+  undone: peCoreOff,
   next: () => 'retry-all',
 };
 

@@ -1,6 +1,7 @@
 import type { Damage, Symptom } from '../../../../src/kernel/vocabulary.ts';
+import type { StepId } from '../../../../src/visit/steps/ids.ts';
 import type { InspectAnswer } from '../../../../src/visit/steps/inspect/question.ts';
-import type { StepId, VisitAnswers } from '../../../../src/visit/steps/questions.ts';
+import type { VisitAnswers } from '../../../../src/visit/steps/questions.ts';
 import type { RetryAnswer } from '../../../../src/visit/steps/retry.ts';
 import { typed } from '../../../support/typed.ts';
 import { soundLockout } from './answers.ts';

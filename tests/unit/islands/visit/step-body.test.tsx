@@ -3,7 +3,7 @@ import { expect, test } from 'vitest';
 import { StepBody } from '../../../../src/islands/visit/StepBody.tsx';
 import type { VisitRecord } from '../../../../src/record/visit-schema.ts';
 import { evaluate } from '../../../../src/visit/evaluate.ts';
-import type { StepId } from '../../../../src/visit/steps/questions.ts';
+import type { StepId } from '../../../../src/visit/steps/ids.ts';
 import {
   done,
   driveOnly,

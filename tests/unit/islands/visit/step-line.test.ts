@@ -1,7 +1,7 @@
 import { expect, test } from 'vitest';
 import { evaluateForm } from '../../../../src/visit/evaluate-form.ts';
 import type { Form } from '../../../../src/visit/steps/fields.ts';
-import type { StepId } from '../../../../src/visit/steps/questions.ts';
+import type { StepId } from '../../../../src/visit/steps/ids.ts';
 import {
   badInsulation,
   bothBad,

@@ -3,7 +3,7 @@ import { isoTime } from '../../../../src/record/iso-time.ts';
 import type { Snapshot } from '../../../../src/record/snapshot-schema.ts';
 import type { VisitRecord } from '../../../../src/record/visit-schema.ts';
 import type { Form } from '../../../../src/visit/steps/fields.ts';
-import type { StepId } from '../../../../src/visit/steps/questions.ts';
+import type { StepId } from '../../../../src/visit/steps/ids.ts';
 import { liftVisit } from '../../islands/visits.ts';
 
 const start = Date.UTC(2026, 2, 3, 4, 58, 12);
