@@ -94,8 +94,4 @@ describe('numbers', () => {
     expect(reasonsOf('2021-05-03;0,500 MΩ;25', { decimalMark: '.' })).toEqual(['1 reading-unreadable']);
     expect(reasonsOf('2021-05-03;2,2 MΩ;25', { decimalMark: '.' })).toEqual(['1 reading-unreadable']);
   });
-
-  test('zero is less than one step of the display', () => {
-    expect(rowsOf('2021-05-03;0 MΩ;25')).toEqual(['2021-05-03 <1 MΩ 25 °C']);
-  });
 });
