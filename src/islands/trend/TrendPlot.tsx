@@ -37,8 +37,9 @@ export function TrendPlot({ assessment }: { assessment: TrendAssessment }) {
           below={frame.y.place(minimum) < frame.box.bottom - 24}
         />
       )}
-      {line.length > 0 && <Curve frame={frame} points={line} look="dashed" />}
       <Points frame={frame} points={points} />
+      {/* Last: among a thousand points it would not be seen below them. */}
+      {line.length > 0 && <Curve frame={frame} points={line} look="dashed" />}
     </Plot>
   );
 }
