@@ -7,7 +7,6 @@ import { limitParts } from './src/build/limit-parts.ts';
 import { buildTargets } from './src/build/targets.ts';
 import { linkTerms, readGlossary } from './src/glossary/link-terms.ts';
 import { importCalculator } from './src/markdown/import-calculator.ts';
-import { replacedElements } from './src/markdown/replaced-elements.ts';
 
 /** What reaches the reader is written for the oldest browsers that the site is made for; what renders pages is not. */
 const oldBrowsers = {
@@ -35,8 +34,7 @@ export default defineConfig({
   // No article shows code, and reading the colours of a dozen languages takes time.
   markdown: { processor, syntaxHighlight: false },
   integrations: [
-    // Text that no component replaces goes into the page as it is: a node for each word would slow every build.
-    mdx({ optimize: { ignoreElementNames: [...replacedElements] } }),
+    mdx(),
     // Only these hold JSX; the rest needs no second reading.
     preact({ include: ['**/*.tsx'] }),
     finishPages(),
@@ -51,9 +49,8 @@ export default defineConfig({
       assetsInlineLimit: 0,
       // Pure modules, so that a calculator loads only the part of src/calc that it uses, though all import its index.
       rolldownOptions: {
-        // Every article begins with a directive of Astro's own, and each would be a warning of ten lines.
-        // And a drawing that one calculator holds and another loads later is no mistake: in a browser they are apart.
-        checks: { moduleLevelDirective: false, ineffectiveDynamicImport: false },
+        // Astro puts a directive of its own into every article, and each would be a warning of ten lines.
+        checks: { moduleLevelDirective: false },
         treeshake: { moduleSideEffects: [{ test: /[\\/]src[\\/](calc|texts)[\\/]/, sideEffects: false }] },
       },
     },
