@@ -3,7 +3,6 @@ import mdx from '@astrojs/mdx';
 import preact from '@astrojs/preact';
 import { defineConfig } from 'astro/config';
 import { finishPages } from './src/build/finish-pages.ts';
-import { limitParts } from './src/build/limit-parts.ts';
 import { buildTargets } from './src/build/targets.ts';
 import { linkTerms, readGlossary } from './src/glossary/link-terms.ts';
 import { importCalculator } from './src/markdown/import-calculator.ts';
@@ -43,7 +42,7 @@ export default defineConfig({
   build: { inlineStylesheets: 'never', concurrency: 4 },
   // Nothing inline: the pages must work under a Content-Security-Policy that allows no inline script.
   vite: {
-    plugins: [limitParts, oldBrowsers, noPreloadLists],
+    plugins: [oldBrowsers, noPreloadLists],
     build: {
       cssTarget: buildTargets,
       assetsInlineLimit: 0,
