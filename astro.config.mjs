@@ -7,16 +7,15 @@ import { buildTargets } from './src/build/targets.ts';
 import { linkTerms, readGlossary } from './src/glossary/link-terms.ts';
 import { importCalculator } from './src/markdown/import-calculator.ts';
 
-/** What reaches the reader is written for the oldest browsers that the site is made for; what renders pages is not. */
-const oldBrowsers = {
-  name: 'old-browsers',
-  configEnvironment: (name) => (name === 'client' ? { build: { target: buildTargets } } : undefined),
-};
-
-/** A list of every chunk in every page's first script would cost more than the requests that it saves. */
-const noPreloadLists = {
-  name: 'no-preload-lists',
-  configEnvironment: (name) => (name === 'client' ? { build: { modulePreload: false } } : undefined),
+/**
+ * What reaches the reader is written for the oldest browsers that the site is made for; what renders pages is not. A list
+ * of every chunk in every page's first script would cost more than the requests that it saves. Astro overrides the plain
+ * setting `environments.client`, so this is the hook for it.
+ */
+const forReaders = {
+  name: 'for-readers',
+  configEnvironment: (name) =>
+    name === 'client' ? { build: { target: buildTargets, modulePreload: false } } : undefined,
 };
 
 // A static host may serve the site below a folder: SITE_BASE=/fieldbook/ npm run build.
@@ -38,11 +37,10 @@ export default defineConfig({
     preact({ include: ['**/*.tsx'] }),
     finishPages(),
   ],
-  // One page is written while others are rendered.
-  build: { inlineStylesheets: 'never', concurrency: 4 },
+  build: { inlineStylesheets: 'never' },
   // Nothing inline: the pages must work under a Content-Security-Policy that allows no inline script.
   vite: {
-    plugins: [oldBrowsers, noPreloadLists],
+    plugins: [forReaders],
     build: {
       cssTarget: buildTargets,
       assetsInlineLimit: 0,
