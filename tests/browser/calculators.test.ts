@@ -53,7 +53,7 @@ describe('by keyboard alone', () => {
       'insulation-windingTemperature': '22',
     });
     await verdict(page, 'go');
-    expect(await page.locator('svg [data-mark]').count()).toBe(3);
+    expect(await page.locator('.plot .point').count()).toBe(3);
     expect(await page.locator('.limits-used a').first().getAttribute('href')).toContain('/tables/#');
   });
 

@@ -6,7 +6,6 @@ import type { LimitSnapshot, Snapshot } from '../../record/snapshot-schema.ts';
 import type { Form } from '../../record/step-answers.ts';
 import { isMeasurement } from '../../record/step-forms.ts';
 import { judge } from '../form/calculator-form.ts';
-import { limitWords } from '../form/limit-words.ts';
 import { stepAnswer } from './record-answers.ts';
 import { stepCalculators } from './step-calculators.ts';
 
@@ -26,13 +25,13 @@ export function snapshotOf(id: StepId, form: Form): Snapshot | undefined {
 }
 
 function limitSnapshot(id: LimitId): LimitSnapshot {
-  const words = limitWords(id);
-  const source = words.source === null ? '' : sources[words.source as keyof typeof sources].short;
+  const data = limit(id);
+  const source = data.source === null ? '' : sources[data.source as keyof typeof sources].short;
   return {
     id,
-    label: words.label,
-    value: formatLimit(limit(id)),
-    status: words.status,
-    source: [source, words.clause].filter(Boolean).join(', '),
+    label: data.label,
+    value: formatLimit(data),
+    status: data.status,
+    source: [source, data.clause].filter(Boolean).join(', '),
   };
 }

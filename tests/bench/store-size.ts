@@ -1,6 +1,6 @@
 import { readFileSync, statSync } from 'node:fs';
 import { join } from 'node:path';
-import { siteFolder } from './paths.ts';
+import { siteFolder } from '../tools/paths.ts';
 
 /** Bytes of all files that the worker of the built site keeps on the device, as they lie there: not compressed. */
 export function storeSize(folder = siteFolder): number {

@@ -14,11 +14,6 @@ export function logarithmic([from, to]: Pair, range: Pair): Scale {
   return (value) => inner(Math.log(value));
 }
 
-/** Whole steps from `from` to `to`, both included. */
-export function steps([from, to]: Pair, step: number): number[] {
-  return Array.from({ length: Math.floor((to - from) / step) + 1 }, (_, i) => from + i * step);
-}
-
 /** The path data of a polyline through the points. */
 export function pathThrough(points: readonly Pair[]): string {
   return points.map(([x, y], i) => `${i === 0 ? 'M' : 'L'}${x.toFixed(1)} ${y.toFixed(1)}`).join('');

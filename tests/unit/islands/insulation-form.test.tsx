@@ -1,8 +1,10 @@
+import { renderToString } from 'preact-render-to-string';
 import { describe, expect, test } from 'vitest';
 import type { Typed } from '../../../src/islands/form/field.ts';
 import { readForm } from '../../../src/islands/form/read-form.ts';
 import { insulationForm, insulationInput } from '../../../src/islands/insulation/form.ts';
 import { formulaText } from '../../../src/islands/insulation/formula.ts';
+import { InsulationPlot } from '../../../src/islands/insulation/InsulationPlot.tsx';
 import { plotData } from '../../../src/islands/insulation/plot-data.ts';
 import { liftVisit } from './visits.ts';
 
@@ -29,21 +31,23 @@ describe('the insulation form', () => {
 
 describe('the plot', () => {
   test('shows whole decades that hold the limits and the readings', () => {
-    const data = plotData(input());
-    expect(data?.ohms).toEqual([1e5, 1e9]);
-    expect(data?.temperatures).toEqual([0, 100]);
-    expect(data?.marks.map(({ label, ohms }) => [label, ohms])).toEqual([
-      ['U', 3.1e6],
-      ['V', 2.9e6],
-      ['W', 3.2e6],
+    expect(plotData(input())?.marks).toEqual([
+      { label: 'U', temperature: 32, ohms: 3.1e6, shape: 'dot' },
+      { label: 'V', temperature: 32, ohms: 2.9e6, shape: 'square' },
+      { label: 'W', temperature: 32, ohms: 3.2e6, shape: 'triangle' },
+    ]);
+    const ticks = [...renderToString(<InsulationPlot input={input()} />).matchAll(/class="figures"[^>]*>([^<]*)</g)];
+    expect(ticks.map(([, text]) => text?.replace('\u00a0', ' '))).toEqual([
+      ...['100 kΩ', '1 MΩ', '10 MΩ', '100 MΩ', '1 GΩ'],
+      ...['0', '20', '40', '60', '80', '100'],
     ]);
   });
 
   test('shows bounds as bounds, a dead short at its foot, and nothing for OL without a range', () => {
     const marks = plotData(input({ U: '>700M', V: '0.2 Ω', W: 'OL' }))?.marks;
     expect(marks).toEqual([
-      { label: 'U', temperature: 32, ohms: 700e6, bound: 'above' },
-      { label: 'V', temperature: 32, ohms: 1e3, bound: 'below' },
+      { label: 'U', temperature: 32, ohms: 700e6, shape: 'above' },
+      { label: 'V', temperature: 32, ohms: 1e3, shape: 'below' },
     ]);
   });
 

@@ -1,6 +1,6 @@
 import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
-import { siteFolder } from './paths.ts';
+import { siteFolder } from '../tools/paths.ts';
 
 /** Kinds of pages that have a budget of their own in tests/bench/budgets.json. */
 export type PageKind = 'article' | 'calculator' | 'visit' | 'practice' | 'other';

@@ -2,7 +2,7 @@ import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { brotliCompressSync, constants, gzipSync } from 'node:zlib';
 import type { Page } from 'playwright-core';
-import { siteBase, siteFolder } from './paths.ts';
+import { siteBase, siteFolder } from '../tools/paths.ts';
 
 /** Bytes that a first visit of a page moves, without headers. */
 export interface PageWeight {
@@ -19,7 +19,7 @@ export interface PageWeight {
   framework: string[];
 }
 
-/** Quality 9, as the comparison with other generators has it; hosts compress on the fly with less, ahead of time with more. */
+/** Quality 9: hosts compress on the fly with less, ahead of time with more. */
 const brotli = (data: Buffer) => brotliCompressSync(data, { params: { [constants.BROTLI_PARAM_QUALITY]: 9 } }).length;
 /** Typefaces and pictures with points are compressed already. */
 const packed = /\.(woff2|png|pf_\w+|pagefind)$/;
