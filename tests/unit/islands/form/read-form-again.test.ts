@@ -1,6 +1,6 @@
 import { expect, test } from 'vitest';
-import type { FormField, ReadingField } from '../../../src/islands/form/field.ts';
-import { readForm } from '../../../src/islands/form/read-form.ts';
+import type { FormField, ReadingField } from '../../../../src/islands/form/field.ts';
+import { readForm } from '../../../../src/islands/form/read-form.ts';
 
 const reading = (id: string, more: Partial<ReadingField> = {}): ReadingField => ({
   kind: 'reading',

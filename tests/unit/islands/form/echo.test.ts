@@ -1,6 +1,6 @@
 import { expect, test } from 'vitest';
-import { echo } from '../../../src/islands/form/echo.ts';
-import { typed } from '../../support/typed.ts';
+import { echo } from '../../../../src/islands/form/echo.ts';
+import { typed } from '../../../support/typed.ts';
 
 test.each([
   ['450k', '= 450 kΩ'],

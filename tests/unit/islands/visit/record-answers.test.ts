@@ -1,12 +1,12 @@
 import { describe, expect, test } from 'vitest';
-import { decide } from '../../../src/guide/decision.ts';
-import { nextStep } from '../../../src/guide/next-step.ts';
-import { recordAnswers, stepAnswer } from '../../../src/islands/visit/record-answers.ts';
-import { answerStep } from '../../../src/record/change-visit.ts';
-import { type MeasurementStepId, stepIds } from '../../../src/record/step-forms.ts';
-import type { VisitRecord } from '../../../src/record/visit-schema.ts';
-import { liftVisit } from '../islands/visits.ts';
-import { at, typicalVisit } from './support/typical-visit.ts';
+import { decide } from '../../../../src/guide/decision.ts';
+import { nextStep } from '../../../../src/guide/next-step.ts';
+import { recordAnswers, stepAnswer } from '../../../../src/islands/visit/record-answers.ts';
+import { answerStep } from '../../../../src/record/change-visit.ts';
+import { type MeasurementStepId, stepIds } from '../../../../src/record/step-forms.ts';
+import type { VisitRecord } from '../../../../src/record/visit-schema.ts';
+import { liftVisit } from '../visits.ts';
+import { at, typicalVisit } from '../../record/support/typical-visit.ts';
 
 const visit = typicalVisit();
 

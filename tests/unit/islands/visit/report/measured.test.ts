@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest';
-import { recordAnswers } from '../../../../src/islands/visit/record-answers.ts';
-import { measuredReports } from '../../../../src/islands/visit/report/measured.ts';
-import { joinedParts } from '../../../../src/islands/visit/report/next-drive.ts';
+import { recordAnswers } from '../../../../../src/islands/visit/record-answers.ts';
+import { measuredReports } from '../../../../../src/islands/visit/report/measured.ts';
+import { joinedParts } from '../../../../../src/islands/visit/report/next-drive.ts';
 import {
   badInsulation,
   bothBad,
@@ -9,7 +9,7 @@ import {
   type Entry,
   motorAndCable,
   visitOf,
-} from '../../../support/marrow-bay-visits.ts';
+} from '../../../../support/marrow-bay-visits.ts';
 
 const answersOf = (visit: ReturnType<typeof visitOf>) => recordAnswers(visit, visit.changedAt);
 

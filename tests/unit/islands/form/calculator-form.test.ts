@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest';
-import { judge, type Outcome } from '../../../src/islands/form/calculator-form.ts';
-import { announcement, findingsShown, shownVerdict, whyEmpty } from '../../../src/islands/form/verdict-words.ts';
-import { forms, liftVisit } from './visits.ts';
+import { judge, type Outcome } from '../../../../src/islands/form/calculator-form.ts';
+import { announcement, findingsShown, shownVerdict, whyEmpty } from '../../../../src/islands/form/verdict-words.ts';
+import { forms, liftVisit } from '../visits.ts';
 
 const bridge = (changes = {}) => judge(forms.bridge, liftVisit('bridge', changes));
 

@@ -1,6 +1,6 @@
 import { renderToString } from 'preact-render-to-string';
 import { expect, test } from 'vitest';
-import { VerdictShape } from '../../../src/islands/form/VerdictShape.tsx';
+import { VerdictShape } from '../../../../src/islands/form/VerdictShape.tsx';
 
 const drawn = (['go', 'no-go', 'undecided', 'stop', 'empty'] as const).map((verdict) => {
   const svg = renderToString(<VerdictShape verdict={verdict} />);

@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { typedIn } from '../../../src/islands/form/dom-values.ts';
+import { typedIn } from '../../../../src/islands/form/dom-values.ts';
 
 const input = (entry: Partial<HTMLInputElement>) => ({ type: 'text', checked: false, defaultChecked: false, ...entry });
 const formWith = (...inputs: Partial<HTMLInputElement>[]) =>

@@ -1,10 +1,10 @@
 import { describe, expect, test } from 'vitest';
-import { judge } from '../../../src/islands/form/calculator-form.ts';
-import type { Typed } from '../../../src/islands/form/field.ts';
-import { readForm } from '../../../src/islands/form/read-form.ts';
-import { isolationForm, isolationInput } from '../../../src/islands/isolation/form.ts';
-import { contradicts, stagesAsked } from '../../../src/islands/isolation/stages-asked.ts';
-import { liftVisit } from './visits.ts';
+import { judge } from '../../../../src/islands/form/calculator-form.ts';
+import type { Typed } from '../../../../src/islands/form/field.ts';
+import { readForm } from '../../../../src/islands/form/read-form.ts';
+import { isolationForm, isolationInput } from '../../../../src/islands/isolation/form.ts';
+import { contradicts, stagesAsked } from '../../../../src/islands/isolation/stages-asked.ts';
+import { liftVisit } from '../visits.ts';
 
 const joined: Typed = {
   joinedU: '3.1M',

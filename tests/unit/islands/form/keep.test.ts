@@ -1,6 +1,6 @@
 import { afterEach, describe, expect, test, vi } from 'vitest';
-import { caseInAddress } from '../../../src/islands/form/address.ts';
-import { keepEntries, keepTyped, keptEntries, keptTyped } from '../../../src/islands/form/keep.ts';
+import { caseInAddress } from '../../../../src/islands/form/address.ts';
+import { keepEntries, keepTyped, keptEntries, keptTyped } from '../../../../src/islands/form/keep.ts';
 
 function storage(): Storage & { size: () => number } {
   const held = new Map<string, string>();

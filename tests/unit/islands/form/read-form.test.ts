@@ -1,11 +1,11 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import type { Quantity } from '../../../src/calc/index.ts';
-import { type CalculatorForm, judge } from '../../../src/islands/form/calculator-form.ts';
-import { blankForm, type FormField, fillForm, isBlank, type Typed } from '../../../src/islands/form/field.ts';
-import { readForm } from '../../../src/islands/form/read-form.ts';
-import { runs } from '../../support/runs.ts';
-import { anyForm, forms, liftVisit, names } from './visits.ts';
+import type { Quantity } from '../../../../src/calc/index.ts';
+import { type CalculatorForm, judge } from '../../../../src/islands/form/calculator-form.ts';
+import { blankForm, type FormField, fillForm, isBlank, type Typed } from '../../../../src/islands/form/field.ts';
+import { readForm } from '../../../../src/islands/form/read-form.ts';
+import { runs } from '../../../support/runs.ts';
+import { anyForm, forms, liftVisit, names } from '../visits.ts';
 
 const outcome = (changes: Typed) => judge(forms.bridge, liftVisit('bridge', changes));
 

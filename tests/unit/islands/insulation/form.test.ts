@@ -1,10 +1,10 @@
 import { describe, expect, test } from 'vitest';
-import type { Typed } from '../../../src/islands/form/field.ts';
-import { readForm } from '../../../src/islands/form/read-form.ts';
-import { insulationForm, insulationInput } from '../../../src/islands/insulation/form.ts';
-import { formulaText } from '../../../src/islands/insulation/formula.ts';
-import { plotData } from '../../../src/islands/insulation/plot-data.ts';
-import { liftVisit } from './visits.ts';
+import type { Typed } from '../../../../src/islands/form/field.ts';
+import { readForm } from '../../../../src/islands/form/read-form.ts';
+import { insulationForm, insulationInput } from '../../../../src/islands/insulation/form.ts';
+import { formulaText } from '../../../../src/islands/insulation/formula.ts';
+import { plotData } from '../../../../src/islands/insulation/plot-data.ts';
+import { liftVisit } from '../visits.ts';
 
 const input = (changes: Typed = {}) =>
   insulationInput(readForm(insulationForm.fields, liftVisit('insulation', changes)));

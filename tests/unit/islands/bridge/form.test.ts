@@ -1,10 +1,10 @@
 import { describe, expect, test } from 'vitest';
-import { bridgeForm, bridgeInput } from '../../../src/islands/bridge/form.ts';
-import { bridgePositions } from '../../../src/islands/bridge/positions.ts';
-import { judge } from '../../../src/islands/form/calculator-form.ts';
-import type { Typed } from '../../../src/islands/form/field.ts';
-import { readForm } from '../../../src/islands/form/read-form.ts';
-import { liftVisit } from './visits.ts';
+import { bridgeForm, bridgeInput } from '../../../../src/islands/bridge/form.ts';
+import { bridgePositions } from '../../../../src/islands/bridge/positions.ts';
+import { judge } from '../../../../src/islands/form/calculator-form.ts';
+import type { Typed } from '../../../../src/islands/form/field.ts';
+import { readForm } from '../../../../src/islands/form/read-form.ts';
+import { liftVisit } from '../visits.ts';
 
 const input = (changes: Typed) => bridgeInput(readForm(bridgeForm.fields, liftVisit('bridge', changes)));
 const errorOf = (id: string, text: string) => readForm(bridgeForm.fields, { [id]: text }).errors[id]?.message;
