@@ -6,7 +6,9 @@ import { builtPages } from './support/built-pages.ts';
 
 const pages = builtPages();
 const site = inject('site');
-const idsOf = new Map(pages.map((path) => [new URL(path.slice(1), site).href, new Set(attributes(htmlOf(path), 'id'))]));
+const idsOf = new Map(
+  pages.map((path) => [new URL(path.slice(1), site).href, new Set(attributes(htmlOf(path), 'id'))]),
+);
 
 function htmlOf(path: string): string {
   return readFileSync(join(siteFolder, path.endsWith('/') ? `${path}index.html` : path), 'utf8');
@@ -47,7 +49,9 @@ test('each link leads to a page and a heading that exist', () => {
       .filter((target) => {
         const ids = idsOf.get(`${target.origin}${target.pathname}`);
         // A fragment with an equals sign carries readings to a form, a code opens a practice case: neither names a heading.
-        const id = /=|^#[0-9A-Z]{3}(-[0-9A-Z]{3}){2}$/.test(target.hash) ? '' : decodeURIComponent(target.hash.slice(1));
+        const id = /=|^#[0-9A-Z]{3}(-[0-9A-Z]{3}){2}$/.test(target.hash)
+          ? ''
+          : decodeURIComponent(target.hash.slice(1));
         return ids === undefined || (id !== '' && !ids.has(id));
       })
       .map((target) => target.pathname + target.hash);

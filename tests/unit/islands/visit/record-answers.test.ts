@@ -5,8 +5,8 @@ import { recordAnswers, stepAnswer } from '../../../../src/islands/visit/record-
 import { answerStep } from '../../../../src/record/change-visit.ts';
 import { type MeasurementStepId, stepIds } from '../../../../src/record/step-forms.ts';
 import type { VisitRecord } from '../../../../src/record/visit-schema.ts';
-import { liftVisit } from '../visits.ts';
 import { at, typicalVisit } from '../../record/support/typical-visit.ts';
+import { liftVisit } from '../visits.ts';
 
 const visit = typicalVisit();
 
