@@ -11,7 +11,7 @@ import { keptDrawing, uncomputed } from './support/kept-drawing.ts';
 const articles = builtPages().filter((path) => path.startsWith('/articles/'));
 const built = articles.flatMap((path) => {
   const html = readFileSync(join(siteFolder, path, 'index.html'), 'utf8');
-  return [...html.matchAll(/<svg class="drawing"[^]*?<\/svg>/g)].map(([svg]) => keptDrawing(svg));
+  return [...html.matchAll(/<svg class="drawing"[\s\S]*?<\/svg>/g)].map(([svg]) => keptDrawing(svg));
 });
 const figures = new Map(built.map((svg) => [/<title id="([\w-]+)-title"/.exec(svg)?.[1] ?? '', svg]));
 const textOf = (svg: string, element: 'title' | 'desc') => new RegExp(`<${element}[^>]*>([^<]*)`).exec(svg)?.[1] ?? '';
