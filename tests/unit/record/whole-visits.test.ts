@@ -1,0 +1,40 @@
+import { describe, expect, test } from 'vitest';
+import { completed } from '../../../src/islands/visit/change-step.ts';
+import { snapshotOf } from '../../../src/islands/visit/snapshot.ts';
+import { exportVisit } from '../../../src/record/export-visit.ts';
+import { readVisitText } from '../../../src/record/read-visit.ts';
+import { snapshotDiffers } from '../../../src/record/snapshot-differs.ts';
+import { complete, halfDone, versionOne } from '../../visits/whole.ts';
+
+// If a changed limit, rule or sentence is meant, `node tests/visits/refresh.ts` writes what is said today into the two
+// files of the current version.
+
+test('the files are of the versions that their names say, and each says that it is invented', () => {
+  const versions = [versionOne, halfDone, complete].map(({ text }) => JSON.parse(text).version);
+  expect(versions).toEqual([1, 2, 2]);
+  for (const { visit } of [versionOne, halfDone, complete]) {
+    expect(visit.site).toBe('Marrow Bay Glassworks');
+    expect(visit.notes).toMatch(/^Invented: /);
+  }
+});
+
+describe.each([halfDone, complete])('the visit $name', ({ visit }) => {
+  test('keeps the verdicts, sentences, limits and parts that its readings give today', () => {
+    expect(Object.values(visit.steps).filter((step) => step?.snapshot).length).toBeGreaterThan(0);
+    expect(snapshotDiffers(visit, snapshotOf)).toEqual([]);
+  });
+
+  test('keeps all that is computed from it, the decision with its sentences too', () => {
+    expect(completed(visit, visit.changedAt)).toEqual(visit);
+  });
+
+  test('keeps every field when it is written and read again', () => {
+    expect(readVisitText(exportVisit(visit).text)).toEqual({ ok: true, value: visit });
+  });
+});
+
+test('the visit of version 1 keeps the verdicts and limits of today; its sentences are those of its time', () => {
+  const differing = snapshotDiffers(versionOne.visit, snapshotOf);
+  expect(Object.keys(versionOne.visit.steps)).toHaveLength(11);
+  expect(differing.filter(({ differs }) => differs.some((what) => what !== 'sentences'))).toEqual([]);
+});
