@@ -1,5 +1,8 @@
 import type { SearchPanel } from './search-panel.ts';
 
+/** Milliseconds on a page until its search is fetched from the device. */
+const stay = 600;
+
 /** All that every page carries of the search: the rest is fetched when somebody turns to the box. */
 export function startSearchBox(form: HTMLFormElement): void {
   const input = form.querySelector('input');
@@ -23,6 +26,8 @@ export function startSearchBox(form: HTMLFormElement): void {
   input?.addEventListener('focus', fetchAll);
   // Comes a moment before the focus.
   input?.addEventListener('pointerdown', fetchAll);
+  // Costs no network if all files lie on the device; a page that somebody only passes through needs no search.
+  if (navigator.serviceWorker?.controller) setTimeout(() => (window.requestIdleCallback ?? setTimeout)(fetchAll), stay);
   form.addEventListener('submit', async (event) => {
     event.preventDefault();
     try {
