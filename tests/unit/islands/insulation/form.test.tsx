@@ -1,21 +1,12 @@
 import { renderToString } from 'preact-render-to-string';
 import { describe, expect, test } from 'vitest';
-<<<<<<<< HEAD:tests/unit/islands/insulation-form.test.tsx
-import type { Typed } from '../../../src/islands/form/field.ts';
-import { readForm } from '../../../src/islands/form/read-form.ts';
-import { insulationForm, insulationInput } from '../../../src/islands/insulation/form.ts';
-import { formulaText } from '../../../src/islands/insulation/formula.ts';
-import { InsulationPlot } from '../../../../src/islands/insulation/InsulationPlot.tsx';
-import { plotData } from '../../../src/islands/insulation/plot-data.ts';
-import { liftVisit } from './visits.ts';
-========
 import type { Typed } from '../../../../src/islands/form/field.ts';
 import { readForm } from '../../../../src/islands/form/read-form.ts';
 import { insulationForm, insulationInput } from '../../../../src/islands/insulation/form.ts';
 import { formulaText } from '../../../../src/islands/insulation/formula.ts';
+import { InsulationPlot } from '../../../../src/islands/insulation/InsulationPlot.tsx';
 import { plotData } from '../../../../src/islands/insulation/plot-data.ts';
 import { liftVisit } from '../visits.ts';
->>>>>>>> h/tests:tests/unit/islands/insulation/form.test.ts
 
 const input = (changes: Typed = {}) =>
   insulationInput(readForm(insulationForm.fields, liftVisit('insulation', changes)));
