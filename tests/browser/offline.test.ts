@@ -5,7 +5,7 @@ import type { BrowserContext, Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, onTestFinished, test } from 'vitest';
 import { addOfflineUse, bundledWorker } from '../../src/build/offline-store.ts';
 import { ShippedPackages } from '../../src/build/shipped-licences.ts';
-import { kindOf } from '../tools/page-kinds.ts';
+import { kindOf } from '../bench/page-kinds.ts';
 import { siteBase, siteFolder } from '../tools/paths.ts';
 import { type ServedSite, serveSite } from '../tools/serve.ts';
 import { builtPages } from './support/built-pages.ts';
