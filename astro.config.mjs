@@ -3,22 +3,19 @@ import mdx from '@astrojs/mdx';
 import preact from '@astrojs/preact';
 import { defineConfig } from 'astro/config';
 import { finishPages } from './src/build/finish-pages.ts';
-import { limitParts } from './src/build/limit-parts.ts';
 import { buildTargets } from './src/build/targets.ts';
 import { linkTerms, readGlossary } from './src/glossary/link-terms.ts';
 import { importCalculator } from './src/markdown/import-calculator.ts';
-import { replacedElements } from './src/markdown/replaced-elements.ts';
 
-/** What reaches the reader is written for the oldest browsers that the site is made for; what renders pages is not. */
-const oldBrowsers = {
-  name: 'old-browsers',
-  configEnvironment: (name) => (name === 'client' ? { build: { target: buildTargets } } : undefined),
-};
-
-/** A list of every chunk in every page's first script would cost more than the requests that it saves. */
-const noPreloadLists = {
-  name: 'no-preload-lists',
-  configEnvironment: (name) => (name === 'client' ? { build: { modulePreload: false } } : undefined),
+/**
+ * What reaches the reader is written for the oldest browsers that the site is made for; what renders pages is not. A list
+ * of every chunk in every page's first script would cost more than the requests that it saves. Astro overrides the plain
+ * setting `environments.client`, so this is the hook for it.
+ */
+const forReaders = {
+  name: 'for-readers',
+  configEnvironment: (name) =>
+    name === 'client' ? { build: { target: buildTargets, modulePreload: false } } : undefined,
 };
 
 // A static host may serve the site below a folder: SITE_BASE=/fieldbook/ npm run build.
@@ -35,25 +32,22 @@ export default defineConfig({
   // No article shows code, and reading the colours of a dozen languages takes time.
   markdown: { processor, syntaxHighlight: false },
   integrations: [
-    // Text that no component replaces goes into the page as it is: a node for each word would slow every build.
-    mdx({ optimize: { ignoreElementNames: [...replacedElements] } }),
+    mdx(),
     // Only these hold JSX; the rest needs no second reading.
     preact({ include: ['**/*.tsx'] }),
     finishPages(),
   ],
-  // One page is written while others are rendered.
-  build: { inlineStylesheets: 'never', concurrency: 4 },
+  build: { inlineStylesheets: 'never' },
   // Nothing inline: the pages must work under a Content-Security-Policy that allows no inline script.
   vite: {
-    plugins: [limitParts, oldBrowsers, noPreloadLists],
+    plugins: [forReaders],
     build: {
       cssTarget: buildTargets,
       assetsInlineLimit: 0,
       // Pure modules, so that a calculator loads only the part of src/calc that it uses, though all import its index.
       rolldownOptions: {
-        // Every article begins with a directive of Astro's own, and each would be a warning of ten lines.
-        // And a drawing that one calculator holds and another loads later is no mistake: in a browser they are apart.
-        checks: { moduleLevelDirective: false, ineffectiveDynamicImport: false },
+        // Astro puts a directive of its own into every article, and each would be a warning of ten lines.
+        checks: { moduleLevelDirective: false },
         treeshake: { moduleSideEffects: [{ test: /[\\/]src[\\/](calc|texts)[\\/]/, sideEffects: false }] },
       },
     },

@@ -1,5 +1,4 @@
-// Not from astro:content, which brings all that renders pages along: this file is loaded before a build begins.
-import { defineCollection } from 'astro/content/config';
+import { defineCollection } from 'astro:content';
 import { file, glob } from 'astro/loaders';
 import { articleSchema } from './schemas/article.ts';
 import { visitCaseSchema } from './schemas/case.ts';

@@ -7,7 +7,7 @@ const root = join(import.meta.dirname, '../..');
 
 /**
  * One script out of a module and all that it imports, for the oldest browsers that the site is made for: workers can't
- * be modules in several of them. What the module exports lies in the global variable `name`. What it contains of others is added to `shipped`.
+ * be modules in several of them. `name` is its global variable. What it contains of others is added to `shipped`.
  */
 export async function classicScript(entry: string, name: string, shipped: ShippedPackages): Promise<string> {
   const result = await build({
@@ -15,8 +15,7 @@ export async function classicScript(entry: string, name: string, shipped: Shippe
     logLevel: 'warn',
     root,
     publicDir: false,
-    // Where a module asks for its own address, a classic script has none.
-    define: { 'process.env.NODE_ENV': '"production"', 'import.meta.url': 'undefined' },
+    define: { 'process.env.NODE_ENV': '"production"' },
     build: { write: false, target: buildTargets, lib: { entry, formats: ['iife'], name, fileName: () => 'script.js' } },
   });
   const [output] = [result].flat();

@@ -1,16 +1,16 @@
 import { createHash } from 'node:crypto';
-import { mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
-import { tmpdir } from 'node:os';
-import { join } from 'node:path';
-// Not from its index, which brings a compiler along for a worker of its own.
-import { injectManifest } from 'workbox-build/build/inject-manifest.js';
+import { readdirSync, readFileSync, statSync, writeFileSync } from 'node:fs';
+import { join, sep } from 'node:path';
 import { classicScript } from './classic-script.ts';
 import type { ShippedPackages } from './shipped-licences.ts';
 
 const root = join(import.meta.dirname, '../..');
 
-/** What the built folder holds for others than the pages themselves: it is fetched when somebody asks for it. */
-const notNeededOffline = /^(schema\/|robots\.txt$|sitemap)/;
+/** Stands in the worker's source for the list of files, as Workbox documents it. */
+const placeOfList = 'self.__WB_MANIFEST';
+
+/** Files of the built folder that the pages don't need: they are fetched only when somebody asks for them. */
+const notNeededOffline = /^(\.|schema\/|robots\.txt$|sitemap|sw\.js$)/;
 
 /** The service worker as one script, still without its list of files. */
 export const bundledWorker = (shipped: ShippedPackages) =>
@@ -24,36 +24,23 @@ export async function addOfflineUse(
   folder: string,
   worker: Promise<string>,
 ): Promise<{ files: number; bytes: number }> {
-  const made = mkdtempSync(join(tmpdir(), 'fieldbook-worker-'));
-  const script = join(made, 'sw.js');
-  writeFileSync(script, await worker);
-  const result = await injectManifest({
-    swSrc: script,
-    swDest: join(folder, 'sw.js'),
-    globDirectory: folder,
-    globPatterns: ['**/*'],
-    globIgnores: ['sw.js'],
-    maximumFileSizeToCacheInBytes: 8_000_000,
-    manifestTransforms: [
-      (entries) => ({ manifest: entries.filter(needed).map((entry) => listed(entry, folder)), warnings: [] }),
-    ],
-  });
-  rmSync(made, { recursive: true, force: true });
-  for (const warning of result.warnings) console.warn(warning);
-  return { files: result.count, bytes: result.size };
+  const parts = (await worker).split(placeOfList);
+  if (parts.length !== 2) throw new Error(`The worker should name ${placeOfList} once, not ${parts.length - 1} times.`);
+  const files = readdirSync(folder, { recursive: true, encoding: 'utf8' })
+    .map((file) => file.replaceAll(sep, '/'))
+    .filter((file) => !notNeededOffline.test(file) && statSync(join(folder, file)).isFile())
+    .sort()
+    .map((file) => ({ file, content: readFileSync(join(folder, file)) }));
+  const list = files.map(({ file, content }) => listed(file, content));
+  writeFileSync(join(folder, 'sw.js'), parts.join(JSON.stringify(list)));
+  return { files: files.length, bytes: files.reduce((sum, { content }) => sum + content.length, 0) };
 }
 
-const needed = ({ url }: { url: string }) => !notNeededOffline.test(url);
-
 /** `articles/x/index.html` is opened as `articles/x/`; asking a host for the file itself may be redirected. */
-function listed<E extends { url: string }>(
-  entry: E,
-  folder: string,
-): E & { revision: string | null; integrity: string } {
-  const hash = createHash('sha256').update(readFileSync(join(folder, entry.url)));
-  const integrity = `sha256-${hash.digest('base64')}`;
-  const url = entry.url.replace(/(^|\/)index\.html$/, '$1') || './';
+function listed(file: string, content: Buffer): { url: string; revision: string | null; integrity: string } {
+  const hash = createHash('sha256').update(content).digest('base64');
+  const url = file.replace(/(^|\/)index\.html$/, '$1') || './';
   // A file that carries its own hash in its name needs no second one.
-  const revision = entry.url.startsWith('_astro/') ? null : integrity.slice(7, 23);
-  return { ...entry, url, revision, integrity };
+  const revision = file.startsWith('_astro/') ? null : hash.slice(0, 16);
+  return { url, revision, integrity: `sha256-${hash}` };
 }

@@ -4,14 +4,15 @@ import type { Plugin, Rolldown } from 'vite';
 
 const root = join(import.meta.dirname, '../..');
 
-/**
- * What the bundler puts into scripts by itself, by the beginning of its name there, and the package that it comes from.
- * Vite's own helper is not among them: astro.config.mjs puts another in its place.
- */
+/** What the bundler puts into scripts by itself, by the beginning of its name there, and the package that it comes from. */
 const ofBundler: [start: string, name: string][] = [
+  ['\0vite/', 'vite'],
   ['\0rolldown/', 'rolldown'],
   ['\0@oxc-project+runtime', '@oxc-project/runtime'],
 ];
+
+/** In a licence file, what follows is about packages that are part of the tool, and not of what it writes. */
+const ofBundledTools = /^# Licenses of bundled dependencies$/m;
 
 /** The packages whose code or typefaces reach the reader, gathered from what a build really wrote. */
 export class ShippedPackages {
@@ -57,7 +58,9 @@ function licensed([name, folder]: [string, string]): { title: string; text: stri
   const files = readdirSync(folder, { recursive: true, encoding: 'utf8' })
     .filter((file) => /^(licen[cs]e|copying|notice)/i.test(file) && statSync(join(folder, file)).isFile())
     .sort();
-  const text = files.map((file) => readFileSync(join(folder, file), 'utf8').trim()).join('\n\n');
+  const text = files
+    .map((file) => readFileSync(join(folder, file), 'utf8').split(ofBundledTools)[0]?.trim())
+    .join('\n\n');
   if (text === '') throw new Error(`${name} reaches the reader, but brings no text of its licence (${license}).`);
   return { title: `${name} ${version} (${license})`, text };
 }

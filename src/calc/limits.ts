@@ -32,8 +32,13 @@ const all = {
 
 export type LimitId = keyof typeof all;
 
-/** The figure of a limit; the full shape with its meaning is in src/schemas/limit.ts. A browser has no more than this here. */
+/** What calculators and verdicts use of a limit; the full shape with its meaning is in src/schemas/limit.ts. */
 export interface LimitData {
+  label: string;
+  status: string;
+  source: string | null;
+  clause?: string;
+  recalled: boolean;
   unit: string;
   inputUnit?: string;
   value?: number;

@@ -1,5 +1,5 @@
 import { lastIn } from './last-in.ts';
-import { heightAt, lowestSlope, robustSlope } from './theil-sen.ts';
+import { heightAt, type Point, robustSlope } from './theil-sen.ts';
 
 /** Days of a year on average. */
 export const daysPerYear = 365.25;
@@ -37,7 +37,8 @@ export function fitTrend(values: readonly DatedValue[]): TrendFit | undefined {
   const first = values[0];
   const last = lastIn(values);
   if (first === undefined || last === undefined) return undefined;
-  const points = pointsBefore(values, last.day);
+  // Years as x, with the last day as zero, so that heights are those of today.
+  const points = values.map(({ day, corrected }): Point => [(day - last.day) / daysPerYear, Math.log10(corrected)]);
   const line = robustSlope(points);
   if (line?.range === undefined) return undefined;
   const { slope, range } = line;
@@ -46,11 +47,6 @@ export function fitTrend(values: readonly DatedValue[]): TrendFit | undefined {
     ...{ slope, range, firstDay: first.day, lastDay: last.day, count: values.length },
     heights: { middle: height(slope), lo: height(range.lo), hi: height(range.hi) },
   };
-}
-
-/** Years as x, with the last day as zero, so that heights are those of today. */
-function pointsBefore(values: readonly DatedValue[], lastDay: number): (readonly [number, number])[] {
-  return values.map(({ day, corrected }) => [(day - lastDay) / daysPerYear, Math.log10(corrected)]);
 }
 
 /**
@@ -64,15 +60,6 @@ export function meetingOf({ range, heights, lastDay }: TrendFit, lastValue: numb
     earliest: lastDay + daysUntil(Math.min(heights.lo, last), range.lo, minimum),
     latest: lastDay + daysUntil(Math.max(heights.hi, last), range.hi, minimum),
   };
-}
-
-/** The earliest day alone; undefined where there are too few readings. */
-export function earliestMeeting(values: readonly DatedValue[], lastValue: number, minimum: number): number | undefined {
-  const lastDay = lastIn(values)?.day ?? 0;
-  const points = pointsBefore(values, lastDay);
-  const slope = lowestSlope(points);
-  if (slope === undefined) return undefined;
-  return lastDay + daysUntil(Math.min(heightAt(points, slope, 0), Math.log10(lastValue)), slope, minimum);
 }
 
 /** From a height in log10 of Ω down to the minimum in Ω. */

@@ -2,16 +2,7 @@ import { type Finding, finding } from './assessment.ts';
 import { lastIn } from './last-in.ts';
 import { type LimitId, limitValue } from './limits.ts';
 import { median } from './theil-sen.ts';
-import {
-  daysPerYear,
-  earliestMeeting,
-  fitTrend,
-  lineAt,
-  type Meeting,
-  meetingOf,
-  percentPerYear,
-  type TrendFit,
-} from './trend-fit.ts';
+import { daysPerYear, fitTrend, lineAt, type Meeting, meetingOf, percentPerYear, type TrendFit } from './trend-fit.ts';
 import type { CorrectedRow, TrendCode } from './trend-input.ts';
 import { newestRows } from './trend-rows.ts';
 
@@ -32,15 +23,12 @@ export function outlookOf(rows: readonly CorrectedRow[], minimum: number): Outlo
     };
   }
   const meeting = meetingOf(fit, lastValue(values), minimum);
-  return { fit, findings: [...changeFindings(fit), ...meetingFindings(fit, meeting), ...boundFindings(rows, fit)] };
-}
-
-/** Whether the earliest meeting lies within the horizon, or no line can be drawn. */
-export function mayMeetSoon(rows: readonly CorrectedRow[], minimum: number): boolean {
-  const values = rows.filter(({ kind }) => kind === 'value');
-  const lastDay = lastIn(values)?.day ?? 0;
-  const earliest = earliestMeeting(values, lastValue(values), minimum);
-  return earliest === undefined || earliest <= horizonAfter(lastDay);
+  // The next yearly reading is due a year after the newest row, which may be a bound and later than any value.
+  const nextReading = horizonAfter(lastIn(rows)?.day ?? fit.lastDay);
+  return {
+    fit,
+    findings: [...changeFindings(fit), ...meetingFindings(fit, meeting, nextReading), ...boundFindings(rows, fit)],
+  };
 }
 
 /** The day until which a go looks ahead. */
@@ -59,21 +47,21 @@ function changeFindings({ slope, range, count }: TrendFit): Finding<TrendCode>[]
   return range.lo < 0 && range.hi > 0 ? [change, finding('trend-direction-unknown', 'note')] : [change];
 }
 
-function meetingFindings(fit: TrendFit, { earliest, latest }: Meeting): Finding<TrendCode>[] {
+function meetingFindings(fit: TrendFit, { earliest, latest }: Meeting, nextReading: number): Finding<TrendCode>[] {
   const years = (fit.lastDay - fit.firstDay) / daysPerYear;
-  const needed = limitValue('trend-horizon');
+  const needed = (nextReading - fit.lastDay) / daysPerYear;
   // A line foretells no longer than it was watched.
   const reach = fit.lastDay + (fit.lastDay - fit.firstDay);
   const days = { ...(earliest <= reach && { earliest }), ...(latest <= reach && { latest }) };
   const parts = { limits: usedHere, numbers: { ...days, reach, years, needed, lastDay: fit.lastDay } };
   if (earliest <= fit.lastDay) return [finding('trend-meets-now', 'undecided', parts)];
-  if (earliest <= horizonAfter(fit.lastDay)) return [finding('trend-meets-within', 'undecided', parts)];
+  if (earliest <= nextReading) return [finding('trend-meets-within', 'undecided', parts)];
   if (years < needed) return [finding('trend-too-short', 'undecided', parts)];
   return [
     finding(earliest <= reach ? 'trend-meets-later' : 'trend-not-within', 'pass', parts),
     finding('trend-holds-until', 'note', {
       limits: ['trend-horizon'],
-      numbers: { day: horizonAfter(fit.lastDay), years: needed },
+      numbers: { day: horizonAfter(fit.lastDay), years: limitValue('trend-horizon') },
     }),
   ];
 }

@@ -4,16 +4,10 @@ import { lastIn } from './last-in.ts';
 import { type FigureCode, impossibleFigures, isPossible } from './possible-figures.ts';
 import type { CorrectedRow, KeptOutRow, TrendCode, TrendInput, TrendRow, TrendTable } from './trend-input.ts';
 
-/** As for every calculator; a resistance of zero has no place on a logarithmic axis, and is a bound in a table. */
+/** As for every calculator, and a day that no record can have. */
 export function impossibleRecord({ table, ratedVoltage, today }: TrendInput): Finding<FigureCode>[] {
   const rows = table.rows.filter(
-    ({ day, reading, temperature }) =>
-      !(
-        isDay(day) &&
-        isPossible(reading) &&
-        isPossible(temperature) &&
-        !(reading.kind === 'value' && reading.value <= 0)
-      ),
+    ({ day, reading, temperature }) => !(isDay(day) && isPossible(reading) && isPossible(temperature)),
   );
   const days = [today, ...table.keptOut.map(({ day }) => day)].filter((day) => day !== undefined && !isDay(day));
   if (rows.length + days.length === 0) return impossibleFigures({ ratedVoltage });

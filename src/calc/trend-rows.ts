@@ -14,7 +14,8 @@ interface Corrected {
 export function correctRows(rows: readonly TrendRow[], method: CorrectionMethod, toCelsius: number): Corrected {
   const keptOut: KeptOutRow[] = [];
   const corrected = rows.flatMap((row): CorrectedRow[] => {
-    const { line, cells, day, reading, temperature } = row;
+    const { line, cells, day, temperature } = row;
+    const reading = asBound(row.reading);
     const without = (code: KeptOutCode): CorrectedRow[] => {
       keptOut.push({ line, cells, day, code });
       return [];
@@ -25,10 +26,22 @@ export function correctRows(rows: readonly TrendRow[], method: CorrectionMethod,
     if (temperature.kind !== 'value') return without('temperature-missing');
     const factor = correctionFactor(method, temperature.value, toCelsius);
     if (factor === undefined) return without('temperature-out-of-validity');
-    return [{ ...row, kind: reading.kind, corrected: ohms * factor, drop: false }];
+    // Never endless: a line can't go through such a point, and half of the reading would then be the better one.
+    const correctedOhms = Math.min(ohms * factor, Number.MAX_VALUE);
+    return [{ ...row, reading, kind: reading.kind, corrected: correctedOhms, drop: false }];
   });
   const drops = new Set(findDrops(corrected.map(knownOf)).map(({ index }) => index));
   return { rows: corrected.map((row, index) => ({ ...row, drop: drops.has(index) })), keptOut };
+}
+
+/**
+ * What is less than one step of its display shows nothing but that, zero above all: it is an upper bound, since zero has
+ * no place on a logarithmic axis. One ohm if the step is not known.
+ */
+function asBound(reading: Reading): Reading {
+  if (reading.kind !== 'value') return reading;
+  const step = reading.resolution || 1;
+  return reading.value < step ? { kind: 'under', unit: reading.unit, atMost: step } : reading;
 }
 
 /** The value, or the bound that the instrument showed. */

@@ -57,19 +57,12 @@ function readRow({ line, cells }: Line, columns: Columns, how: TableReading): Tr
   const reading = parseReading(cell(columns.reading), 'resistance', columns.bareOhms ?? how.bareOhms);
   if (!reading.ok) return keptOut('reading-unreadable', reading.error.message, day);
   if (reading.reading.kind === 'missing') return keptOut('reading-missing', undefined, day);
-  const usable = withoutZero(reading.reading);
-  if (!hasFigure(usable)) return keptOut('bound-not-noted', undefined, day);
+  if (!hasFigure(reading.reading)) return keptOut('bound-not-noted', undefined, day);
   const unit = columns.bareTemperature ?? how.bareTemperature;
   const temperature = parseReading(cell(columns.temperature), 'temperature', unit);
   if (!temperature.ok) return keptOut('temperature-unreadable', temperature.error.message, day);
   if (temperature.reading.kind === 'missing') return keptOut('temperature-missing', undefined, day);
-  return { line, cells, day, reading: usable, temperature: temperature.reading };
-}
-
-/** Zero on a display is less than one step of it; zero has no place on a logarithmic axis. */
-function withoutZero(reading: Reading): Reading {
-  if (reading.kind !== 'value' || reading.value > 0) return reading;
-  return { kind: 'under', unit: reading.unit, atMost: reading.resolution ?? 1 };
+  return { line, cells, day, reading: reading.reading, temperature: temperature.reading };
 }
 
 function hasFigure(reading: Reading): boolean {

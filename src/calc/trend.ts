@@ -5,18 +5,18 @@ import { limitOfClass, machineMinimum } from './machine-minimum.ts';
 import { type CorrectionMethod, correctionMethods, limitsOfMethod } from './temperature-correction.ts';
 import { findDrops } from './trend-drops.ts';
 import type { CorrectedRow, TrendAssessment, TrendCode, TrendInput, TrendStepCode } from './trend-input.ts';
-import { horizonAfter, mayMeetSoon, outlookOf } from './trend-outlook.ts';
+import { horizonAfter, outlookOf } from './trend-outlook.ts';
 import { impossibleRecord, tableFindings, upToToday } from './trend-record.ts';
 import { correctRows, knownOf, newestRows } from './trend-rows.ts';
 
 /**
  * Whether insulation is getting worse over the years: each reading carried to the temperature of the minima, a robust
  * line through the logarithms, and when it meets the minimum of the machine's class, as a range. Go holds for the time of
- * the limit `trend-horizon` after the last reading, and is none after that. Too few readings, a sudden fall, a newest row
- * that is kept out or a verdict that hangs on the correction method leave it undecided. A cell of the newest day that is
- * cleared never makes a go; a row that is deleted whole is unknown here, so a go names the last reading that it rests on
- * and ends the sooner, the older that is. A figure that is no number, not above zero, or a day that no record can have is
- * `figure-impossible`: undecided, nothing is judged.
+ * the limit `trend-horizon` after the last value; the line must stay above the minimum as long after the newest row, which
+ * may be a bound. Too few readings, a sudden fall, a newest row that is kept out or a verdict that hangs on the correction
+ * method leave it undecided. A cell of the newest day that is cleared never makes a go; a row that is deleted whole is
+ * unknown here, so a go names the last reading that it rests on and ends the sooner, the older that is. A figure that is no
+ * number or below zero, or a day that no record can have, is `figure-impossible`: undecided, nothing is judged.
  */
 export function assessTrend(input: TrendInput): TrendAssessment {
   const reference = limitValue('reference-temperature-routine');
@@ -93,8 +93,9 @@ function belowFinding(input: TrendInput, rows: readonly CorrectedRow[], minimum:
 
 /** A go by the chosen rule must be one by every other that reaches all rows: fewer rows would be another record. */
 function methodFindings(input: TrendInput, rows: readonly CorrectedRow[], minimum: number): Finding<TrendCode>[] {
-  const worse = (other: CorrectedRow[]) => standOfNewest(other, minimum) === 'below' || mayMeetSoon(other, minimum);
-  const dissenting = otherMethods(input, rows, worse);
+  const isGo = (other: CorrectedRow[]) =>
+    standOfNewest(other, minimum) === 'above' && verdictOf(outlookOf(other, minimum).findings) === 'go';
+  const dissenting = otherMethods(input, rows, (other) => !isGo(other));
   return dissenting.length === 0 ? [] : [methodsDiffer(dissenting)];
 }
 

@@ -1,4 +1,3 @@
-import type { replacedElements } from '../markdown/replaced-elements.ts';
 import Caution from './Caution.astro';
 import Cite from './Cite.astro';
 import Figure from './Figure.astro';
@@ -9,13 +8,6 @@ import Heading4 from './Heading4.astro';
 import Limit from './Limit.astro';
 import Reading from './Reading.astro';
 import TableScroll from './TableScroll.astro';
-
-const replacing: Record<(typeof replacedElements)[number], typeof Heading2 | typeof TableScroll> = {
-  h2: Heading2,
-  h3: Heading3,
-  h4: Heading4,
-  table: TableScroll,
-};
 
 /**
  * What every article may use without importing it, and what replaces plain Markdown elements. `Calculator` is not among
@@ -28,5 +20,8 @@ export const articleComponents = {
   FormerAddress,
   Limit,
   Reading,
-  ...replacing,
+  h2: Heading2,
+  h3: Heading3,
+  h4: Heading4,
+  table: TableScroll,
 };

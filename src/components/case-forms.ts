@@ -25,7 +25,7 @@ export const caseForms: Record<CaseCalculator, { title: string; form: Calculator
   isolation: { title: 'Cable or motor', form: plain(isolationForm) },
   'cable-length': { title: 'Cable insulation by length', form: plain(cableLengthForm) },
   winding: { title: 'Winding resistance', form: plain(windingForm) },
-  trend: { title: 'Trend over the years', form: plain(trendForm) },
+  trend: { title: 'Trend over the years', form: plain(trendForm(Date.now)) },
 };
 
 export const caseCalculators = Object.keys(caseForms) as CaseCalculator[];

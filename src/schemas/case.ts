@@ -33,7 +33,7 @@ const guidedVisit = z.strictObject({
   steps: z
     .array(
       z.strictObject({
-        /** A step of src/guide/answers.ts, in the order in which they were taken. */
+        /** A step of src/visit/steps/ids.ts, in the order in which they were taken. */
         step: z.string(),
         /** Clock time when it was answered. */
         at: z.iso.time({ precision: -1 }),

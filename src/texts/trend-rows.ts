@@ -1,4 +1,4 @@
-import type { KeptOutCode, KeptOutRow, TableProblem } from '../calc/index.ts';
+import { type KeptOutCode, type KeptOutRow, limitValue, type TableProblem } from '../calc/index.ts';
 
 /** Why a row takes no part, and what to do. */
 const reasons: Record<KeptOutCode, string> = {
@@ -31,8 +31,7 @@ export function keptOutReason({ code, detail }: KeptOutRow): string {
 
 /** Why no row of the table could be read. */
 export const tableProblems: Record<TableProblem, string> = {
-  'too-many-rows':
-    'The list is longer than what is taken here. Nothing of it was used: take one reading a week or a month.',
+  'too-many-rows': `The list is longer than ${limitValue('trend-rows')} rows. Nothing of it was used: keep one reading a week or a month.`,
   'quote-not-closed':
     'A quotation mark is opened and not closed, so that it is not certain where a cell ends. Nothing was used: mend it first.',
   'column-missing':

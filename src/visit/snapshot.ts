@@ -2,7 +2,6 @@ import sources from '../../content/sources/sources.json' with { type: 'json' };
 import { type LimitId, limit } from '../calc/index.ts';
 import { formatLimit } from '../components/format-limit.ts';
 import type { Outcome } from '../islands/form/calculator-form.ts';
-import { limitWords } from '../islands/form/limit-words.ts';
 import type { LimitSnapshot, Snapshot } from '../record/snapshot-schema.ts';
 
 /** What is said of a measured step's readings, as a record keeps it; undefined where they give no verdict. */
@@ -17,13 +16,13 @@ export function snapshotOf(outcome: Outcome, parts: Snapshot['parts']): Snapshot
 }
 
 function limitSnapshot(id: LimitId): LimitSnapshot {
-  const words = limitWords(id);
-  const source = words.source === null ? '' : sources[words.source as keyof typeof sources].short;
+  const data = limit(id);
+  const source = data.source === null ? '' : sources[data.source as keyof typeof sources].short;
   return {
     id,
-    label: words.label,
-    value: formatLimit(limit(id)),
-    status: words.status,
-    source: [source, words.clause].filter(Boolean).join(', '),
+    label: data.label,
+    value: formatLimit(data),
+    status: data.status,
+    source: [source, data.clause].filter(Boolean).join(', '),
   };
 }

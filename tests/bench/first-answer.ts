@@ -7,13 +7,13 @@ import type { Browser, Page } from 'playwright-core';
 export type Typing = { pastedAfter: number } | { pause: number };
 
 /**
- * What the window has of the search: nothing at a first visit that the worker has not served yet, or all files on the
- * device and the search readied by itself, as on every later page.
+ * What the window has of the search: nothing at a first visit that the service worker has not served yet, or all files on
+ * the device, as on every later page.
  */
 export type Start = 'first visit' | 'stored';
 
-/** For a page of the store to ready its search unasked. */
-const readied = 1500;
+/** For a page of the store to fetch its search unasked. */
+const fetched = 1500;
 
 /** Far beyond the budget: whatever takes longer has failed. */
 const longest = 2500;
@@ -42,7 +42,7 @@ export async function firstAnswer(
     if (start === 'stored') {
       await page.evaluate(() => navigator.serviceWorker.ready);
       await page.reload({ waitUntil: 'networkidle' });
-      await page.waitForTimeout(readied);
+      await page.waitForTimeout(fetched);
     }
     const session = await context.newCDPSession(page);
     await session.send('Emulation.setCPUThrottlingRate', { rate: 4 });

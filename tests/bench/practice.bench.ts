@@ -16,7 +16,7 @@ async function one(mode: Mode, red: string, black: string): Promise<number> {
   return (await milliseconds(many)) / times;
 }
 
-/** The target of the issue: 5 ms a measurement in the browser; the browser test prints what it takes there. */
+/** 5 ms a measurement, so that it is not felt in a browser four times slower than this either. */
 export const bench: Bench = {
   name: 'The practice: simulated measurements, and the feedback at the end',
   run: async () => {

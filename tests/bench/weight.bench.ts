@@ -1,10 +1,10 @@
 import { builtPages } from '../browser/support/built-pages.ts';
-import type { PageKind } from '../tools/page-kinds.ts';
-import type { PageWeight } from '../tools/page-weight.ts';
-import { storeSize } from '../tools/store-size.ts';
-import { type WeighedPage, weighSite } from '../tools/weigh-site.ts';
 import budgets from './budgets.json' with { type: 'json' };
 import type { Bench, Measured } from './measured.ts';
+import type { PageKind } from './page-kinds.ts';
+import type { PageWeight } from './page-weight.ts';
+import { storeSize } from './store-size.ts';
+import { type WeighedPage, weighSite } from './weigh-site.ts';
 import { withSite } from './with-site.ts';
 
 type Size = Exclude<keyof PageWeight, 'framework' | 'requests'>;

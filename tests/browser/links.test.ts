@@ -1,12 +1,14 @@
 import { globSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
-import { describe, expect, inject, test } from 'vitest';
+import { expect, inject, test } from 'vitest';
 import { siteBase, siteFolder } from '../tools/paths.ts';
 import { builtPages } from './support/built-pages.ts';
 
 const pages = builtPages();
 const site = inject('site');
-const texts = new Map(pages.map((path) => [new URL(path.slice(1), site).href, htmlOf(path)]));
+const idsOf = new Map(
+  pages.map((path) => [new URL(path.slice(1), site).href, new Set(attributes(htmlOf(path), 'id'))]),
+);
 
 function htmlOf(path: string): string {
   return readFileSync(join(siteFolder, path.endsWith('/') ? `${path}index.html` : path), 'utf8');
@@ -30,32 +32,49 @@ const styled = new Set([...styledBy.values()].flat());
 /** The panel gets its sheet with the first search; a reading has a look of its own only on an instrument of the practice. */
 const laterOrElsewhere = new Set(['search-panel', 'reading']);
 
-describe.each(pages)('links on %s', (path) => {
-  const own = new URL(path.slice(1), site);
-  const targets = attributes(htmlOf(path), 'href').map((href) => new URL(href, own));
-  const inside = targets.filter((target) => target.host === own.host && !/\.\w+$/.test(target.pathname));
+/** What is wrong on each page, by its path; a page without a fault is left out. */
+function faults(of: (path: string) => string[]): Record<string, string[]> {
+  const found = pages.map((path) => [path, of(path)] as const);
+  return Object.fromEntries(found.filter(([, list]) => list.length > 0));
+}
 
-  test('each leads to a page and a heading that exist', () => {
-    const broken = inside.filter((target) => {
-      const html = texts.get(`${target.origin}${target.pathname}`);
-      // A fragment with an equals sign carries readings to a form, a code opens a practice case: neither names a heading.
-      const id = /=|^#[0-9A-Z]{3}(-[0-9A-Z]{3}){2}$/.test(target.hash) ? '' : decodeURIComponent(target.hash.slice(1));
-      return html === undefined || (id !== '' && !attributes(html, 'id').includes(id));
-    });
-    expect(broken.map((target) => target.pathname + target.hash)).toEqual([]);
+test('each link leads to a page and a heading that exist', () => {
+  let followed = 0;
+  const broken = faults((path) => {
+    const own = new URL(path.slice(1), site);
+    const targets = attributes(htmlOf(path), 'href').map((href) => new URL(href, own));
+    const inside = targets.filter((target) => target.host === own.host && !/\.\w+$/.test(target.pathname));
+    followed += inside.length;
+    return inside
+      .filter((target) => {
+        const ids = idsOf.get(`${target.origin}${target.pathname}`);
+        // A fragment with an equals sign carries readings to a form, a code opens a practice case: neither names a heading.
+        const id = /=|^#[0-9A-Z]{3}(-[0-9A-Z]{3}){2}$/.test(target.hash)
+          ? ''
+          : decodeURIComponent(target.hash.slice(1));
+        return ids === undefined || (id !== '' && !ids.has(id));
+      })
+      .map((target) => target.pathname + target.hash);
   });
+  expect(broken).toEqual({});
+  expect(followed).toBeGreaterThan(50 * pages.length);
+});
 
-  test('what has a style brings its sheet along', () => {
-    const own = new Set(
-      attributes(htmlOf(path), 'href').flatMap((href) => styledBy.get(href.slice(siteBase.length)) ?? []),
-    );
-    const classes = new Set(attributes(htmlOf(path), 'class').flatMap((names) => names.split(' ')));
-    const bare = [...classes].filter((name) => styled.has(name) && !own.has(name) && !laterOrElsewhere.has(name));
-    expect(bare).toEqual([]);
+test('what has a style on a page brings its sheet along', () => {
+  const bare = faults((path) => {
+    const html = htmlOf(path);
+    const own = new Set(attributes(html, 'href').flatMap((href) => styledBy.get(href.slice(siteBase.length)) ?? []));
+    const classes = new Set(attributes(html, 'class').flatMap((names) => names.split(' ')));
+    return [...classes].filter((name) => styled.has(name) && !own.has(name) && !laterOrElsewhere.has(name));
   });
+  expect(bare).toEqual({});
+  expect(styled.size).toBeGreaterThan(100);
+});
 
-  test('each id stands once', () => {
+test('each id stands once on its page', () => {
+  const twice = faults((path) => {
     const ids = attributes(htmlOf(path), 'id');
-    expect(ids.filter((id, i) => ids.indexOf(id) !== i)).toEqual([]);
+    return ids.filter((id, i) => ids.indexOf(id) !== i);
   });
+  expect(twice).toEqual({});
 });

@@ -62,7 +62,7 @@ test('a practice case opens', async () => {
 test('where the browser may not run the search’s program it says so, and leads to all articles', async () => {
   const context = await oldWindow();
   const policy = "default-src 'self'; script-src 'self'";
-  await context.route('**/search-worker*.js', async (route) => {
+  await context.route('**/pagefind/pagefind-worker.js', async (route) => {
     const response = await route.fetch();
     await route.fulfill({ response, headers: { ...response.headers(), 'content-security-policy': policy } });
   });

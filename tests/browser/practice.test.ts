@@ -39,12 +39,6 @@ test('a shorted switch, found the safe way', async () => {
   await page.getByText('Nothing was unsafe: you would have come home.').waitFor();
   expect(await page.locator('.time-line [data-mark="told"]', { hasText: 'it settles this case' }).count()).toBe(6);
   expect(await axe(page)).toEqual([]);
-  const times = await page.evaluate(() =>
-    performance.getEntriesByName('simulated measurement').map(({ duration }) => duration),
-  );
-  times.sort((a, b) => a - b);
-  const at = (share: number) => (times[Math.floor(share * (times.length - 1))] ?? 0).toFixed(1);
-  console.log(`simulated measurement in the browser: median ${at(0.5)} ms, slowest ${at(1)} ms, of ${times.length}`);
 });
 
 test('an insulation test through the drive, on a phone, with the tab closed in between', async () => {

@@ -21,8 +21,6 @@ const guarded: Record<string, string> = {
   'Window.requestIdleCallback': 'a timer takes its place',
   'Window.visualViewport': 'the height of the window takes its place',
   'VisualViewport.height': 'only where there is one',
-  DecompressionStream: 'the search library unpacks by itself',
-  'ReadableStream.pipeThrough': 'only where there is a DecompressionStream',
 };
 
 /** What libraries in the built scripts name; types are unknown there, so some names are their own. */
@@ -78,7 +76,7 @@ const styled: Record<string, string> = {
 const guardedNames = new Set(Object.keys(guarded).map((feature) => feature.replace(/^\w+\./, '')));
 
 const scripts = globSync('**/*.js', { cwd: siteFolder });
-const kindOf = (file: string) => (/^sw\.js$|search-worker|^pagefind\//.test(file) ? 'worker' : 'module');
+const kindOf = (file: string) => (/^sw\.js$|-worker\.js$/.test(file) ? 'worker' : 'module');
 const read = (file: string) => readFileSync(join(siteFolder, file), 'utf8');
 
 test('the build is told of the oldest browsers by package.json alone', () => {

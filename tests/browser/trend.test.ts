@@ -1,4 +1,5 @@
 import { expect, test } from 'vitest';
+import { limitValue } from '../../src/calc/limits.ts';
 import { trendFile } from '../bench/trend-file.ts';
 import { axe } from './support/axe.ts';
 import { typeInto } from './support/keyboard.ts';
@@ -70,19 +71,23 @@ test('an ambiguous date is asked about, and a row that can’t be read is listed
   expect(await axe(page)).toEqual([]);
 });
 
-test('a file of 5,000 rows with decimal commas is read, fitted, and drawn thinned, which it says', async () => {
+test('the longest file, with decimal commas, is read, fitted, and every row of it drawn; a longer one is refused', async () => {
   const page = await calculator();
+  // The heads are a row of the list too.
+  const rows = limitValue('trend-rows') - 1;
   await page.setInputFiles('#trend-file', {
     name: 'lift.csv',
     mimeType: 'text/csv',
-    buffer: Buffer.from(trendFile(5000)),
+    buffer: Buffer.from(trendFile(rows)),
   });
   await page.waitForSelector('.plot');
-  await expect.poll(() => page.locator('#trend-rows-echo').textContent()).toBe('= 5000 rows read, 0 kept out');
-  await expect.poll(() => page.locator('.plot figcaption').textContent()).toContain('Of 5000 readings');
+  await expect.poll(() => page.locator('#trend-rows-echo').textContent()).toBe(`= ${rows} rows read, 0 kept out`);
+  await expect.poll(() => page.locator('.plot .speck').count()).toBeGreaterThan(rows * 0.9);
   await expect
     .poll(() => page.locator('.findings').textContent())
-    .toContain('The line through 5000 readings: a loss of');
+    .toContain(`The line through ${rows} readings: a loss of`);
   await page.getByRole('button', { name: 'Undo' }).click();
   await expect.poll(() => page.inputValue('#trend-rows')).toBe('');
+  await page.fill('#trend-rows', trendFile(rows + 1));
+  await expect.poll(() => page.locator('.verdict').textContent()).toContain(`longer than ${rows + 1} rows`);
 });

@@ -1,7 +1,5 @@
-import { gzipSync } from 'node:zlib';
 import type { Page } from 'playwright-core';
 import { describe, expect, test } from 'vitest';
-import budgets from '../bench/budgets.json' with { type: 'json' };
 import { driveOnly, motorAndCable, visitOf } from '../support/marrow-bay-visits.ts';
 import { axe } from './support/axe.ts';
 import { overflowing } from './support/layout.ts';
@@ -75,17 +73,4 @@ test('without script the page says so and leads to worksheets and articles', asy
   expect(await page.locator('main').getByRole('link', { name: 'All articles' }).count()).toBe(1);
   expect(await page.getByText('The guided visit needs script').isVisible()).toBe(true);
   expect(await page.locator('.script-notice').isVisible()).toBe(false);
-});
-
-test('the script of the page weighs no more than its budget', async () => {
-  const page = await open('/');
-  const sizes: number[] = [];
-  page.on('response', async (response) => {
-    if (!response.url().endsWith('.js')) return;
-    sizes.push(gzipSync(await response.body()).length);
-  });
-  await page.goto(`${page.url()}visit/`, { waitUntil: 'networkidle' });
-  const kilobytes = sizes.reduce((sum, size) => sum + size, 0) / 1000;
-  console.log(`/visit/: ${sizes.length} scripts, ${kilobytes.toFixed(1)} kB gzipped`);
-  expect(kilobytes * 1000).toBeLessThan(budgets.visit.scriptGzip);
 });

@@ -192,7 +192,13 @@ test('without network the whole page goes on: steps, saving, report, link and co
   const failed: string[] = [];
   // The icon of the browser's tab may be asked for again; nothing on the page hangs on it.
   page.on('requestfailed', (request) => !request.url().endsWith('icon.svg') && failed.push(request.url()));
-  await page.goto(address('/visit/'), { waitUntil: 'networkidle' });
+  await page.goto(address('/visit/'));
+  // When the page is idle it fetches what it may need later: the typefaces first, this part last.
+  await page.waitForFunction(() => {
+    const parts = performance.getEntriesByType('resource');
+    const hasLast = parts.some(({ name, duration }) => /WindingBars[^/]*\.js/.test(name) && duration > 0);
+    return hasLast && [...document.fonts].every(({ status }) => status === 'loaded');
+  });
   await context.setOffline(true);
   await importVisit(page, visitOf(motorAndCable.slice(0, 8)));
   const visitor = new Visitor(page);

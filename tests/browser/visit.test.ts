@@ -197,6 +197,8 @@ test('a corrected retry asks for a new lockout: it is never confirmed by a word'
 
 test('to open a step answers nothing: offers of the record are no entries, and a step to look at again stays so', async () => {
   const page = await open('/visit/');
+  await page.clock.install({ time: new Date('2026-03-03T13:00:00+01:00') });
+  await page.reload();
   // Its instruments have an accuracy. Steps that were judged without it don't take it by being opened.
   const visit = visitOf(motorAndCable);
   await importVisit(page, enterStep(visit, 'insulation', { ...badInsulation, U: '1.4M' }, '2026-03-03T12:00:00+01:00'));
@@ -211,8 +213,8 @@ test('to open a step answers nothing: offers of the record are no entries, and a
     await page.keyboard.press('Tab');
     await page.keyboard.press('Tab');
   }
-  // Longer than the pause after which an entry is kept.
-  await page.waitForTimeout(1200);
+  // Longer than the pause after which an entry is kept, and into another minute, which the status would then say.
+  await page.clock.runFor(90_000);
   expect(await page.locator('.save-status').textContent()).toBe(saved);
   await page.locator('.visit-step[data-step="isolation"][data-mark="check-again"]').waitFor();
   await page.locator('#isolation-joinedU').fill('1.4M');

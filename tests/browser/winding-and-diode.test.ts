@@ -95,11 +95,4 @@ describe('the bridge by diode test', () => {
     expect(await overflowing(page)).toEqual([]);
     expect(await axe(page)).toEqual([]);
   });
-
-  test('without script it is a worksheet with its limits', async () => {
-    const page = await open('/calculators/bridge-diode/', { script: false, width: 360 });
-    expect(await page.locator('.worksheet').isVisible()).toBe(true);
-    expect(await page.locator('.worksheet a.limit').count()).toBeGreaterThan(4);
-    expect(await page.locator('form.calculator').isVisible()).toBe(false);
-  });
 });

@@ -1,6 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { limitIds } from '../../src/calc/index.ts';
-import { limitWords } from '../../src/islands/form/limit-words.ts';
+import { limit, limitIds } from '../../src/calc/index.ts';
 import { attributesOf, listed, matterProse, splitArticle, typedProse, wordCount } from './support/article-text.ts';
 import { filesOf, jsonOf } from './support/files.ts';
 import { allowedNumbers, typedNumbers } from './support/typed-numbers.ts';
@@ -32,7 +31,7 @@ describe.each(articles)('$path', ({ path, text }) => {
   });
 
   test('lists every source that it cites or that a quoted limit has', () => {
-    const ofLimits = limitIds.filter((id) => limitsUsed.includes(id)).map((id) => limitWords(id).source);
+    const ofLimits = limitIds.filter((id) => limitsUsed.includes(id)).map((id) => limit(id).source);
     const used = [...attributesOf(text, 'Cite', 'id'), ...ofLimits.filter((id) => id !== null)];
     expect([...new Set(used)].filter((id) => !listed(text, 'sources').includes(id))).toEqual([]);
   });

@@ -11,7 +11,7 @@ const testNamed: Record<Exclude<Fault['hidden'], undefined | 'watch'>, OpenItem[
   'dry-and-repeat': ['insulation-open'],
 };
 
-/** The goals of issue 5 that these visits to one fault miss, in words; none if all hold. */
+/** The goals that these visits to one fault miss, in words; none if all hold. */
 export function missedGoals(fault: string, outcomes: readonly Outcome[]): string[] {
   const { visits, exact, overCalled, missed, unsafe, combination, hidden, label } = summarise(fault, outcomes);
   const goals: [sentence: string, holds: boolean][] = [

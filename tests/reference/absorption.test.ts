@@ -8,7 +8,6 @@ import {
   limitValue,
   ohms,
 } from '../../src/calc/index.ts';
-import { limitWords } from '../../src/islands/form/limit-words.ts';
 
 /** A form-wound winding with plain values, to six digits. */
 function ratios(megohms: Record<number, number>, thermalClass: AbsorptionInput['thermalClass'] = 'BFH') {
@@ -69,7 +68,7 @@ describe('worked indices', () => {
 describe('the dielectric absorption ratio', () => {
   it('has a span of borders and no limit', () => {
     expect(limitRange('absorption-ratio-span')).toEqual({ from: 1, to: 1.6 });
-    expect(limitWords('absorption-ratio-span').status).toBe('textbook');
+    expect(limit('absorption-ratio-span').status).toBe('textbook');
   });
 
   it.each([

@@ -1,7 +1,13 @@
 import { evaluate } from 'mathjs';
 import { describe, expect, it } from 'vitest';
-import { constantFromResistivity, coreInsulation, limitPoints, limitRange, limitValue } from '../../src/calc/index.ts';
-import { limitWords } from '../../src/islands/form/limit-words.ts';
+import {
+  constantFromResistivity,
+  coreInsulation,
+  limit,
+  limitPoints,
+  limitRange,
+  limitValue,
+} from '../../src/calc/index.ts';
 
 /**
  * Source: textbooks on cables, R = ρ/(2πL)·ln(D/d), read; evaluated here by mathjs with units, apart from our code.
@@ -33,7 +39,7 @@ describe('the conversion table of cable insulation', () => {
   ] as const)('%s', (id, factors) => {
     const celsius = [10, 15.6, 20, 25, 26.7];
     expect(limitPoints(id)).toEqual(celsius.map((temperature, row) => [temperature, factors[row]]));
-    expect(limitWords(id).recalled).toBe(false);
+    expect(limit(id).recalled).toBe(false);
   });
 });
 
@@ -48,7 +54,7 @@ describe('the constants K', () => {
   });
 
   it('say that they were recalled', () => {
-    expect(limitWords('cable-constant-pvc').recalled).toBe(true);
-    expect(limitWords('cable-constant-xlpe').recalled).toBe(true);
+    expect(limit('cable-constant-pvc').recalled).toBe(true);
+    expect(limit('cable-constant-xlpe').recalled).toBe(true);
   });
 });

@@ -1,6 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { correctionFactor, interpolate, limitPoints, validityOf } from '../../src/calc/index.ts';
-import { limitWords } from '../../src/islands/form/limit-words.ts';
+import { correctionFactor, interpolate, limit, limitPoints, validityOf } from '../../src/calc/index.ts';
 
 /** Source: ANSI/NETA MTS, table 100.14.1, solid insulation to 20 °C; recalled from memory. Typed here a second time. */
 const solid: [celsius: number, factor: number][] = [
@@ -28,7 +27,7 @@ describe('the factors for solid insulation (recalled from memory)', () => {
 
   it('are the rows that were published, no more and no less', () => {
     expect(limitPoints('solid-insulation-to-20')).toEqual(solid);
-    expect(limitWords('solid-insulation-to-20').recalled).toBe(true);
+    expect(limit('solid-insulation-to-20').recalled).toBe(true);
   });
 
   it('are used between the first row and the last', () => {

@@ -1,7 +1,6 @@
 import psychrolib from 'psychrolib';
 import { describe, expect, it } from 'vitest';
-import { dewPoint } from '../../src/calc/index.ts';
-import { limitWords } from '../../src/islands/form/limit-words.ts';
+import { dewPoint, limit } from '../../src/calc/index.ts';
 
 psychrolib.SetUnitSystem(psychrolib.SI);
 
@@ -36,7 +35,7 @@ describe('the Magnus dew point against psychrolib', () => {
   });
 
   it('has constants that are flagged as recalled', () => {
-    expect(limitWords('magnus').recalled).toBe(true);
+    expect(limit('magnus').recalled).toBe(true);
   });
 });
 

@@ -3,6 +3,7 @@ import { describe, expect, it } from 'vitest';
 import {
   assessDischarge,
   type EnergyCode,
+  limit,
   limitValue,
   missing,
   type Reading,
@@ -12,7 +13,6 @@ import {
   voltageAfter,
   volts,
 } from '../../src/calc/index.ts';
-import { limitWords } from '../../src/islands/form/limit-words.ts';
 import recordedValues from './ngspice/recorded.json' with { type: 'json' };
 
 const recorded = recordedValues.discharge;
@@ -73,7 +73,7 @@ describe('the classes of stored energy', () => {
     ['capacitor-arc-energy', 10_000],
   ] as const)('%s', (id, value) => {
     expect(limitValue(id)).toBe(value);
-    expect(limitWords(id).recalled).toBe(false);
+    expect(limit(id).recalled).toBe(false);
   });
 
   /** Source: DOE-HDBK-1092-2013, appendix D: reflex above 400 V from 0.25 J; read in a text that quotes it. */
@@ -117,13 +117,13 @@ describe('the published limits of time and voltage', () => {
   it('NFPA 70', () => {
     expect(limitValue('capacitor-voltage-50')).toBe(50);
     expect([limitValue('capacitor-time'), limitValue('capacitor-time-high')]).toEqual([60, 300]);
-    expect(limitWords('capacitor-time-high').recalled).toBe(true);
+    expect(limit('capacitor-time-high').recalled).toBe(true);
   });
 
   /** Common practice, no source. */
   it('tolerances say that they have no source', () => {
     for (const id of ['capacitor-tolerance', 'bleeder-tolerance'] as const) {
-      expect([limitWords(id).source, limitWords(id).status]).toEqual([null, 'common-practice']);
+      expect([limit(id).source, limit(id).status]).toEqual([null, 'common-practice']);
     }
   });
 });

@@ -1,8 +1,7 @@
 import { describe, expect, it } from 'vitest';
-import { correctionFactor, limitRange, limitValue, validityOf } from '../../src/calc/index.ts';
+import { correctionFactor, limit, limitRange, limitValue, validityOf } from '../../src/calc/index.ts';
 import { machineMinimum } from '../../src/calc/machine-minimum.ts';
 import { testVoltageRow } from '../../src/calc/test-voltage.ts';
-import { limitWords } from '../../src/islands/form/limit-words.ts';
 
 /** Source: IEEE 43-2000, clause 6.3, KT = 0.5^((40 − T)/10); read in texts that reproduce it. */
 describe('the halving rule of IEEE 43', () => {
@@ -62,8 +61,8 @@ describe('the formulas for thermosetting insulation (recalled from memory)', () 
   });
 
   it('are flagged as recalled', () => {
-    expect(limitWords('thermosetting-hot').recalled).toBe(true);
-    expect(limitWords('thermosetting-cool').recalled).toBe(true);
+    expect(limit('thermosetting-hot').recalled).toBe(true);
+    expect(limit('thermosetting-cool').recalled).toBe(true);
   });
 });
 
@@ -104,5 +103,5 @@ describe('the test voltages of IEEE 43', () => {
 /** Source: IEEE 43, clause 5.4, recalled from memory. */
 it('a winding is discharged for four times the test at least (recalled from memory)', () => {
   expect(limitValue('discharge-after-test')).toBe(4);
-  expect(limitWords('discharge-after-test').recalled).toBe(true);
+  expect(limit('discharge-after-test').recalled).toBe(true);
 });

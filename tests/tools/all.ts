@@ -32,9 +32,7 @@ async function runStep({ name, script, counted }: Step): Promise<StepResult> {
   const file = reportFile(name);
   rmSync(file, { force: true });
   const reporters = ['--reporter=default', '--reporter=json', `--outputFile.json=${file}`];
-  const code = await run('npm', ['run', '--silent', script, '--', ...reporters], {
-    FIELDBOOK_RUNS: process.env.FIELDBOOK_RUNS ?? '10000',
-  });
+  const code = await run('npm', ['run', '--silent', script, '--', ...reporters]);
   return { name, ...countsOf(reportOf(name), code) };
 }
 

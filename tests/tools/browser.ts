@@ -1,9 +1,7 @@
-import { execFileSync } from 'node:child_process';
-import { existsSync, mkdirSync, readFileSync } from 'node:fs';
+import { existsSync, mkdirSync } from 'node:fs';
 import { join } from 'node:path';
 import chromiumFromNpm from '@sparticuz/chromium';
 import { type BrowserServer, chromium } from 'playwright-core';
-import { missingLibraries, packagesFor } from './debian-packages.ts';
 import { root } from './paths.ts';
 
 export interface FoundBrowser {
@@ -52,22 +50,16 @@ export async function launchBrowser(): Promise<BrowserServer> {
   try {
     return await chromium.launchServer({ executablePath: path, args: launchArguments });
   } catch (error) {
-    if (!/error while loading shared libraries/.test(String(error))) throw error;
-    throw new Error(missingLibrariesMessage(path));
+    const missing = /error while loading shared libraries: (\S+?):/.exec(String(error))?.[1];
+    throw missing === undefined ? error : new Error(missingLibraryMessage(missing));
   }
 }
 
-/** One sentence on what to install, worked out from what the browser's file asks for. */
-export function missingLibrariesMessage(path: string): string {
-  const libraries = missingLibraries(execFileSync('ldd', [path], { encoding: 'utf8' }));
-  const { packages, unknown } = packagesFor(libraries, debianVersion());
-  const rest = unknown.length > 0 ? ` No package is known here for ${unknown.join(', ')}.` : '';
-  return (
-    `The browser for the tests can't start: shared libraries are missing (${libraries.join(', ')}).${rest}\n` +
-    `Install them: sudo apt-get update && sudo apt-get install -y ${packages.join(' ') || 'chromium'}\n` +
-    'Or install Chromium, which the tests then take: sudo apt-get install -y chromium'
-  );
-}
+/** What to do when the browser's file is there, but a library of the system is not. */
+export const missingLibraryMessage = (library: string) =>
+  `The browser for the tests can't start without the library ${library}.\n` +
+  'Install what it needs: sudo npm run browser:libraries\n' +
+  'Or install Chromium, which the tests then take: sudo apt-get install -y chromium';
 
 /** The package unpacks into the temporary folder; one of our own keeps users and versions apart. */
 async function unpackedFromNpm(): Promise<string> {
@@ -83,17 +75,4 @@ async function unpackedFromNpm(): Promise<string> {
     if (before === undefined) delete process.env.TMPDIR;
     else process.env.TMPDIR = before;
   }
-}
-
-/** The major version of Debian; 12 where it is another system or unknown. */
-function debianVersion(): number {
-  const release = existsSync('/etc/os-release') ? readFileSync('/etc/os-release', 'utf8') : '';
-  return /^ID=debian$/m.test(release) ? Number(/^VERSION_ID="?(\d+)/m.exec(release)?.[1] ?? 12) : 12;
-}
-
-// .ci/run asks with this which packages to install: prints one name a line, nothing when the browser starts.
-if (import.meta.main) {
-  const { path, from } = await findBrowser();
-  const libraries = from === 'npm' ? missingLibraries(execFileSync('ldd', [path], { encoding: 'utf8' })) : [];
-  for (const name of packagesFor(libraries, debianVersion()).packages) console.log(name);
 }

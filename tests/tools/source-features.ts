@@ -9,7 +9,6 @@ const entries = [
   'src/islands/visit/mount-visit.ts',
   'src/islands/practice/mount-practice.ts',
   'src/components/search/search-box.ts',
-  'src/components/search/search-worker.ts',
   'src/offline/page.ts',
   'src/offline/service-worker.ts',
 ];

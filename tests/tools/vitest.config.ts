@@ -11,7 +11,7 @@ export default defineConfig({
   root,
   test: {
     environment: 'node',
-    // Ten thousand cases of a property take longer than the usual five seconds on a small machine.
+    // A few thousand cases of a property take longer than the usual five seconds on a small machine.
     testTimeout: 120_000,
     // Vitest keeps one processor for itself, which on a machine of two is half of it.
     maxWorkers: availableParallelism(),

@@ -1,100 +1,96 @@
-import { type Answer, answerOf } from './answer.ts';
-import { type Library, type LibraryHit, loadLibrary } from './library.ts';
-import { fetchStart, type SearchStart } from './library-files.ts';
+import { nearestTerms } from './nearest.ts';
+import { loadPagefind, type Pagefind, type PagefindPage, type PagefindResult } from './pagefind.ts';
 import { ranked } from './rank.ts';
+import type { SiteWords } from './site-words.ts';
 import { Vocabulary } from './spelling.ts';
 import { wordsOf } from './words.ts';
 
 /** Answers shown; whoever needs more asks with another word. */
 const mostAnswers = 8;
 
-/** Files of the index that are read ahead at most. */
-const mostStretches = 24;
+/** Headings shown for one page. */
+const mostHeadings = 4;
 
-/** Letters of a word that many longer ones begin with. */
-const shortWord = 5;
+export interface Answer {
+  url: string;
+  title: string;
+  excerpt: string;
+  /** The headings under which the words stand, the one that answers best first. */
+  headings: { title: string; url: string; excerpt: string }[];
+}
 
 export interface Found {
-  /** The query as it was read, where a word of it was taken for a slip of the keys. */
+  /** The query as it was read, if a word of it was taken for a slip of the keys. */
   readAs: string | null;
   /** Best first. */
-  answers: FoundAnswer[];
+  answers: Answer[];
+  /** Terms of the site that are spelt most like the query, if nothing answers it. */
+  nearest: string[];
 }
 
-export interface FoundAnswer {
-  /** Title and address alone, which are there at once. */
-  bare: Answer;
-  /** Fetches the text of the page for its headings. */
-  whole(): Promise<Answer>;
-}
-
-/** The search of the built site, for a worker. */
+/** The search of the built site. */
 export class Engine {
-  readonly #library: Library;
+  readonly #pagefind: Pagefind;
   readonly #vocabulary: Vocabulary;
-  readonly #titles: ReadonlyMap<string, Answer>;
+  readonly #terms: readonly string[];
 
-  private constructor(library: Library, vocabulary: Vocabulary, titles: ReadonlyMap<string, Answer>) {
-    this.#library = library;
-    this.#vocabulary = vocabulary;
-    this.#titles = titles;
+  private constructor(pagefind: Pagefind, { words, terms }: SiteWords) {
+    this.#pagefind = pagefind;
+    this.#vocabulary = new Vocabulary(words);
+    this.#terms = terms;
   }
 
-  /** Rejects where library or index can't be fetched. */
+  /** Rejects if a file can't be fetched. */
   static async load(siteRoot: string): Promise<Engine> {
-    const [{ words, titles }, library] = await Promise.all([fetchStart(`${siteRoot}pagefind/`), loadLibrary(siteRoot)]);
-    return new Engine(library, new Vocabulary(words), titlesOf(titles, siteRoot.replace(/\/$/, '')));
+    const words = fetch(`${siteRoot}search-words.json`).then((response) => response.json() as Promise<SiteWords>);
+    const [pagefind, siteWords] = await Promise.all([loadPagefind(siteRoot), words]);
+    return new Engine(pagefind, siteWords);
   }
 
-  /** A first search readies much of the library: better while the person is still typing than with the first word. */
-  async warmUp(): Promise<void> {
-    await this.search(this.#vocabulary.mostFrequent);
-  }
-
-  /**
-   * Has the library read its index, which lies in one file for each stretch of the alphabet: a word that comes whole, by
-   * a swipe over the keys or by voice, need not wait for its file. Then it searches for a few words, a millisecond
-   * or two each, since a browser runs slowly what it runs for the first times.
-   */
-  async readyIndex(): Promise<void> {
-    const words = this.#vocabulary.sample(mostStretches);
-    await this.#library.preload(words.join(' '));
-    for (const word of words) await this.search(word);
-  }
-
-  /** Pages, glossary entries and rows of the tables that answer a query; no answers where it has no word of the site. */
+  /** Pages, glossary entries and rows of the tables that answer a query. Rejects if the browser can't run Pagefind. */
   async search(query: string): Promise<Found> {
-    const { words: typed, extras } = wordsOf(query);
+    const { words: typed, exact } = wordsOf(query);
     const words = typed.map((word, place) => this.#vocabulary.corrected(word, place === typed.length - 1));
-    const hits = await Promise.all(words.map((word, place) => this.#hitsOf(word, place === words.length - 1)));
-    const extraHits = await Promise.all(extras.map((word) => this.#exactly(word)));
-    const slipped = words.some((word, place) => word !== typed[place]);
+    const [together, ...hits] = await Promise.all([
+      words.length > 1 ? this.#find(words.join(' ')) : [],
+      ...words.map((word, place) => (this.#isKnown(word, place === words.length - 1) ? this.#find(word) : [])),
+      ...exact.map((word) => this.#find(`"${word}"`)),
+    ]);
+    const best = ranked(hits).slice(0, mostAnswers);
+    // The result of all words together marks each of them; a page that lacks one has a result of its best word alone.
+    const results = best.map((hit) => together.find(({ id }) => id === hit.id) ?? hit);
+    const answers = await Promise.all(results.map(async (result) => answerOf(await result.data())));
     return {
-      readAs: slipped ? words.join(' ') : null,
-      answers: ranked(hits, extraHits)
-        .slice(0, mostAnswers)
-        .map(({ id }) => ({
-          bare: this.#titles.get(id) ?? { url: '', title: '', excerpt: '', headings: [] },
-          whole: () => answerOf(hits.flatMap((list) => list.filter((hit) => hit.id === id))),
-        })),
+      readAs: words.some((word, place) => word !== typed[place]) ? words.join(' ') : null,
+      answers,
+      nearest: answers.length === 0 ? nearestTerms(query, this.#terms) : [],
     };
   }
 
-  /** Of a short word only the whole word counts, where it stands somewhere: `pe` is not `person`, nor `10` `100`. */
-  async #hitsOf(word: string, unfinished: boolean): Promise<LibraryHit[]> {
-    if (!this.#vocabulary.knows(word) && !(unfinished && this.#vocabulary.begins(word))) return [];
-    const { results } = await this.#library.search(word);
-    if (word.length > shortWord) return results;
-    const ids = new Set((await this.#exactly(word)).map(({ id }) => id));
-    return ids.size === 0 ? results : results.filter(({ id }) => ids.has(id));
+  /** Frees the worker, so that another engine can start from the beginning. */
+  async close(): Promise<void> {
+    await this.#pagefind.destroy();
   }
 
-  async #exactly(word: string): Promise<LibraryHit[]> {
-    return (await this.#library.search(`"${word}"`)).results;
+  /** Pagefind has an answer to each word, however far from it. */
+  #isKnown(word: string, unfinished: boolean): boolean {
+    return this.#vocabulary.knows(word) || (unfinished && this.#vocabulary.begins(word));
+  }
+
+  async #find(words: string): Promise<PagefindResult[]> {
+    return (await this.#pagefind.search(words)).results;
   }
 }
 
-const titlesOf = (titles: SearchStart['titles'], base: string) =>
-  new Map(
-    titles.map(([id, path, title]): [string, Answer] => [id, { url: base + path, title, excerpt: '', headings: [] }]),
-  );
+function answerOf({ url, meta, excerpt, sub_results }: PagefindPage): Answer {
+  const headings = sub_results
+    .filter((section) => section.url !== url)
+    .map(({ title, url, excerpt, weighted_locations }) => ({
+      heading: { title, url, excerpt },
+      score: weighted_locations.reduce((sum, { balanced_score }) => sum + balanced_score, 0),
+    }))
+    .sort((a, b) => b.score - a.score)
+    .map(({ heading }) => heading);
+  const title = meta.title ?? meta.term ?? meta.row ?? url;
+  return { url, title, excerpt, headings: headings.slice(0, mostHeadings) };
+}

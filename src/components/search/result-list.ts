@@ -1,4 +1,4 @@
-import type { Answer } from './answer.ts';
+import type { Answer } from './engine.ts';
 
 /** The answers as a list of links: each page, and below it the headings under which the words stand. */
 export function resultList(answers: readonly Answer[], siteRoot: string): HTMLUListElement {

@@ -1,5 +1,8 @@
 import type { SearchPanel } from './search-panel.ts';
 
+/** Milliseconds on a page until its search is fetched from the device. */
+const stay = 600;
+
 /** All that every page carries of the search: the rest is fetched when somebody turns to the box. */
 export function startSearchBox(form: HTMLFormElement): void {
   const input = form.querySelector('input');
@@ -7,13 +10,10 @@ export function startSearchBox(form: HTMLFormElement): void {
 
   function load(): Promise<SearchPanel> {
     if (!panel) {
-      // Engine and index are fetched beside the script that shows what they find.
-      const worker = new Worker(new URL('./search-worker.ts', import.meta.url));
-      panel = import('./search-panel.ts').then(({ startPanel }) => startPanel(form, worker));
+      panel = import('./search-panel.ts').then(({ startPanel }) => startPanel(form));
       panel.then(
         () => form.removeAttribute('data-failed'),
         () => {
-          worker.terminate();
           panel = undefined;
           form.dataset.failed = '';
         },
@@ -26,13 +26,8 @@ export function startSearchBox(form: HTMLFormElement): void {
   input?.addEventListener('focus', fetchAll);
   // Comes a moment before the focus.
   input?.addEventListener('pointerdown', fetchAll);
-  onceStored(
-    () =>
-      void load().then(
-        (shown) => shown.readyIndex(),
-        () => undefined,
-      ),
-  );
+  // Costs no network if all files lie on the device; a page that somebody only passes through needs no search.
+  if (navigator.serviceWorker?.controller) setTimeout(() => (window.requestIdleCallback ?? setTimeout)(fetchAll), stay);
   form.addEventListener('submit', async (event) => {
     event.preventDefault();
     try {
@@ -48,23 +43,6 @@ export function startSearchBox(form: HTMLFormElement): void {
     input?.focus();
   });
   form.dataset.ready = '';
-}
-
-/**
- * Milliseconds on a page until its search is readied. Whoever passes through needs none; and where a page goes while its
- * search still fetches, Chromium holds the next change of version back for half a minute.
- */
-const stay = 600;
-
-/**
- * Where all files lie on the device the search is readied while nothing else happens: it costs no network then, and the
- * first answer needs no wait.
- */
-function onceStored(ready: () => void): void {
-  const workers = navigator.serviceWorker;
-  const soon = () => setTimeout(() => (window.requestIdleCallback ?? setTimeout)(ready), stay);
-  if (workers?.controller) soon();
-  else workers?.addEventListener('controllerchange', soon, { once: true });
 }
 
 function isTyping(target: EventTarget | null): boolean {

@@ -1,7 +1,6 @@
 import panelStyles from '../../styles/search-panel.css?url';
-import type { Reply } from './messages.ts';
+import { Engine, type Found } from './engine.ts';
 import { offerList, resultList } from './result-list.ts';
-import { SearchClient } from './search-client.ts';
 
 /** A screen reader is told when the person pauses, not letter by letter. */
 const readingPause = 600;
@@ -9,54 +8,76 @@ const readingPause = 600;
 export interface SearchPanel {
   /** Moves the focus to the first result, at once or as soon as there is one. */
   goToResults(): void;
-  /** Readies the whole index ahead of the first word, where that costs no network. */
-  readyIndex(): void;
 }
 
 /** Makes a search form answer while the person types, by keyboard, touch and screen reader alike. */
-export function startPanel(form: HTMLFormElement, worker: Worker): SearchPanel {
+export function startPanel(form: HTMLFormElement): SearchPanel {
   const input = part<HTMLInputElement>(form, 'input');
   const panel = part<HTMLElement>(form, '[data-search-panel]');
   const status = part<HTMLElement>(form, '[data-search-status]');
   const siteRoot = form.dataset.siteRoot ?? '/';
-  const client = new SearchClient(worker, hear);
+  /** Fetched at once: whoever turns to the search is about to type. */
+  let engine: Promise<Engine> | undefined = Engine.load(siteRoot);
   let asked = '';
+  let searching = false;
+  // Whoever searches hears of the failure.
+  engine.catch(() => undefined);
   let goOn = false;
   let reading: ReturnType<typeof setTimeout> | undefined;
   addStyles();
 
-  function hear(reply: Reply): void {
-    if ('failed' in reply) {
+  /** One search at a time: after it comes the one for what the box holds by then, and whatever lies between is left out. */
+  async function search(): Promise<void> {
+    if (searching) return;
+    searching = true;
+    let words = '';
+    while (words !== asked) {
+      words = asked;
+      if (words !== '') await answer(words);
+    }
+    searching = false;
+  }
+
+  async function answer(words: string): Promise<void> {
+    try {
+      // If the network was gone it may be back.
+      engine ??= Engine.load(siteRoot);
+      const found = await (await engine).search(words);
+      if (words === asked) showFound(found);
+    } catch {
+      const failed = engine;
+      engine = undefined;
       show(
         'The search could not start: its files did not arrive, or this browser is too old for it.',
         offerList([], searchFor, form.action),
       );
       asked = '';
-    } else if ('nearest' in reply) {
-      const offer = reply.nearest.length > 0 ? ' Search for a word that is spelt like it:' : '';
-      show(`Nothing found for “${asked}”.${offer}`, offerList(reply.nearest, searchFor, form.action));
-    } else {
-      const { turn, answers, readAs, complete } = reply;
-      const count = answers.length === 1 ? '1 answer' : `${answers.length} answers, the best first`;
-      // While the others are on their way the line keeps its height.
-      show(`${complete ? count : '…'}${readAs ? `, for “${readAs}”` : ''}.`, resultList(answers, siteRoot), complete);
-      if (!complete) afterFrame(() => client.titlesShown(turn));
+      await failed?.then((loaded) => loaded.close()).catch(() => undefined);
     }
   }
 
-  function show(message: string, list: HTMLUListElement, complete = true): void {
+  function showFound({ answers, readAs, nearest }: Found): void {
+    if (answers.length === 0) {
+      const offer = nearest.length > 0 ? ' Search for a word that is spelt like it:' : '';
+      show(`Nothing found for “${asked}”.${offer}`, offerList(nearest, searchFor, form.action));
+    } else {
+      const count = answers.length === 1 ? '1 answer' : `${answers.length} answers, the best first`;
+      show(`${count}${readAs ? `, for “${readAs}”` : ''}.`, resultList(answers, siteRoot));
+    }
+  }
+
+  function show(message: string, list: HTMLUListElement): void {
     const line = document.createElement('p');
     line.textContent = message;
     const place = links().indexOf(document.activeElement as HTMLElement);
     panel.replaceChildren(line, list);
-    if (complete) panel.dataset.answers = asked;
+    panel.dataset.answers = asked;
     clearTimeout(reading);
-    const tell = () => {
+    reading = setTimeout(() => {
       status.textContent = message;
-    };
-    if (complete) reading = setTimeout(tell, readingPause);
+    }, readingPause);
     panel.hidden = false;
-    if (complete) bringUp();
+    bringUp();
     if (place >= 0 || goOn) links()[Math.max(place, 0)]?.focus();
     goOn = false;
   }
@@ -87,9 +108,8 @@ export function startPanel(form: HTMLFormElement, worker: Worker): SearchPanel {
     }
     asked = words;
     clearTimeout(reading);
-    if (words !== '') client.ask(words);
+    if (words !== '') void search();
     else {
-      client.forget();
       status.textContent = '';
       close();
     }
@@ -109,7 +129,7 @@ export function startPanel(form: HTMLFormElement, worker: Worker): SearchPanel {
 
   input.addEventListener('input', () => {
     goOn = false;
-    // At once: the search runs beside the page, and drops words that are no longer in the box.
+    // At once: Pagefind searches beside the page.
     ask();
   });
   input.addEventListener('focus', ask);
@@ -142,11 +162,8 @@ export function startPanel(form: HTMLFormElement, worker: Worker): SearchPanel {
       if (panel.dataset.answers === asked && asked !== '') links()[0]?.focus();
       else goOn = asked !== '';
     },
-    readyIndex: () => client.readyIndex(),
   };
 }
-
-const afterFrame = (work: () => void) => requestAnimationFrame(() => setTimeout(work));
 
 function addStyles(): void {
   const styles = document.createElement('link');

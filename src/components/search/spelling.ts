@@ -35,17 +35,6 @@ export class Vocabulary {
     this.#stems = new Set(words.map(stem));
   }
 
-  get mostFrequent(): string {
-    return this.#words[0] ?? '';
-  }
-
-  /** So many words, evenly spread over the alphabet. */
-  sample(count: number): string[] {
-    const sorted = [...this.#words].sort();
-    const step = Math.max(1, sorted.length / count);
-    return Array.from({ length: Math.min(count, sorted.length) }, (_, place) => sorted[Math.floor(place * step)] ?? '');
-  }
-
   /** Whether the site has the word or another form of it; of words with figures and of short ones nothing is known. */
   knows(word: string): boolean {
     return !/^\p{L}{4,}$/u.test(word) || this.#stems.has(stem(word));

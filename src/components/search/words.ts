@@ -20,8 +20,8 @@ const asksForMeaning =
 export interface QueryWords {
   /** The words that count, in small letters. */
   words: string[];
-  /** Words that only some answers hold, and that bring these forward: figures with their unit, or `definition`. */
-  extras: string[];
+  /** Words to be found only as they stand: figures with their unit as one word, and `definition`. */
+  exact: string[];
 }
 
 /** What a query asks for: its empty words are left out, its units are written as the index has them. */
@@ -31,6 +31,6 @@ export function wordsOf(query: string): QueryWords {
   const telling = words.filter((word) => !empty.has(word));
   return {
     words: [...new Set(telling.length > 0 ? telling : words)],
-    extras: [...figureWords(plain), ...(asksForMeaning.test(plain) ? [askedMeaning] : [])],
+    exact: [...figureWords(plain), ...(asksForMeaning.test(plain) ? [askedMeaning] : [])],
   };
 }

@@ -1,5 +1,6 @@
 import { useMemo } from 'preact/hooks';
 import type { BridgeDiodeCode, BridgeDiodeStepCode } from '../../calc/index.ts';
+import { BridgeSchematic } from '../bridge/BridgeSchematic.tsx';
 import { Choices } from '../form/Choices.tsx';
 import type { LateForm } from '../form/calculator-form.ts';
 import { FormFrame } from '../form/FormFrame.tsx';
@@ -7,7 +8,7 @@ import { MoreFields } from '../form/MoreFields.tsx';
 import { ReadingInput } from '../form/ReadingInput.tsx';
 import { ReadingRow } from '../form/ReadingRow.tsx';
 import { type IslandProps, useForm } from '../form/use-form.ts';
-import { LateDrawing } from '../plot/LateDrawing.tsx';
+import { DrawnLater } from '../plot/DrawnLater.tsx';
 import {
   bridgeDiodeFields,
   busVoltage,
@@ -25,7 +26,6 @@ const bridgeDiode: LateForm<BridgeDiodeCode, BridgeDiodeStepCode> = {
   fields: bridgeDiodeFields,
   load: () => import('./form.ts').then((module) => module.bridgeDiodeForm),
 };
-const drawing = () => import('../bridge/BridgeSchematic.tsx').then((module) => module.BridgeSchematic);
 
 const rows = [
   {
@@ -63,7 +63,7 @@ export function BridgeDiodeCalculator(props: IslandProps) {
       definition={bridgeDiode}
       label="Bridge by diode test"
       form={form}
-      drawing={<LateDrawing load={drawing} shows={stage} />}
+      drawing={<DrawnLater drawing={BridgeSchematic} shows={stage} />}
     >
       <ReadingInput name={name} field={busVoltage} form={form} />
       <Choices name={name} field={motorLeads} form={form} />

@@ -1,80 +1,77 @@
 import { formatQuantity, formatRounded, type InsulationInput } from '../../calc/index.ts';
 import { lastIn } from '../../calc/last-in.ts';
-import { linear, logarithmic, pathThrough, steps } from '../../figures/scale.ts';
+import { Band } from '../plot/Band.tsx';
+import { Curve } from '../plot/Curve.tsx';
+import { decadesAround, spanOf } from '../plot/domain.ts';
+import { plotFrame } from '../plot/frame.ts';
+import { Plot } from '../plot/Plot.tsx';
+import { Points } from '../plot/Points.tsx';
+import type { Pair } from '../plot/place.ts';
 import { formulaText } from './formula.ts';
-import { LimitTable } from './LimitTable.tsx';
-import { PlotMark } from './PlotMark.tsx';
 import { type PlotData, plotData } from './plot-data.ts';
-
-const box = { left: 78, right: 340, top: 30, bottom: 300 };
 
 /** The limit and the readings against winding temperature. Between the two limits nothing is decided. */
 export function InsulationPlot({ input }: { input: InsulationInput }) {
   const data = plotData(input);
   if (data === undefined) return null;
-  const formula = formulaText(input);
-  const { curve, marks, temperatures, ohms } = data;
-  const x = linear(temperatures, [box.left, box.right]);
-  const y = logarithmic(ohms, [box.bottom, box.top]);
-  const go = curve.map(({ temperature, goFrom }) => [x(temperature), y(goFrom)] as const);
-  const noGo = curve.map(({ temperature, noGoBelow }) => [x(temperature), y(noGoBelow)] as const);
-  const decades = steps([Math.log10(ohms[0]), Math.log10(ohms[1])], 1).map((exponent) => 10 ** Math.round(exponent));
-  const tens = steps([Math.ceil(temperatures[0] / 20) * 20, temperatures[1]], 20);
-  return (
-    <figure class="live-figure">
-      <svg
-        class="live-drawing"
-        viewBox="0 0 360 352"
-        role="img"
-        aria-labelledby="insulation-plot-title insulation-plot-text"
-      >
-        <title id="insulation-plot-title">Limit and readings against winding temperature</title>
-        <desc id="insulation-plot-text">{inWords(data)}</desc>
-        {decades.map((at) => (
-          <g key={at}>
-            <path class="grid" d={`M${box.left} ${y(at)}H${box.right}`} />
-            <text x={box.left - 8} y={y(at) + 5} text-anchor="end" class="figures">
-              {formatQuantity(at, 'Ω')}
-            </text>
-          </g>
-        ))}
-        {tens.map((at) => (
-          <g key={at}>
-            <path class="grid" d={`M${x(at)} ${box.top}V${box.bottom}`} />
-            <text x={x(at)} y={box.bottom + 20} text-anchor="middle" class="figures">
-              {at}
-            </text>
-          </g>
-        ))}
-        <path class="undecided-area" d={`${pathThrough([...go, ...[...noGo].reverse()])}Z`} />
-        <path class="limit-line" d={pathThrough(go)} />
-        <path class="limit-line" d={pathThrough(noGo)} />
-        {marks.map((mark, index) => (
-          <PlotMark
-            key={mark.label}
-            mark={mark}
-            x={x(mark.temperature)}
-            y={y(mark.ohms)}
-            place={index}
-            right={box.right}
-          />
-        ))}
-        <text x={box.left} y="16">
-          reading
-        </text>
-        <text x={box.right} y={box.bottom + 44} text-anchor="end">
-          winding temperature, °C
-        </text>
-      </svg>
-      <figcaption>
-        {marks.length === 0
-          ? 'Above the lines: go. Below them: no-go. Between them, nothing is decided. Readings appear once the winding temperature is known.'
-          : 'Above the lines: go. Below them: no-go. Between them, nothing is decided.'}
-      </figcaption>
-      {formula && <p class="formula">{formula}</p>}
-      <LimitTable data={data} />
-    </figure>
+  const { curve, marks } = data;
+  const goFrom = curve.map((at): Pair => [at.temperature, at.goFrom]);
+  const noGoBelow = curve.map((at): Pair => [at.temperature, at.noGoBelow]);
+  const frame = plotFrame(
+    {
+      kind: 'linear',
+      domain: spanOf([...curve, ...marks].map(({ temperature }) => temperature)),
+      label: 'winding temperature, °C',
+      format: String,
+    },
+    {
+      kind: 'log10',
+      domain: decadesAround([...[...goFrom, ...noGoBelow].map(([, ohms]) => ohms), ...marks.map(({ ohms }) => ohms)]),
+      label: 'reading',
+      format: (ohms) => formatQuantity(ohms, 'Ω'),
+    },
   );
+  const formula = formulaText(input);
+  return (
+    <Plot
+      id="insulation-plot"
+      title="Limit and readings against winding temperature"
+      desc={inWords(data)}
+      frame={frame}
+      caption={
+        <>
+          Above the lines: go. Below them: no-go. Between them, nothing is decided.
+          {marks.length === 0 && ' Readings appear once the winding temperature is known.'}
+          {formula && <p class="formula">{formula}</p>}
+        </>
+      }
+      table={{ summary: 'The limits as a table', head: ['Winding', 'Go from', 'No-go below'], rows: limitRows(data) }}
+    >
+      <Band frame={frame} upper={goFrom} lower={noGoBelow} />
+      <Curve frame={frame} points={goFrom} look="limit" />
+      <Curve frame={frame} points={noGoBelow} look="limit" />
+      <Points
+        frame={frame}
+        points={marks.map(({ label, temperature, ohms, shape }, index) => ({
+          x: temperature,
+          y: ohms,
+          shape,
+          text: label,
+          place: index,
+        }))}
+      />
+    </Plot>
+  );
+}
+
+function limitRows({ curve }: PlotData): string[][] {
+  return curve
+    .filter(({ temperature }) => temperature % 10 === 0)
+    .map(({ temperature, goFrom, noGoBelow }) => [
+      formatRounded(temperature, '°C'),
+      formatRounded(goFrom, 'Ω'),
+      formatRounded(noGoBelow, 'Ω'),
+    ]);
 }
 
 function inWords({ curve, marks }: PlotData): string {
@@ -83,10 +80,9 @@ function inWords({ curve, marks }: PlotData): string {
     ({ temperature, goFrom, noGoBelow }) =>
       `At ${formatRounded(temperature, '°C')}: go from ${formatRounded(goFrom, 'Ω')}, no-go below ${formatRounded(noGoBelow, 'Ω')}.`,
   );
-  const bounds = { above: 'at least ', below: 'at most ' };
-  const readings = marks.map(({ label, ohms, bound, temperature }) => {
-    const value = `${bound ? bounds[bound] : ''}${formatRounded(ohms, 'Ω')}`;
-    return `${label} reads ${value} at ${formatRounded(temperature, '°C')}.`;
+  const readings = marks.map(({ label, ohms, shape, temperature }) => {
+    const bound = shape === 'above' ? 'at least ' : shape === 'below' ? 'at most ' : '';
+    return `${label} reads ${bound}${formatRounded(ohms, 'Ω')} at ${formatRounded(temperature, '°C')}.`;
   });
   return [...limits, ...readings].join(' ');
 }

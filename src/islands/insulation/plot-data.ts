@@ -1,43 +1,29 @@
-import { type InsulationInput, limitCurve, phases, type Reading } from '../../calc/index.ts';
-import { lastIn } from '../../calc/last-in.ts';
+import { type InsulationInput, limitCurve, type Phases, phases, type Reading } from '../../calc/index.ts';
+import type { Shape } from '../plot/Points.tsx';
 
-type Curve = ReturnType<typeof limitCurve>;
-
-/** A phase in the plot; `bound` where the meter showed only a limit, with the direction in which the value lies. */
+/** A phase in the plot; an arrow if the meter showed only a bound. */
 export interface Mark {
   label: string;
   temperature: number;
   ohms: number;
-  bound?: 'above' | 'below';
+  shape: Shape;
 }
 
 export interface PlotData {
-  curve: Curve;
+  curve: ReturnType<typeof limitCurve>;
   marks: Mark[];
-  temperatures: [number, number];
-  /** Whole decades in Ω. */
-  ohms: [number, number];
 }
 
 /** Nothing lower is told apart in the plot: a dead short stands at its foot. */
 const lowestShown = 1e3;
 
+/** Each phase has a shape of its own. */
+const shapeOf: Phases<Shape> = { U: 'dot', V: 'square', W: 'triangle' };
+
 /** What the plot shows, or undefined while there is no limit to show. */
 export function plotData(input: InsulationInput): PlotData | undefined {
   const curve = limitCurve(input);
-  const first = curve[0];
-  const last = lastIn(curve);
-  if (first === undefined || last === undefined) return undefined;
-  const marks = marksOf(input);
-  const temperature = input.windingTemperature.kind === 'value' ? [input.windingTemperature.value] : [];
-  const ohms = [...curve.flatMap(({ goFrom, noGoBelow }) => [goFrom, noGoBelow]), ...marks.map((mark) => mark.ohms)];
-  const temperatures = [first.temperature, last.temperature, ...temperature];
-  return {
-    curve,
-    marks,
-    temperatures: [Math.min(...temperatures), Math.max(...temperatures)],
-    ohms: [10 ** Math.floor(Math.log10(Math.min(...ohms))), 10 ** Math.ceil(Math.log10(Math.max(...ohms)))],
-  };
+  return curve.length === 0 ? undefined : { curve, marks: marksOf(input) };
 }
 
 function marksOf({ readings, windingTemperature }: InsulationInput): Mark[] {
@@ -45,18 +31,18 @@ function marksOf({ readings, windingTemperature }: InsulationInput): Mark[] {
   const temperature = windingTemperature.value;
   return phases.flatMap((phase) => {
     const place = placeOf(readings[phase]);
-    return place === undefined ? [] : [{ label: phase, temperature, ...place }];
+    return place === undefined ? [] : [{ label: phase, temperature, shape: shapeOf[phase], ...place }];
   });
 }
 
-function placeOf(reading: Reading): Pick<Mark, 'ohms' | 'bound'> | undefined {
+function placeOf(reading: Reading): (Pick<Mark, 'ohms'> & Partial<Pick<Mark, 'shape'>>) | undefined {
   switch (reading.kind) {
     case 'value':
-      return reading.value < lowestShown ? { ohms: lowestShown, bound: 'below' } : { ohms: reading.value };
+      return reading.value < lowestShown ? { ohms: lowestShown, shape: 'below' } : { ohms: reading.value };
     case 'over':
-      return reading.atLeast ? { ohms: Math.max(lowestShown, reading.atLeast), bound: 'above' } : undefined;
+      return reading.atLeast ? { ohms: Math.max(lowestShown, reading.atLeast), shape: 'above' } : undefined;
     case 'under':
-      return reading.atMost ? { ohms: Math.max(lowestShown, reading.atMost), bound: 'below' } : undefined;
+      return reading.atMost ? { ohms: Math.max(lowestShown, reading.atMost), shape: 'below' } : undefined;
     default:
       return undefined;
   }

@@ -1,6 +1,6 @@
-import { pathThrough } from '../../figures/scale.ts';
 import type { Frame } from './frame.ts';
 import { type Pair, placePairs } from './place.ts';
+import { pathThrough } from './scale.ts';
 
 interface Props {
   frame: Frame;

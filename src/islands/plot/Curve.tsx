@@ -1,12 +1,12 @@
-import { pathThrough } from '../../figures/scale.ts';
 import type { Frame } from './frame.ts';
 import { type Pair, placePairs } from './place.ts';
+import { pathThrough } from './scale.ts';
 
 interface Props {
   frame: Frame;
   points: readonly Pair[];
-  /** Curves of one plot differ by their dashes, so that they are told apart in greyscale. */
-  look?: 'solid' | 'dashed' | 'dotted';
+  /** Curves of one plot differ by their dashes, so that they are told apart in greyscale; a limit is heavier. */
+  look?: 'solid' | 'dashed' | 'dotted' | 'limit';
 }
 
 export function Curve({ frame, points, look = 'solid' }: Props) {

@@ -1,4 +1,5 @@
 import type { ComponentChildren } from 'preact';
+import { Axes } from './Axes.tsx';
 import type { Frame } from './frame.ts';
 import { PlotTable, type TableData } from './PlotTable.tsx';
 
@@ -32,36 +33,13 @@ interface Props {
 }
 
 export function Plot({ id, title, desc, frame, caption, table, children }: Props) {
-  const { x, y, box } = frame;
   return (
     <figure class="plot">
-      <svg viewBox={`0 0 360 ${box.bottom + 52}`} role="img" aria-labelledby={`${id}-title ${id}-desc`}>
+      <svg viewBox={`0 0 360 ${frame.box.bottom + 52}`} role="img" aria-labelledby={`${id}-title ${id}-desc`}>
         <title id={`${id}-title`}>{title}</title>
         <desc id={`${id}-desc`}>{desc}</desc>
-        {y.ticks.map(({ at, text }) => (
-          <g key={text}>
-            <path class="grid" d={`M${box.left} ${at.toFixed(1)}H${box.right}`} />
-            <text class="figures" x={box.left - 8} y={(at + 5).toFixed(1)} text-anchor="end">
-              {text}
-            </text>
-          </g>
-        ))}
-        {x.ticks.map(({ at, text }) => (
-          <g key={text}>
-            <path class="grid" d={`M${at.toFixed(1)} ${box.top}V${box.bottom}`} />
-            <text class="figures" x={at.toFixed(1)} y={box.bottom + 20} text-anchor="middle">
-              {text}
-            </text>
-          </g>
-        ))}
+        <Axes frame={frame} />
         {children}
-        <path class="axis" d={`M${box.left} ${box.top}V${box.bottom}H${box.right}`} />
-        <text x="4" y="16">
-          {y.label}
-        </text>
-        <text x={box.right} y={box.bottom + 44} text-anchor="end">
-          {x.label}
-        </text>
       </svg>
       {caption && <figcaption>{caption}</figcaption>}
       <PlotTable {...table} />

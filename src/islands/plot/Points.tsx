@@ -13,6 +13,8 @@ export interface Point {
   shape: Shape;
   /** Written beside it. */
   text?: string;
+  /** For letters of points that lie close together: 0 is the nearest to its point, 1 stands beside that, and so on. */
+  place?: number;
 }
 
 const outlines: Record<Shape, string> = {
@@ -33,14 +35,14 @@ export function Points({ frame, points }: { frame: Frame; points: readonly Point
   );
   return (
     <g>
-      {points.map(({ shape, text }, index) => {
+      {points.map(({ shape, text, place = 0 }, index) => {
         const [x, y] = places[index] ?? [0, 0];
         const right = x > frame.box.right - 60;
         return (
           <g key={index} transform={`translate(${x.toFixed(1)} ${y.toFixed(1)})`}>
             <path class={`point ${shape}`} d={outlines[shape]} />
             {text && (
-              <text x={right ? -11 : 11} y="5" text-anchor={right ? 'end' : 'start'}>
+              <text x={(right ? -1 : 1) * (11 + 15 * place)} y="5" text-anchor={right ? 'end' : 'start'}>
                 {text}
               </text>
             )}

@@ -1,5 +1,5 @@
-import { linear, logarithmic, type Scale } from '../../figures/scale.ts';
 import type { Domain } from './domain.ts';
+import { linear, logarithmic, type Scale } from './scale.ts';
 import { linearTicks, logTicks } from './ticks.ts';
 
 export interface Axis {

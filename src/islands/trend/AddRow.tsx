@@ -28,7 +28,7 @@ export function AddRow({ form }: Props) {
   const put = async () => {
     const cells = parts.map(({ id }) => typed[id]?.trim() ?? '');
     const { addedRow } = await import('./added-row.ts');
-    const added = addedRow(form.typed.rows ?? '', cells, form.read);
+    const added = addedRow(form.typed.rows ?? '', cells, form.read, Date.now());
     setWrong('wrong' in added ? added.wrong : undefined);
     if ('wrong' in added) return;
     form.choose('rows', added.rows);

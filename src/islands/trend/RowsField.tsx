@@ -64,7 +64,7 @@ export function RowsField({ form }: Props) {
         <button
           type="button"
           class="plain"
-          onClick={() => replace(inventedRecord(), 'Filled in: Marrow Bay, Lift axis (invented).')}
+          onClick={() => replace(inventedRecord(new Date()), 'Filled in: Marrow Bay, Lift axis (invented).')}
         >
           Fill in an example (Marrow Bay, Lift axis, invented)
         </button>

@@ -16,7 +16,7 @@ const name = 'trend';
 const trend: LateForm<TrendCode, TrendStepCode, TrendAssessment> = {
   name,
   fields: trendFields,
-  load: () => import('./form.ts').then((module) => module.trendForm),
+  load: () => import('./form.ts').then((module) => module.trendForm(Date.now)),
 };
 const drawing = () => import('./TrendDrawing.tsx').then((module) => module.TrendDrawing);
 

@@ -11,8 +11,8 @@ import { trendDrawing } from './plot-data.ts';
 export function TrendPlot({ assessment }: { assessment: TrendAssessment }) {
   const drawing = trendDrawing(assessment);
   if (drawing === undefined) return null;
-  const { frame, points, line, upper, lower, table, drawn } = drawing;
-  const { rows, minimum } = assessment;
+  const { frame, points, line, upper, lower, table } = drawing;
+  const { minimum } = assessment;
   return (
     <Plot
       id="trend-plot"
@@ -24,8 +24,6 @@ export function TrendPlot({ assessment }: { assessment: TrendAssessment }) {
         <>
           Dots: readings. Arrows: bounds, not in the line. Crosses: sudden falls.
           {line.length > 0 && ' The grey area is what the scatter leaves open.'}
-          {drawn < rows.length &&
-            ` Of ${rows.length} readings, ${drawn} are drawn: the lowest and the highest of each span of time. The line is made from all.`}
         </>
       }
     >
@@ -39,8 +37,9 @@ export function TrendPlot({ assessment }: { assessment: TrendAssessment }) {
           below={frame.y.place(minimum) < frame.box.bottom - 24}
         />
       )}
-      {line.length > 0 && <Curve frame={frame} points={line} look="dashed" />}
       <Points frame={frame} points={points} />
+      {/* Last: among a thousand points it would not be seen below them. */}
+      {line.length > 0 && <Curve frame={frame} points={line} look="dashed" />}
     </Plot>
   );
 }

@@ -4,8 +4,13 @@ import type { ReadForm } from '../form/read-form.ts';
 import { withRow } from './cells.ts';
 import { tableReading } from './table-reading.ts';
 
-/** The rows with one more, or why the new one could not be used. */
-export function addedRow(rows: string, cells: string[], read: ReadForm): { rows: string } | { wrong: string } {
-  const [bad] = readTrendTable([cells], tableReading(read)).keptOut;
+/** The rows with one more, or why the new one can't be used. `now` in ms from 1970-01-01. */
+export function addedRow(
+  rows: string,
+  cells: string[],
+  read: ReadForm,
+  now: number,
+): { rows: string } | { wrong: string } {
+  const [bad] = readTrendTable([cells], tableReading(read, now)).keptOut;
   return bad === undefined ? { rows: withRow(rows, cells) } : { wrong: keptOutReason(bad) };
 }

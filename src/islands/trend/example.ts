@@ -18,7 +18,7 @@ const tests: [late: number, insulation: string, temperature: string][] = [
  * A record of the Lift axis at the Marrow Bay Glassworks; place and figures are invented. It ends some weeks before the
  * day on which it is filled in: an old record gives no go, whatever it holds.
  */
-export function inventedRecord(now = new Date()): string {
+export function inventedRecord(now: Date): string {
   const rows = tests.map(([late, insulation, temperature], i) => {
     const day = new Date(now);
     day.setUTCDate(now.getUTCDate() - 60 - 365 * (tests.length - 1 - i) + late);

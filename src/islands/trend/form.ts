@@ -16,27 +16,31 @@ import { cellsOf } from './cells.ts';
 import { trendFields } from './fields.ts';
 import { millisecondsADay, tableReading } from './table-reading.ts';
 
-function tableOf(read: ReadForm): TrendTable {
+function tableOf(read: ReadForm, now: number): TrendTable {
   const cells = cellsOf(read.texts.rows ?? '');
   if (cells === undefined) return { rows: [], keptOut: [], unused: [], problem: 'quote-not-closed' };
-  return readTrendTable(cells, tableReading(read));
+  return readTrendTable(cells, tableReading(read, now));
 }
 
-export function trendInput(read: ReadForm): TrendInput {
+/** `now` in ms from 1970-01-01. */
+export function trendInput(read: ReadForm, now: number): TrendInput {
   const { machineClass } = read.choices;
   return {
-    table: tableOf(read),
+    table: tableOf(read, now),
     correction: correctionOf(read),
     machineClass: machineClass === 'form-wound' || machineClass === 'pre-1970' ? machineClass : 'random-wound',
     ratedVoltage: read.readings.ratedVoltage ?? missing,
-    today: Date.now() / millisecondsADay,
+    today: now / millisecondsADay,
   };
 }
 
-export const trendForm: CalculatorForm<TrendCode, TrendStepCode, TrendAssessment> = {
-  name: 'trend',
-  fields: trendFields,
-  assess: (read) => assessTrend(trendInput(read)),
-  findingTexts: trendFindings,
-  stepTexts: trendSteps,
-};
+/** A trend's go ends a year after its last value, so its form needs to know the time: ms from 1970-01-01, as `Date.now`. */
+export function trendForm(clock: () => number): CalculatorForm<TrendCode, TrendStepCode, TrendAssessment> {
+  return {
+    name: 'trend',
+    fields: trendFields,
+    assess: (read) => assessTrend(trendInput(read, clock())),
+    findingTexts: trendFindings,
+    stepTexts: trendSteps,
+  };
+}

@@ -15,7 +15,6 @@ import type { TableData } from '../plot/PlotTable.tsx';
 import type { Point } from '../plot/Points.tsx';
 import type { Pair } from '../plot/place.ts';
 import { linearTicks } from '../plot/ticks.ts';
-import { rowsToDraw } from './thin.ts';
 
 /** Rows that the text table shows; a longer table is of no use to a reader. */
 const mostListed = 200;
@@ -29,7 +28,6 @@ export interface TrendDrawing {
   line: Pair[];
   upper: Pair[];
   lower: Pair[];
-  drawn: number;
   table: TableData;
 }
 
@@ -44,7 +42,6 @@ export function trendDrawing({ rows, fit, minimum, reference }: TrendAssessment)
   // The record once more to the right, as far as anything is foretold.
   const ahead = fit === undefined ? 0 : Math.max(daysPerYear, fit.lastDay - fit.firstDay) / 2;
   const years = spanOf([yearOf(first.day), yearOf(last.day + ahead)]);
-  const drawn = rowsToDraw(rows);
   const frame = plotFrame(
     { kind: 'linear', domain: years, label: 'year', format: yearText, ticks: linearTicks(...years, 4) },
     {
@@ -54,9 +51,9 @@ export function trendDrawing({ rows, fit, minimum, reference }: TrendAssessment)
       format: (value) => formatQuantity(value, 'Ω'),
     },
   );
-  const plain = drawn.length > mostDots ? 'speck' : 'dot';
-  const points = drawn.map((row): Point => ({ x: yearOf(row.day), y: row.corrected, shape: shapeOf(row, plain) }));
-  return { frame, points, drawn: drawn.length, table: tableOf(rows), ...linesOf(fit, years) };
+  const plain = rows.length > mostDots ? 'speck' : 'dot';
+  const points = rows.map((row): Point => ({ x: yearOf(row.day), y: row.corrected, shape: shapeOf(row, plain) }));
+  return { frame, points, table: tableOf(rows), ...linesOf(fit, years) };
 }
 
 /** A year, or a month where the record is short. */

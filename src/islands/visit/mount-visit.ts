@@ -3,7 +3,6 @@ import { VisitApp } from './VisitApp.tsx';
 
 /** What the calculators load with their first verdict. */
 const late: (() => Promise<unknown>)[] = [
-  () => import('../form/LimitList.tsx'),
   () => import('../insulation/InsulationPlot.tsx'),
   () => import('../isolation/PartsStrip.tsx'),
   () => import('../winding/WindingBars.tsx'),
@@ -25,7 +24,7 @@ async function mount(place: HTMLElement): Promise<void> {
   (window.requestIdleCallback ?? setTimeout)(fetchLate);
 }
 
-/** By the time that a face, a drawing or the words of a limit are first needed there may be no network. */
+/** By the time that a face or a drawing is first needed there may be no network. */
 async function fetchLate(): Promise<void> {
   for (const face of document.fonts) void face.load().catch(() => undefined);
   for (const fetch of late) {

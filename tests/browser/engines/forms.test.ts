@@ -48,14 +48,6 @@ function fillIn(place: string): void {
   buttons.find(({ textContent }) => textContent?.startsWith('Fill in'))?.click();
 }
 
-/** The words of limits are fetched with the first verdict. */
-async function limitsNamed(tab: Tab, place: string): Promise<void> {
-  await tab.waitFor((where) => {
-    const links = [...document.querySelectorAll(`${where} .limits-used li`)];
-    return links.every((line) => line.textContent?.includes('('));
-  }, place);
-}
-
 async function settled(tab: Tab, place: string) {
   await tab.waitFor((where) => {
     const verdict = document.querySelector(`${where} .verdict`);
@@ -75,7 +67,6 @@ async function expectShownIsJudged(tab: Tab, name: string, before: Awaited<Retur
     (place) => !document.querySelector(`${place} .verdict`)?.textContent?.includes('No verdict'),
     place,
   );
-  await limitsNamed(tab, place);
   // A page from the browser's cache is drawn again in the first moments after it is shown.
   await expect.poll(() => settled(tab, place)).toEqual(before);
   const now = await settled(tab, place);
@@ -95,7 +86,6 @@ eachEngine((engine) => {
       (where) => !document.querySelector(`${where} .verdict`)?.textContent?.includes('No verdict'),
       place,
     );
-    await limitsNamed(tab, place);
     const before = await settled(tab, place);
     expect(before.verdict).not.toContain('No verdict');
     expect(Object.values(before.controls).filter((value) => value !== '').length).toBeGreaterThan(2);

@@ -45,13 +45,23 @@ const looks: { name: string; set: (page: Page) => Promise<void> }[] = [
   },
 ];
 
+/** The notices that a script has not come, once all have: each must be gone for good, not only not shown yet. */
+async function noticesLeft(page: Page): Promise<string[]> {
+  await page.waitForFunction(() => document.querySelector('[data-island]:not([data-live])') === null);
+  return page
+    .locator('.until-live')
+    .evaluateAll((all) => all.filter((one) => getComputedStyle(one).display !== 'none').map((one) => one.className));
+}
+
 /**
- * The page loads clean, sets no cookie, fits the width, can be pressed with a glove, and axe finds nothing, in every
- * look. All findings of a page come at once. `open` itself fails on console errors and requests to other hosts.
+ * One visit of a page for all that is asked of every page: it loads clean, sets no cookie, comes to life, fits the
+ * width, can be pressed with a glove, and axe finds nothing, in every look. All findings of a page come at once. `open`
+ * itself fails on console errors and requests to other hosts.
  */
 export async function expectGoodLooks(path: string): Promise<void> {
   const page = await open(path, { width: 320 });
   expect(await page.context().cookies()).toEqual([]);
+  await expect.poll(() => noticesLeft(page)).toEqual([]);
   for (const [index, { name, set }] of looks.entries()) {
     await set(page);
     expect.soft(await overflowing(page), name).toEqual([]);

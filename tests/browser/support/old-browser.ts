@@ -45,7 +45,7 @@ export async function oldWindow(): Promise<BrowserContext> {
   });
   onTestFinished(() => context.close());
   await context.addInitScript(takeAway, young);
-  await context.route('**/search-worker*.js', async (route) => {
+  await context.route('**/pagefind/pagefind-worker.js', async (route) => {
     const response = await route.fetch();
     await route.fulfill({ response, body: `(${takeAway})(${JSON.stringify(young)});${await response.text()}` });
   });

@@ -1,6 +1,5 @@
 import { describe, expect, it } from 'vitest';
 import { limit, limitConstant, limitIds, limitPoints, limitRange, limitValue } from '../../../src/calc/index.ts';
-import { limitWords } from '../../../src/islands/form/limit-words.ts';
 
 describe('the limits as the calculations read them', () => {
   it('have the figures of the trade and the standards in base units', () => {
@@ -43,7 +42,7 @@ describe('the limits as the calculations read them', () => {
   });
 
   it.each(limitIds)('%s has a label, a unit, a status, and a source or a mark that there is none', (id) => {
-    const { label, status, source } = limitWords(id);
+    const { label, status, source } = limit(id);
     expect(label).not.toBe('');
     expect(limit(id).unit).not.toBe('');
     const unsourced = status === 'common-practice' || status === 'project-judgement';

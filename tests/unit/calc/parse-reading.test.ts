@@ -14,7 +14,6 @@ describe('a value in ohms, with the step of its last digit', () => {
     ['2.2 MΩ', 2.2e6, 1e5],
     ['2M2', 2.2e6, 1e5],
     ['2M20', 2.2e6, 1e4],
-    ['2m2', Number.NaN, 0],
     ['4k7', 4700, 100],
     ['4K7', 4700, 100],
     ['4R7', 4.7, 0.1],
@@ -58,12 +57,8 @@ describe('a value in ohms, with the step of its last digit', () => {
     ['1e15 Ω', 1e15, 1e15],
     ['1000 TΩ', 1e15, 1e12],
   ];
-  it.each(rows.filter(([, value]) => !Number.isNaN(value)))('“%s” is %d Ω', (text, value, resolution) => {
+  it.each(rows)('“%s” is %d Ω', (text, value, resolution) => {
     expect(read(text)).toEqual({ kind: 'value', value, unit: 'Ω', resolution });
-  });
-
-  it.each(rows.filter(([, value]) => Number.isNaN(value)))('“%s” is not guessed', (text) => {
-    expect(failure(text).message).not.toBe('');
   });
 
   it('is the same number however its prefix is written', () => {

@@ -220,8 +220,20 @@ describe('a trend', () => {
     expect(assessTrend(record(sound)).verdict).toBe('go');
   });
 
-  it.each([0, -1, Number.NaN, Number.POSITIVE_INFINITY])('with a reading of %d Ω comes back, and is no go', (value) => {
+  it.each([-1, Number.NaN, Number.POSITIVE_INFINITY])('with a reading of %d Ω comes back, and is no go', (value) => {
     for (const at of [0, 3, 6]) expect(assessTrend(record(sound.with(at, value))).verdict).not.toBe('go');
+  });
+
+  it('with a reading of 0 Ω is what it is with less than an ohm: no-go at the end, never without a word before', () => {
+    const verdicts = [0, 3, 6].map((at) => {
+      const zero = assessTrend(record(sound.with(at, 0)));
+      const input = record(sound);
+      const rows = input.table.rows.map((row, index) => (index === at ? { ...row, reading: underOhms(1) } : row));
+      expect(zero).toEqual(assessTrend({ ...input, table: { ...input.table, rows } }));
+      expect(zero.findings).toContainEqual(expect.objectContaining({ code: 'trend-under-range' }));
+      return zero.verdict;
+    });
+    expect(verdicts).toEqual(['go', 'go', 'no-go']);
   });
 
   it.each([5e-324, 1e-300, Number.MAX_VALUE])('with readings of %d Ω comes back', (value) => {

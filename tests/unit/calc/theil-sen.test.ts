@@ -1,8 +1,8 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { inversionDistribution, ranksLeftOut } from '../../../src/calc/kendall.ts';
-import { pairCount, slopeOfRank, tieSizes } from '../../../src/calc/slope-selection.ts';
-import { heightAt, lowestSlope, median, robustSlope } from '../../../src/calc/theil-sen.ts';
+import { limitConstant } from '../../../src/calc/limits.ts';
+import { heightAt, median, robustSlope, tieSizes } from '../../../src/calc/theil-sen.ts';
 import { runs } from '../../support/runs.ts';
 
 type Point = readonly [number, number];
@@ -11,7 +11,7 @@ const point = fc.tuple(fc.integer({ min: 0, max: 30 }), fc.integer({ min: -50, m
 const points = fc
   .array(point, { minLength: 2, maxLength: 40 })
   .map((list) => list.sort((a, b) => a[0] - b[0] || a[1] - b[1]) as Point[])
-  .filter((list) => pairCount(list) > 0);
+  .filter((list) => list[0]?.[0] !== list.at(-1)?.[0]);
 
 function allSlopes(list: readonly Point[]): number[] {
   const slopes = list.flatMap((a, i) =>
@@ -19,30 +19,6 @@ function allSlopes(list: readonly Point[]): number[] {
   );
   return slopes.sort((a, b) => a - b);
 }
-
-describe('the slope of a rank', () => {
-  test('is the one that sorting all slopes gives, however few may be looked at one by one', () => {
-    fc.assert(
-      fc.property(
-        points,
-        fc.double({ min: 0, max: 0.999, noNaN: true }),
-        fc.constantFrom(1, 5, 40_000),
-        (list, share, room) => {
-          const slopes = allSlopes(list);
-          const rank = Math.floor(share * slopes.length);
-          expect(slopeOfRank(list, rank, room)).toBeCloseTo(slopes[rank] ?? Number.NaN, 9);
-        },
-      ),
-      { numRuns: runs },
-    );
-  });
-
-  test('counts pairs and ties', () => {
-    const list: Point[] = [[0, 1], [0, 2], [1, 0], [2, 5], [2, 6], [2, 7]]; // biome-ignore format: one line
-    expect(tieSizes(list)).toEqual([2, 1, 3]);
-    expect(pairCount(list)).toBe(15 - 1 - 3);
-  });
-});
 
 describe('the robust slope', () => {
   test('of a straight line is its slope, with a range of nothing', () => {
@@ -76,10 +52,35 @@ describe('the robust slope', () => {
         expect(before.range.hi).toBeGreaterThanOrEqual(before.slope);
         expect(after.range.lo).toBeLessThanOrEqual(before.range.lo + 1e-9);
         expect(after.range.hi).toBeLessThanOrEqual(before.range.hi + 1e-9);
-        expect(lowestSlope(list)).toBe(before.range.lo);
       }),
       { numRuns: runs },
     );
+  });
+
+  test('and its range are slopes of pairs, with as many left out below as above', () => {
+    fc.assert(
+      fc.property(points, (list) => {
+        const slopes = allSlopes(list);
+        const found = robustSlope([...list].reverse());
+        expect(found?.slope).toBeCloseTo(median(slopes), 12);
+        if (found?.range === undefined) return;
+        const { lo, hi } = found.range;
+        const tail = (1 - limitConstant('trend-confidence', 'percent') / 100) / 2;
+        const out = ranksLeftOut(tieSizes(list), tail, limitConstant('trend-confidence', 'z'));
+        expect(lo).toBeCloseTo(slopes[out] ?? Number.NaN, 12);
+        expect(hi).toBeCloseTo(slopes.at(-1 - out) ?? Number.NaN, 12);
+      }),
+      { numRuns: runs },
+    );
+  });
+
+  test('is none where a point or a slope is no number or endless', () => {
+    const line = Array.from({ length: 8 }, (_, x): Point => [x, -x]);
+    for (const wrong of [Number.NaN, Number.NEGATIVE_INFINITY]) {
+      expect(robustSlope([...line, [8, wrong]])).toBeUndefined();
+      expect(robustSlope([...line, [wrong, -8]])).toBeUndefined();
+    }
+    expect(robustSlope([...line, [5e-324, -8]])).toBeUndefined();
   });
 
   test('does not depend on the unit of either axis', () => {
@@ -97,6 +98,11 @@ test('the height of a line has as many points above as below', () => {
   const list: Point[] = [[0, 1], [1, 5], [2, 3]]; // biome-ignore format: one line
   expect(heightAt(list, 1, 2)).toBe(3);
   expect(median([4, 1, 3, 2])).toBe(2.5);
+});
+
+test('ties are points that share an x', () => {
+  const list: Point[] = [[0, 1], [0, 2], [1, 0], [2, 5], [2, 6], [2, 7]]; // biome-ignore format: one line
+  expect(tieSizes(list)).toEqual([2, 1, 3]);
 });
 
 describe('the ranks left out', () => {

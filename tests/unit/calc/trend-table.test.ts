@@ -42,9 +42,9 @@ describe('columns', () => {
   });
 
   test('a list that is too long is refused whole', () => {
-    expect(readTrendTable(Array.from({ length: 20_001 }, () => ['2021-05-03', '1M', '20'])).problem).toBe(
-      'too-many-rows',
-    );
+    const rows = (count: number) => Array.from({ length: count }, () => ['2021-05-03', '1M', '20']);
+    expect(readTrendTable(rows(1000)).problem).toBeUndefined();
+    expect(readTrendTable(rows(1001))).toEqual({ rows: [], keptOut: [], unused: [], problem: 'too-many-rows' });
   });
 });
 
@@ -93,9 +93,5 @@ describe('numbers', () => {
     expect(reasonsOf('2021-05-03;0.500 MΩ;25', { decimalMark: ',' })).toEqual(['1 reading-unreadable']);
     expect(reasonsOf('2021-05-03;0,500 MΩ;25', { decimalMark: '.' })).toEqual(['1 reading-unreadable']);
     expect(reasonsOf('2021-05-03;2,2 MΩ;25', { decimalMark: '.' })).toEqual(['1 reading-unreadable']);
-  });
-
-  test('zero is less than one step of the display', () => {
-    expect(rowsOf('2021-05-03;0 MΩ;25')).toEqual(['2021-05-03 <1 MΩ 25 °C']);
   });
 });

@@ -97,6 +97,18 @@ describe('it cannot tell', () => {
     expect(codes(record(falling, { machineClass: 'pre-1970' }))).toContain('trend-rated-voltage-missing');
   });
 
+  test('where another kind of correction leaves the newest bound on either side of the minimum', () => {
+    // At 20 °C: more than 25 MΩ is more than 6.25 MΩ by the halving rule, and above it by the formulas.
+    const readings = [90, 89, 88, 87, 86, overOhms(25e6)];
+    const input = record(readings, { correction: 'thermosetting' });
+    for (const row of input.table.rows) row.temperature = celsius(20);
+    expect(assessTrend(input).verdict).toBe('go');
+    const low = record([...readings.slice(0, -1), overOhms(18e6)], { correction: 'thermosetting' });
+    for (const row of low.table.rows) row.temperature = celsius(20);
+    expect(codes(low)).toContain('trend-methods-differ');
+    expect(assessTrend(low).verdict).toBe('undecided');
+  });
+
   test('where the kinds of correction differ', () => {
     // At 20 °C: 16 MΩ is 4 MΩ by the halving rule, and 12 MΩ by the formulas.
     const input = record([17, 17, 16.5, 16.5, 16]);
@@ -151,6 +163,71 @@ describe('bounds are no values', () => {
     expect(codes(record([...falling, overOhms(1e8)]))).toContain('trend-last-above');
     expect(assessTrend(record([...falling, underOhms(1e6)])).verdict).toBe('no-go');
     expect(assessTrend(record([...falling, underOhms(1e8)])).verdict).toBe('undecided');
+  });
+});
+
+describe('zero', () => {
+  const zero = (resolution?: number): Reading => ({ ...ohms(0), ...(resolution !== undefined && { resolution }) });
+
+  test('is less than one step of the display, and is shown so', () => {
+    const { rows } = assessTrend(record([...falling, zero(1e6)]));
+    expect(rows.at(-1)).toMatchObject({ kind: 'under', reading: { kind: 'under', atMost: 1e6 }, corrected: 1e6 });
+  });
+
+  test('is the worst newest reading there is: no-go, as a hair above it', () => {
+    for (const last of [ohms(5e-324), zero(), zero(0), zero(1e5)]) {
+      const { verdict, findings } = assessTrend(record([...falling, last]));
+      expect([verdict, findings[0]?.code]).toEqual(['no-go', 'trend-last-below']);
+    }
+  });
+
+  test('of a display whose step is coarser than the minimum is undecided, and so is all below one step', () => {
+    for (const value of [0, 5e-324, 3e6]) {
+      expect(assessTrend(record([...falling, { ...ohms(value), resolution: 1e8 }])).verdict).toBe('undecided');
+    }
+  });
+
+  test('earlier in the record is a sudden fall, and no part of the line', () => {
+    const { fit } = assessTrend(record([900, 880, 890, 870, 880]));
+    const found = assessTrend(record([900, 880, 890, 870, 880, zero(1e5)]));
+    expect(found.fit).toEqual(fit);
+    expect(found.rows.at(-1)?.drop).toBe(true);
+  });
+});
+
+test('a reading that its correction would make endless is no worse than half of it', () => {
+  const verdict = (last: number) => {
+    const input = record([...falling, ohms(last)]);
+    for (const row of input.table.rows) row.temperature = celsius(45);
+    return assessTrend(input).verdict;
+  };
+  expect(verdict(Number.MAX_VALUE)).toBe(verdict(Number.MAX_VALUE / 4));
+});
+
+describe('a bound that is newer than the last value', () => {
+  test('puts off the next yearly reading: the line must stay above the minimum until then', () => {
+    // 20 % less each year: 6.99 MΩ meets 5 MΩ in a year and a half.
+    const values = [21.3, 17.1, 13.7, 10.9, 8.74, 6.99];
+    expect(assessTrend(record(values)).verdict).toBe('go');
+    const bounded = record([...values, overOhms(5.5e6)]);
+    expect(codes(bounded)).toContain('trend-meets-within');
+    expect(assessTrend(bounded).verdict).toBe('undecided');
+  });
+
+  test('makes the record of values too short where it covers less than it must look ahead', () => {
+    const quarterly = (readings: (number | Reading)[]) => {
+      const input = record(readings);
+      input.table.rows.forEach((row, quarter) => {
+        row.day = firstDay + 95 * quarter;
+      });
+      return input;
+    };
+    const values = [900, 890, 880, 870, 860];
+    expect(assessTrend(quarterly(values)).verdict).toBe('go');
+    const bounded = assessTrend(quarterly([...values, overOhms(500e6)]));
+    expect(bounded.verdict).toBe('undecided');
+    const short = bounded.findings.find(({ code }) => code === 'trend-too-short');
+    expect([short?.numbers.years, short?.numbers.needed]).toEqual([380 / 365.25, 1 + 95 / 365.25]);
   });
 });
 

@@ -39,6 +39,7 @@ test('within emphasis, a list and a caution it is linked', () => {
   expect(linked('<Caution>\nThe DC bus is live.\n</Caution>')).toHaveLength(1);
 });
 
-test('each article is linked afresh', () => {
-  expect(linked('The DC bus.')).toEqual(linked('The DC bus.'));
+test('one plugin links the first use in every article, not in the first article alone', () => {
+  const addresses = ['First the DC bus.', 'The DC bus again.'].map(linked);
+  expect(addresses).toEqual([['/fieldbook/glossary/#dc-bus'], ['/fieldbook/glossary/#dc-bus']]);
 });

@@ -6,8 +6,8 @@ import { readVisit } from '../../../src/record/read-visit.ts';
 import type { VisitRecord } from '../../../src/record/visit-schema.ts';
 import { evaluate } from '../../../src/visit/evaluate.ts';
 import { evaluateForm } from '../../../src/visit/evaluate-form.ts';
+import versionOne from '../../visits/version-1.json' with { type: 'json' };
 import { typicalVisit } from './support/typical-visit.ts';
-import versionOne from './support/visit-version-1.json' with { type: 'json' };
 
 /** An invented version 0, only for these tests: it called the axis `spindle` and had no conditions. */
 const fromZero: Migration = ({ spindle, ...rest }) => ({

@@ -5,7 +5,7 @@ import { askedMeaning, wordsOf } from '../../../../src/components/search/words.t
 test.each(['100 megohm', '100 megohms', '100 Mohm', '100MΩ', '100 M\u2126', '100\u00a0MΩ', '100 mega ohm', '100 meg'])(
   '“%s” is one hundred megohms',
   (typed) => {
-    expect(wordsOf(typed)).toEqual({ words: ['100', 'mω'], extras: ['100megohm'] });
+    expect(wordsOf(typed)).toEqual({ words: ['100', 'mω'], exact: ['100megohm'] });
   },
 );
 
@@ -36,5 +36,5 @@ test('off, on and numbers are no empty words', () => {
 });
 
 test.each(['what is PE', 'what does OL mean', 'meaning of star point'])('“%s” asks for a definition', (typed) => {
-  expect(wordsOf(typed).extras).toEqual([askedMeaning]);
+  expect(wordsOf(typed).exact).toEqual([askedMeaning]);
 });

@@ -1,8 +1,6 @@
 import { expect, test } from 'vitest';
-import { ohms } from '../../../../src/calc/index.ts';
 import { cellsOf, withRow } from '../../../../src/islands/trend/cells.ts';
 import { decode } from '../../../../src/islands/trend/read-file.ts';
-import { rowsToDraw } from '../../../../src/islands/trend/thin.ts';
 
 test.each([
   ['from a spreadsheet', '2021-05-03\t450M\t25\n2022-05-03\t440M\t24'],
@@ -42,16 +40,4 @@ test('files of spreadsheets are decoded, whichever way they were written', () =>
   expect(decode(new TextEncoder().encode('25 °C, 3 MΩ'))).toBe('25 °C, 3 MΩ');
   expect(decode(wide).replace('\ufeff', '')).toBe(text);
   expect(decode(Uint8Array.from(text, (c) => c.charCodeAt(0)))).toBe(text);
-});
-
-test('a long record is thinned for the drawing, and nothing that stands out is lost', () => {
-  const temperature = { kind: 'missing' } as const;
-  const rows = Array.from({ length: 5000 }, (_, day) => ({
-    ...{ line: day, cells: [], day, temperature, kind: 'value' as const, drop: day === 2500 },
-    ...{ reading: ohms(1e6), corrected: day === 1234 ? 5 : day === 4321 ? 5e9 : 1e6 + (day % 7) },
-  }));
-  const drawn = rowsToDraw(rows);
-  expect(drawn.length).toBeLessThan(300);
-  expect(drawn.map(({ day }) => day)).toEqual(expect.arrayContaining([1234, 2500, 4321]));
-  expect(rowsToDraw(rows.slice(0, 200))).toHaveLength(200);
 });

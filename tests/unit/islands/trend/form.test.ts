@@ -1,10 +1,17 @@
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
 import { judge } from '../../../../src/islands/form/calculator-form.ts';
+import { readForm } from '../../../../src/islands/form/read-form.ts';
+import { addedRow } from '../../../../src/islands/trend/added-row.ts';
 import { inventedRecord } from '../../../../src/islands/trend/example.ts';
+import { trendFields } from '../../../../src/islands/trend/fields.ts';
 import { trendForm } from '../../../../src/islands/trend/form.ts';
 import { trendInWords } from '../../../../src/texts/trend-plot.ts';
 import { runs } from '../../../support/runs.ts';
+
+/** Every example is judged on one day, so that none depends on the day of the test. */
+const now = new Date('2024-02-01T12:00Z');
+const form = trendForm(() => now.getTime());
 
 const dates = ['2015-05-03', '2017-05-03', '2019-05-03', '2020-06-01', '2022-05-03', '3/5/2023', '2021', ''];
 const readings = ['900M', '450 MΩ', '12', '>700M', '<1M', 'OL', '0', '4.9M', '1,250M', 'x', ''];
@@ -13,7 +20,7 @@ const row = fc
   .tuple(fc.constantFrom(...dates), fc.constantFrom(...readings), fc.constantFrom(...temperatures))
   .map((cells) => cells.join(';'));
 const choice = (id: string) => {
-  const field = trendForm.fields.find((one) => one.id === id);
+  const field = trendFields.find((one) => one.id === id);
   const values = field?.kind === 'choice' ? field.options.map(({ value }) => value) : [];
   return fc.constantFrom('', ...values);
 };
@@ -32,7 +39,7 @@ test('whatever rows are put in are judged in sentences that are whole', () => {
   });
   fc.assert(
     fc.property(entries, (typed) => {
-      const result = judge(trendForm, typed);
+      const result = judge(form, typed);
       if (result.state === 'blank') return;
       if (result.state !== 'judged') throw new Error(result.state);
       const said = [...result.findings.map(({ text }) => text), ...result.steps, trendInWords(result.assessment)].join(
@@ -45,7 +52,7 @@ test('whatever rows are put in are judged in sentences that are whole', () => {
 });
 
 test('the invented record is a go, with one bound, one sudden fall that was made good, and one row kept out', () => {
-  const result = judge(trendForm, { rows: inventedRecord() });
+  const result = judge(form, { rows: inventedRecord(now) });
   if (result.state !== 'judged') throw new Error(result.state);
   expect(result.verdict).toBe('go');
   expect(result.assessment.rows.map(({ kind }) => kind).filter((kind) => kind !== 'value')).toEqual(['over']);
@@ -56,4 +63,28 @@ test('the invented record is a go, with one bound, one sudden fall that was made
 test('the invented record ends some weeks before the day on which it is filled in', () => {
   const dates = inventedRecord(new Date('2028-03-01T12:00Z')).match(/^\d{4}-\d\d-\d\d/gm);
   expect([dates?.length, dates?.[0], dates?.at(-1)]).toEqual([12, '2017-01-03', '2028-01-08']);
+});
+
+test('a go of the invented record is undecided once its year is over, and a row of tomorrow’s tomorrow is kept out', () => {
+  const rows = inventedRecord(now);
+  const afterDays = (days: number) => {
+    const result = judge(
+      trendForm(() => now.getTime() + days * 86_400_000),
+      { rows },
+    );
+    if (result.state !== 'judged') throw new Error(result.state);
+    return result;
+  };
+  expect([afterDays(300).verdict, afterDays(320).verdict]).toEqual(['go', 'undecided']);
+  // The newest row lies some weeks back: seen from before it, it has not come yet.
+  expect(afterDays(-60).assessment.keptOut.map(({ code }) => code)).toContain('date-in-future');
+});
+
+test('a row to add is read on the day of today', () => {
+  const read = readForm(trendFields, {});
+  const cells = (date: string) => [date, '450 MΩ', '25 °C'];
+  expect(addedRow('', cells('2024-02-01'), read, now.getTime())).toEqual({ rows: '2024-02-01\t450 MΩ\t25 °C\n' });
+  expect(addedRow('', cells('2024-02-04'), read, now.getTime())).toEqual({
+    wrong: 'This day has not come yet. Check the date.',
+  });
 });
