@@ -3,13 +3,11 @@ import {
   missing,
   readTrendTable,
   type TrendAssessment,
-  type TrendCode,
   type TrendInput,
-  type TrendStepCode,
   type TrendTable,
 } from '../../calc/index.ts';
 import { trendFindings, trendSteps } from '../../texts/trend.ts';
-import type { CalculatorForm } from '../form/calculator-form.ts';
+import { defineCalculator } from '../form/calculator-form.ts';
 import { correctionOf } from '../form/form-choices.ts';
 import type { ReadForm } from '../form/read-form.ts';
 import { cellsOf } from './cells.ts';
@@ -33,10 +31,10 @@ export function trendInput(read: ReadForm): TrendInput {
   };
 }
 
-export const trendForm: CalculatorForm<TrendCode, TrendStepCode, TrendAssessment> = {
+export const trendForm = defineCalculator<TrendAssessment>({
   name: 'trend',
   fields: trendFields,
   assess: (read) => assessTrend(trendInput(read)),
   findingTexts: trendFindings,
   stepTexts: trendSteps,
-};
+});

@@ -1,6 +1,5 @@
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
-import { judge } from '../../../../src/islands/form/calculator-form.ts';
 import { inventedRecord } from '../../../../src/islands/trend/example.ts';
 import { trendForm } from '../../../../src/islands/trend/form.ts';
 import { trendInWords } from '../../../../src/texts/trend-plot.ts';
@@ -32,7 +31,7 @@ test('whatever rows are put in are judged in sentences that are whole', () => {
   });
   fc.assert(
     fc.property(entries, (typed) => {
-      const result = judge(trendForm, typed);
+      const result = trendForm.judge(typed);
       if (result.state === 'blank') return;
       if (result.state !== 'judged') throw new Error(result.state);
       const said = [...result.findings.map(({ text }) => text), ...result.steps, trendInWords(result.assessment)].join(
@@ -45,7 +44,7 @@ test('whatever rows are put in are judged in sentences that are whole', () => {
 });
 
 test('the invented record is a go, with one bound, one sudden fall that was made good, and one row kept out', () => {
-  const result = judge(trendForm, { rows: inventedRecord() });
+  const result = trendForm.judge({ rows: inventedRecord() });
   if (result.state !== 'judged') throw new Error(result.state);
   expect(result.verdict).toBe('go');
   expect(result.assessment.rows.map(({ kind }) => kind).filter((kind) => kind !== 'value')).toEqual(['over']);
