@@ -9,7 +9,8 @@ import {
 } from './assessment.ts';
 import { assessBridge, type MotorLeadsPayloads, suspectPositions } from './bridge.ts';
 import { type AgreementPayloads, compareTests } from './diode-agreement.ts';
-import { type DiodeRail, type DiodeRailPayloads, diodePositions, judgeDiodeRail } from './diode-rail.ts';
+import { type DiodeRail, diodePositions, judgeDiodeRail } from './diode-rail.ts';
+import type { DiodeRailPayloads } from './diode-rail-findings.ts';
 import { type BusPayloads, judgeDischarge } from './discharged.ts';
 import type { Instrument } from './interval.ts';
 import type { Phases } from './phases.ts';

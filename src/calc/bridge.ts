@@ -8,7 +8,8 @@ import {
   step,
   verdictOf,
 } from './assessment.ts';
-import { judgeRail, type RailPayloads, shortedTerminals } from './bridge-rail.ts';
+import { judgeRail, shortedTerminals } from './bridge-rail.ts';
+import type { RailPayloads } from './bridge-rail-findings.ts';
 import { type BusPayloads, judgeDischarge } from './discharged.ts';
 import { type Instrument, intervalOf } from './interval.ts';
 import { type LimitId, limitValue } from './limits.ts';

@@ -1,6 +1,7 @@
 import { type FindingOf, findingMaker, type Nothing } from './assessment.ts';
 import { type BridgeAssessment, suspectPositions } from './bridge.ts';
-import { type DiodePosition, type DiodeRailFinding, isSound } from './diode-rail.ts';
+import { type DiodePosition, isSound } from './diode-rail.ts';
+import type { DiodeRailFinding } from './diode-rail-findings.ts';
 import { type Interval, intervalOf } from './interval.ts';
 import { limitRange, limitValue } from './limits.ts';
 import type { Reading } from './reading.ts';

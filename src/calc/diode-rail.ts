@@ -1,48 +1,11 @@
-import { type FindingOf, findingMaker } from './assessment.ts';
+import { findingMaker } from './assessment.ts';
+import type { DiodeRailFinding, DiodeRailPayloads } from './diode-rail-findings.ts';
 import { type Instrument, type Interval, intervalOf } from './interval.ts';
 import { type LimitId, limitRange, limitValue } from './limits.ts';
 import { type Phases, phases } from './phases.ts';
 import type { Reading } from './reading.ts';
 import { spreadInterval, within } from './spread.ts';
 import { type DiodePlace, type DiodeWay, diodeField, type Rail, type SwitchPosition } from './switch-position.ts';
-
-interface OfRail {
-  rail: Rail;
-}
-
-interface OfPositions {
-  positions: SwitchPosition[];
-}
-
-interface Suspected extends OfPositions {
-  suspects: SwitchPosition[];
-}
-
-/** The readings that are meant. */
-interface OfPlaces {
-  places: DiodePlace[];
-}
-
-export interface DiodeRailPayloads {
-  'diode-incomplete': OfPlaces;
-  'diode-short': Suspected;
-  'diode-one-way': OfPositions;
-  'diode-short-possible': OfPositions;
-  'diode-all-alike': OfRail;
-  'diode-rows-swapped': OfRail;
-  'diode-leaky': Suspected;
-  'diode-reverse-unclear': OfPlaces;
-  'diode-blocks': OfRail;
-  'diode-forward-open': { suspects: SwitchPosition[] };
-  'diode-forward-all-open': OfRail;
-  'diode-unbalanced': OfRail & { suspects: SwitchPosition[]; leastVolts: number; toleranceVolts: number };
-  /** `range`: the differences that the readings leave open; absent if there is no greatest one. */
-  'diode-too-close': OfRail & { range?: { leastVolts: number; mostVolts: number }; toleranceVolts: number };
-  'diode-balanced': OfRail & { mostVolts: number; toleranceVolts: number };
-  'diode-drop-unusual': OfRail;
-}
-
-export type DiodeRailFinding = FindingOf<DiodeRailPayloads>;
 
 const finding = findingMaker<DiodeRailPayloads>();
 

@@ -6,6 +6,7 @@ export * from './bridge.ts';
 export * from './bridge-diode.ts';
 export * from './cable-insulation.ts';
 export * from './cable-length.ts';
+export * from './cable-length-input.ts';
 export { type DateOrder, formatDay, parseDate } from './calendar-date.ts';
 export { type Conductor, conductors, temperatureFactor } from './conductor-temperature.ts';
 export { dewPoint } from './dew-point.ts';
@@ -44,6 +45,7 @@ export {
 export type { ReminderFinding } from './test-reminders.ts';
 export type { TestVoltageFinding } from './test-voltage.ts';
 export * from './test-voltage-choice.ts';
+export * from './test-voltage-input.ts';
 export { heightAt, robustSlope } from './theil-sen.ts';
 export { assessTrend } from './trend.ts';
 export { daysPerYear, fitTrend, lineAt, meetingOf, percentPerYear, type TrendFit } from './trend-fit.ts';

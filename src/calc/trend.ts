@@ -140,10 +140,9 @@ function expired(
 ): TrendFinding[] {
   const day = horizonAfter(lastDay);
   if (Math.max(today, lastIn(rows)?.day ?? lastDay) <= day) return findings;
-  const limits: LimitId[] = ['trend-horizon'];
   // First, as its step is: a yearly reading is of no use to whoever needs one now.
   return [
-    finding('trend-go-expired', 'undecided', { limits, day }),
+    finding('trend-go-expired', 'undecided', { limits: ['trend-horizon'], day }),
     ...findings.filter(({ code }) => code !== 'trend-holds-until'),
   ];
 }
