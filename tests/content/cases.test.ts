@@ -5,7 +5,6 @@ import { caseCalculators, caseForms } from '../../src/components/case-forms.ts';
 import { casePieces } from '../../src/components/case-prose.ts';
 import { caseVisit } from '../../src/components/case-visit.ts';
 import { nextStep } from '../../src/guide/next-step.ts';
-import { judge } from '../../src/islands/form/calculator-form.ts';
 import { calculatorNames } from '../../src/islands/share/calculator-names.ts';
 import { recordAnswers } from '../../src/islands/visit/record-answers.ts';
 import { readShare, shareText } from '../../src/record/share.ts';
@@ -43,7 +42,7 @@ describe.each(parsed)('$id', ({ id, data }) => {
   });
 
   test.each(filled)('gives the verdict that was stated by hand: %s', (name) => {
-    const outcome = judge(caseForms[name].form, data.forms[name] ?? {});
+    const outcome = caseForms[name].form.judge(data.forms[name] ?? {});
     expect(outcome).toMatchObject({ state: 'judged', verdict: data.expected[name] });
   });
 

@@ -44,10 +44,7 @@ const measurements: { [Id in MeasurementStepId]: (form: Form) => Answers[Id] | u
 };
 
 /** A step that is left open may be blank: its assessment then says that all is missing. */
-function measured<F extends string, S extends string, A extends Assessment<F, S>>(
-  calculator: CalculatorForm<F, S, A>,
-  form: Form,
-): MeasurementAnswer<A> | undefined {
+function measured<A extends Assessment>(calculator: CalculatorForm<A>, form: Form): MeasurementAnswer<A> | undefined {
   const leftOpen = ticked(form, 'leftOpen');
   const read = readForm(calculator.fields, form);
   if (Object.keys(read.errors).length > 0 || read.unchosen.length > 0) return undefined;

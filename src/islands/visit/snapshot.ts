@@ -5,7 +5,6 @@ import type { StepId } from '../../guide/answers.ts';
 import type { LimitSnapshot, Snapshot } from '../../record/snapshot-schema.ts';
 import type { Form } from '../../record/step-answers.ts';
 import { isMeasurement } from '../../record/step-forms.ts';
-import { judge } from '../form/calculator-form.ts';
 import { stepAnswer } from './record-answers.ts';
 import { stepCalculators } from './step-calculators.ts';
 
@@ -13,7 +12,7 @@ import { stepCalculators } from './step-calculators.ts';
 export function snapshotOf(id: StepId, form: Form): Snapshot | undefined {
   if (!isMeasurement(id)) return undefined;
   const occasion = id === 'insulation' ? { occasion: 'after-trip' } : {};
-  const outcome = judge(stepCalculators[id], { ...form, ...occasion });
+  const outcome = stepCalculators[id].judge({ ...form, ...occasion });
   if (outcome.state !== 'judged') return undefined;
   const parts = id === 'isolation' ? stepAnswer(id, form)?.assessment.parts : undefined;
   return {
