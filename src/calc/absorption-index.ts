@@ -1,8 +1,15 @@
-import { type AbsorptionCode, type AbsorptionInput, absorptionField } from './absorption-input.ts';
-import { type Finding, finding } from './assessment.ts';
+import {
+  type AbsorptionFinding,
+  type AbsorptionInput,
+  type AbsorptionPayloads,
+  absorptionField,
+} from './absorption-input.ts';
+import { findingMaker } from './assessment.ts';
 import { type Interval, intervalOf } from './interval.ts';
-import { limitRange, limitValue } from './limits.ts';
+import { type LimitId, limitRange, limitValue } from './limits.ts';
 import { missing, type Reading } from './reading.ts';
+
+const finding = findingMaker<AbsorptionPayloads>();
 
 /** What a reading leaves open: as stated for the tester, and never less than half a step of its last digit. */
 export function shownOhms(reading: Reading, instrument: AbsorptionInput['instrument'] = {}): Interval {
@@ -22,44 +29,38 @@ export function ratioOf(later: Reading, earlier: Reading, instrument: Absorption
 }
 
 /** Whether the polarization index reaches its limit, and whether it says anything at all. */
-export function judgeIndex(input: AbsorptionInput, index: Interval | undefined): Finding<AbsorptionCode>[] {
+export function judgeIndex(input: AbsorptionInput, index: Interval | undefined): AbsorptionFinding[] {
   const times = { first: limitValue('index-first-time'), last: limitValue('index-last-time') };
   const readings = [times.first, times.last].map(absorptionField);
   if (index === undefined) return [finding('index-incomplete', 'undecided', { readings })];
-  const limitId = input.thermalClass === 'A' ? 'polarization-index-a' : 'polarization-index-bfh';
+  const limitId: LimitId = input.thermalClass === 'A' ? 'polarization-index-a' : 'polarization-index-bfh';
   const wanted = limitValue(limitId);
-  const numbers = { lo: index.lo, hi: index.hi, wanted };
   const oneMinute = shownOhms(input.readings[times.first] ?? missing, input.instrument);
   const high = limitValue('polarization-index-high-value');
   if (oneMinute.hi > high) {
     const limits = ['polarization-index-high-value' as const];
-    return [finding('index-says-nothing', 'undecided', { readings, limits, numbers: { ...numbers, high } })];
+    return [finding('index-says-nothing', 'undecided', { readings, limits, index, highOhms: high })];
   }
-  const parts = { readings, limits: [limitId] as const, numbers };
-  const found: Finding<AbsorptionCode>[] = [];
+  const parts = { readings, limits: [limitId], index, wanted };
+  const found: AbsorptionFinding[] = [];
   const floor = limitValue('one-minute-floor');
   if (oneMinute.lo < floor) {
     const limits = ['one-minute-floor' as const];
-    found.push(finding('one-minute-low', 'undecided', { readings, limits, numbers: { floor } }));
+    found.push(finding('one-minute-low', 'undecided', { readings, limits, floorOhms: floor }));
   }
-  if (input.windingKind === 'random-wound') found.push(judged('index-not-for-random-wound', 'undecided'));
-  else if (index.lo >= wanted) found.push(judged('index-meets', 'pass'));
-  else if (index.hi < wanted) found.push(judged('index-below', 'fail'));
-  else found.push(judged('index-too-close', 'undecided'));
+  if (input.windingKind === 'random-wound') found.push(finding('index-not-for-random-wound', 'undecided', parts));
+  else if (index.lo >= wanted) found.push(finding('index-meets', 'pass', parts));
+  else if (index.hi < wanted) found.push(finding('index-below', 'fail', parts));
+  else found.push(finding('index-too-close', 'undecided', parts));
   const dry = limitValue('polarization-index-dry');
   if (index.lo > dry) found.push(finding('index-dry', 'caution', { readings, limits: ['polarization-index-dry'] }));
   return found;
-
-  function judged(code: AbsorptionCode, severity: Finding['severity']) {
-    return finding(code, severity, { ...parts, limits: [...parts.limits] });
-  }
 }
 
 /** The dielectric absorption ratio, stated and not judged: publications draw its borders differently. */
-export function describeRatio(ratio: Interval | undefined): Finding<AbsorptionCode>[] {
+export function describeRatio(ratio: Interval | undefined): AbsorptionFinding[] {
   if (ratio === undefined) return [];
   const readings = [limitValue('ratio-first-time'), limitValue('index-first-time')].map(absorptionField);
   const { from, to } = limitRange('absorption-ratio-span');
-  const numbers = { lo: ratio.lo, hi: ratio.hi, from, to };
-  return [finding('ratio-stated', 'note', { readings, limits: ['absorption-ratio-span'], numbers })];
+  return [finding('ratio-stated', 'note', { readings, limits: ['absorption-ratio-span'], ratio, from, to })];
 }

@@ -1,9 +1,9 @@
-import type { Assessment } from './assessment.ts';
+import type { Assessment, FindingOf, Nothing, Step } from './assessment.ts';
 import type { Instrument, Interval } from './interval.ts';
 import { limitValue } from './limits.ts';
-import type { FigureCode, FigureStepCode } from './possible-figures.ts';
+import type { FigurePayloads, FigureStepCode } from './possible-figures.ts';
 import type { Reading } from './reading.ts';
-import type { ReminderCode } from './test-reminders.ts';
+import type { ReminderPayloads } from './test-reminders.ts';
 
 const minute = limitValue('index-first-time');
 const minutes = limitValue('index-last-time') / minute;
@@ -34,25 +34,38 @@ export interface AbsorptionInput {
   instrument?: Instrument;
 }
 
-export type AbsorptionCode =
-  | FigureCode
-  | 'index-incomplete'
-  | 'index-meets'
-  | 'index-below'
-  | 'index-too-close'
-  | 'index-not-for-random-wound'
-  | 'index-says-nothing'
-  | 'one-minute-low'
-  | 'index-dry'
-  | 'ratio-stated'
-  | 'curve-falls'
-  | 'curve-uneven'
-  | 'curve-breaks'
-  | 'curve-flat'
-  | 'curve-rises'
-  | 'temperature-missing'
-  | 'temperature-stated'
-  | ReminderCode;
+/** The polarization index, and the least that is wanted. */
+interface IndexJudged {
+  index: Interval;
+  wanted: number;
+}
+
+interface Seconds {
+  fromSeconds: number;
+  toSeconds: number;
+}
+
+export interface AbsorptionPayloads extends FigurePayloads, ReminderPayloads {
+  'index-incomplete': Nothing;
+  'index-meets': IndexJudged;
+  'index-below': IndexJudged;
+  'index-too-close': IndexJudged;
+  'index-not-for-random-wound': { index: Interval };
+  'index-says-nothing': { index: Interval; highOhms: number };
+  'one-minute-low': { floorOhms: number };
+  'index-dry': Nothing;
+  /** `from` to `to`: where publications draw their borders. */
+  'ratio-stated': { ratio: Interval; from: number; to: number };
+  'curve-falls': Seconds;
+  'curve-uneven': { atSeconds: number };
+  'curve-breaks': { atSeconds: number };
+  'curve-flat': Seconds;
+  'curve-rises': Nothing;
+  'temperature-missing': Nothing;
+  'temperature-stated': { celsius: number };
+}
+
+export type AbsorptionFinding = FindingOf<AbsorptionPayloads>;
 
 export type AbsorptionStepCode =
   | FigureStepCode
@@ -65,7 +78,7 @@ export type AbsorptionStepCode =
   | 'state-temperature'
   | 'discharge-winding';
 
-export interface AbsorptionAssessment extends Assessment<AbsorptionCode, AbsorptionStepCode> {
+export interface AbsorptionAssessment extends Assessment<AbsorptionFinding, Step<AbsorptionStepCode>> {
   /** R after 10 min over R after 1 min; absent without both. */
   index?: Interval;
   /** R after 60 s over R after 30 s; absent without both. */

@@ -1,9 +1,17 @@
 import { ratioOf } from './absorption-index.ts';
-import { type AbsorptionCode, type AbsorptionInput, absorptionField, absorptionTimes } from './absorption-input.ts';
-import { type Finding, finding } from './assessment.ts';
+import {
+  type AbsorptionFinding,
+  type AbsorptionInput,
+  type AbsorptionPayloads,
+  absorptionField,
+  absorptionTimes,
+} from './absorption-input.ts';
+import { findingMaker } from './assessment.ts';
 import { lastIn } from './last-in.ts';
 import { limitValue } from './limits.ts';
 import type { Reading } from './reading.ts';
+
+const finding = findingMaker<AbsorptionPayloads>();
 
 /** A later reading over an earlier one, from which on the curve has changed. */
 const level = 1 + limitValue('curve-level-change') / 100;
@@ -12,7 +20,7 @@ const level = 1 + limitValue('curve-level-change') / 100;
  * What the curve shows, and no more: it falls, it goes up and down, it stays level or it rises. Each is said only where
  * the accuracy of the readings leaves no other answer. Moisture, dirt and heat pull a curve down alike.
  */
-export function describeShape(input: AbsorptionInput): Finding<AbsorptionCode>[] {
+export function describeShape(input: AbsorptionInput): AbsorptionFinding[] {
   const { instrument } = input;
   const taken = takenOf(input);
   const [first, last] = [taken[0], lastIn(taken)];
@@ -20,7 +28,8 @@ export function describeShape(input: AbsorptionInput): Finding<AbsorptionCode>[]
   const change = ratioOf(last[1], first[1], instrument);
   const parts = {
     readings: taken.map(([seconds]) => absorptionField(seconds)),
-    numbers: { from: first[0], to: last[0] },
+    fromSeconds: first[0],
+    toSeconds: last[0],
   };
   if (change === undefined) return [];
   if (change.hi < 1) return [finding('curve-falls', 'caution', parts)];
@@ -29,7 +38,7 @@ export function describeShape(input: AbsorptionInput): Finding<AbsorptionCode>[]
     return before ? [seconds] : [];
   });
   if (drops[0] !== undefined) {
-    return [finding('curve-uneven', 'caution', { ...parts, numbers: { ...parts.numbers, at: drops[0] } })];
+    return [finding('curve-uneven', 'caution', { ...parts, atSeconds: drops[0] })];
   }
   if (change.hi < level && last[0] / first[0] >= limitValue('flat-curve-span')) {
     return [finding('curve-flat', 'caution', { ...parts, limits: ['curve-level-change'] })];
@@ -42,19 +51,18 @@ export function describeShape(input: AbsorptionInput): Finding<AbsorptionCode>[]
  * broke through. An index with such a fall beside it passes nothing. The accuracy of the tester has no say here: its
  * error is much the same from one minute to the next, and a worse tester must not pass what a better one does not.
  */
-export function judgeSteadiness(input: AbsorptionInput): Finding<AbsorptionCode>[] {
+export function judgeSteadiness(input: AbsorptionInput): AbsorptionFinding[] {
   const taken = takenOf(input);
   const broken = taken.flatMap(([seconds, reading], index) => {
     const falls = taken.slice(0, index).some(([, earlier]) => (ratioOf(reading, earlier, {})?.hi ?? 1) * level < 1);
     return falls ? [seconds] : [];
   });
   if (broken[0] === undefined) return [];
-  const numbers = { at: broken[0] };
   return [
     finding('curve-breaks', 'undecided', {
       readings: broken.map(absorptionField),
       limits: ['curve-level-change'],
-      numbers,
+      atSeconds: broken[0],
     }),
   ];
 }

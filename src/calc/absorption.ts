@@ -1,13 +1,14 @@
 import { describeRatio, judgeIndex, ratioOf } from './absorption-index.ts';
 import {
   type AbsorptionAssessment,
-  type AbsorptionCode,
+  type AbsorptionFinding,
   type AbsorptionInput,
+  type AbsorptionPayloads,
   type AbsorptionStepCode,
   absorptionTimes,
 } from './absorption-input.ts';
 import { describeShape, judgeSteadiness } from './absorption-shape.ts';
-import { type Finding, finding, type Step, step, verdictOf } from './assessment.ts';
+import { findingMaker, type Step, step, verdictOf } from './assessment.ts';
 import { limitValue } from './limits.ts';
 import { impossibleFigures } from './possible-figures.ts';
 import { missing } from './reading.ts';
@@ -27,7 +28,7 @@ export function assessAbsorption(input: AbsorptionInput): AbsorptionAssessment {
   const minute = limitValue('index-first-time');
   const index = ratioOf(at(limitValue('index-last-time')), at(minute), input.instrument);
   const ratio = ratioOf(at(minute), at(limitValue('ratio-first-time')), input.instrument);
-  const findings: Finding<AbsorptionCode>[] = [
+  const findings: AbsorptionFinding[] = [
     ...judgeIndex(input, index),
     ...describeRatio(ratio),
     ...describeShape(input),
@@ -44,9 +45,11 @@ export function assessAbsorption(input: AbsorptionInput): AbsorptionAssessment {
   };
 }
 
-function aboutTemperature({ temperature }: AbsorptionInput): Finding<AbsorptionCode> {
+const finding = findingMaker<AbsorptionPayloads>();
+
+function aboutTemperature({ temperature }: AbsorptionInput): AbsorptionFinding {
   if (temperature.kind !== 'value') return finding('temperature-missing', 'caution');
-  return finding('temperature-stated', 'note', { numbers: { temperature: temperature.value } });
+  return finding('temperature-stated', 'note', { celsius: temperature.value });
 }
 
 /** How long the voltage was on at least: to the last reading, and no less than to the one minute. */
@@ -55,7 +58,7 @@ function lastTime({ readings }: AbsorptionInput): number {
   return Math.max(limitValue('index-first-time'), ...taken);
 }
 
-const stepAfter: Partial<Record<AbsorptionCode, AbsorptionStepCode[]>> = {
+const stepAfter: Partial<Record<AbsorptionFinding['code'], AbsorptionStepCode[]>> = {
   'figure-impossible': ['read-figure-again'],
   'index-incomplete': ['read-to-ten-minutes'],
   'index-below': ['clean-dry-repeat', 'compare-with-earlier-curve'],
@@ -71,7 +74,7 @@ const stepAfter: Partial<Record<AbsorptionCode, AbsorptionStepCode[]>> = {
 };
 
 /** The winding is discharged before anything else is done with it. */
-function steps(findings: readonly Finding<AbsorptionCode>[]): Step<AbsorptionStepCode>[] {
+function steps(findings: readonly AbsorptionFinding[]): Step<AbsorptionStepCode>[] {
   const codes = new Set(findings.flatMap(({ code }) => stepAfter[code] ?? []));
   return [step('discharge-winding' as const), ...[...codes].map((code) => step(code))];
 }

@@ -9,39 +9,69 @@ export type Verdict = 'go' | 'no-go' | 'undecided';
 export type Severity = 'stop' | 'fail' | 'undecided' | 'pass' | 'caution' | 'note';
 
 /**
- * One thing that was found. `code` is stable and has one sentence in `src/texts`; `readings` name
- * the fields that it rests on; `limits` the limits that it used; `numbers` fill the sentence.
+ * What all findings have. `code` is stable and has one sentence in `src/texts`; `readings` name the fields that it
+ * rests on; `limits` the limits that it used.
  */
 export interface Finding<Code extends string = string> {
   code: Code;
   severity: Severity;
   readings: string[];
   limits: LimitId[];
-  numbers: Record<string, number>;
-  names: Record<string, string>;
+}
+
+/** What a finding needs whose sentence is always the same. */
+export type Nothing = Record<never, never>;
+
+/**
+ * The findings of a rule as a union: each code of `Payloads` with what its sentence needs. A payload may say of which
+ * type its `readings` are, if the sentence lists them.
+ */
+export type FindingOf<Payloads> = {
+  [Code in keyof Payloads & string]: Omit<Finding<Code>, keyof Payloads[Code]> & Payloads[Code];
+}[keyof Payloads & string];
+
+/** What all of these codes need: the finding may have any one of them. */
+type NeededBy<Payloads, Code extends keyof Payloads> = {
+  [C in Code]: (payload: Payloads[C]) => void;
+}[Code] extends (payload: infer Payload) => void
+  ? Payload
+  : never;
+
+type PartsOf<Payload> = Payload & Partial<Omit<Finding, 'code' | 'severity' | keyof Payload>>;
+
+/** Makes findings of one rule; a payload that does not fit the code does not compile. `readings` and `limits` may be left out. */
+export type FindingMaker<Payloads> = <Code extends keyof Payloads & string>(
+  code: Code,
+  severity: Severity,
+  ...parts: Nothing extends NeededBy<Payloads, Code>
+    ? [parts?: PartsOf<NeededBy<Payloads, Code>>]
+    : [parts: PartsOf<NeededBy<Payloads, Code>>]
+) => FindingOf<Pick<Payloads, Code>>;
+
+export function findingMaker<Payloads>(): FindingMaker<Payloads> {
+  const make = (code: string, severity: Severity, parts?: object): unknown => ({
+    code,
+    severity,
+    readings: [],
+    limits: [],
+    ...parts,
+  });
+  return make as FindingMaker<Payloads>;
 }
 
 /** What to do next. `code` is stable and has one sentence in `src/texts`. */
 export interface Step<Code extends string = string> {
   code: Code;
-  names: Record<string, string>;
 }
 
-export interface Assessment<FindingCode extends string = string, StepCode extends string = string> {
+export interface Assessment<F extends Finding = Finding, S extends Step = Step> {
   verdict: Verdict;
-  findings: Finding<FindingCode>[];
-  next: Step<StepCode>[];
+  findings: F[];
+  next: S[];
 }
 
-/** The parts of a finding that are often empty may be left out. */
-export type FindingParts = Partial<Pick<Finding, 'readings' | 'limits' | 'numbers' | 'names'>>;
-
-export function finding<Code extends string>(code: Code, severity: Severity, parts: FindingParts = {}): Finding<Code> {
-  return { code, severity, readings: [], limits: [], numbers: {}, names: {}, ...parts };
-}
-
-export function step<Code extends string>(code: Code, names: Record<string, string> = {}): Step<Code> {
-  return { code, names };
+export function step<Code extends string>(code: Code): Step<Code> {
+  return { code };
 }
 
 /** `fail` outweighs `undecided`, which outweighs `pass`; `stop` leaves everything undecided; no evidence is no `go`. */

@@ -1,28 +1,48 @@
-import { type Assessment, type Finding, finding, type Step, step, verdictOf } from './assessment.ts';
-import { assessBridge, suspectPositions } from './bridge.ts';
-import type { Rail } from './bridge-rail.ts';
-import { type AgreementCode, compareTests } from './diode-agreement.ts';
-import { type DiodeRail, type DiodeRailCode, diodePositions, judgeDiodeRail } from './diode-rail.ts';
-import { type DischargeCode, judgeDischarge } from './discharged.ts';
+import {
+  type Assessment,
+  type FindingOf,
+  findingMaker,
+  type Nothing,
+  type Step,
+  step,
+  verdictOf,
+} from './assessment.ts';
+import { assessBridge, type MotorLeadsPayloads, suspectPositions } from './bridge.ts';
+import { type AgreementPayloads, compareTests } from './diode-agreement.ts';
+import { type DiodeRail, diodePositions, judgeDiodeRail } from './diode-rail.ts';
+import type { DiodeRailPayloads } from './diode-rail-findings.ts';
+import { type BusPayloads, judgeDischarge } from './discharged.ts';
 import type { Instrument } from './interval.ts';
-import { type Phases, phases } from './phases.ts';
-import { type FigureCode, type FigureStepCode, impossibleFigures } from './possible-figures.ts';
+import type { Phases } from './phases.ts';
+import { type FigurePayloads, type FigureStepCode, impossibleFigures } from './possible-figures.ts';
 import type { Reading } from './reading.ts';
+import {
+  type DiodePlace,
+  diodeField,
+  diodeWays,
+  partsOfPosition,
+  type SwitchPosition,
+  switchPositions,
+} from './switch-position.ts';
 
-export type BridgeDiodeCode =
-  | FigureCode
-  | DischargeCode
-  | DiodeRailCode
-  | AgreementCode
-  | 'diode-negative'
-  | 'diode-drifting'
-  | 'diode-steadiness-not-stated'
-  | 'motor-leads-connected'
-  | 'motor-leads-not-stated'
-  | 'diode-more-than-one'
-  | 'diode-blind-to-leaks'
-  | 'diode-failed'
-  | 'diode-passed';
+export interface BridgeDiodePayloads
+  extends FigurePayloads,
+    BusPayloads,
+    DiodeRailPayloads,
+    AgreementPayloads,
+    MotorLeadsPayloads {
+  'diode-negative': { places: DiodePlace[] };
+  'diode-drifting': Nothing;
+  'diode-steadiness-not-stated': Nothing;
+  'diode-more-than-one': Nothing;
+  'diode-blind-to-leaks': Nothing;
+  'diode-failed': Nothing;
+  'diode-passed': Nothing;
+}
+
+export type BridgeDiodeFinding = FindingOf<BridgeDiodePayloads>;
+
+const finding = findingMaker<BridgeDiodePayloads>();
 
 export type BridgeDiodeStepCode =
   | FigureStepCode
@@ -61,9 +81,7 @@ export interface BridgeDiodeInput {
   resistance?: { dcPlus: Phases<Reading>; dcMinus: Phases<Reading> };
 }
 
-export type BridgeDiodeAssessment = Assessment<BridgeDiodeCode, BridgeDiodeStepCode>;
-
-const rails: readonly Rail[] = ['plus', 'minus'];
+export type BridgeDiodeAssessment = Assessment<BridgeDiodeFinding, Step<BridgeDiodeStepCode>>;
 
 /** A figure that is no number, or below zero where nothing can be, is `figure-impossible`: undecided, nothing is judged. */
 export function assessBridgeDiode(input: BridgeDiodeInput): BridgeDiodeAssessment {
@@ -74,18 +92,27 @@ export function assessBridgeDiode(input: BridgeDiodeInput): BridgeDiodeAssessmen
   if (discharge.severity !== 'pass' || danger.length > 0) return conclude([discharge, ...danger]);
   if (input.motorLeads === 'connected')
     return conclude([finding('motor-leads-connected', 'undecided', { readings: ['motorLeads'] })]);
-  const positions = new Map(rails.map((rail) => [rail, diodePositions(rail, input[rail], input.instrument ?? {})]));
-  const judged: Finding<BridgeDiodeCode>[] = rails.flatMap((rail) => judgeDiodeRail(rail, positions.get(rail) ?? []));
-  const findings: Finding<BridgeDiodeCode>[] = [discharge, ...judged];
+  const { instrument = {} } = input;
+  const plus = diodePositions('plus', input.plus, instrument);
+  const minus = diodePositions('minus', input.minus, instrument);
+  const judged = [...judgeDiodeRail('plus', plus), ...judgeDiodeRail('minus', minus)];
+  const findings: BridgeDiodeFinding[] = [discharge, ...judged];
   if (input.resistance === undefined) findings.push(finding('diode-blind-to-leaks', 'caution'));
   else {
     const { dcPlus, dcMinus } = input.resistance;
     const { busVoltage, motorLeads } = input;
     const { found, contradicted } = compareTests({
       findings: judged,
-      diode: new Map([...positions].flatMap(([rail, list]) => list.map((one) => [rail + one.phase, one] as const))),
+      diode: [...plus, ...minus],
       resistance: assessBridge({ busVoltage, motorLeads, dcPlus, dcMinus }),
-      readings: new Map(phases.flatMap((one) => [[`plus${one}`, dcPlus[one]] as const, [`minus${one}`, dcMinus[one]]])),
+      readings: {
+        plusU: dcPlus.U,
+        plusV: dcPlus.V,
+        plusW: dcPlus.W,
+        minusU: dcMinus.U,
+        minusV: dcMinus.V,
+        minusW: dcMinus.W,
+      },
     });
     findings.splice(0, findings.length, ...findings.map((one) => withoutSuspects(one, contradicted)), ...found);
   }
@@ -97,15 +124,16 @@ export function assessBridgeDiode(input: BridgeDiodeInput): BridgeDiodeAssessmen
 }
 
 /** What a charged bus does to the readings, whatever was measured before: the danger comes first. */
-function chargedBus({ steadiness, plus, minus }: BridgeDiodeInput): Finding<BridgeDiodeCode>[] {
-  const found: Finding<BridgeDiodeCode>[] = [];
-  const negative = Object.entries({ plus, minus }).flatMap(([rail, { forward, reverse }]) =>
-    phases.flatMap((phase) => [
-      ...(isNegative(forward[phase]) ? [`${rail}Forward${phase}`] : []),
-      ...(isNegative(reverse[phase]) ? [`${rail}Reverse${phase}`] : []),
-    ]),
-  );
-  if (negative.length > 0) found.push(finding('diode-negative', 'stop', { readings: negative }));
+function chargedBus({ steadiness, plus, minus }: BridgeDiodeInput): BridgeDiodeFinding[] {
+  const found: BridgeDiodeFinding[] = [];
+  const rows = { plus, minus };
+  const negative = switchPositions.flatMap((position): DiodePlace[] => {
+    const { rail, phase } = partsOfPosition[position];
+    return diodeWays.flatMap((way) => (isNegative(rows[rail][way][phase]) ? [{ position, way }] : []));
+  });
+  if (negative.length > 0) {
+    found.push(finding('diode-negative', 'stop', { readings: negative.map(diodeField), places: negative }));
+  }
   if (steadiness === 'drifting') found.push(finding('diode-drifting', 'stop', { readings: ['steadiness'] }));
   return found;
 }
@@ -114,15 +142,13 @@ const isNegative = (reading: Reading) =>
   (reading.kind === 'value' && reading.value < 0) || (reading.kind === 'under' && (reading.atMost ?? 0) < 0);
 
 /** What the other test contradicts proves nothing until it was repeated. */
-function withoutSuspects(one: Finding<BridgeDiodeCode>, contradicted: readonly string[]): Finding<BridgeDiodeCode> {
-  if (one.severity !== 'fail') return one;
-  const left = (one.names.suspects?.split(' ') ?? []).filter((id) => !contradicted.includes(id));
-  return left.length > 0
-    ? { ...one, names: { ...one.names, suspects: left.join(' ') } }
-    : { ...one, severity: 'caution' };
+function withoutSuspects(one: BridgeDiodeFinding, contradicted: readonly SwitchPosition[]): BridgeDiodeFinding {
+  if (one.severity !== 'fail' || !('suspects' in one)) return one;
+  const suspects = one.suspects.filter((position) => !contradicted.includes(position));
+  return suspects.length > 0 ? { ...one, suspects } : { ...one, severity: 'caution' };
 }
 
-const stepAfter: Partial<Record<BridgeDiodeCode, BridgeDiodeStepCode[]>> = {
+const stepAfter: Partial<Record<BridgeDiodeFinding['code'], BridgeDiodeStepCode[]>> = {
   'figure-impossible': ['read-figure-again'],
   'bus-not-measured': ['measure-bus'],
   'bus-not-discharged': ['wait-and-measure-bus'],
@@ -149,9 +175,9 @@ const stepAfter: Partial<Record<BridgeDiodeCode, BridgeDiodeStepCode[]>> = {
   'diode-passed': ['test-insulation-next'],
 };
 
-function conclude(findings: Finding<BridgeDiodeCode>[]): BridgeDiodeAssessment {
+function conclude(findings: BridgeDiodeFinding[]): BridgeDiodeAssessment {
   const verdict = verdictOf(findings);
-  const summary: Finding<BridgeDiodeCode>[] = [];
+  const summary: BridgeDiodeFinding[] = [];
   if (verdict === 'no-go') {
     if (suspectPositions(findings).length > 1) summary.push(finding('diode-more-than-one', 'caution'));
     summary.push(finding('diode-failed', 'note'));

@@ -1,26 +1,13 @@
-import { type Finding, finding } from './assessment.ts';
+import { findingMaker } from './assessment.ts';
+import type { Differences, RailFinding, RailPayloads } from './bridge-rail-findings.ts';
 import { type Instrument, type Interval, intervalOf } from './interval.ts';
 import { type LimitId, limitRange, limitValue } from './limits.ts';
 import { type Phase, type Phases, phases } from './phases.ts';
 import type { Reading } from './reading.ts';
 import { deviationFromMean, pairwiseSpread, spreadInterval, within } from './spread.ts';
+import type { Rail, SwitchPosition } from './switch-position.ts';
 
-export type RailCode =
-  | 'rail-incomplete'
-  | 'rail-short'
-  | 'rail-all-short'
-  | 'rail-short-possible'
-  | 'rail-unbalanced'
-  | 'rail-unbalanced-by-short'
-  | 'rail-balanced'
-  | 'rail-open'
-  | 'rail-range-too-low'
-  | 'rail-range-not-noted'
-  | 'rail-too-close'
-  | 'rail-lower-than-usual';
-
-/** DC+ holds the three upper switches, DC− the three lower ones. */
-export type Rail = 'plus' | 'minus';
+const finding = findingMaker<RailPayloads>();
 
 interface RailReading {
   phase: Phase;
@@ -44,34 +31,32 @@ export function judgeRail(
   tolerancePercent: number,
   instrument: Instrument,
   carried: readonly Phase[] = [],
-): Finding<RailCode>[] {
-  const name = (list: readonly { phase: Phase }[]) => list.map(({ phase }) => `${rail}${phase}`);
-  const names = { rail };
+): RailFinding[] {
+  const at = (list: readonly { phase: Phase }[]) => list.map(({ phase }): SwitchPosition => `${rail}${phase}`);
   const present = phases
     .filter((phase) => readings[phase].kind !== 'missing')
     .map((phase) => railReading(phase, readings[phase], instrument));
-  const found: Finding<RailCode>[] = [];
+  const found: RailFinding[] = [];
   const missing = phases.filter((phase) => readings[phase].kind === 'missing').map((phase) => ({ phase }));
-  if (missing.length > 0) found.push(finding('rail-incomplete', 'undecided', { readings: name(missing), names }));
+  if (missing.length > 0) found.push(finding('rail-incomplete', 'undecided', { readings: at(missing), rail }));
 
   const shorted = present.filter(isShort);
   const sound = present.filter((one) => !shorted.includes(one));
   if (shorted.length > 0) {
     const limits: LimitId[] = ['bridge-short'];
-    const suspects = name(shorted).join(' ');
     // What was read, where it was a figure: 3.8 Ω says more than "below the limit".
     const values = shorted.flatMap(({ reading }) => (reading.kind === 'value' ? [reading.value] : []));
-    const numbers = values.length > 0 ? { lowest: Math.min(...values) } : {};
-    const parts = { readings: name(shorted), limits, numbers, names: { ...names, suspects } };
+    const lowest = values.length > 0 ? { lowestOhms: Math.min(...values) } : {};
+    const parts = { readings: at(shorted), limits, rail, suspects: at(shorted), ...lowest };
     found.push(finding('rail-short', 'fail', parts));
-    if (shorted.length === 3) found.push(finding('rail-all-short', 'caution', { readings: name(shorted), names }));
+    if (shorted.length === 3) found.push(finding('rail-all-short', 'caution', { readings: at(shorted), rail }));
   }
   const possible = sound.filter(
     ({ interval, reading }) => interval.lo <= limitValue('bridge-short') && reading.kind !== 'over',
   );
   if (possible.length > 0) {
     const limits: LimitId[] = ['bridge-short'];
-    found.push(finding('rail-short-possible', 'undecided', { readings: name(possible), limits, names }));
+    found.push(finding('rail-short-possible', 'undecided', { readings: at(possible), limits, rail }));
   }
   // Under-range without a figure tells nothing of agreement; that it may be a short has just been said.
   const comparable = sound.filter(({ interval, reading }) => reading.kind !== 'under' || Number.isFinite(interval.hi));
@@ -85,6 +70,10 @@ export function shortedTerminals(readings: Phases<Reading>, instrument: Instrume
   );
 }
 
+function notNotedAt(rail: Rail, position: SwitchPosition): RailFinding {
+  return finding('rail-range-not-noted', 'caution', { readings: [position], rail, position });
+}
+
 function isShort({ interval }: Pick<RailReading, 'interval'>): boolean {
   return interval.hi <= limitValue('bridge-short');
 }
@@ -94,20 +83,13 @@ function railReading(phase: Phase, reading: Reading, instrument: Instrument): Ra
   return { phase, reading, interval: intervalOf(reading, instrument), rangeUnknown };
 }
 
-function judgeAgreement(
-  rail: Rail,
-  list: RailReading[],
-  tolerance: number,
-  carried: readonly Phase[],
-): Finding<RailCode>[] {
+function judgeAgreement(rail: Rail, list: RailReading[], tolerance: number, carried: readonly Phase[]): RailFinding[] {
   if (list.length < 2) return [];
-  const readings = list.map(({ phase }) => `${rail}${phase}`);
+  const readings = list.map(({ phase }): SwitchPosition => `${rail}${phase}`);
   const limits: LimitId[] = ['bridge-tolerance'];
   const open = list.filter(({ interval }) => interval.hi === Number.POSITIVE_INFINITY);
   const unnoted = open.filter(({ rangeUnknown }) => rangeUnknown);
-  const notNoted = unnoted.map((one) =>
-    finding<RailCode>('rail-range-not-noted', 'caution', { readings: [`${rail}${one.phase}`], names: { rail } }),
-  );
+  const notNoted = unnoted.map((one) => notNotedAt(rail, `${rail}${one.phase}`));
   if (open.length === list.length)
     return list.length === 3 ? [...judgeAllOpen(rail, list), ...notNoted.slice(0, 1)] : [];
 
@@ -116,60 +98,63 @@ function judgeAgreement(
     rangeUnknown ? { lo: Number.POSITIVE_INFINITY, hi: Number.POSITIVE_INFINITY } : interval,
   );
   const spread = spreadInterval(intervals);
-  const numbers = { tolerance, ...shownSpread(list) };
+  const differences = shownSpread(list);
   if (!within(spread.lo, tolerance)) {
     const isOwn = (index: number) => !carried.some((phase) => phase === list[index]?.phase);
     const own = list.map((_, index) => index).filter(isOwn);
     const odd = oddOnesOut(own, intervals, tolerance);
-    const parts = { readings, limits, numbers };
-    const terminal = list.flatMap(({ phase }) => (carried.includes(phase) ? [phase] : [])).join(' ');
-    const found: Finding<RailCode> =
+    const parts = { readings, limits, rail };
+    const there = list.flatMap(({ phase }) => (carried.includes(phase) ? [phase] : []));
+    const found: RailFinding =
       odd.length > 0
         ? finding('rail-unbalanced', 'fail', {
             ...parts,
-            names: { rail, suspects: odd.map((index) => readings[index]).join(' ') },
+            suspects: odd.flatMap((index) => readings[index] ?? []),
+            tolerancePercent: tolerance,
+            ...(differences && { differences }),
           })
-        : finding('rail-unbalanced-by-short', 'caution', { ...parts, names: { rail, terminal } });
+        : finding('rail-unbalanced-by-short', 'caution', { ...parts, shorted: there });
     return [found, ...notNoted.slice(0, 1)];
   }
   if (list.length < 3) return [];
-  if (within(spread.hi, tolerance)) {
-    return [finding('rail-balanced', 'pass', { readings, limits, numbers, names: { rail } }), ...judgeSize(rail, list)];
+  const parts = { readings, limits, rail, tolerancePercent: tolerance };
+  if (within(spread.hi, tolerance) && differences !== undefined) {
+    return [finding('rail-balanced', 'pass', { ...parts, differences }), ...judgeSize(rail, list)];
   }
-  const code = open.length > 0 ? 'rail-range-too-low' : 'rail-too-close';
-  const least = Math.max(0, spread.lo);
-  const range = Number.isFinite(spread.hi) ? { least, most: spread.hi } : {};
-  return [finding(code, 'undecided', { readings, limits, numbers: { ...numbers, ...range }, names: { rail } })];
+  if (open.length > 0) return [finding('rail-range-too-low', 'undecided', { readings, limits, rail })];
+  const range = { leastPercent: Math.max(0, spread.lo), mostPercent: spread.hi };
+  return [finding('rail-too-close', 'undecided', { ...parts, ...(Number.isFinite(spread.hi) && { range }) })];
 }
 
 /**
  * All three over-range: balanced and open, provided that the range could have shown a usual reading.
  * A figure above the meter's own stated limit is a contradiction, not an open circuit.
  */
-function judgeAllOpen(rail: Rail, list: RailReading[]): Finding<RailCode>[] {
+function judgeAllOpen(rail: Rail, list: RailReading[]): RailFinding[] {
   const readings = list.map(({ phase }) => `${rail}${phase}`);
   const limits: LimitId[] = ['bridge-open-from'];
   const from = limitValue('bridge-open-from');
   const tooLow = list.some(
     ({ interval, reading, rangeUnknown }) => reading.kind === 'value' || (!rangeUnknown && interval.lo < from),
   );
-  if (tooLow) return [finding('rail-range-too-low', 'undecided', { readings, limits, names: { rail } })];
-  return [finding('rail-open', 'pass', { readings, limits, names: { rail } })];
+  if (tooLow) return [finding('rail-range-too-low', 'undecided', { readings, limits, rail })];
+  return [finding('rail-open', 'pass', { readings, limits, rail })];
 }
 
 /** Balanced readings that are lower than usual are no fault by themselves, but never pass in silence. */
-function judgeSize(rail: Rail, list: RailReading[]): Finding<RailCode>[] {
+function judgeSize(rail: Rail, list: RailReading[]): RailFinding[] {
   const { from } = limitRange(typicalOf[rail]);
-  const usual = list.every(({ interval }) => interval.lo >= from);
-  if (usual) return [];
+  if (list.every(({ interval }) => interval.lo >= from)) return [];
   const readings = list.map(({ phase }) => `${rail}${phase}`);
-  return [finding('rail-lower-than-usual', 'caution', { readings, limits: [typicalOf[rail]], names: { rail } })];
+  const usual = typicalOf[rail];
+  return [finding('rail-lower-than-usual', 'caution', { readings, limits: [usual], rail, usual })];
 }
 
-function shownSpread(list: RailReading[]): Record<string, number> {
+/** Nothing if one of the readings has no figure, or is zero. */
+function shownSpread(list: RailReading[]): Differences | undefined {
   const values = list.flatMap(({ reading }) => (reading.kind === 'value' ? [reading.value] : []));
-  if (values.length < list.length || Math.min(...values) === 0) return {};
-  return { spread: pairwiseSpread(values), deviation: deviationFromMean(values) };
+  if (values.length < list.length || Math.min(...values) === 0) return undefined;
+  return { spreadPercent: pairwiseSpread(values), deviationPercent: deviationFromMean(values) };
 }
 
 /**

@@ -1,23 +1,39 @@
-import { type Assessment, type Finding, finding, type Step, step, verdictOf } from './assessment.ts';
-import { judgeRail, type RailCode, shortedTerminals } from './bridge-rail.ts';
-import { type DischargeCode, judgeDischarge } from './discharged.ts';
+import {
+  type Assessment,
+  type Finding,
+  type FindingOf,
+  findingMaker,
+  type Nothing,
+  type Step,
+  step,
+  verdictOf,
+} from './assessment.ts';
+import { judgeRail, shortedTerminals } from './bridge-rail.ts';
+import type { RailPayloads } from './bridge-rail-findings.ts';
+import { type BusPayloads, judgeDischarge } from './discharged.ts';
 import { type Instrument, intervalOf } from './interval.ts';
 import { type LimitId, limitValue } from './limits.ts';
 import type { Phases } from './phases.ts';
-import { type FigureCode, type FigureStepCode, impossibleFigures } from './possible-figures.ts';
+import { type FigurePayloads, type FigureStepCode, impossibleFigures } from './possible-figures.ts';
 import { missing, type Reading } from './reading.ts';
+import type { SwitchPosition } from './switch-position.ts';
 
-export type BridgeCode =
-  | FigureCode
-  | DischargeCode
-  | RailCode
-  | 'all-open'
-  | 'tips-together-proven'
-  | 'motor-leads-connected'
-  | 'motor-leads-not-stated'
-  | 'bridge-more-than-one'
-  | 'bridge-failed'
-  | 'bridge-passed';
+export interface MotorLeadsPayloads {
+  'motor-leads-connected': Nothing;
+  'motor-leads-not-stated': Nothing;
+}
+
+export interface BridgePayloads extends FigurePayloads, BusPayloads, RailPayloads, MotorLeadsPayloads {
+  'all-open': Nothing;
+  'tips-together-proven': Nothing;
+  'bridge-more-than-one': Nothing;
+  'bridge-failed': Nothing;
+  'bridge-passed': Nothing;
+}
+
+export type BridgeFinding = FindingOf<BridgePayloads>;
+
+const finding = findingMaker<BridgePayloads>();
 
 export type BridgeStepCode =
   | FigureStepCode
@@ -54,7 +70,7 @@ export interface BridgeInput {
   instrument?: Instrument;
 }
 
-export type BridgeAssessment = Assessment<BridgeCode, BridgeStepCode>;
+export type BridgeAssessment = Assessment<BridgeFinding, Step<BridgeStepCode>>;
 
 /** A figure that is no number, or below zero where nothing can be, is `figure-impossible`: undecided, nothing is judged. */
 export function assessBridge(input: BridgeInput): BridgeAssessment {
@@ -71,7 +87,7 @@ export function assessBridge(input: BridgeInput): BridgeAssessment {
   // A shorted switch joins its terminal to one end of the bus, and the bleed resistor carries that over to the other rail.
   const plus = judgeRail('plus', input.dcPlus, tolerance, instrument, shortedTerminals(input.dcMinus, instrument));
   const minus = judgeRail('minus', input.dcMinus, tolerance, instrument, shortedTerminals(input.dcPlus, instrument));
-  const findings: Finding<BridgeCode>[] = [discharge, ...plus, ...minus];
+  const findings: BridgeFinding[] = [discharge, ...plus, ...minus];
   findings.push(...judgeAllOpen(findings, input.tipsTogether ?? missing));
   if (input.motorLeads !== 'off') {
     findings.push(finding('motor-leads-not-stated', 'undecided', { readings: ['motorLeads'] }));
@@ -80,7 +96,7 @@ export function assessBridge(input: BridgeInput): BridgeAssessment {
 }
 
 /** Six over-range readings are also what a broken lead or a slipped tip shows. */
-function judgeAllOpen(findings: readonly Finding<BridgeCode>[], tips: Reading): Finding<BridgeCode>[] {
+function judgeAllOpen(findings: readonly BridgeFinding[], tips: Reading): BridgeFinding[] {
   if (findings.filter(({ code }) => code === 'rail-open').length < 2) return [];
   const limits: LimitId[] = ['tips-together'];
   const joined = tips.kind !== 'missing' && intervalOf(tips).hi <= limitValue('tips-together');
@@ -89,17 +105,17 @@ function judgeAllOpen(findings: readonly Finding<BridgeCode>[], tips: Reading): 
   return [finding('all-open', 'undecided', { readings, limits })];
 }
 
-/** The positions that failed, as `plusU` … `minusW`, for the drawing and the text. */
-export function suspectPositions(findings: readonly Finding[]): string[] {
-  const named = findings
-    .filter(({ severity }) => severity === 'fail')
-    .flatMap((f) => f.names.suspects?.split(' ') ?? []);
+/** The positions that failed, for the drawing and the text. */
+export function suspectPositions(
+  findings: readonly (Finding | (Finding & { suspects: readonly SwitchPosition[] }))[],
+): SwitchPosition[] {
+  const named = findings.flatMap((one) => (one.severity === 'fail' && 'suspects' in one ? one.suspects : []));
   return [...new Set(named)];
 }
 
-function conclude(findings: Finding<BridgeCode>[]): BridgeAssessment {
+function conclude(findings: BridgeFinding[]): BridgeAssessment {
   const verdict = verdictOf(findings);
-  const summary: Finding<BridgeCode>[] = [];
+  const summary: BridgeFinding[] = [];
   if (verdict === 'no-go') {
     if (suspectPositions(findings).length > 1) summary.push(finding('bridge-more-than-one', 'caution'));
     summary.push(finding('bridge-failed', 'note'));
@@ -109,7 +125,7 @@ function conclude(findings: Finding<BridgeCode>[]): BridgeAssessment {
   return { verdict, findings: all, next: nextSteps(all) };
 }
 
-const stepAfter: Partial<Record<BridgeCode, BridgeStepCode[]>> = {
+const stepAfter: Partial<Record<BridgeFinding['code'], BridgeStepCode[]>> = {
   'figure-impossible': ['read-figure-again'],
   'bus-not-measured': ['measure-bus'],
   'bus-not-discharged': ['wait-and-measure-bus'],
@@ -128,7 +144,7 @@ const stepAfter: Partial<Record<BridgeCode, BridgeStepCode[]>> = {
   'bridge-passed': ['test-insulation-next'],
 };
 
-function nextSteps(findings: readonly Finding<BridgeCode>[]): Step<BridgeStepCode>[] {
+function nextSteps(findings: readonly BridgeFinding[]): Step<BridgeStepCode>[] {
   const codes = findings.flatMap(({ code }) => stepAfter[code] ?? []);
   return [...new Set(codes)].map((code) => step(code));
 }

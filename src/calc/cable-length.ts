@@ -1,62 +1,22 @@
-import { type Assessment, type Finding, finding, type Step, step, verdictOf } from './assessment.ts';
+import { findingMaker, type Step, step, verdictOf } from './assessment.ts';
 import { coreInsulationInterval, lengthForResistance } from './cable-insulation.ts';
+import type {
+  CableInsulation,
+  CableLengthAssessment,
+  CableLengthFinding,
+  CableLengthInput,
+  CableLengthPayloads,
+  CableLengthStepCode,
+} from './cable-length-input.ts';
 import { judgeAfterTrip } from './insulation-point.ts';
-import { everything, type Instrument, type Interval, intervalOf, times } from './interval.ts';
+import { everything, type Interval, intervalOf, times } from './interval.ts';
 import { lastIn } from './last-in.ts';
 import { type LimitId, limitPoints, limitRange, limitValue } from './limits.ts';
-import { type FigureCode, type FigureStepCode, impossibleFigures } from './possible-figures.ts';
+import { impossibleFigures } from './possible-figures.ts';
 import type { Reading } from './reading.ts';
 import { correctionFactor, interpolate } from './temperature-correction.ts';
 
-export type CableInsulation = 'pvc' | 'xlpe';
-
-export interface CableLengthInput {
-  insulation: CableInsulation;
-  /** Over the insulation of one core, in mm. */
-  insulationDiameter: Reading;
-  /** Of the conductor in it, in mm. */
-  conductorDiameter: Reading;
-  /** Of the tested run, in m. */
-  length: Reading;
-  /** One core against all others joined with screen and PE, in Ω, after one minute. */
-  reading: Reading;
-  /** Of the cable, in °C. */
-  temperature: Reading;
-  instrument?: Instrument;
-}
-
-export type CableLengthCode =
-  | FigureCode
-  | 'cable-data-missing'
-  | 'diameters-impossible'
-  | 'cable-reading-missing'
-  | 'cable-temperature-missing'
-  | 'cable-passes-both'
-  | 'cable-below-new'
-  | 'cable-long-enough-to-explain'
-  | 'cable-fails'
-  | 'cable-below-machine-minimum'
-  | 'cable-too-close'
-  | 'point-still-holds'
-  | 'point-holds-no-more'
-  | 'constant-recalled';
-
-export type CableLengthStepCode =
-  | FigureStepCode
-  | 'measure-cable-data'
-  | 'measure-cable'
-  | 'measure-cable-temperature'
-  | 'compare-cores'
-  | 'test-parts-of-run'
-  | 'compare-with-earlier'
-  | 'repeat-cable-exactly';
-
-export interface CableLengthAssessment extends Assessment<CableLengthCode, CableLengthStepCode> {
-  /** What a new cable of this build has at least, in Ω at the temperature of the tables; absent without the data. */
-  expected?: Interval;
-  /** The reading carried to that temperature, in Ω. */
-  corrected?: Interval;
-}
+const finding = findingMaker<CableLengthPayloads>();
 
 const constantOf: Record<CableInsulation, LimitId> = { pvc: 'cable-constant-pvc', xlpe: 'cable-constant-xlpe' };
 
@@ -81,18 +41,18 @@ export function assessCableLength(input: CableLengthInput): CableLengthAssessmen
   const raw = intervalOf(input.reading, input.instrument);
   const factor = factorOf(input);
   const corrected = times(raw, factor);
-  const findings: Finding<CableLengthCode>[] = [];
+  const findings: CableLengthFinding[] = [];
   if (input.temperature.kind !== 'value') findings.push(finding('cable-temperature-missing', 'undecided'));
   findings.push(judge(input, raw, corrected, expected), ...remarks(input, expected));
   return { verdict: verdictOf(findings), findings, next: steps(findings), expected, corrected };
 }
 
 /** What the machine standard asks for at the least holds for any length, and needs neither table nor data. */
-function belowMachineMinimum({ reading, instrument }: CableLengthInput): Finding<CableLengthCode> | undefined {
+function belowMachineMinimum({ reading, instrument }: CableLengthInput): CableLengthFinding | undefined {
   const minimum = limitValue('machine-minimum-60204');
   const { hi } = intervalOf(reading, instrument);
   if (hi >= minimum) return undefined;
-  const parts = { readings: ['reading'], limits: ['machine-minimum-60204' as const], numbers: { minimum } };
+  const parts = { readings: ['reading'], limits: ['machine-minimum-60204' as const], minimumOhms: minimum };
   return finding('cable-below-machine-minimum', 'fail', parts);
 }
 
@@ -108,7 +68,7 @@ function expectedOf({ insulation, insulationDiameter, conductorDiameter, length 
 }
 
 function incomplete(input: CableLengthInput, expected: Interval | undefined): CableLengthAssessment {
-  const findings: Finding<CableLengthCode>[] = [];
+  const findings: CableLengthFinding[] = [];
   if (expected === undefined) {
     const data = [input.insulationDiameter, input.conductorDiameter, input.length];
     const whole = data.every((reading) => reading.kind === 'value');
@@ -139,24 +99,19 @@ function factorOf({ insulation, temperature }: CableLengthInput): Interval {
   return { lo: lastIn(points)?.[1] ?? 1, hi: Number.POSITIVE_INFINITY };
 }
 
-function judge(
-  input: CableLengthInput,
-  raw: Interval,
-  corrected: Interval,
-  expected: Interval,
-): Finding<CableLengthCode> {
+function judge(input: CableLengthInput, raw: Interval, corrected: Interval, expected: Interval): CableLengthFinding {
   const point = limitValue('after-trip-point');
-  const numbers = { raw: raw.lo, corrected: corrected.lo, point, least: expected.lo, most: expected.hi };
   const conversion: LimitId[] = input.insulation === 'pvc' ? ['cable-conversion-thermoplastic'] : [];
   const limits: LimitId[] = ['after-trip-point', 'halving-rule', constantOf[input.insulation], ...conversion];
-  const parts = { readings: ['reading'], limits, numbers };
-  const found = (code: CableLengthCode, severity: Finding['severity']) => finding(code, severity, parts);
+  const parts = { readings: ['reading'], limits, pointOhms: point, newOhms: expected };
   const stands = judgeAfterTrip(input.reading, raw, point, factorToPoint(input.temperature));
-  if (stands === 'good') return found(corrected.lo >= expected.hi ? 'cable-passes-both' : 'cable-below-new', 'pass');
-  if (stands === 'bad' && corrected.hi < expected.lo) return found('cable-fails', 'fail');
+  if (stands === 'good') {
+    return finding(corrected.lo >= expected.hi ? 'cable-passes-both' : 'cable-below-new', 'pass', parts);
+  }
+  if (stands === 'bad' && corrected.hi < expected.lo) return finding('cable-fails', 'fail', parts);
   // The length explains a reading below the point only where the length's own floor lies below it.
   const explains = stands === 'bad' && expected.lo < point;
-  return found(explains ? 'cable-long-enough-to-explain' : 'cable-too-close', 'undecided');
+  return finding(explains ? 'cable-long-enough-to-explain' : 'cable-too-close', 'undecided', parts);
 }
 
 /** To the temperature that the go/no-go point is judged at, by the rule of the insulation calculator. */
@@ -167,13 +122,14 @@ function factorToPoint(temperature: Reading): Interval {
 }
 
 /** Up to which length the go/no-go point lies below what a new cable has: there the point holds as it is. */
-function remarks(input: CableLengthInput, expected: Interval): Finding<CableLengthCode>[] {
+function remarks(input: CableLengthInput, expected: Interval): CableLengthFinding[] {
   const { insulationDiameter: outer, conductorDiameter: inner, length } = input;
   if (outer.kind !== 'value' || inner.kind !== 'value' || length.kind !== 'value') return [];
   const point = limitValue('after-trip-point');
   const constant = limitRange(constantOf[input.insulation]).from;
   const metres = lengthForResistance(constant, outer.value, inner.value, point);
-  const parts = { limits: ['after-trip-point' as LimitId], numbers: { metres, length: length.value, point } };
+  const limits: LimitId[] = ['after-trip-point'];
+  const parts = { limits, holdsToMetres: metres, lengthMetres: length.value };
   const holds = expected.lo >= point;
   return [
     holds ? finding('point-still-holds', 'note', parts) : finding('point-holds-no-more', 'caution', parts),
@@ -181,7 +137,7 @@ function remarks(input: CableLengthInput, expected: Interval): Finding<CableLeng
   ];
 }
 
-const stepAfter: Partial<Record<CableLengthCode, CableLengthStepCode[]>> = {
+const stepAfter: Partial<Record<CableLengthFinding['code'], CableLengthStepCode[]>> = {
   'figure-impossible': ['read-figure-again'],
   'cable-data-missing': ['measure-cable-data'],
   'diameters-impossible': ['measure-cable-data'],
@@ -192,6 +148,6 @@ const stepAfter: Partial<Record<CableLengthCode, CableLengthStepCode[]>> = {
   'cable-too-close': ['measure-cable-temperature', 'repeat-cable-exactly', 'compare-cores'],
 };
 
-function steps(findings: readonly Finding<CableLengthCode>[]): Step<CableLengthStepCode>[] {
+function steps(findings: readonly CableLengthFinding[]): Step<CableLengthStepCode>[] {
   return [...new Set(findings.flatMap(({ code }) => stepAfter[code] ?? []))].map((code) => step(code));
 }

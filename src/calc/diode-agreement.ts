@@ -1,27 +1,42 @@
-import { type Finding, finding } from './assessment.ts';
+import { type FindingOf, findingMaker, type Nothing } from './assessment.ts';
 import { type BridgeAssessment, suspectPositions } from './bridge.ts';
 import { type DiodePosition, isSound } from './diode-rail.ts';
+import type { DiodeRailFinding } from './diode-rail-findings.ts';
 import { type Interval, intervalOf } from './interval.ts';
 import { limitRange, limitValue } from './limits.ts';
 import type { Reading } from './reading.ts';
+import { partsOfPosition, type SwitchPosition } from './switch-position.ts';
 
-export type AgreementCode =
-  | 'tests-agree'
-  | 'tests-contradict'
-  | 'resistance-fails'
-  | 'resistance-finds-leak'
-  | 'resistance-explained'
-  | 'resistance-sees-less'
-  | 'resistance-undecided';
+/** The readings are those of the positions. */
+interface OfPositions {
+  readings: SwitchPosition[];
+}
+
+interface Suspected extends OfPositions {
+  suspects: SwitchPosition[];
+}
+
+export interface AgreementPayloads {
+  'tests-agree': Nothing;
+  'tests-contradict': OfPositions;
+  'resistance-fails': Suspected;
+  'resistance-finds-leak': Suspected;
+  'resistance-explained': OfPositions;
+  'resistance-sees-less': OfPositions;
+  'resistance-undecided': Nothing;
+}
+
+export type AgreementFinding = FindingOf<AgreementPayloads>;
+
+const finding = findingMaker<AgreementPayloads>();
 
 interface Both {
   /** Findings of the diode test alone. */
-  findings: readonly Finding[];
-  /** By position, `plusU` … `minusW`. */
-  diode: ReadonlyMap<string, DiodePosition>;
+  findings: readonly DiodeRailFinding[];
+  diode: readonly DiodePosition[];
   resistance: BridgeAssessment;
-  /** The six resistances by position, in Ω. */
-  readings: ReadonlyMap<string, Reading>;
+  /** The six resistances, in Ω. */
+  readings: Readonly<Record<SwitchPosition, Reading>>;
 }
 
 /**
@@ -30,42 +45,40 @@ interface Both {
  * diode, which the resistances cannot see, because they are read with the diodes blocking.
  */
 export function compareTests({ findings, diode, resistance, readings }: Both): {
-  found: Finding<AgreementCode>[];
-  contradicted: string[];
+  found: AgreementFinding[];
+  contradicted: SwitchPosition[];
 } {
   const byResistance = suspectPositions(resistance.findings);
   const byDiode = suspectPositions(findings);
-  const contradicted = [...diode].flatMap(([id, position]) =>
-    contradicts(id, position, readings.get(id), findings) ? [id] : [],
-  );
-  const found: Finding<AgreementCode>[] = [];
-  const say = (code: AgreementCode, severity: Finding['severity'], ids: readonly string[]) => {
-    if (ids.length === 0) return;
-    const names = severity === 'fail' ? { suspects: ids.join(' ') } : { positions: ids.join(' ') };
-    found.push(finding(code, severity, { readings: [...ids], names }));
+  const contradicted = diode
+    .filter((one) => contradicts(one, readings[one.position], findings))
+    .map(({ position }) => position);
+  const found: AgreementFinding[] = [];
+  const mention = (code: 'resistance-explained' | 'resistance-sees-less', at: SwitchPosition[]) => {
+    if (at.length > 0) found.push(finding(code, 'note', { readings: at }));
   };
-  say('tests-contradict', 'undecided', contradicted);
-  const explained = byResistance.filter((id) => carriedOver(id, byDiode, byResistance, diode));
-  say('resistance-explained', 'note', explained);
-  const left = byResistance.filter((id) => !contradicted.includes(id) && !explained.includes(id));
-  const sound = left.filter((id) => {
-    const position = diode.get(id);
-    return position !== undefined && isSound(position);
-  });
-  say('resistance-finds-leak', 'fail', sound);
-  say(
+  const fail = (code: 'resistance-fails' | 'resistance-finds-leak', at: SwitchPosition[]) => {
+    if (at.length > 0) found.push(finding(code, 'fail', { readings: at, suspects: at }));
+  };
+  if (contradicted.length > 0) found.push(finding('tests-contradict', 'undecided', { readings: [...contradicted] }));
+  const isSoundAt = (position: SwitchPosition) => diode.some((one) => one.position === position && isSound(one));
+  const agreed = byDiode.filter((position) => byResistance.includes(position));
+  const explained = byResistance.filter((position) => isSoundAt(position) && carriedOver(position, agreed));
+  mention('resistance-explained', explained);
+  const left = byResistance.filter((position) => !contradicted.includes(position) && !explained.includes(position));
+  fail('resistance-finds-leak', left.filter(isSoundAt));
+  fail(
     'resistance-fails',
-    'fail',
-    left.filter((id) => !sound.includes(id)),
+    left.filter((position) => !isSoundAt(position)),
   );
   const verdict = resistanceVerdict(resistance, diode);
   if (verdict === 'undecided') found.push(finding('resistance-undecided', 'undecided'));
-  if (verdict === 'go')
-    say(
+  if (verdict === 'go') {
+    mention(
       'resistance-sees-less',
-      'note',
-      byDiode.filter((id) => !contradicted.includes(id)),
+      byDiode.filter((position) => !contradicted.includes(position)),
     );
+  }
   const same = [...byDiode].sort().join() === [...left].sort().join();
   const both = findings.every(({ severity }) => severity !== 'undecided') && verdict !== 'undecided';
   if (same && both && contradicted.length === 0) found.push(finding('tests-agree', 'note'));
@@ -76,36 +89,23 @@ export function compareTests({ findings, diode, resistance, readings }: Both): {
  * A short that both tests name joins its terminal to one rail. The bleed resistor carries that over to the other rail,
  * where the resistances then differ, though every position there conducts one way and blocks the other.
  */
-function carriedOver(
-  id: string,
-  byDiode: readonly string[],
-  byResistance: readonly string[],
-  diode: Both['diode'],
-): boolean {
-  const position = diode.get(id);
-  const other = id.startsWith('plus') ? 'minus' : 'plus';
-  const agreed = byDiode.some((short) => short.startsWith(other) && byResistance.includes(short));
-  return agreed && position !== undefined && isSound(position);
+function carriedOver(position: SwitchPosition, agreed: readonly SwitchPosition[]): boolean {
+  return agreed.some((short) => partsOfPosition[short].rail !== partsOfPosition[position].rail);
 }
 
 /** Six over-range resistances prove nothing by themselves; that every diode conducts proves the leads. */
 function resistanceVerdict({ verdict, findings }: BridgeAssessment, diode: Both['diode']): BridgeAssessment['verdict'] {
   const open = findings.filter(({ severity }) => severity === 'undecided');
   const onlyLeads = open.length > 0 && open.every(({ code }) => code === 'all-open');
-  return verdict === 'undecided' && onlyLeads && [...diode.values()].every(isSound) ? 'go' : verdict;
+  return verdict === 'undecided' && onlyLeads && diode.every(isSound) ? 'go' : verdict;
 }
 
-function contradicts(
-  id: string,
-  position: DiodePosition,
-  reading: Reading | undefined,
-  findings: readonly Finding[],
-): boolean {
-  if (reading === undefined || reading.kind === 'missing') return false;
+function contradicts(one: DiodePosition, reading: Reading, findings: readonly DiodeRailFinding[]): boolean {
+  if (reading.kind === 'missing') return false;
   const ohms = inOhms(reading);
-  if (ohms.hi <= limitValue('bridge-short')) return isSound(position);
-  const named = (code: string) =>
-    findings.some((one) => one.code === code && (one.names.suspects?.split(' ') ?? []).includes(id));
+  if (ohms.hi <= limitValue('bridge-short')) return isSound(one);
+  const named = (code: 'diode-short' | 'diode-leaky') =>
+    findings.some((found) => found.code === code && found.suspects.includes(one.position));
   if (named('diode-short')) return ohms.lo > limitValue('bridge-short');
   // A path that lets the diode test read below its blocking limit has a few kilohms at most.
   return named('diode-leaky') && ohms.lo >= limitRange('bridge-dc-minus-typical').from;

@@ -1,10 +1,12 @@
-import { type Finding, finding } from './assessment.ts';
-import type { EnergyCode } from './discharge-input.ts';
+import { findingMaker } from './assessment.ts';
+import type { EnergyFinding, EnergyPayloads } from './discharge-input.ts';
 import { storedEnergy } from './discharge-law.ts';
 import { type LimitId, limitValue } from './limits.ts';
 
+const finding = findingMaker<EnergyPayloads>();
+
 interface EnergyClass {
-  code: EnergyCode;
+  code: EnergyFinding['code'];
   voltage: LimitId;
   energy: LimitId;
   holds: (volts: number, joules: number) => boolean;
@@ -41,14 +43,14 @@ const classes: EnergyClass[] = [
 ];
 
 /** The hazard class of a charged capacitor of `farads` at `volts`: the most dangerous one that it reaches. */
-export function judgeEnergy(farads: number, volts: number): Finding<EnergyCode> {
+export function judgeEnergy(farads: number, volts: number): EnergyFinding {
   const energy = storedEnergy(farads, volts);
   const readings = ['capacitance', 'startVoltage'];
-  const numbers = { energy, volts };
+  const stored = { joules: energy, volts };
   const found = classes.find(({ holds }) => holds(volts, energy));
   if (found === undefined) {
     const limits: LimitId[] = ['capacitor-shock-voltage', 'capacitor-shock-energy', 'capacitor-reflex-energy'];
-    return finding('energy-below', 'note', { readings, limits, numbers });
+    return finding('energy-below', 'note', { readings, limits, ...stored });
   }
-  return finding(found.code, 'caution', { readings, limits: [found.voltage, found.energy], numbers });
+  return finding(found.code, 'caution', { readings, limits: [found.voltage, found.energy], ...stored });
 }

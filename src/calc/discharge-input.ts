@@ -1,5 +1,6 @@
+import type { FindingOf, Nothing } from './assessment.ts';
 import type { Instrument } from './interval.ts';
-import type { FigureCode, FigureStepCode } from './possible-figures.ts';
+import type { FigurePayloads, FigureStepCode } from './possible-figures.ts';
 import type { Reading } from './reading.ts';
 
 /** All that may be known of a bus; each may be missing. Several ways to the time constant are held against each other. */
@@ -24,29 +25,65 @@ export interface DischargeInput {
   instrument?: Instrument;
 }
 
-export type BusDischargeCode =
-  | FigureCode
-  | 'only-the-meter'
-  | 'start-missing'
-  | 'discharge-data-missing'
-  | 'value-impossible'
-  | 'pair-incomplete'
-  | 'times-equal'
-  | 'voltage-rises'
-  | 'no-fall-shown'
-  | 'no-end'
-  | 'longest-wait'
-  | 'longest-wait-from-reading'
-  | 'slower-than-values'
-  | 'faster-than-values'
-  | 'slower-than-label'
-  | 'values-beyond-label'
-  | 'longer-than-standard'
-  | 'tail-slower'
-  | 'usual-tolerance'
-  | EnergyCode;
+/** To `touchVolts`, from the moment that the supply was cut or from the first reading; `fromSecondSeconds` if there is a second. */
+interface LongestWait {
+  touchVolts: number;
+  shortestSeconds: number;
+  longestSeconds: number;
+  fromSecondSeconds?: number;
+}
 
-export type EnergyCode = 'energy-arc' | 'energy-shock' | 'energy-reflex' | 'energy-burn' | 'energy-below';
+interface TimeConstants {
+  measuredSeconds: number;
+  statedSeconds: number;
+}
+
+interface AgainstLabel {
+  /** How long the bus takes at least to `volts`. */
+  seconds: number;
+  labelSeconds: number;
+  volts: number;
+}
+
+/** What the bus holds, and the voltage it was charged to. */
+interface Stored {
+  joules: number;
+  volts: number;
+}
+
+export interface EnergyPayloads {
+  'energy-arc': Stored;
+  'energy-shock': Stored;
+  'energy-reflex': Stored;
+  'energy-burn': Stored;
+  'energy-below': Stored;
+}
+
+export interface DischargePayloads extends FigurePayloads, EnergyPayloads {
+  'only-the-meter': Nothing;
+  'start-missing': Nothing;
+  'discharge-data-missing': Nothing;
+  'value-impossible': Nothing;
+  'pair-incomplete': Nothing;
+  'times-equal': Nothing;
+  'voltage-rises': Nothing;
+  /** The least time constant that the readings allow, if they tell one. */
+  'no-fall-shown': { atLeastSeconds?: number };
+  'no-end': Nothing;
+  'longest-wait': LongestWait;
+  'longest-wait-from-reading': LongestWait;
+  'slower-than-values': TimeConstants;
+  'faster-than-values': TimeConstants;
+  'slower-than-label': AgainstLabel;
+  'values-beyond-label': AgainstLabel;
+  'longer-than-standard': { longestSeconds: number; volts: number; withinSeconds: number };
+  'tail-slower': Nothing;
+  /** The tolerances of capacitors and bleeder. */
+  'usual-tolerance': { capacitancePercent: number; bleederPercent: number };
+}
+
+export type DischargeFinding = FindingOf<DischargePayloads>;
+export type EnergyFinding = FindingOf<EnergyPayloads>;
 
 export type DischargeStepCode =
   | FigureStepCode

@@ -1,13 +1,15 @@
-import { type Finding, finding } from './assessment.ts';
-import type { BusDischargeCode, DischargeInput } from './discharge-input.ts';
+import { findingMaker } from './assessment.ts';
+import type { DischargeFinding, DischargeInput, DischargePayloads } from './discharge-input.ts';
 import { timeConstantBetween } from './discharge-law.ts';
 import { type Instrument, type Interval, intervalOf } from './interval.ts';
 import { type LimitId, limitValue } from './limits.ts';
 import type { Reading } from './reading.ts';
 
+const finding = findingMaker<DischargePayloads>();
+
 export interface Known {
   timeConstant?: Interval;
-  findings: Finding<BusDischargeCode>[];
+  findings: DischargeFinding[];
 }
 
 /** A tolerance in percent, or the usual one where none was stated. */
@@ -41,7 +43,8 @@ export function statedTimeConstant(input: DischargeInput): Known {
   if (ways.length === 0) return { findings: [] };
   const usual = input.capacitanceTolerance.kind === 'missing' || input.bleederTolerance.kind === 'missing';
   const limits: LimitId[] = ['capacitor-tolerance', 'bleeder-tolerance'];
-  const findings = usual ? [finding('usual-tolerance' as const, 'note', { limits, numbers: { farads, ohms } })] : [];
+  const percent = { capacitancePercent: farads, bleederPercent: ohms };
+  const findings = usual ? [finding('usual-tolerance', 'note', { limits, ...percent })] : [];
   return { timeConstant: hull(ways), findings };
 }
 
@@ -78,9 +81,9 @@ export function measuredTimeConstant({ first, second, elapsed, instrument }: Dis
     hi: timeConstantBetween(from.lo, to.hi, time.hi),
   };
   const shows = Number.isFinite(timeConstant.hi);
-  const numbers = Number.isFinite(timeConstant.lo) && timeConstant.lo > 0 ? { atLeast: timeConstant.lo } : {};
+  const least = Number.isFinite(timeConstant.lo) && timeConstant.lo > 0 ? { atLeastSeconds: timeConstant.lo } : {};
   const findings = shows
-    ? [finding('tail-slower' as const, 'caution', { readings })]
-    : [finding('no-fall-shown' as const, 'undecided', { readings, numbers: { ...numbers } })];
+    ? [finding('tail-slower', 'caution', { readings })]
+    : [finding('no-fall-shown', 'undecided', { readings, ...least })];
   return { timeConstant, findings };
 }

@@ -1,6 +1,6 @@
-import { type Assessment, type Finding, finding, type Step, step, verdictOf } from './assessment.ts';
+import { type Assessment, findingMaker, type Step, step, verdictOf } from './assessment.ts';
 import { judgeEnergy } from './discharge-energy.ts';
-import type { BusDischargeCode, DischargeInput, DischargeStepCode } from './discharge-input.ts';
+import type { DischargeFinding, DischargeInput, DischargePayloads, DischargeStepCode } from './discharge-input.ts';
 import {
   capacitanceOf,
   hull,
@@ -14,7 +14,9 @@ import { type Interval, intervalOf } from './interval.ts';
 import { limitValue } from './limits.ts';
 import { impossibleFigures } from './possible-figures.ts';
 
-export interface DischargeAssessment extends Assessment<BusDischargeCode, DischargeStepCode> {
+const finding = findingMaker<DischargePayloads>();
+
+export interface DischargeAssessment extends Assessment<DischargeFinding, Step<DischargeStepCode>> {
   /** What the numbers below rest on; absent where the time is not known. */
   charged?: Charged;
   waits: Wait[];
@@ -33,7 +35,7 @@ export function assessDischarge(input: DischargeInput): DischargeAssessment {
   const measured = measuredTimeConstant(input);
   const start = startOf(input);
   const known = [stated.timeConstant, measured.timeConstant].filter((interval) => interval !== undefined);
-  const findings: Finding<BusDischargeCode>[] = [
+  const findings: DischargeFinding[] = [
     finding('only-the-meter', 'undecided', { limits: ['touch-voltage'] }),
     ...measured.findings,
     ...stated.findings,
@@ -56,7 +58,7 @@ export function assessDischarge(input: DischargeInput): DischargeAssessment {
   return { ...result(findings, rows), charged };
 }
 
-function result(findings: Finding<BusDischargeCode>[], rows: Wait[]): DischargeAssessment {
+function result(findings: DischargeFinding[], rows: Wait[]): DischargeAssessment {
   return { verdict: verdictOf(findings), findings, next: steps(findings), waits: rows };
 }
 
@@ -77,23 +79,19 @@ function startsAtReading({ startVoltage, first, instrument }: DischargeInput): b
   return shownVolts(startVoltage, instrument).hi < shownVolts(first, instrument).hi;
 }
 
-function longest(rows: Wait[], atReading: boolean): Finding<BusDischargeCode>[] {
+function longest(rows: Wait[], atReading: boolean): DischargeFinding[] {
   const machine = rows.find(({ limit }) => limit === 'residual-voltage-60');
   const touch = rows.find(({ limit }) => limit === 'touch-voltage');
   if (machine === undefined || touch === undefined) return [];
   const { lo, hi } = touch.seconds;
   if (!Number.isFinite(hi)) return [finding('no-end', 'undecided', { limits: ['touch-voltage'] })];
-  const { afterReading } = touch;
-  const numbers = {
-    shortest: lo,
-    longest: hi,
-    touch: touch.volts,
-    ...(afterReading !== undefined && { afterReading }),
-  };
-  const found: Finding<BusDischargeCode>[] = [
+  const found: DischargeFinding[] = [
     finding(atReading ? 'longest-wait-from-reading' : 'longest-wait', 'caution', {
       limits: ['touch-voltage'],
-      numbers,
+      touchVolts: touch.volts,
+      shortestSeconds: lo,
+      longestSeconds: hi,
+      ...(touch.afterReading !== undefined && { fromSecondSeconds: touch.afterReading }),
     }),
   ];
   if (machine.seconds.hi > limitValue('residual-voltage-time')) {
@@ -101,23 +99,26 @@ function longest(rows: Wait[], atReading: boolean): Finding<BusDischargeCode>[] 
     found.push(
       finding('longer-than-standard', 'caution', {
         limits: ['residual-voltage-60', 'residual-voltage-time'],
-        numbers: { longest: machine.seconds.hi, within, volts: machine.volts },
+        longestSeconds: machine.seconds.hi,
+        withinSeconds: within,
+        volts: machine.volts,
       }),
     );
   }
   return found;
 }
 
-function disagreements({ timeConstant: stated }: Known, { timeConstant: measured }: Known) {
+function disagreements({ timeConstant: stated }: Known, { timeConstant: measured }: Known): DischargeFinding[] {
   if (stated === undefined || measured === undefined) return [];
-  const numbers = { measured: measured.lo, stated: stated.hi };
-  if (measured.lo > stated.hi) return [finding('slower-than-values' as const, 'fail', { numbers })];
+  if (measured.lo > stated.hi) {
+    return [finding('slower-than-values', 'fail', { measuredSeconds: measured.lo, statedSeconds: stated.hi })];
+  }
   if (measured.hi >= stated.lo) return [];
-  return [finding('faster-than-values' as const, 'caution', { numbers: { measured: measured.hi, stated: stated.lo } })];
+  return [finding('faster-than-values', 'caution', { measuredSeconds: measured.hi, statedSeconds: stated.lo })];
 }
 
 /** Labels mean the residual voltage of the machine standard. Only readings prove a bus too slow for its label. */
-function againstLabel({ label }: DischargeInput, start: Interval, stated: Known, measured: Known) {
+function againstLabel({ label }: DischargeInput, start: Interval, stated: Known, measured: Known): DischargeFinding[] {
   if (label.kind !== 'value') return [];
   const volts = limitValue('residual-voltage-60');
   const allowed = intervalOf(label, { counts: 1 }).hi;
@@ -125,18 +126,20 @@ function againstLabel({ label }: DischargeInput, start: Interval, stated: Known,
   const parts = (seconds: number) => ({
     readings: ['label'],
     limits: ['residual-voltage-60' as const],
-    numbers: { seconds, label: label.value, volts },
+    seconds,
+    labelSeconds: label.value,
+    volts,
   });
   if (shortest(measured) > allowed) {
-    return [finding('slower-than-label' as const, 'fail', parts(shortest(measured)))];
+    return [finding('slower-than-label', 'fail', parts(shortest(measured)))];
   }
   if (shortest(stated) > allowed) {
-    return [finding('values-beyond-label' as const, 'caution', parts(shortest(stated)))];
+    return [finding('values-beyond-label', 'caution', parts(shortest(stated)))];
   }
   return [];
 }
 
-const stepAfter: Partial<Record<BusDischargeCode, DischargeStepCode[]>> = {
+const stepAfter: Partial<Record<DischargeFinding['code'], DischargeStepCode[]>> = {
   'figure-impossible': ['read-figure-again'],
   'voltage-rises': ['find-feed'],
   'slower-than-values': ['suspect-bleeder'],
@@ -153,7 +156,7 @@ const stepAfter: Partial<Record<BusDischargeCode, DischargeStepCode[]>> = {
 };
 
 /** Whatever was found, the last step is the measurement. */
-function steps(findings: readonly Finding<BusDischargeCode>[]): Step<DischargeStepCode>[] {
+function steps(findings: readonly DischargeFinding[]): Step<DischargeStepCode>[] {
   const codes = findings.flatMap(({ code }) => stepAfter[code] ?? []);
   return [...new Set<DischargeStepCode>([...codes, 'prove-dead'])].map((code) => step(code));
 }

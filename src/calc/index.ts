@@ -4,9 +4,9 @@ export { afterTripLeakage, shownAfterTrip } from './after-trip-leakage.ts';
 export * from './assessment.ts';
 export * from './bridge.ts';
 export * from './bridge-diode.ts';
-export type { Rail, RailCode } from './bridge-rail.ts';
 export * from './cable-insulation.ts';
 export * from './cable-length.ts';
+export * from './cable-length-input.ts';
 export { type DateOrder, formatDay, parseDate } from './calendar-date.ts';
 export { type Conductor, conductors, temperatureFactor } from './conductor-temperature.ts';
 export { dewPoint } from './dew-point.ts';
@@ -15,7 +15,7 @@ export * from './discharge.ts';
 export * from './discharge-input.ts';
 export * from './discharge-law.ts';
 export type { Charged, Wait } from './discharge-wait.ts';
-export { type DischargeCode, judgeDischarge } from './discharged.ts';
+export { type BusFinding, judgeDischarge } from './discharged.ts';
 export { clockFace, formatQuantity, formatReading, formatRounded, formatSeconds } from './format-reading.ts';
 export { assessInsulation } from './insulation.ts';
 export * from './insulation-input.ts';
@@ -29,11 +29,12 @@ export type { MachineClass } from './machine-minimum.ts';
 export { parallel } from './parallel-law.ts';
 export { type ParseResult, parseReading } from './parse-reading.ts';
 export { mapPhases, type Phase, type Phases, phases } from './phases.ts';
-export type { FigureCode, FigureStepCode } from './possible-figures.ts';
+export type { FigureFinding, FigureStepCode } from './possible-figures.ts';
 export type { Quantity } from './quantity.ts';
 export * from './reading.ts';
 export type { ReadingError, ReadingErrorCode } from './reading-error.ts';
 export { deviationFromMean, pairwiseSpread } from './spread.ts';
+export * from './switch-position.ts';
 export {
   type CorrectionMethod,
   correctionFactor,
@@ -41,9 +42,10 @@ export {
   interpolate,
   validityOf,
 } from './temperature-correction.ts';
-export type { ReminderCode } from './test-reminders.ts';
-export type { TestVoltageCode } from './test-voltage.ts';
+export type { ReminderFinding } from './test-reminders.ts';
+export type { TestVoltageFinding } from './test-voltage.ts';
 export * from './test-voltage-choice.ts';
+export * from './test-voltage-input.ts';
 export { heightAt, robustSlope } from './theil-sen.ts';
 export { assessTrend } from './trend.ts';
 export { daysPerYear, fitTrend, lineAt, meetingOf, percentPerYear, type TrendFit } from './trend-fit.ts';

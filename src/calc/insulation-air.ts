@@ -1,14 +1,16 @@
-import { type Finding, finding } from './assessment.ts';
+import { findingMaker } from './assessment.ts';
 import { dewPoint } from './dew-point.ts';
-import type { InsulationCode, InsulationInput } from './insulation-input.ts';
+import type { InsulationFinding, InsulationInput, InsulationPayloads } from './insulation-input.ts';
 import { limitValue } from './limits.ts';
+
+const finding = findingMaker<InsulationPayloads>();
 
 /**
  * Whether the winding is at or below the dew point of the air around it; nothing where no air was given.
  * Half a statement of the air may not pass a winding that the whole one would hold back; no air has a dew point above
  * its temperature, so a winding warmer than the air is dry whatever the humidity.
  */
-export function judgeDewPoint({ ambient, humidity, windingTemperature }: InsulationInput): Finding<InsulationCode>[] {
+export function judgeDewPoint({ ambient, humidity, windingTemperature }: InsulationInput): InsulationFinding[] {
   if (ambient.kind === 'missing' && humidity.kind === 'missing') {
     // Air at room temperature can wet a winding only if the winding is colder.
     const room = limitValue('reference-temperature-after-trip');
@@ -25,6 +27,6 @@ export function judgeDewPoint({ ambient, humidity, windingTemperature }: Insulat
   }
   if (windingTemperature.kind !== 'value' || windingTemperature.value > dew) return [];
   const readings = ['windingTemperature', 'ambient', 'humidity'];
-  const numbers = { dewPoint: dew, winding: windingTemperature.value };
-  return [finding('winding-at-dew-point', 'undecided', { readings, limits: ['magnus'], numbers })];
+  const celsius = { windingCelsius: windingTemperature.value, dewPointCelsius: dew };
+  return [finding('winding-at-dew-point', 'undecided', { readings, limits: ['magnus'], ...celsius })];
 }

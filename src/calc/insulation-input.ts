@@ -1,13 +1,13 @@
-import type { Assessment } from './assessment.ts';
+import type { Assessment, FindingOf, Nothing, Step } from './assessment.ts';
 import type { Instrument } from './interval.ts';
 import type { MachineClass } from './machine-minimum.ts';
-import type { Phases } from './phases.ts';
-import type { FigureCode, FigureStepCode } from './possible-figures.ts';
+import type { Phase, Phases } from './phases.ts';
+import type { FigurePayloads, FigureStepCode } from './possible-figures.ts';
 import type { PeJudgement } from './protective-conductor.ts';
 import type { Reading } from './reading.ts';
 import type { CorrectionMethod } from './temperature-correction.ts';
-import type { ReminderCode } from './test-reminders.ts';
-import type { TestVoltageCode } from './test-voltage.ts';
+import type { ReminderPayloads } from './test-reminders.ts';
+import type { TestVoltagePayloads } from './test-voltage.ts';
 import type { WindingJudgement } from './winding-insulation.ts';
 
 /** After a trip something has happened: the strict point on the reading. Routine: published minima, corrected. */
@@ -33,22 +33,45 @@ export interface InsulationInput {
   testMinutes: Reading;
 }
 
-export type InsulationCode =
-  | FigureCode
-  | TestVoltageCode
-  | `phase-${WindingJudgement | 'missing'}`
-  | `pe-${PeJudgement}`
-  | 'temperature-missing'
-  | 'temperature-out-of-validity'
-  | 'winding-at-dew-point'
-  | 'dew-point-incomplete'
-  | 'phases-differ'
-  | 'air-not-stated'
-  | 'form-wound-below-1-kv'
-  | 'charts-do-not-apply'
-  | ReminderCode
-  | 'insulation-passed'
-  | 'insulation-failed';
+/** What was read at one phase, and what is asked of it. */
+export interface PhaseJudged {
+  phase: Phase;
+  occasion: Occasion;
+  limitOhms: number;
+  /** The temperature of the limit. */
+  referenceCelsius: number;
+  kind: Reading['kind'];
+  /** The figure or bound as read; absent if there is none. */
+  ohms?: number;
+  /** At the temperature of the limit; absent if one factor is not known. */
+  corrected?: { ohms: number; factor: number };
+}
+
+type PhasePayloads = Record<`phase-${Exclude<WindingJudgement, 'methods-differ'>}`, PhaseJudged>;
+type PePayloads = Record<`pe-${PeJudgement}`, Nothing>;
+
+export interface InsulationPayloads
+  extends FigurePayloads,
+    TestVoltagePayloads,
+    PhasePayloads,
+    PePayloads,
+    ReminderPayloads {
+  'phase-missing': { readings: Phase[] };
+  /** `methods`: those that would judge otherwise. */
+  'phase-methods-differ': PhaseJudged & { methods: CorrectionMethod[] };
+  'temperature-missing': Nothing;
+  'temperature-out-of-validity': { method: CorrectionMethod; fromCelsius: number; toCelsius: number };
+  'winding-at-dew-point': { windingCelsius: number; dewPointCelsius: number };
+  'dew-point-incomplete': Nothing;
+  'phases-differ': { ratio: number };
+  'air-not-stated': Nothing;
+  'form-wound-below-1-kv': Nothing;
+  'charts-do-not-apply': Nothing;
+  'insulation-passed': Nothing;
+  'insulation-failed': Nothing;
+}
+
+export type InsulationFinding = FindingOf<InsulationPayloads>;
 
 export type InsulationStepCode =
   | FigureStepCode
@@ -73,4 +96,4 @@ export type InsulationStepCode =
   | 'separate-cable-and-motor'
   | 'keep-as-baseline';
 
-export type InsulationAssessment = Assessment<InsulationCode, InsulationStepCode>;
+export type InsulationAssessment = Assessment<InsulationFinding, Step<InsulationStepCode>>;

@@ -1,15 +1,18 @@
-import { type Finding, finding } from './assessment.ts';
+import { findingMaker } from './assessment.ts';
 import { judgeDewPoint } from './insulation-air.ts';
-import type { InsulationCode, InsulationInput } from './insulation-input.ts';
+import type { InsulationFinding, InsulationInput, InsulationPayloads, PhaseJudged } from './insulation-input.ts';
 import { referenceOf, type Target, targetOf } from './insulation-target.ts';
 import { type Interval, intervalOf, times } from './interval.ts';
 import { type Phase, phases } from './phases.ts';
+import type { Reading } from './reading.ts';
 import { limitsOfMethod, validityOf } from './temperature-correction.ts';
 import { factorAt, judgeWinding, severityOf } from './winding-insulation.ts';
 
+const finding = findingMaker<InsulationPayloads>();
+
 /** Judges U, V and W to PE against the limit of the occasion, with temperature and dew point. */
-export function judgePhases(input: InsulationInput): Finding<InsulationCode>[] {
-  const found: Finding<InsulationCode>[] = [];
+export function judgePhases(input: InsulationInput): InsulationFinding[] {
+  const found: InsulationFinding[] = [];
   const absent = phases.filter((phase) => input.readings[phase].kind === 'missing');
   if (absent.length > 0) found.push(finding('phase-missing', 'undecided', { readings: [...absent] }));
 
@@ -25,8 +28,8 @@ export function judgePhases(input: InsulationInput): Finding<InsulationCode>[] {
   if (factor === undefined) {
     const { from, to } = validityOf(input.correction);
     const limits = limitsOfMethod[input.correction];
-    const names = { method: input.correction };
-    return [...found, finding('temperature-out-of-validity', 'undecided', { limits, numbers: { from, to }, names })];
+    const parts = { limits, method: input.correction, fromCelsius: from, toCelsius: to };
+    return [...found, finding('temperature-out-of-validity', 'undecided', parts)];
   }
   const target = targetOf(input);
   // Without the rated voltage the minimum of an old winding is not known; that lack has its own finding.
@@ -37,7 +40,7 @@ export function judgePhases(input: InsulationInput): Finding<InsulationCode>[] {
   return found;
 }
 
-function judgePhase(input: InsulationInput, phase: Phase, target: Target, factor: Interval): Finding<InsulationCode> {
+function judgePhase(input: InsulationInput, phase: Phase, target: Target, factor: Interval): InsulationFinding {
   const { judgement, dissenting } = judgeWinding(input.readings[phase], {
     occasion: input.occasion,
     limit: target.ohms,
@@ -47,20 +50,28 @@ function judgePhase(input: InsulationInput, phase: Phase, target: Target, factor
     instrument: input.instrument,
   });
   const limits = [...target.limits, ...[input.correction, ...dissenting].flatMap((method) => limitsOfMethod[method])];
-  const numbers = { limit: target.ohms, reference: target.reference, ...shownNumbers(input, phase, factor) };
-  const names = { occasion: input.occasion, method: input.correction, kind: input.readings[phase].kind };
-  const methods = dissenting.length > 0 ? { methods: dissenting.join(' ') } : {};
-  const parts = { readings: [phase], limits, numbers, names: { ...names, ...methods } };
+  const parts = {
+    readings: [phase],
+    limits,
+    phase,
+    occasion: input.occasion,
+    limitOhms: target.ohms,
+    referenceCelsius: target.reference,
+    ...shownOf(input.readings[phase], factor),
+  };
+  if (judgement === 'methods-differ') {
+    return finding('phase-methods-differ', severityOf(judgement), { ...parts, methods: dissenting });
+  }
   return finding(`phase-${judgement}`, severityOf(judgement), parts);
 }
 
 /** Raw value (or bound), factor and corrected value, as far as they are single finite numbers. */
-function shownNumbers(input: InsulationInput, phase: Phase, factor: Interval): Record<string, number> {
-  const reading = input.readings[phase];
+function shownOf(reading: Reading, factor: Interval): Pick<PhaseJudged, 'kind' | 'ohms' | 'corrected'> {
+  const { kind } = reading;
   const interval = intervalOf(reading);
-  const raw = reading.kind === 'over' ? interval.lo : interval.hi;
-  if (!Number.isFinite(raw)) return {};
-  if (factor.lo !== factor.hi) return { raw };
+  const raw = kind === 'over' ? interval.lo : interval.hi;
+  if (!Number.isFinite(raw)) return { kind };
+  if (factor.lo !== factor.hi) return { kind, ohms: raw };
   const corrected = times({ lo: raw, hi: raw }, factor).lo;
-  return { raw, factor: factor.lo, corrected };
+  return { kind, ohms: raw, corrected: { ohms: corrected, factor: factor.lo } };
 }

@@ -1,5 +1,11 @@
-import { type Finding, finding, type Severity, type Step, step, verdictOf } from './assessment.ts';
-import type { InsulationAssessment, InsulationCode, InsulationInput, InsulationStepCode } from './insulation-input.ts';
+import { findingMaker, type Severity, type Step, step, verdictOf } from './assessment.ts';
+import type {
+  InsulationAssessment,
+  InsulationFinding,
+  InsulationInput,
+  InsulationPayloads,
+  InsulationStepCode,
+} from './insulation-input.ts';
 import { judgePhases } from './insulation-phases.ts';
 import { intervalOf } from './interval.ts';
 import { limitValue } from './limits.ts';
@@ -17,7 +23,7 @@ import { judgeSuitability, judgeTestVoltage } from './test-voltage.ts';
 export function assessInsulation(input: InsulationInput): InsulationAssessment {
   const impossible = impossibleFigures(input);
   if (impossible.length > 0) return { verdict: 'undecided', findings: impossible, next: nextSteps(impossible) };
-  const findings: Finding<InsulationCode>[] = [
+  const findings: InsulationFinding[] = [
     ...judgePhases(input),
     judgePePin(input.pe),
     ...judgeTestVoltage(input.testVoltage),
@@ -32,6 +38,8 @@ export function assessInsulation(input: InsulationInput): InsulationAssessment {
   return { verdict, findings, next: nextSteps(findings) };
 }
 
+const finding = findingMaker<InsulationPayloads>();
+
 const peSeverity: Record<PeJudgement, Severity> = {
   short: 'pass',
   'not-short': 'fail',
@@ -39,13 +47,13 @@ const peSeverity: Record<PeJudgement, Severity> = {
   missing: 'undecided',
 };
 
-function judgePePin(pe: Reading): Finding<InsulationCode> {
+function judgePePin(pe: Reading): InsulationFinding {
   const judgement = judgePe(pe);
   return finding(`pe-${judgement}`, peSeverity[judgement], { readings: ['PE'], limits: ['pe-dead-short'] });
 }
 
 /** The windings meet in a star point, so their readings to PE should be alike, whatever their size. */
-function judgeDifference({ readings, instrument }: InsulationInput): Finding<InsulationCode>[] {
+function judgeDifference({ readings, instrument }: InsulationInput): InsulationFinding[] {
   const intervals = phases
     .filter((p) => readings[p].kind !== 'missing')
     .map((p) => intervalOf(readings[p], instrument));
@@ -54,12 +62,10 @@ function judgeDifference({ readings, instrument }: InsulationInput): Finding<Ins
   const lowest = Math.min(...intervals.map(({ hi }) => hi));
   const ratio = limitValue('phase-difference');
   if (highest <= lowest * ratio) return [];
-  return [
-    finding('phases-differ', 'caution', { readings: [...phases], limits: ['phase-difference'], numbers: { ratio } }),
-  ];
+  return [finding('phases-differ', 'caution', { readings: [...phases], limits: ['phase-difference'], ratio })];
 }
 
-function judgeClass({ occasion, machineClass, ratedVoltage }: InsulationInput): Finding<InsulationCode>[] {
+function judgeClass({ occasion, machineClass, ratedVoltage }: InsulationInput): InsulationFinding[] {
   const unlikely =
     occasion === 'routine' &&
     machineClass === 'form-wound' &&
@@ -68,12 +74,12 @@ function judgeClass({ occasion, machineClass, ratedVoltage }: InsulationInput): 
   return unlikely ? [finding('form-wound-below-1-kv', 'caution', { limits: ['ieee43-minimum-random-wound'] })] : [];
 }
 
-function reminders({ occasion, testMinutes }: InsulationInput): Finding<InsulationCode>[] {
-  const charts: Finding<InsulationCode>[] = occasion === 'after-trip' ? [finding('charts-do-not-apply', 'note')] : [];
+function reminders({ occasion, testMinutes }: InsulationInput): InsulationFinding[] {
+  const charts: InsulationFinding[] = occasion === 'after-trip' ? [finding('charts-do-not-apply', 'note')] : [];
   return [...charts, ...testReminders(testMinutes.kind === 'value' ? testMinutes.value : undefined)];
 }
 
-const stepAfter: Partial<Record<InsulationCode, InsulationStepCode[]>> = {
+const stepAfter: Partial<Record<InsulationFinding['code'], InsulationStepCode[]>> = {
   'figure-impossible': ['read-figure-again'],
   'phase-missing': ['measure-phases'],
   'pe-missing': ['measure-pe'],
@@ -99,18 +105,18 @@ const stepAfter: Partial<Record<InsulationCode, InsulationStepCode[]>> = {
 };
 
 /** After a trip, too close to the point only because the winding is warm or cold: at room temperature it is far from it. */
-function otherTemperature({ code, numbers, names }: Finding<InsulationCode>): InsulationStepCode[] {
-  const { factor = 1, corrected = 0, limit = 0 } = numbers;
-  if (code === 'phase-methods-differ') {
-    if (names.occasion === 'routine') return ['repeat-near-reference'];
-    return factor > 1 ? ['let-cool'] : ['let-warm'];
+function otherTemperature(one: InsulationFinding): InsulationStepCode[] {
+  if (one.code === 'phase-methods-differ') {
+    if (one.occasion === 'routine') return ['repeat-near-reference'];
+    return one.corrected !== undefined && one.corrected.factor > 1 ? ['let-cool'] : ['let-warm'];
   }
-  if (code !== 'phase-too-close' || names.occasion !== 'after-trip') return [];
-  if (factor > 1 && corrected >= limit) return ['let-cool'];
-  return factor < 1 && corrected < limit ? ['let-warm'] : [];
+  if (one.code !== 'phase-too-close' || one.occasion !== 'after-trip' || one.corrected === undefined) return [];
+  const { factor, ohms } = one.corrected;
+  if (factor > 1 && ohms >= one.limitOhms) return ['let-cool'];
+  return factor < 1 && ohms < one.limitOhms ? ['let-warm'] : [];
 }
 
-function nextSteps(findings: readonly Finding<InsulationCode>[]): Step<InsulationStepCode>[] {
+function nextSteps(findings: readonly InsulationFinding[]): Step<InsulationStepCode>[] {
   const codes = findings.flatMap((one) => [...otherTemperature(one), ...(stepAfter[one.code] ?? [])]);
   return [...new Set(codes)].map((code) => step(code));
 }

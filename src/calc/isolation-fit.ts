@@ -1,17 +1,30 @@
-import { type Finding, finding } from './assessment.ts';
+import { type FindingOf, findingMaker, type Nothing } from './assessment.ts';
 import { asRead, byLastDigit, type Interval, intervalOf, times } from './interval.ts';
 import { type LimitId, limitValue } from './limits.ts';
 import { besideKnown, parallel, parallelInterval } from './parallel-law.ts';
 import { type Phase, type Phases, phases } from './phases.ts';
 import type { Reading } from './reading.ts';
 
-export type FitCode =
-  | 'fit'
-  | 'joined-too-high'
-  | 'joined-too-low'
-  | 'joined-needs-bonded'
-  | 'implied-motor'
-  | 'implied-cable';
+/** What a part alone would read; an end that is absent is open. */
+interface Implied {
+  lowestOhms?: number;
+  highestOhms?: number;
+}
+
+export interface FitPayloads {
+  fit: Nothing;
+  /** `mostOhms`: what cable and motor side by side reach at most. */
+  'joined-too-high': { phase: Phase; mostOhms: number; joinedOhms: number };
+  /** `leastOhms`: what cable and motor side by side stay above. */
+  'joined-too-low': { phase: Phase; leastOhms: number; joinedOhms: number };
+  'joined-needs-bonded': { phase: Phase };
+  'implied-motor': Implied;
+  'implied-cable': Implied;
+}
+
+export type FitFinding = FindingOf<FitPayloads>;
+
+const finding = findingMaker<FitPayloads>();
 
 interface Rows {
   joined: Phases<Reading>;
@@ -29,7 +42,7 @@ const limits: LimitId[] = ['insulation-tester-error'];
  * all cores and the motor side by side, at least. `motorChange` converts the motor's readings to the temperature at
  * which the joined ones were taken.
  */
-export function checkFit({ joined, cable, bonded, motor }: Rows, motorChange: Interval = asRead): Finding<FitCode>[] {
+export function checkFit({ joined, cable, bonded, motor }: Rows, motorChange: Interval = asRead): FitFinding[] {
   const cores = cable && phases.map((phase) => lower(read(cable[phase]), bonded && read(bonded[phase])));
   const windings = motor && phases.map((phase) => times(read(motor[phase]), motorChange));
   const complete = (row: Phases<Reading> | undefined) => row && phases.every((phase) => row[phase].kind !== 'missing');
@@ -80,11 +93,11 @@ function compare(
   windings: Interval[],
   allKnown: boolean,
   bondedKnown: boolean,
-): Finding<FitCode>[] {
+): FitFinding[] {
   // Of the motor too one reading counts, the lowest.
   const motor = Math.min(...windings.map(({ lo }) => lo));
   const least = allKnown ? parallel([...cores.map(({ lo }) => lo), motor]) : 0;
-  const found: Finding<FitCode>[] = [];
+  const found: FitFinding[] = [];
   for (const [index, phase] of phases.entries()) {
     const [core, winding] = [cores[index], windings[index]];
     if (joined[phase].kind === 'missing' || core === undefined || winding === undefined) continue;
@@ -92,15 +105,19 @@ function compare(
     const most = parallelInterval([core, winding]).hi;
     const readings = [`joined${phase}`, `cable${phase}`, `motor${phase}`];
     const asRead = intervalOf(joined[phase]);
-    const numbers = finite({ least, most, joinedLo: asRead.lo, joinedHi: asRead.hi });
     // Beyond the widest error, or good where cable and motor together can't be: one of the readings is wrong.
     const passes = asRead.lo >= limitValue('after-trip-point');
     const beyond = together.lo > most && !oneStepAbove(joined[phase], most);
     const tooHigh = beyond || (passes && most < limitValue('after-trip-point'));
-    if (tooHigh) found.push(finding('joined-too-high', 'caution', { readings, limits, numbers }));
-    else if (together.hi < least) {
-      const code = bondedKnown ? 'joined-too-low' : 'joined-needs-bonded';
-      found.push(finding(code, 'caution', { readings, limits, numbers }));
+    const parts = { readings, limits, phase };
+    if (tooHigh) {
+      found.push(finding('joined-too-high', 'caution', { ...parts, mostOhms: most, joinedOhms: asRead.lo }));
+    } else if (together.hi < least) {
+      found.push(
+        bondedKnown
+          ? finding('joined-too-low', 'caution', { ...parts, leastOhms: least, joinedOhms: asRead.hi })
+          : finding('joined-needs-bonded', 'caution', parts),
+      );
     }
   }
   if (found.length === 0 && allKnown) return [finding('fit', 'note', { limits })];
@@ -113,16 +130,15 @@ function implied(
   joined: Interval,
   known: Interval[],
   index: number,
-): Finding<FitCode>[] {
+): FitFinding[] {
   const own = known[index];
   if (own === undefined) return [];
   // Of the cable at least one core is in parallel, at most all three; both bounds are kept.
   const lowest = besideKnown(joined, [own]).lo;
   const highest = besideKnown(joined, known).hi;
-  const numbers = finite({ lowest, highest });
-  return [finding(code, 'note', { readings: [`joined${phase}`], limits, numbers })];
-}
-
-function finite(numbers: Record<string, number>): Record<string, number> {
-  return Object.fromEntries(Object.entries(numbers).filter(([, value]) => Number.isFinite(value)));
+  const ends = {
+    ...(Number.isFinite(lowest) && { lowestOhms: lowest }),
+    ...(Number.isFinite(highest) && { highestOhms: highest }),
+  };
+  return [finding(code, 'note', { readings: [`joined${phase}`], limits, ...ends })];
 }

@@ -1,14 +1,14 @@
-import type { Assessment } from './assessment.ts';
+import type { Assessment, FindingOf, Nothing, Step } from './assessment.ts';
 import type { Instrument } from './interval.ts';
-import type { FitCode } from './isolation-fit.ts';
-import type { StageCode } from './isolation-stage.ts';
+import type { FitPayloads } from './isolation-fit.ts';
+import type { StagePayloads } from './isolation-stage.ts';
 import type { Phases } from './phases.ts';
-import type { FigureCode, FigureStepCode } from './possible-figures.ts';
+import type { FigurePayloads, FigureStepCode } from './possible-figures.ts';
 import type { PeJudgement } from './protective-conductor.ts';
 import type { Reading } from './reading.ts';
 import type { CorrectionMethod } from './temperature-correction.ts';
-import type { ReminderCode } from './test-reminders.ts';
-import type { TestVoltageCode } from './test-voltage.ts';
+import type { ReminderPayloads } from './test-reminders.ts';
+import type { TestVoltagePayloads } from './test-voltage.ts';
 
 /** Readings to ground, in Ω. PE by multimeter on its lowest resistance range where a dead short is expected. */
 export interface StageReadings extends Phases<Reading> {
@@ -40,30 +40,34 @@ export interface IsolationInput {
 
 export type PartStatus = 'proven-good' | 'proven-bad' | 'not-suspect' | 'undecided' | 'not-tested';
 
-export type IsolationCode =
-  | FigureCode
-  | StageCode
-  | FitCode
-  | TestVoltageCode
-  | `joined-pe-${PeJudgement}`
-  | `motor-pe-${PeJudgement}`
-  | 'cable-pe-isolated'
-  | 'cable-pe-unclear'
-  | 'cable-pe-low'
-  | 'cable-pe-low-ends-checked'
-  | 'cable-pe-missing'
-  | 'bonded-row-missing'
-  | 'motor-two-shorts'
-  | 'motor-pins-mistaken'
-  | 'cable-pe-broken-implied'
-  | 'good-joined-bad-part'
-  | 'cores-leak-to-each-other'
-  | 'bad-joined-good-parts'
-  | 'joined-good'
-  | 'symptom-outweighs-joined'
-  | 'part-not-known'
-  | 'also-test-other-part'
-  | ReminderCode;
+type PePayloads = Record<`${'joined' | 'motor'}-pe-${PeJudgement}`, Nothing>;
+
+export interface IsolationPayloads
+  extends FigurePayloads,
+    StagePayloads,
+    FitPayloads,
+    TestVoltagePayloads,
+    PePayloads,
+    ReminderPayloads {
+  'cable-pe-isolated': Nothing;
+  'cable-pe-unclear': Nothing;
+  'cable-pe-low': Nothing;
+  'cable-pe-low-ends-checked': Nothing;
+  'cable-pe-missing': Nothing;
+  'bonded-row-missing': Nothing;
+  'motor-two-shorts': Nothing;
+  'motor-pins-mistaken': Nothing;
+  'cable-pe-broken-implied': Nothing;
+  'good-joined-bad-part': Nothing;
+  'cores-leak-to-each-other': Nothing;
+  'bad-joined-good-parts': Nothing;
+  'joined-good': Nothing;
+  'symptom-outweighs-joined': Nothing;
+  'part-not-known': Nothing;
+  'also-test-other-part': Nothing;
+}
+
+export type IsolationFinding = FindingOf<IsolationPayloads>;
 
 export type IsolationStepCode =
   | FigureStepCode
@@ -90,6 +94,6 @@ export type IsolationStepCode =
   | 'replace-motor'
   | 'replace-both';
 
-export interface IsolationAssessment extends Assessment<IsolationCode, IsolationStepCode> {
+export interface IsolationAssessment extends Assessment<IsolationFinding, Step<IsolationStepCode>> {
   parts: { cable: PartStatus; motor: PartStatus; protectiveConductor: PartStatus };
 }

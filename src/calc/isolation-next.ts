@@ -1,18 +1,15 @@
-import { type Finding, type Step, step } from './assessment.ts';
-import type { IsolationCode, IsolationInput, IsolationStepCode } from './isolation-input.ts';
+import { type Step, step } from './assessment.ts';
+import type { IsolationFinding, IsolationInput, IsolationStepCode } from './isolation-input.ts';
 import type { Part } from './isolation-parts.ts';
 import { type IsolationState, joinedStatus } from './isolation-verdict.ts';
 import { limitValue } from './limits.ts';
 import type { Reading } from './reading.ts';
 
 /** What to measure or replace next, most pressing first. */
-export function nextSteps(
-  state: IsolationState,
-  findings: readonly Finding<IsolationCode>[],
-): Step<IsolationStepCode>[] {
+export function nextSteps(state: IsolationState, findings: readonly IsolationFinding[]): Step<IsolationStepCode>[] {
   const { joined, joinedPe, cable, motor, input } = state;
   const { windingTemperature } = input;
-  const has = (code: IsolationCode) => findings.some((one) => one.code === code);
+  const has = (code: IsolationFinding['code']) => findings.some((one) => one.code === code);
   const status = joinedStatus(state);
   const codes: (IsolationStepCode | false)[] = [
     joined.findings.some(({ code }) => code === 'stage-incomplete') && 'measure-joined',
@@ -44,14 +41,11 @@ export function nextSteps(
 }
 
 /** Readings that only another temperature of the motor makes clear, or one that is stated. */
-const temperatureAlone = new Set<IsolationCode>(['stage-hot', 'stage-cold', 'stage-methods-differ']);
+const temperatureAlone = new Set<IsolationFinding['code']>(['stage-hot', 'stage-cold', 'stage-methods-differ']);
 
 /** The methods differ the less, the nearer the winding is to room temperature. */
-function otherTemperature(
-  findings: readonly Finding<IsolationCode>[],
-  winding: Reading,
-): (IsolationStepCode | false)[] {
-  const has = (code: IsolationCode) => findings.some((one) => one.code === code);
+function otherTemperature(findings: readonly IsolationFinding[], winding: Reading): (IsolationStepCode | false)[] {
+  const has = (code: IsolationFinding['code']) => findings.some((one) => one.code === code);
   const warm = winding.kind === 'value' && winding.value > limitValue('reference-temperature-after-trip');
   const differ = has('stage-methods-differ');
   return [
@@ -63,7 +57,7 @@ function otherTemperature(
 function cableSteps(
   { cable, bonded }: IsolationInput,
   part: Part,
-  has: (code: IsolationCode) => boolean,
+  has: (code: IsolationFinding['code']) => boolean,
 ): (IsolationStepCode | false)[] {
   if (part.status === 'not-taken') return ['test-cable-alone', has('joined-good') && 'take-bonded-row'];
   const incomplete =

@@ -1,7 +1,7 @@
-import { type Finding, finding } from './assessment.ts';
+import { findingMaker } from './assessment.ts';
 import { judgeAfterTrip } from './insulation-point.ts';
 import { asRead, type Instrument, intervalOf } from './interval.ts';
-import type { IsolationCode, IsolationInput } from './isolation-input.ts';
+import type { IsolationFinding, IsolationInput, IsolationPayloads } from './isolation-input.ts';
 import { judgeStage, type StageStatus } from './isolation-stage.ts';
 import { type LimitId, limitValue } from './limits.ts';
 import { phases } from './phases.ts';
@@ -13,13 +13,15 @@ import type { WindingJudgement } from './winding-insulation.ts';
 export interface Part {
   status: StageStatus;
   showsBad: boolean;
-  findings: Finding<IsolationCode>[];
+  findings: IsolationFinding[];
 }
+
+const finding = findingMaker<IsolationPayloads>();
 
 const notTaken: Part = { status: 'not-taken', showsBad: false, findings: [] };
 
 /** Whether a protective conductor, joined or the motor's own, reads its dead short. */
-export function peFinding(stage: 'joined' | 'motor', judgement: PeJudgement): Finding<IsolationCode> {
+export function peFinding(stage: 'joined' | 'motor', judgement: PeJudgement): IsolationFinding {
   const severity = { short: 'pass', 'not-short': 'fail', 'not-proven': 'undecided', missing: 'undecided' } as const;
   return finding(`${stage}-pe-${judgement}`, severity[judgement], {
     readings: [`${stage}PE`],
@@ -40,7 +42,7 @@ export function judgeCable(
     ...(cable ? [judgeStage('cable', cable, judge, tested)] : []),
     ...(bonded ? [judgeStage('bonded', bonded, judge, tested)] : []),
   ];
-  const findings: Finding<IsolationCode>[] = rows.flatMap((row) => row.findings);
+  const findings: IsolationFinding[] = rows.flatMap((row) => row.findings);
   // Free at both ends, a core that leaks to its own PE core or screen leaks to nothing that the tester sees.
   if (bonded === undefined) findings.push(finding('bonded-row-missing', 'undecided'));
   const core = judgeCablePe(cable?.PE ?? missing, instrument, cableEndsChecked);
@@ -63,7 +65,7 @@ export function leaksBetweenCores({ bonded }: IsolationInput, instrument: Instru
 }
 
 /** Alone and free, the PE core is isolated like the rest. A low reading usually means an end that is still connected. */
-function judgeCablePe(reading: Reading, instrument: Instrument, endsChecked: boolean): Finding<IsolationCode> {
+function judgeCablePe(reading: Reading, instrument: Instrument, endsChecked: boolean): IsolationFinding {
   const parts = { readings: ['cablePE'], limits: ['after-trip-point' as const] };
   if (reading.kind === 'missing') return finding('cable-pe-missing', 'undecided', parts);
   const { lo, hi } = intervalOf(reading, instrument);
@@ -85,7 +87,7 @@ export function judgeMotor(
   const row = judgeStage('motor', motor, judge, tested, corrections);
   const ownPe = judgePe(motor.PE);
   const shorts = phases.filter((phase) => judgePe(motor[phase]) === 'short').length;
-  const findings: Finding<IsolationCode>[] = [...row.findings, peFinding('motor', ownPe)];
+  const findings: IsolationFinding[] = [...row.findings, peFinding('motor', ownPe)];
   const readings = phases.map((phase) => `motor${phase}`);
   if (shorts > 0 && ownPe === 'short')
     findings.push(finding('motor-two-shorts', 'fail', { readings, limits: ['pe-dead-short'] }));

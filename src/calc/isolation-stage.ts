@@ -1,4 +1,4 @@
-import { type Finding, finding, type Severity } from './assessment.ts';
+import { type FindingOf, findingMaker, type Severity } from './assessment.ts';
 import { type LimitId, limitValue } from './limits.ts';
 import { type Phase, type Phases, phases } from './phases.ts';
 import type { Reading } from './reading.ts';
@@ -9,15 +9,29 @@ export type StageName = 'joined' | 'cable' | 'bonded' | 'motor';
 
 export type StageStatus = 'good' | 'bad' | 'undecided' | 'not-taken';
 
-export type StageCode =
-  | 'stage-good'
-  | 'stage-bad'
-  | 'stage-incomplete'
-  | `stage-${Exclude<WindingJudgement, 'good' | 'bad'>}`;
+/** Phases of one row of which the same can be said. */
+interface StageJudged {
+  stage: StageName;
+  phases: Phase[];
+  limitOhms: number;
+  /** The lowest figure that was read among them; absent if none was a figure. */
+  lowestOhms?: number;
+}
+
+type JudgedPayloads = Record<`stage-${WindingJudgement}`, StageJudged>;
+
+export interface StagePayloads extends JudgedPayloads {
+  'stage-incomplete': Pick<StageJudged, 'stage' | 'phases'>;
+}
+
+export type StageFinding = FindingOf<StagePayloads>;
+type StageCode = StageFinding['code'];
+
+const finding = findingMaker<StagePayloads>();
 
 export interface StageJudgement {
   status: StageStatus;
-  findings: Finding<StageCode>[];
+  findings: StageFinding[];
 }
 
 /**
@@ -31,27 +45,30 @@ export function judgeStage(
   tested: boolean,
   corrections: LimitId[] = [],
 ): StageJudgement {
-  const groups = new Map<StageCode, string[]>();
+  const groups = new Map<StageCode, Phase[]>();
   for (const phase of phases) {
     const reading = readings[phase];
     const code: StageCode = reading.kind === 'missing' ? 'stage-incomplete' : `stage-${judge(reading)}`;
-    groups.set(code, [...(groups.get(code) ?? []), `${stage}${phase}`]);
+    groups.set(code, [...(groups.get(code) ?? []), phase]);
   }
   const limits: LimitId[] = ['after-trip-point', ...corrections];
-  const findings = [...groups].map(([code, ids]) => {
-    const numbers = {
-      limit: limitValue('after-trip-point'),
-      ...lowestOf(ids.map((id) => readings[id.slice(-1) as Phase])),
-    };
-    return finding(code, severityOf(code), { readings: ids, limits, numbers, names: { stage } });
-  });
+  const findings = [...groups].map(([code, members]) =>
+    finding(code, severityOf(code), {
+      readings: members.map((phase) => stage + phase),
+      limits,
+      stage,
+      phases: members,
+      limitOhms: limitValue('after-trip-point'),
+      ...lowestOf(members.map((phase) => readings[phase])),
+    }),
+  );
   return { status: statusOf([...groups.keys()], tested), findings };
 }
 
 /** The lowest figure that was read among these, if any was a figure. */
-function lowestOf(readings: readonly Reading[]): Record<string, number> {
+function lowestOf(readings: readonly Reading[]): Pick<StageJudged, 'lowestOhms'> {
   const values = readings.flatMap((reading) => (reading.kind === 'value' ? [reading.value] : []));
-  return values.length > 0 ? { lowest: Math.min(...values) } : {};
+  return values.length > 0 ? { lowestOhms: Math.min(...values) } : {};
 }
 
 function severityOf(code: StageCode): Severity {

@@ -1,11 +1,19 @@
-import { type Finding, finding, type Verdict } from './assessment.ts';
-import type { FitCode } from './isolation-fit.ts';
-import type { IsolationAssessment, IsolationCode, IsolationInput, PartStatus } from './isolation-input.ts';
+import { findingMaker, type Verdict } from './assessment.ts';
+import type { FitFinding } from './isolation-fit.ts';
+import type {
+  IsolationAssessment,
+  IsolationFinding,
+  IsolationInput,
+  IsolationPayloads,
+  PartStatus,
+} from './isolation-input.ts';
 import type { Part } from './isolation-parts.ts';
 import type { StageJudgement, StageStatus } from './isolation-stage.ts';
 import { phases } from './phases.ts';
 import { judgePe, type PeJudgement } from './protective-conductor.ts';
 import type { Reading } from './reading.ts';
+
+const finding = findingMaker<IsolationPayloads>();
 
 /** All that the readings show, before anything is concluded from it. */
 export interface IsolationState {
@@ -50,7 +58,7 @@ export function verdictFrom(state: IsolationState): Verdict {
 }
 
 /** Among readings that all pass, a misfit of figures is worth a remark; otherwise it is a reason to measure again. */
-export function weighs({ code }: Finding<FitCode>, verdict: Verdict, state: IsolationState): boolean {
+export function weighs({ code }: FitFinding, verdict: Verdict, state: IsolationState): boolean {
   if (code === 'joined-too-high') return verdict !== 'go' && !explainedBetweenCores(state);
   if (code === 'joined-too-low' || code === 'joined-needs-bonded') return joinedStatus(state) !== 'good';
   return false;
@@ -62,9 +70,9 @@ function explainedBetweenCores(state: IsolationState): boolean {
 }
 
 /** Findings about how the stages stand to each other. */
-export function conclusions(state: IsolationState): Finding<IsolationCode>[] {
+export function conclusions(state: IsolationState): IsolationFinding[] {
   const { cable, motor, joinedPe, input } = state;
-  const found: Finding<IsolationCode>[] = [];
+  const found: IsolationFinding[] = [];
   const status = joinedStatus(state);
   const parts = [cable, motor];
   if (explainedBetweenCores(state)) {
@@ -88,7 +96,7 @@ export function conclusions(state: IsolationState): Finding<IsolationCode>[] {
 }
 
 /** What is proven of each part. A contradiction takes a proof back. */
-export function partsFrom(state: IsolationState, fit: readonly Finding<FitCode>[]): IsolationAssessment['parts'] {
+export function partsFrom(state: IsolationState, fit: readonly FitFinding[]): IsolationAssessment['parts'] {
   const { cable, motor, joinedPe, input } = state;
   const status = joinedStatus(state);
   const unexplained =

@@ -1,7 +1,7 @@
-import { type Finding, step } from './assessment.ts';
+import { step } from './assessment.ts';
 import { asRead, type Interval } from './interval.ts';
-import { checkFit, type FitCode } from './isolation-fit.ts';
-import type { IsolationAssessment, IsolationCode, IsolationInput } from './isolation-input.ts';
+import { checkFit, type FitFinding } from './isolation-fit.ts';
+import type { IsolationAssessment, IsolationFinding, IsolationInput } from './isolation-input.ts';
 import { nextSteps } from './isolation-next.ts';
 import { judgeCable, judgeMotor, leaksBetweenCores, peFinding } from './isolation-parts.ts';
 import { judgeStage } from './isolation-stage.ts';
@@ -48,7 +48,7 @@ export function assessIsolation(input: IsolationInput): IsolationAssessment {
     leakBetweenCores: leaksBetweenCores(input, instrument),
   };
   const verdict = verdictFrom(state);
-  const findings: Finding<IsolationCode>[] = [
+  const findings: IsolationFinding[] = [
     ...joined.findings,
     peFinding('joined', joinedPe),
     ...cable.findings,
@@ -98,14 +98,14 @@ function withBounds({ joined, cable, bonded, motor, instrument }: IsolationInput
   return { joined: mapPhases(joined, bounded), cable: row(cable), bonded: row(bonded), motor: row(motor) };
 }
 
-function refused(findings: Finding<IsolationCode>[]): IsolationAssessment {
+function refused(findings: IsolationFinding[]): IsolationAssessment {
   const parts = { cable: 'undecided', motor: 'undecided', protectiveConductor: 'undecided' } as const;
   return { verdict: 'undecided', findings, next: [step('read-figure-again')], parts };
 }
 
 /** A joined reading above what the parts allow matters where the parts together would be below the point. */
-function impliedBad({ joined }: IsolationInput, fit: readonly Finding<FitCode>[]): boolean {
+function impliedBad({ joined }: IsolationInput, fit: readonly FitFinding[]): boolean {
   const measured = phases.some((phase) => joined[phase].kind !== 'missing');
   const point = limitValue('after-trip-point');
-  return measured && fit.some(({ code, numbers }) => code === 'joined-too-high' && (numbers.most ?? point) < point);
+  return measured && fit.some((one) => one.code === 'joined-too-high' && one.mostOhms < point);
 }

@@ -1,9 +1,14 @@
-import { type Finding, finding } from './assessment.ts';
+import { type FindingOf, findingMaker } from './assessment.ts';
 import { limitRange } from './limits.ts';
 import type { Reading } from './reading.ts';
 
 /** Every calculator has this finding and this step. */
-export type FigureCode = 'figure-impossible';
+export interface FigurePayloads {
+  /** Paths of the figures in the input. */
+  'figure-impossible': { readings: string[] };
+}
+
+export type FigureFinding = FindingOf<FigurePayloads>;
 export type FigureStepCode = 'read-figure-again';
 
 /**
@@ -35,10 +40,12 @@ export function isPossible(reading: Reading, signed = false): boolean {
  * undecided and nothing else is judged, so that no rule ever computes with what is no number. `signed` are the fields
  * whose voltages may have a sign.
  */
-export function impossibleFigures(input: object, signed: readonly string[] = []): Finding<FigureCode>[] {
+export function impossibleFigures(input: object, signed: readonly string[] = []): FigureFinding[] {
   const readings = Object.entries(input).flatMap(([field, one]) => impossibleIn(one, field, signed.includes(field)));
   return readings.length === 0 ? [] : [finding('figure-impossible', 'undecided', { readings })];
 }
+
+const finding = findingMaker<FigurePayloads>();
 
 function impossibleIn(one: unknown, path: string, signed: boolean): string[] {
   if (typeof one === 'number') {

@@ -1,67 +1,18 @@
-import { type Assessment, type Finding, finding, type Step, step, verdictOf } from './assessment.ts';
+import { findingMaker, step, verdictOf } from './assessment.ts';
 import { type LimitId, limitRange, limitValue } from './limits.ts';
-import { type FigureCode, type FigureStepCode, impossibleFigures } from './possible-figures.ts';
-import type { Reading } from './reading.ts';
+import { impossibleFigures } from './possible-figures.ts';
 import { testVoltageRow } from './test-voltage.ts';
+import type {
+  PlainStepCode,
+  TestObject,
+  TestVoltageChoice,
+  TestVoltageChoiceFinding,
+  TestVoltageChoicePayloads,
+  TestVoltageInput,
+  TestVoltageStep,
+} from './test-voltage-input.ts';
 
-/** What the insulation test is to be made on. */
-export const testObjects = ['winding', 'wiring', 'machine-circuits', 'extra-low', 'brake-coil', 'feedback'] as const;
-
-export type TestObject = (typeof testObjects)[number];
-
-/** Whether something still hangs on the conductors under test. */
-export type Whether = 'off' | 'connected' | 'unknown';
-
-export interface TestVoltageInput {
-  object: TestObject;
-  /** Rated voltage of a winding, nominal voltage of a circuit, in V. */
-  rated: Reading;
-  /** Drives, their rectifiers and filters. */
-  drive: Whether;
-  /** Surge suppressors, sensors, rectifiers of brakes, other electronics. */
-  sensitive: Whether;
-  /** What is set on the insulation tester, in V. */
-  set: Reading;
-}
-
-export type TestVoltageChoiceCode =
-  | FigureCode
-  | 'never-on-electronics'
-  | 'drive-connected'
-  | 'drive-not-stated'
-  | 'sensitive-not-stated'
-  | 'lower-for-sensitive'
-  | 'rated-voltage-not-stated'
-  | 'not-extra-low'
-  | 'extra-low-only-dc'
-  | 'brake-supply-unknown'
-  | 'beyond-tables'
-  | 'set-voltage-missing'
-  | 'set-too-high'
-  | 'set-too-low'
-  | 'set-fits'
-  | 'minimum-of-table'
-  | 'winding-minimum-elsewhere';
-
-export type TestVoltageStepCode =
-  | FigureStepCode
-  | 'check-feedback-otherwise'
-  | 'take-drive-off'
-  | 'take-sensitive-off'
-  | 'state-rated'
-  | 'choose-object-again'
-  | 'choose-by-supply'
-  | 'ask-for-procedure'
-  | 'set-the-tester'
-  | 'join-conductors'
-  | 'repeat-at-full-voltage'
-  | 'take-brake-parts-off'
-  | 'discharge-afterwards';
-
-export interface TestVoltageChoice extends Assessment<TestVoltageChoiceCode, TestVoltageStepCode> {
-  /** The published row that holds, if one does. */
-  row?: LimitId;
-}
+const finding = findingMaker<TestVoltageChoicePayloads>();
 
 interface Row {
   voltage: LimitId;
@@ -82,7 +33,7 @@ const machineRow: Row = { voltage: 'test-voltage-machine-circuits', minimum: 'ma
  */
 export function assessTestVoltage(input: TestVoltageInput): TestVoltageChoice {
   if (input.object === 'feedback') {
-    const findings = [finding<TestVoltageChoiceCode>('never-on-electronics', 'fail')];
+    const findings = [finding('never-on-electronics', 'fail')];
     return { verdict: verdictOf(findings), findings, next: [step('check-feedback-otherwise')] };
   }
   const impossible = impossibleFigures(input);
@@ -98,8 +49,8 @@ export function assessTestVoltage(input: TestVoltageInput): TestVoltageChoice {
   };
 }
 
-function judgeConnected({ drive, sensitive }: TestVoltageInput): Finding<TestVoltageChoiceCode>[] {
-  const found: Finding<TestVoltageChoiceCode>[] = [];
+function judgeConnected({ drive, sensitive }: TestVoltageInput): TestVoltageChoiceFinding[] {
+  const found: TestVoltageChoiceFinding[] = [];
   if (drive === 'connected') found.push(finding('drive-connected', 'stop', { readings: ['drive'] }));
   else if (drive !== 'off') found.push(finding('drive-not-stated', 'undecided', { readings: ['drive'] }));
   if (sensitive === 'connected') {
@@ -111,22 +62,24 @@ function judgeConnected({ drive, sensitive }: TestVoltageInput): Finding<TestVol
   return found;
 }
 
-function judgeRated({ object, rated }: TestVoltageInput): Finding<TestVoltageChoiceCode>[] {
+function judgeRated({ object, rated }: TestVoltageInput): TestVoltageChoiceFinding[] {
   const readings = ['rated'];
   if (rated.kind !== 'value' || rated.value === 0) {
     return [finding('rated-voltage-not-stated', 'undecided', { readings })];
   }
-  const numbers = { rated: rated.value };
+  const ratedVolts = rated.value;
   if (object === 'extra-low' && rated.value > limitValue('extra-low-end')) {
-    return [finding('not-extra-low', 'undecided', { readings, limits: ['extra-low-end'], numbers })];
+    return [finding('not-extra-low', 'undecided', { readings, limits: ['extra-low-end'], ratedVolts })];
   }
   if (object !== 'winding' && rated.value > limitValue('low-voltage-end')) {
-    return [finding('beyond-tables', 'undecided', { readings, limits: ['low-voltage-end'], numbers })];
+    return [finding('beyond-tables', 'undecided', { readings, limits: ['low-voltage-end'], ratedVolts })];
   }
   if (!onlyDc(rated.value)) return [];
   const limits: LimitId[] = ['extra-low-end-ac', 'extra-low-end'];
-  if (object === 'extra-low') return [finding('extra-low-only-dc', 'caution', { readings, limits, numbers })];
-  return object === 'brake-coil' ? [finding('brake-supply-unknown', 'undecided', { readings, limits, numbers })] : [];
+  if (object === 'extra-low') return [finding('extra-low-only-dc', 'caution', { readings, limits, ratedVolts })];
+  return object === 'brake-coil'
+    ? [finding('brake-supply-unknown', 'undecided', { readings, limits, ratedVolts })]
+    : [];
 }
 
 /** Extra-low as DC and not as AC. Coils of this voltage are often fed from the mains through a half-wave rectifier. */
@@ -151,24 +104,24 @@ function fullRow(object: TestObject, rated: number): Row | undefined {
   return rated <= limitValue('wiring-row-boundary') ? wiringRow : highWiringRow;
 }
 
-function judgeSet({ set }: TestVoltageInput, { voltage }: Row): Finding<TestVoltageChoiceCode>[] {
+function judgeSet({ set }: TestVoltageInput, { voltage }: Row): TestVoltageChoiceFinding[] {
   const readings = ['set'];
   const { from, to } = limitRange(voltage);
   const limits = [voltage];
   if (set.kind !== 'value') {
-    return [finding('set-voltage-missing', 'undecided', { readings, limits, numbers: { from, to } })];
+    return [finding('set-voltage-missing', 'undecided', { readings, limits, fromVolts: from, toVolts: to })];
   }
-  const parts = { readings, limits, numbers: { set: set.value, from, to } };
+  const parts = { readings, limits, setVolts: set.value, fromVolts: from, toVolts: to };
   if (set.value > to) return [finding('set-too-high', 'fail', parts)];
   return [set.value < from ? finding('set-too-low', 'undecided', parts) : finding('set-fits', 'pass', parts)];
 }
 
-function minimumOf(object: TestObject, { minimum }: Row): Finding<TestVoltageChoiceCode>[] {
+function minimumOf(object: TestObject, { minimum }: Row): TestVoltageChoiceFinding[] {
   if (minimum === undefined || object === 'brake-coil') return [finding('winding-minimum-elsewhere', 'note')];
-  return [finding('minimum-of-table', 'note', { limits: [minimum], numbers: { minimum: limitValue(minimum) } })];
+  return [finding('minimum-of-table', 'note', { limits: [minimum], minimumOhms: limitValue(minimum) })];
 }
 
-const stepAfter: Partial<Record<TestVoltageChoiceCode, TestVoltageStepCode>> = {
+const stepAfter: Partial<Record<TestVoltageChoiceFinding['code'], PlainStepCode>> = {
   'drive-connected': 'take-drive-off',
   'drive-not-stated': 'take-drive-off',
   'sensitive-not-stated': 'take-sensitive-off',
@@ -180,18 +133,18 @@ const stepAfter: Partial<Record<TestVoltageChoiceCode, TestVoltageStepCode>> = {
 
 function stepsFor(
   { object, drive, sensitive }: TestVoltageInput,
-  findings: Finding<TestVoltageChoiceCode>[],
+  findings: TestVoltageChoiceFinding[],
   row: Row | undefined,
-): Step<TestVoltageStepCode>[] {
-  const codes = findings.flatMap(({ code }) => stepAfter[code] ?? []);
-  if (object === 'brake-coil') codes.push('take-brake-parts-off');
+): TestVoltageStep[] {
+  const steps: TestVoltageStep[] = findings.flatMap(({ code }) => stepAfter[code] ?? []).map((code) => step(code));
+  if (object === 'brake-coil') steps.push(step('take-brake-parts-off'));
   // Nobody is told to press the button before it is known what hangs on the conductors.
   if (row !== undefined && drive === 'off' && sensitive !== 'unknown') {
     const reduced = sensitive === 'connected';
-    if (reduced) codes.push('join-conductors');
-    codes.push('set-the-tester', 'discharge-afterwards');
-    if (reduced) codes.push('repeat-at-full-voltage');
+    if (reduced) steps.push(step('join-conductors'));
+    const { from: volts } = limitRange(row.voltage);
+    steps.push({ ...step('set-the-tester'), volts }, step('discharge-afterwards'));
+    if (reduced) steps.push(step('repeat-at-full-voltage'));
   }
-  const volts = row === undefined ? '' : String(limitRange(row.voltage).from);
-  return codes.map((code) => step(code, code === 'set-the-tester' ? { volts } : {}));
+  return steps;
 }

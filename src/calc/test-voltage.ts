@@ -1,12 +1,18 @@
-import { type Finding, finding } from './assessment.ts';
+import { type FindingOf, findingMaker, type Nothing } from './assessment.ts';
 import { type LimitId, limitRange, limitValue } from './limits.ts';
 import type { Reading } from './reading.ts';
 
-export type TestVoltageCode =
-  | 'test-voltage-missing'
-  | 'test-voltage-too-low'
-  | 'test-voltage-unsuited'
-  | 'rated-voltage-missing';
+export interface TestVoltagePayloads {
+  'test-voltage-missing': Nothing;
+  'test-voltage-too-low': { setVolts: number; lowestVolts: number };
+  /** `fromVolts` to `toVolts`: what the table gives. */
+  'test-voltage-unsuited': { setVolts: number; ratedVolts: number; fromVolts: number; toVolts: number };
+  'rated-voltage-missing': Nothing;
+}
+
+export type TestVoltageFinding = FindingOf<TestVoltagePayloads>;
+
+const finding = findingMaker<TestVoltagePayloads>();
 
 /** Row of the published table (IEEE 43-2000, table 1) for a rated line-to-line voltage in V. */
 export function testVoltageRow(ratedVolts: number): LimitId {
@@ -17,17 +23,23 @@ export function testVoltageRow(ratedVolts: number): LimitId {
 }
 
 /** A few volts of a multimeter can show a bad insulation but never pass one, so a low test voltage bars `go` alone. */
-export function judgeTestVoltage(testVoltage: Reading): Finding<TestVoltageCode>[] {
+export function judgeTestVoltage(testVoltage: Reading): TestVoltageFinding[] {
   const readings = ['testVoltage'];
   if (testVoltage.kind !== 'value') return [finding('test-voltage-missing', 'undecided', { readings })];
   const lowest = limitValue('test-voltage-lowest');
   if (testVoltage.value >= lowest) return [];
-  const numbers = { testVoltage: testVoltage.value, lowest };
-  return [finding('test-voltage-too-low', 'undecided', { readings, limits: ['test-voltage-lowest'], numbers })];
+  return [
+    finding('test-voltage-too-low', 'undecided', {
+      readings,
+      limits: ['test-voltage-lowest'],
+      setVolts: testVoltage.value,
+      lowestVolts: lowest,
+    }),
+  ];
 }
 
 /** Test voltage against the rated voltage by the published table: a caution, not a verdict. */
-export function judgeSuitability(testVoltage: Reading, ratedVoltage: Reading): Finding<TestVoltageCode>[] {
+export function judgeSuitability(testVoltage: Reading, ratedVoltage: Reading): TestVoltageFinding[] {
   if (ratedVoltage.kind !== 'value') {
     return [finding('rated-voltage-missing', 'undecided', { readings: ['ratedVoltage'] })];
   }
@@ -35,8 +47,8 @@ export function judgeSuitability(testVoltage: Reading, ratedVoltage: Reading): F
   const row = testVoltageRow(ratedVoltage.value);
   const { from, to } = limitRange(row);
   if (testVoltage.value >= from && testVoltage.value <= to) return [];
-  const numbers = { testVoltage: testVoltage.value, ratedVoltage: ratedVoltage.value, from, to };
+  const volts = { setVolts: testVoltage.value, ratedVolts: ratedVoltage.value, fromVolts: from, toVolts: to };
   return [
-    finding('test-voltage-unsuited', 'caution', { readings: ['testVoltage', 'ratedVoltage'], limits: [row], numbers }),
+    finding('test-voltage-unsuited', 'caution', { readings: ['testVoltage', 'ratedVoltage'], limits: [row], ...volts }),
   ];
 }

@@ -1,7 +1,7 @@
-import type { Assessment } from './assessment.ts';
+import type { Assessment, FindingOf, Nothing, Step } from './assessment.ts';
 import type { DateErrorCode, DateOrder } from './calendar-date.ts';
 import type { MachineClass } from './machine-minimum.ts';
-import type { FigureCode, FigureStepCode } from './possible-figures.ts';
+import type { FigurePayloads, FigureStepCode } from './possible-figures.ts';
 import type { Reading } from './reading.ts';
 import type { CorrectionMethod } from './temperature-correction.ts';
 import type { TrendFit } from './trend-fit.ts';
@@ -78,35 +78,67 @@ export interface TrendInput {
   today?: number;
 }
 
-export type TrendCode =
-  | FigureCode
-  | 'trend-table-problem'
-  | 'trend-no-rows'
-  | 'trend-rows-kept-out'
-  | 'trend-newest-kept-out'
-  | 'trend-dates-ambiguous'
-  | 'trend-columns-unused'
-  | 'trend-rated-voltage-missing'
-  | 'trend-last-below'
-  | 'trend-last-above'
-  | 'trend-last-unknown'
-  | 'trend-methods-differ'
-  | 'trend-too-few'
-  | 'trend-too-short'
-  | 'trend-meets-now'
-  | 'trend-meets-within'
-  | 'trend-meets-later'
-  | 'trend-not-within'
-  | 'trend-change'
-  | 'trend-direction-unknown'
-  | 'trend-drop-open'
-  | 'trend-drop-recovered'
-  | 'trend-over-range'
-  | 'trend-over-range-contradicts'
-  | 'trend-under-range'
-  | 'trend-holds-until'
-  | 'trend-go-expired'
-  | 'trend-only-the-record';
+interface Count {
+  count: number;
+}
+
+/** The lowest reading of the newest day; days from 1970-01-01. */
+export interface NewestJudged {
+  day: number;
+  kind: CorrectedRow['kind'];
+  correctedOhms: number;
+  minimumOhms: number;
+}
+
+/**
+ * Between which days the line meets the minimum, as far as the record reaches: `reachDay` is the last day that it
+ * foretells, and a day beyond it is absent.
+ */
+export interface MeetsMinimum {
+  earliestDay?: number;
+  latestDay?: number;
+  reachDay: number;
+}
+
+interface Drops {
+  count: number;
+  /** Of the last one. */
+  day: number;
+  factor: number;
+}
+
+export interface TrendPayloads extends FigurePayloads {
+  'trend-table-problem': { problem: TableProblem };
+  'trend-no-rows': Nothing;
+  'trend-rows-kept-out': Count;
+  'trend-newest-kept-out': Nothing;
+  'trend-dates-ambiguous': Count;
+  'trend-columns-unused': { columns: string[] };
+  'trend-rated-voltage-missing': Nothing;
+  'trend-last-below': NewestJudged;
+  'trend-last-above': NewestJudged;
+  'trend-last-unknown': NewestJudged;
+  'trend-methods-differ': { methods: CorrectionMethod[] };
+  'trend-too-few': Count;
+  'trend-too-short': { years: number; neededYears: number };
+  'trend-meets-now': Nothing;
+  'trend-meets-within': MeetsMinimum;
+  'trend-meets-later': MeetsMinimum;
+  'trend-not-within': { reachDay: number };
+  /** A year. */
+  'trend-change': Count & { changePercent: number; leastPercent: number; mostPercent: number };
+  'trend-direction-unknown': Nothing;
+  'trend-drop-open': Drops;
+  'trend-drop-recovered': Drops;
+  'trend-over-range': Count;
+  'trend-over-range-contradicts': Count & { above: number };
+  'trend-under-range': Count;
+  'trend-holds-until': { day: number; years: number };
+  'trend-go-expired': { day: number };
+  'trend-only-the-record': Nothing;
+}
+
+export type TrendFinding = FindingOf<TrendPayloads>;
 
 export type TrendStepCode =
   | FigureStepCode
@@ -131,7 +163,7 @@ export interface CorrectedRow extends TrendRow {
   drop: boolean;
 }
 
-export interface TrendAssessment extends Assessment<TrendCode, TrendStepCode> {
+export interface TrendAssessment extends Assessment<TrendFinding, Step<TrendStepCode>> {
   rows: CorrectedRow[];
   keptOut: KeptOutRow[];
   /** Absent where there are too few readings for a line. */

@@ -1,15 +1,17 @@
-import { type Finding, finding } from './assessment.ts';
+import { findingMaker } from './assessment.ts';
 import { lastIn } from './last-in.ts';
 import { type LimitId, limitValue } from './limits.ts';
 import { median } from './theil-sen.ts';
 import { daysPerYear, fitTrend, lineAt, type Meeting, meetingOf, percentPerYear, type TrendFit } from './trend-fit.ts';
-import type { CorrectedRow, TrendCode } from './trend-input.ts';
+import type { CorrectedRow, TrendFinding, TrendPayloads } from './trend-input.ts';
 import { newestRows } from './trend-rows.ts';
+
+const finding = findingMaker<TrendPayloads>();
 
 const usedHere: LimitId[] = ['trend-confidence', 'trend-horizon'];
 
 export interface Outlook {
-  findings: Finding<TrendCode>[];
+  findings: TrendFinding[];
   fit?: TrendFit;
 }
 
@@ -19,7 +21,7 @@ export function outlookOf(rows: readonly CorrectedRow[], minimum: number): Outlo
   const fit = fitTrend(values);
   if (fit === undefined) {
     return {
-      findings: [finding('trend-too-few', 'undecided', { limits: usedHere, numbers: { count: values.length } })],
+      findings: [finding('trend-too-few', 'undecided', { limits: usedHere, count: values.length })],
     };
   }
   const meeting = meetingOf(fit, lastValue(values), minimum);
@@ -41,27 +43,39 @@ function lastValue(values: readonly CorrectedRow[]): number {
   return Math.min(...newestRows(values).map(({ corrected }) => corrected));
 }
 
-function changeFindings({ slope, range, count }: TrendFit): Finding<TrendCode>[] {
-  const percent = { change: percentPerYear(slope), lo: percentPerYear(range.lo), hi: percentPerYear(range.hi), count };
-  const change = finding('trend-change', 'note', { limits: ['trend-confidence'], numbers: percent });
+function changeFindings({ slope, range, count }: TrendFit): TrendFinding[] {
+  const change = finding('trend-change', 'note', {
+    limits: ['trend-confidence'],
+    count,
+    changePercent: percentPerYear(slope),
+    leastPercent: percentPerYear(range.lo),
+    mostPercent: percentPerYear(range.hi),
+  });
   return range.lo < 0 && range.hi > 0 ? [change, finding('trend-direction-unknown', 'note')] : [change];
 }
 
-function meetingFindings(fit: TrendFit, { earliest, latest }: Meeting, nextReading: number): Finding<TrendCode>[] {
+function meetingFindings(fit: TrendFit, { earliest, latest }: Meeting, nextReading: number): TrendFinding[] {
   const years = (fit.lastDay - fit.firstDay) / daysPerYear;
   const needed = (nextReading - fit.lastDay) / daysPerYear;
   // A line foretells no longer than it was watched.
   const reach = fit.lastDay + (fit.lastDay - fit.firstDay);
-  const days = { ...(earliest <= reach && { earliest }), ...(latest <= reach && { latest }) };
-  const parts = { limits: usedHere, numbers: { ...days, reach, years, needed, lastDay: fit.lastDay } };
-  if (earliest <= fit.lastDay) return [finding('trend-meets-now', 'undecided', parts)];
-  if (earliest <= nextReading) return [finding('trend-meets-within', 'undecided', parts)];
-  if (years < needed) return [finding('trend-too-short', 'undecided', parts)];
+  const meets = {
+    limits: usedHere,
+    reachDay: reach,
+    ...(earliest <= reach && { earliestDay: earliest }),
+    ...(latest <= reach && { latestDay: latest }),
+  };
+  if (earliest <= fit.lastDay) return [finding('trend-meets-now', 'undecided', { limits: usedHere })];
+  if (earliest <= nextReading) return [finding('trend-meets-within', 'undecided', meets)];
+  if (years < needed) {
+    return [finding('trend-too-short', 'undecided', { limits: usedHere, years, neededYears: needed })];
+  }
   return [
-    finding(earliest <= reach ? 'trend-meets-later' : 'trend-not-within', 'pass', parts),
+    finding(earliest <= reach ? 'trend-meets-later' : 'trend-not-within', 'pass', meets),
     finding('trend-holds-until', 'note', {
       limits: ['trend-horizon'],
-      numbers: { day: horizonAfter(fit.lastDay), years: limitValue('trend-horizon') },
+      day: horizonAfter(fit.lastDay),
+      years: limitValue('trend-horizon'),
     }),
   ];
 }
@@ -71,15 +85,14 @@ function meetingFindings(fit: TrendFit, { earliest, latest }: Meeting, nextReadi
  * later values has fallen by nobody knows how much; one after all values is held against the line. Neither is cured by a
  * lower last value, as it would be if each were held against a line that a lower last value tilts.
  */
-function boundFindings(rows: readonly CorrectedRow[], fit: TrendFit): Finding<TrendCode>[] {
+function boundFindings(rows: readonly CorrectedRow[], fit: TrendFit): TrendFinding[] {
   const over = rows.filter(({ kind }) => kind === 'over');
   if (over.length === 0) return [];
   const above = over.filter(({ corrected, day }) => {
     const later = rows.filter((one) => one.kind === 'value' && one.day >= day).map((one) => one.corrected);
     return corrected > (later.length > 0 ? median(later) : lineAt(fit, day));
   });
-  const numbers = { count: over.length, above: above.length };
   return above.length > 0
-    ? [finding('trend-over-range-contradicts', 'undecided', { numbers })]
-    : [finding('trend-over-range', 'note', { numbers })];
+    ? [finding('trend-over-range-contradicts', 'undecided', { count: over.length, above: above.length })]
+    : [finding('trend-over-range', 'note', { count: over.length })];
 }

@@ -1,11 +1,21 @@
-import { type Finding, finding } from './assessment.ts';
+import { findingMaker } from './assessment.ts';
 import { isDay } from './calendar-date.ts';
 import { lastIn } from './last-in.ts';
-import { type FigureCode, impossibleFigures, isPossible } from './possible-figures.ts';
-import type { CorrectedRow, KeptOutRow, TrendCode, TrendInput, TrendRow, TrendTable } from './trend-input.ts';
+import { type FigureFinding, impossibleFigures, isPossible } from './possible-figures.ts';
+import type {
+  CorrectedRow,
+  KeptOutRow,
+  TrendFinding,
+  TrendInput,
+  TrendPayloads,
+  TrendRow,
+  TrendTable,
+} from './trend-input.ts';
+
+const finding = findingMaker<TrendPayloads>();
 
 /** As for every calculator, and a day that no record can have. */
-export function impossibleRecord({ table, ratedVoltage, today }: TrendInput): Finding<FigureCode>[] {
+export function impossibleRecord({ table, ratedVoltage, today }: TrendInput): FigureFinding[] {
   const rows = table.rows.filter(
     ({ day, reading, temperature }) => !(isDay(day) && isPossible(reading) && isPossible(temperature)),
   );
@@ -33,11 +43,11 @@ export function tableFindings(
   table: TrendTable,
   keptOut: readonly KeptOutRow[],
   rows: readonly CorrectedRow[],
-): Finding<TrendCode>[] {
+): TrendFinding[] {
   if (table.problem !== undefined) {
-    return [finding('trend-table-problem', 'undecided', { names: { problem: table.problem } })];
+    return [finding('trend-table-problem', 'undecided', { problem: table.problem })];
   }
-  const found: Finding<TrendCode>[] = [];
+  const found: TrendFinding[] = [];
   // All readings of the last day count alike, whatever the time of day.
   const newest = Math.floor(lastIn(rows)?.day ?? Number.NEGATIVE_INFINITY);
   const maybeNewest = keptOut.filter(
@@ -45,11 +55,11 @@ export function tableFindings(
   );
   const ambiguous = keptOut.filter(({ code }) => code === 'date-ambiguous').length;
   if (rows.length === 0) found.push(finding('trend-no-rows', 'undecided'));
-  if (ambiguous > 0) found.push(finding('trend-dates-ambiguous', 'undecided', { numbers: { count: ambiguous } }));
+  if (ambiguous > 0) found.push(finding('trend-dates-ambiguous', 'undecided', { count: ambiguous }));
   if (maybeNewest.length > ambiguous) found.push(finding('trend-newest-kept-out', 'undecided'));
-  if (keptOut.length > 0) found.push(finding('trend-rows-kept-out', 'caution', { numbers: { count: keptOut.length } }));
+  if (keptOut.length > 0) found.push(finding('trend-rows-kept-out', 'caution', { count: keptOut.length }));
   if (table.unused.length > 0) {
-    found.push(finding('trend-columns-unused', 'note', { names: { columns: table.unused.join(', ') } }));
+    found.push(finding('trend-columns-unused', 'note', { columns: table.unused }));
   }
   return found;
 }

@@ -1,13 +1,23 @@
-import { type Finding, type FindingParts, finding, type Step, step, verdictOf } from './assessment.ts';
+import { findingMaker, type Step, step, verdictOf } from './assessment.ts';
 import { lastIn } from './last-in.ts';
 import { type LimitId, limitValue } from './limits.ts';
 import { limitOfClass, machineMinimum } from './machine-minimum.ts';
 import { type CorrectionMethod, correctionMethods, limitsOfMethod } from './temperature-correction.ts';
 import { findDrops } from './trend-drops.ts';
-import type { CorrectedRow, TrendAssessment, TrendCode, TrendInput, TrendStepCode } from './trend-input.ts';
+import type {
+  CorrectedRow,
+  NewestJudged,
+  TrendAssessment,
+  TrendFinding,
+  TrendInput,
+  TrendPayloads,
+  TrendStepCode,
+} from './trend-input.ts';
 import { horizonAfter, outlookOf } from './trend-outlook.ts';
 import { impossibleRecord, tableFindings, upToToday } from './trend-record.ts';
 import { correctRows, knownOf, newestRows } from './trend-rows.ts';
+
+const finding = findingMaker<TrendPayloads>();
 
 /**
  * Whether insulation is getting worse over the years: each reading carried to the temperature of the minima, a robust
@@ -42,7 +52,7 @@ export function assessTrend(input: TrendInput): TrendAssessment {
 
 type Parts = Omit<TrendAssessment, 'verdict' | 'findings' | 'next'>;
 
-function assessed(findings: Finding<TrendCode>[], parts: Parts): TrendAssessment {
+function assessed(findings: TrendFinding[], parts: Parts): TrendAssessment {
   return { verdict: verdictOf(findings), findings, next: steps(findings), ...parts };
 }
 
@@ -60,7 +70,7 @@ function standOfNewest(rows: readonly CorrectedRow[], minimum: number): Stands {
   return newest.every(({ least }) => least >= minimum) ? 'above' : 'unknown';
 }
 
-function newestFindings(input: TrendInput, rows: readonly CorrectedRow[], minimum: number): Finding<TrendCode>[] {
+function newestFindings(input: TrendInput, rows: readonly CorrectedRow[], minimum: number): TrendFinding[] {
   const [last] = newestRows(rows).sort((a, b) => knownOf(a).most - knownOf(b).most || a.corrected - b.corrected);
   if (last === undefined) return [];
   const limits: LimitId[] = [
@@ -68,7 +78,8 @@ function newestFindings(input: TrendInput, rows: readonly CorrectedRow[], minimu
     'reference-temperature-routine',
     ...limitsOfMethod[input.correction],
   ];
-  const parts = { limits, numbers: { corrected: last.corrected, minimum, day: last.day }, names: { kind: last.kind } };
+  const { kind, day } = last;
+  const parts = { limits, kind, day, correctedOhms: last.corrected, minimumOhms: minimum };
   const stands = standOfNewest(rows, minimum);
   const found = [stands === 'below' ? belowFinding(input, rows, minimum, parts) : standFindings[stands](parts)];
   const under = rows.filter(({ kind }) => kind === 'under').length;
@@ -76,23 +87,25 @@ function newestFindings(input: TrendInput, rows: readonly CorrectedRow[], minimu
   // What lies below a bound after the last value is not known at all.
   const lastOf = (wanted: CorrectedRow['kind']) => rows.map(({ kind }) => kind).lastIndexOf(wanted);
   const severity = lastOf('under') > lastOf('value') ? 'undecided' : 'caution';
-  return [...found, finding('trend-under-range', severity, { numbers: { count: under } })];
+  return [...found, finding('trend-under-range', severity, { count: under })];
 }
 
+type NewestParts = NewestJudged & { limits: LimitId[] };
+
 const standFindings = {
-  above: (parts: FindingParts) => finding<TrendCode>('trend-last-above', 'pass', parts),
-  unknown: (parts: FindingParts) => finding<TrendCode>('trend-last-unknown', 'undecided', parts),
+  above: (parts: NewestParts) => finding('trend-last-above', 'pass', parts),
+  unknown: (parts: NewestParts) => finding('trend-last-unknown', 'undecided', parts),
 };
 
 /** The rules of correction are for unlike insulations: a verdict that hangs on which one was chosen is none. */
-function belowFinding(input: TrendInput, rows: readonly CorrectedRow[], minimum: number, parts: FindingParts) {
+function belowFinding(input: TrendInput, rows: readonly CorrectedRow[], minimum: number, parts: NewestParts) {
   const newest = newestRows(rows);
   const dissenting = otherMethods(input, newest, (other) => standOfNewest(other, minimum) !== 'below');
-  return dissenting.length === 0 ? finding<TrendCode>('trend-last-below', 'fail', parts) : methodsDiffer(dissenting);
+  return dissenting.length === 0 ? finding('trend-last-below', 'fail', parts) : methodsDiffer(dissenting);
 }
 
 /** A go by the chosen rule must be one by every other that reaches all rows: fewer rows would be another record. */
-function methodFindings(input: TrendInput, rows: readonly CorrectedRow[], minimum: number): Finding<TrendCode>[] {
+function methodFindings(input: TrendInput, rows: readonly CorrectedRow[], minimum: number): TrendFinding[] {
   const isGo = (other: CorrectedRow[]) =>
     standOfNewest(other, minimum) === 'above' && verdictOf(outlookOf(other, minimum).findings) === 'go';
   const dissenting = otherMethods(input, rows, (other) => !isGo(other));
@@ -111,9 +124,9 @@ function otherMethods(
   });
 }
 
-function methodsDiffer(methods: readonly CorrectionMethod[]): Finding<TrendCode> {
+function methodsDiffer(methods: readonly CorrectionMethod[]): TrendFinding {
   const limits = methods.flatMap((method) => limitsOfMethod[method]);
-  return finding('trend-methods-differ', 'undecided', { limits, names: { methods: methods.join(' ') } });
+  return finding('trend-methods-differ', 'undecided', { limits, methods: [...methods] });
 }
 
 /**
@@ -121,28 +134,31 @@ function methodsDiffer(methods: readonly CorrectionMethod[]): Finding<TrendCode>
  * that was noted more than a year after the last value does not stretch the go to it.
  */
 function expired(
-  findings: Finding<TrendCode>[],
+  findings: TrendFinding[],
   { today = Number.NEGATIVE_INFINITY }: TrendInput,
   rows: readonly CorrectedRow[],
   lastDay = 0,
-): Finding<TrendCode>[] {
+): TrendFinding[] {
   const day = horizonAfter(lastDay);
   if (Math.max(today, lastIn(rows)?.day ?? lastDay) <= day) return findings;
-  const limits: LimitId[] = ['trend-horizon'];
   // First, as its step is: a yearly reading is of no use to whoever needs one now.
   return [
-    finding('trend-go-expired', 'undecided', { limits, numbers: { day } }),
+    finding('trend-go-expired', 'undecided', { limits: ['trend-horizon'], day }),
     ...findings.filter(({ code }) => code !== 'trend-holds-until'),
   ];
 }
 
-function dropFindings(rows: readonly CorrectedRow[]): Finding<TrendCode>[] {
+function dropFindings(rows: readonly CorrectedRow[]): TrendFinding[] {
   const drops = findDrops(rows.map(knownOf));
   const limits: LimitId[] = ['trend-drop', 'trend-drop-before'];
-  const told = (code: TrendCode, severity: 'undecided' | 'caution', some: typeof drops) => {
+  const told = (
+    code: 'trend-drop-open' | 'trend-drop-recovered',
+    severity: 'undecided' | 'caution',
+    some: typeof drops,
+  ) => {
     const day = rows[some[some.length - 1]?.index ?? 0]?.day ?? 0;
-    const numbers = { count: some.length, day, factor: limitValue('trend-drop') };
-    return some.length === 0 ? [] : [finding(code, severity, { limits, numbers })];
+    const parts = { limits, count: some.length, day, factor: limitValue('trend-drop') };
+    return some.length === 0 ? [] : [finding(code, severity, parts)];
   };
   return [
     ...told(
@@ -158,7 +174,7 @@ function dropFindings(rows: readonly CorrectedRow[]): Finding<TrendCode>[] {
   ];
 }
 
-const stepAfter: Partial<Record<TrendCode, TrendStepCode[]>> = {
+const stepAfter: Partial<Record<TrendFinding['code'], TrendStepCode[]>> = {
   'figure-impossible': ['read-figure-again'],
   'trend-table-problem': ['mend-table'],
   'trend-no-rows': ['type-readings'],
@@ -180,6 +196,6 @@ const stepAfter: Partial<Record<TrendCode, TrendStepCode[]>> = {
   'trend-under-range': ['judge-reading-itself'],
 };
 
-function steps(findings: readonly Finding<TrendCode>[]): Step<TrendStepCode>[] {
+function steps(findings: readonly TrendFinding[]): Step<TrendStepCode>[] {
   return [...new Set(findings.flatMap(({ code }) => stepAfter[code] ?? []))].map((code) => step(code));
 }

@@ -1,15 +1,22 @@
-import { type Finding, finding } from './assessment.ts';
+import { type FindingOf, findingMaker, type Nothing } from './assessment.ts';
 import type { Interval } from './interval.ts';
 import { type LimitId, limitValue } from './limits.ts';
 import { corners, deviationFromMean, within } from './spread.ts';
-import { type Pairs, type WindingPair, windingPairs } from './winding-phases.ts';
+import { type Pairs, windingPairs } from './winding-phases.ts';
 
-export type BalanceCode =
-  | 'winding-balanced'
-  | 'winding-unbalanced'
-  | 'winding-between-limits'
-  | 'winding-needs-four-leads'
-  | 'winding-too-coarse';
+/** `deviationPercent`: the largest deviation from the mean; a bound of it if the readings are not plain figures. */
+export interface BalancePayloads {
+  'winding-balanced': { deviationPercent: number; goodPercent: number };
+  /** `rangePercent`: highest less lowest, of the mean; absent if the readings are not plain figures. */
+  'winding-unbalanced': { deviationPercent: number; rangePercent?: number; badPercent: number };
+  'winding-between-limits': { deviationPercent: number; goodPercent: number; badPercent: number };
+  'winding-needs-four-leads': Nothing;
+  'winding-too-coarse': { leastPercent: number; mostPercent: number; goodPercent: number };
+}
+
+export type BalanceFinding = FindingOf<BalancePayloads>;
+
+const finding = findingMaker<BalancePayloads>();
 
 interface Balance {
   /** What each reading leaves open, leads and all, in Ω. */
@@ -25,27 +32,36 @@ interface Balance {
 }
 
 /** Passes up to one published limit, fails above another, decides nothing between, nor where two leads can't tell. */
-export function judgeBalance({ intervals, leads, fourLeads, goodLimit, net }: Balance): Finding<BalanceCode> {
+export function judgeBalance({ intervals, leads, fourLeads, goodLimit, net }: Balance): BalanceFinding {
   const good = limitValue(goodLimit);
   const bad = limitValue('winding-unbalance-bad');
   const limits: LimitId[] = [goodLimit, 'winding-unbalance-bad'];
   const lines = windingPairs.map((pair) => intervals[pair]);
   const { lo: least, hi: most } = overLeads(lines, leads);
   const proven = fourLeads ? least : overLeads(lines.map(withContact), leads).lo;
-  const shown = net === undefined ? {} : { deviation: deviationFromMean(net), range: rangeOfMean(net) };
-  const parts = { readings: [...windingPairs] as WindingPair[], limits, numbers: { ...shown, least, most, good, bad } };
-  if (proven > bad) return finding('winding-unbalanced', 'fail', parts);
+  const shown = net && { deviationPercent: deviationFromMean(net), rangePercent: rangeOfMean(net) };
+  const parts = { readings: [...windingPairs], limits };
+  if (proven > bad) {
+    return finding('winding-unbalanced', 'fail', { ...parts, deviationPercent: least, ...shown, badPercent: bad });
+  }
   const needed = limitValue('winding-four-leads-below');
   const low = !fourLeads && lines.some(({ lo }) => lo - leads.hi < needed);
   // Nothing is left of a reading that its leads explain: there is no mean to compare it with.
   const something = lines.every(({ lo }) => lo > leads.hi);
-  if (within(most, good) && something && !low) return finding('winding-balanced', 'pass', parts);
+  const deviationPercent = shown?.deviationPercent ?? most;
+  if (within(most, good) && something && !low) {
+    return finding('winding-balanced', 'pass', { ...parts, deviationPercent, goodPercent: good });
+  }
   const fewLeads: LimitId = low ? 'winding-four-leads-below' : 'winding-two-lead-contact';
   if (low || least > bad) {
     return finding('winding-needs-four-leads', 'undecided', { ...parts, limits: [...limits, fewLeads] });
   }
-  const sharp = least > good && within(most, bad);
-  return finding(sharp ? 'winding-between-limits' : 'winding-too-coarse', 'undecided', parts);
+  if (least > good && within(most, bad)) {
+    const between = { ...parts, deviationPercent, goodPercent: good, badPercent: bad };
+    return finding('winding-between-limits', 'undecided', between);
+  }
+  const coarse = { ...parts, leastPercent: least, mostPercent: most, goodPercent: good };
+  return finding('winding-too-coarse', 'undecided', coarse);
 }
 
 /** Hand-held tips may have added to a reading, or to the zeroing before it. */

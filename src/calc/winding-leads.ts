@@ -1,4 +1,4 @@
-import { type Finding, finding } from './assessment.ts';
+import { type FindingOf, findingMaker, type Nothing } from './assessment.ts';
 import { type Instrument, type Interval, intervalOf } from './interval.ts';
 import type { Reading } from './reading.ts';
 
@@ -8,19 +8,25 @@ import type { Reading } from './reading.ts';
  */
 export type LeadHandling = 'four' | 'zeroed' | 'subtract' | 'not-stated';
 
-export type LeadCode =
-  | 'winding-leads-not-stated'
-  | 'winding-leads-subtracted'
-  | 'winding-leads-missing'
-  | 'winding-leads-contradict'
-  | 'winding-leads-exceed';
+export interface LeadPayloads {
+  'winding-leads-not-stated': Nothing;
+  'winding-leads-subtracted': { leadOhms: number };
+  'winding-leads-missing': Nothing;
+  /** Without `leadOhms` the tips held together did not read a plain figure. */
+  'winding-leads-contradict': { leadOhms?: number };
+  'winding-leads-exceed': { leadOhms: number };
+}
+
+export type LeadFinding = FindingOf<LeadPayloads>;
+
+const finding = findingMaker<LeadPayloads>();
 
 export interface Leads {
   /** All that the leads can have added to each reading, in Ω. */
   interval: Interval;
   /** What is taken off for display, in Ω. */
   value: number;
-  findings: Finding<LeadCode>[];
+  findings: LeadFinding[];
 }
 
 const none: Interval = { lo: 0, hi: 0 };
@@ -32,26 +38,26 @@ const none: Interval = { lo: 0, hi: 0 };
 export function leadsOf(handling: LeadHandling, reading: Reading, instrument: Instrument, least: number): Leads {
   const readings = ['leadOhms'];
   if (handling === 'not-stated') {
-    const findings = [finding<LeadCode>('winding-leads-not-stated', 'undecided', { readings: ['leads'] })];
+    const findings = [finding('winding-leads-not-stated', 'undecided', { readings: ['leads'] })];
     const most = reading.kind === 'value' ? intervalOf(reading, instrument).hi : least;
     return { interval: reading.kind === 'missing' ? none : { lo: 0, hi: most }, value: 0, findings };
   }
   if (reading.kind === 'missing') {
     if (handling !== 'subtract') return { interval: none, value: 0, findings: [] };
-    const findings = [finding<LeadCode>('winding-leads-missing', 'undecided', { readings })];
+    const findings = [finding('winding-leads-missing', 'undecided', { readings })];
     return { interval: { lo: 0, hi: least }, value: 0, findings };
   }
   if (reading.kind !== 'value') {
-    const findings = [finding<LeadCode>('winding-leads-contradict', 'undecided', { readings })];
+    const findings = [finding('winding-leads-contradict', 'undecided', { readings })];
     return { interval: { lo: 0, hi: least }, value: 0, findings };
   }
   const interval = intervalOf(reading, instrument);
-  const numbers = { leads: reading.value };
+  const leadOhms = reading.value;
   if ((handling === 'four' || handling === 'zeroed') && reading.value > 0) {
-    const findings = [finding<LeadCode>('winding-leads-contradict', 'undecided', { readings, numbers })];
+    const findings = [finding('winding-leads-contradict', 'undecided', { readings, leadOhms })];
     return { interval: { lo: 0, hi: interval.hi }, value: 0, findings };
   }
   const code = interval.lo > least ? 'winding-leads-exceed' : 'winding-leads-subtracted';
   const severity = code === 'winding-leads-exceed' ? 'undecided' : 'note';
-  return { interval, value: reading.value, findings: [finding<LeadCode>(code, severity, { readings, numbers })] };
+  return { interval, value: reading.value, findings: [finding(code, severity, { readings, leadOhms })] };
 }

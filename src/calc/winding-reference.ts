@@ -1,17 +1,29 @@
-import { type Finding, finding } from './assessment.ts';
+import { type FindingOf, findingMaker, type Nothing } from './assessment.ts';
 import { type Conductor, conductorLimit, isCorrectable, temperatureFactor } from './conductor-temperature.ts';
 import { type Interval, intervalOf } from './interval.ts';
 import { type LimitId, limitValue } from './limits.ts';
 import type { Reading } from './reading.ts';
 import type { Pairs } from './winding-phases.ts';
 
-export type ReferenceCode =
-  | 'winding-corrected'
-  | 'winding-not-corrected'
-  | 'winding-reference-no-temperature'
-  | 'winding-reference-matches'
-  | 'winding-reference-differs'
-  | 'winding-reference-too-close';
+interface Compared {
+  /** The temperature of the reference. */
+  atCelsius: number;
+  tolerancePercent: number;
+}
+
+export interface ReferencePayloads {
+  'winding-corrected': { ohms: Pairs<number>; fromCelsius: number; toCelsius: number };
+  'winding-not-corrected': Nothing;
+  'winding-reference-no-temperature': Nothing;
+  'winding-reference-matches': Compared;
+  /** `apartPercent`: how much higher the mean is at least, lower if it is negative; absent if no figure bounds it. */
+  'winding-reference-differs': Compared & { apartPercent?: number };
+  'winding-reference-too-close': Pick<Compared, 'tolerancePercent'>;
+}
+
+export type ReferenceFinding = FindingOf<ReferencePayloads>;
+
+const finding = findingMaker<ReferencePayloads>();
 
 /** The temperature that readings are carried to: 20 or 25 °C. */
 export type CorrectTo = 'to-20' | 'to-25';
@@ -24,15 +36,17 @@ export function correctedFinding(
   temperature: Reading,
   conductor: Conductor,
   correctTo: CorrectTo,
-): Finding<ReferenceCode>[] {
+): ReferenceFinding[] {
   if (temperature.kind !== 'value') return [];
   const readings = ['windingTemperature'];
   const toLimit = correctToLimit[correctTo];
   const to = limitValue(toLimit);
   const factor = temperatureFactor(conductor, temperature.value, to);
   if (factor === undefined) return [outside(readings)];
-  const numbers = { UV: lines.UV * factor, VW: lines.VW * factor, WU: lines.WU * factor, from: temperature.value, to };
-  return [finding('winding-corrected', 'note', { readings, limits: [conductorLimit[conductor], toLimit], numbers })];
+  const ohms = { UV: lines.UV * factor, VW: lines.VW * factor, WU: lines.WU * factor };
+  const limits = [conductorLimit[conductor], toLimit];
+  const celsius = { fromCelsius: temperature.value, toCelsius: to };
+  return [finding('winding-corrected', 'note', { readings, limits, ohms, ...celsius })];
 }
 
 interface Comparison {
@@ -49,7 +63,7 @@ interface Comparison {
  * The mean beside a nameplate or earlier value, at the temperature of that value. A difference never condemns: another
  * model, a cable in the way or a wrong temperature do the same. It bars go, and a measurement decides.
  */
-export function compareWithReference(comparison: Comparison): Finding<ReferenceCode>[] {
+export function compareWithReference(comparison: Comparison): ReferenceFinding[] {
   const { mean, temperature, conductor, reference, referenceTemperature } = comparison;
   if (reference.kind === 'missing') return [];
   const readings = ['reference'];
@@ -66,14 +80,14 @@ export function compareWithReference(comparison: Comparison): Finding<ReferenceC
   const tolerance = limitValue('winding-reference-difference');
   const [least, most] = [(ratio.lo - 1) * 100, (ratio.hi - 1) * 100];
   const limits: LimitId[] = ['winding-reference-difference', conductorLimit[conductor]];
-  const at = referenceTemperature.value;
-  const numbers = { tolerance, at, ...(Number.isFinite(most) ? { least, most } : {}) };
-  const parts = { readings, limits, numbers };
+  const parts = { readings, limits, atCelsius: referenceTemperature.value, tolerancePercent: tolerance };
   if (least >= -tolerance && most <= tolerance) return [finding('winding-reference-matches', 'pass', parts)];
-  const apart = least > tolerance || most < -tolerance;
-  return [finding(apart ? 'winding-reference-differs' : 'winding-reference-too-close', 'undecided', parts)];
+  const apart = least > tolerance ? least : most < -tolerance ? most : undefined;
+  if (apart === undefined) return [finding('winding-reference-too-close', 'undecided', parts)];
+  const shown = Number.isFinite(most) ? { apartPercent: apart } : {};
+  return [finding('winding-reference-differs', 'undecided', { ...parts, ...shown })];
 }
 
-function outside(readings: string[]): Finding<ReferenceCode> {
+function outside(readings: string[]): ReferenceFinding {
   return finding('winding-not-corrected', 'caution', { readings, limits: ['winding-temperature-validity'] });
 }

@@ -1,14 +1,23 @@
-import { type Assessment, type Finding, finding, type Step, step, verdictOf } from './assessment.ts';
+import {
+  type Assessment,
+  type FindingOf,
+  findingMaker,
+  type Nothing,
+  type Step,
+  step,
+  verdictOf,
+} from './assessment.ts';
 import type { Conductor } from './conductor-temperature.ts';
 import { type Instrument, type Interval, intervalOf } from './interval.ts';
 import { type LimitId, limitValue } from './limits.ts';
-import { type FigureCode, type FigureStepCode, impossibleFigures } from './possible-figures.ts';
+import type { Phase } from './phases.ts';
+import { type FigurePayloads, type FigureStepCode, impossibleFigures } from './possible-figures.ts';
 import { missing, type Reading } from './reading.ts';
-import { type BalanceCode, judgeBalance, lessBy } from './winding-balance.ts';
-import { type LeadCode, type LeadHandling, leadsOf } from './winding-leads.ts';
+import { type BalancePayloads, judgeBalance, lessBy } from './winding-balance.ts';
+import { type LeadHandling, type LeadPayloads, leadsOf } from './winding-leads.ts';
 import { type Pairs, sharedTerminal, type WindingPair, windingPairs } from './winding-phases.ts';
-import { type CorrectTo, compareWithReference, correctedFinding, type ReferenceCode } from './winding-reference.ts';
-import { type Connection, phaseValues, type SuspectCode, suspects } from './winding-suspect.ts';
+import { type CorrectTo, compareWithReference, correctedFinding, type ReferencePayloads } from './winding-reference.ts';
+import { type Connection, phaseValues, type SuspectPayloads, suspects } from './winding-suspect.ts';
 
 /**
  * Line-to-line resistances in Ω, as the meter showed them; `instrument` describes the meter. What is left out is not
@@ -31,19 +40,24 @@ export interface WindingInput {
   referenceTemperature?: Reading;
 }
 
-export type WindingCode =
-  | FigureCode
-  | BalanceCode
-  | LeadCode
-  | ReferenceCode
-  | SuspectCode
-  | 'winding-incomplete'
-  | 'winding-open'
-  | 'winding-open-phase'
-  | 'winding-open-alone'
-  | 'winding-range-not-noted'
-  | 'winding-passed'
-  | 'winding-failed';
+export interface WindingPayloads
+  extends FigurePayloads,
+    BalancePayloads,
+    LeadPayloads,
+    ReferencePayloads,
+    SuspectPayloads {
+  'winding-incomplete': { readings: WindingPair[] };
+  'winding-open': { readings: WindingPair[] };
+  'winding-open-phase': { terminal: Phase };
+  'winding-open-alone': { readings: WindingPair[] };
+  'winding-range-not-noted': { readings: WindingPair[] };
+  'winding-passed': Nothing;
+  'winding-failed': Nothing;
+}
+
+export type WindingFinding = FindingOf<WindingPayloads>;
+
+const finding = findingMaker<WindingPayloads>();
 
 export type WindingStepCode =
   | FigureStepCode
@@ -59,7 +73,7 @@ export type WindingStepCode =
   | 'measure-at-motor'
   | 'ask-for-surge-test';
 
-export type WindingAssessment = Assessment<WindingCode, WindingStepCode>;
+export type WindingAssessment = Assessment<WindingFinding, Step<WindingStepCode>>;
 
 /**
  * Whether the three windings are alike: the largest deviation from the mean (arithmetic of NEMA MG 1) passes up to one
@@ -74,7 +88,7 @@ export function assessWinding(input: WindingInput): WindingAssessment {
   const meter = { ...instrument, counts: Math.max(1, instrument.counts ?? 0) };
   const present = windingPairs.filter((pair) => readings[pair].kind !== 'missing');
   const absent = windingPairs.filter((pair) => readings[pair].kind === 'missing');
-  const findings: Finding<WindingCode>[] = [];
+  const findings: WindingFinding[] = [];
   if (absent.length > 0) findings.push(finding('winding-incomplete', 'undecided', { readings: [...absent] }));
   const intervals: Pairs<Interval> = {
     UV: intervalOf(readings.UV, meter),
@@ -95,20 +109,18 @@ function isOpen(reading: Reading, interval: Interval): boolean {
   return reading.kind !== 'missing' && interval.lo > limitValue('winding-open');
 }
 
-function openFindings(open: WindingPair[], absent: number): Finding<WindingCode>[] {
-  const found: Finding<WindingCode>[] = [
-    finding('winding-open', 'fail', { readings: [...open], limits: ['winding-open'] }),
-  ];
+function openFindings(open: WindingPair[], absent: number): WindingFinding[] {
+  const found: WindingFinding[] = [finding('winding-open', 'fail', { readings: [...open], limits: ['winding-open'] })];
   const terminal = sharedTerminal(open);
   if (absent > 0) return found;
-  if (terminal !== undefined) found.push(finding('winding-open-phase', 'note', { names: { terminal } }));
+  if (terminal !== undefined) found.push(finding('winding-open-phase', 'note', { terminal }));
   // Current between two terminals of a winding finds the way through the third one.
   if (open.length === 1) found.push(finding('winding-open-alone', 'caution', { readings: [...open] }));
   return found;
 }
 
 /** Three finite readings: leads, balance, each winding by itself, temperature, comparison. */
-function judgeAll(input: WindingInput, intervals: Pairs<Interval>, meter: Instrument): Finding<WindingCode>[] {
+function judgeAll(input: WindingInput, intervals: Pairs<Interval>, meter: Instrument): WindingFinding[] {
   const { connection = 'unknown', conductor = 'copper', temperature = missing } = input;
   const least = Math.min(...windingPairs.map((pair) => intervals[pair].hi));
   const leads = leadsOf(input.leads ?? 'not-stated', input.leadOhms ?? missing, meter, least);
@@ -121,7 +133,7 @@ function judgeAll(input: WindingInput, intervals: Pairs<Interval>, meter: Instru
     goodLimit,
     net: net && windingPairs.map((pair) => net[pair]),
   });
-  const findings: Finding<WindingCode>[] = [...leads.findings, balance];
+  const findings: WindingFinding[] = [...leads.findings, balance];
   const unlike = balance.code === 'winding-unbalanced' || balance.code === 'winding-between-limits';
   const middle = (leads.interval.lo + leads.interval.hi) / 2;
   const lines: Pairs<Interval> = {
@@ -152,7 +164,7 @@ function netValues(readings: Pairs<Reading>, leads: number): Pairs<number> | und
   return UV > 0 && VW > 0 && WU > 0 ? { UV, VW, WU } : undefined;
 }
 
-const stepAfter: Partial<Record<WindingCode, WindingStepCode[]>> = {
+const stepAfter: Partial<Record<WindingFinding['code'], WindingStepCode[]>> = {
   'figure-impossible': ['read-figure-again'],
   'winding-incomplete': ['measure-pairs'],
   'winding-range-not-noted': ['note-winding-range'],
@@ -172,9 +184,9 @@ const stepAfter: Partial<Record<WindingCode, WindingStepCode[]>> = {
   'winding-failed': ['measure-at-motor'],
 };
 
-function conclude(findings: Finding<WindingCode>[]): WindingAssessment {
+function conclude(findings: WindingFinding[]): WindingAssessment {
   const verdict = verdictOf(findings);
-  const summary: Finding<WindingCode>[] = [];
+  const summary: WindingFinding[] = [];
   if (verdict === 'go') summary.push(finding('winding-passed', 'note'));
   if (verdict === 'no-go') summary.push(finding('winding-failed', 'note'));
   const all = [...findings, ...summary];

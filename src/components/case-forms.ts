@@ -11,21 +11,18 @@ import { trendForm } from '../islands/trend/form.ts';
 import { windingForm } from '../islands/winding/form.ts';
 import type { CaseCalculator } from '../schemas/case.ts';
 
-// Their codes as plain strings: a case treats all calculators alike.
-const plain = (form: unknown) => form as CalculatorForm;
-
 /** The calculators that a case may fill, in the order in which its page shows them. */
 export const caseForms: Record<CaseCalculator, { title: string; form: CalculatorForm }> = {
-  discharge: { title: 'DC-bus discharge', form: plain(dischargeForm) },
-  bridge: { title: 'Bridge balance', form: plain(bridgeForm) },
-  'bridge-diode': { title: 'Bridge by diode test', form: plain(bridgeDiodeForm) },
-  'test-voltage': { title: 'Test voltage', form: plain(testVoltageForm) },
-  insulation: { title: 'Insulation go/no-go', form: plain(insulationForm) },
-  absorption: { title: 'Polarization index', form: plain(absorptionForm) },
-  isolation: { title: 'Cable or motor', form: plain(isolationForm) },
-  'cable-length': { title: 'Cable insulation by length', form: plain(cableLengthForm) },
-  winding: { title: 'Winding resistance', form: plain(windingForm) },
-  trend: { title: 'Trend over the years', form: plain(trendForm(Date.now)) },
+  discharge: { title: 'DC-bus discharge', form: dischargeForm },
+  bridge: { title: 'Bridge balance', form: bridgeForm },
+  'bridge-diode': { title: 'Bridge by diode test', form: bridgeDiodeForm },
+  'test-voltage': { title: 'Test voltage', form: testVoltageForm },
+  insulation: { title: 'Insulation go/no-go', form: insulationForm },
+  absorption: { title: 'Polarization index', form: absorptionForm },
+  isolation: { title: 'Cable or motor', form: isolationForm },
+  'cable-length': { title: 'Cable insulation by length', form: cableLengthForm },
+  winding: { title: 'Winding resistance', form: windingForm },
+  trend: { title: 'Trend over the years', form: trendForm(Date.now) },
 };
 
 export const caseCalculators = Object.keys(caseForms) as CaseCalculator[];

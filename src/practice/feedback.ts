@@ -1,10 +1,11 @@
-import type { Finding } from '../calc/index.ts';
+import type { Assessment } from '../calc/index.ts';
 import type { Decision } from '../guide/decision.ts';
 import type { Proof } from '../guide/evidence.ts';
 import { nextStep } from '../guide/next-step.ts';
 import type { Part } from '../kernel/vocabulary.ts';
 import type { StepId } from '../visit/steps/ids.ts';
-import type { VisitAnswers } from '../visit/steps/questions.ts';
+import type { MeasurementAnswer } from '../visit/steps/measurements/question.ts';
+import type { Answered, Answers, VisitAnswers } from '../visit/steps/questions.ts';
 import { decodeCase } from './case-code.ts';
 import type { Conclusion, Judgement } from './conclusion.ts';
 import { judge } from './judgement.ts';
@@ -14,13 +15,20 @@ import type { Session } from './session.ts';
 import { setUp } from './set-up.ts';
 import { measuredSteps, type TimedAct, timeLine } from './time-line.ts';
 
+type SettlingStep = 'bridge' | 'insulation' | 'isolation' | 'winding' | 'winding-motor';
+
+/** The failed findings of a step whose readings carry a proof. */
+export type Settled = {
+  [Step in SettlingStep]: { step: Step; findings: Answers[Step]['assessment']['findings'] };
+}[SettlingStep];
+
 /** One step of the shortest sound way. */
 export interface WayStep {
   step: StepId;
   /** A measurement that the person did not take. */
   leftOut: boolean;
   /** What was read there that settles the case, on an axis that nobody has hurt. */
-  settled: Finding[];
+  settled?: Settled;
 }
 
 export interface Feedback {
@@ -39,7 +47,7 @@ export interface Feedback {
 }
 
 /** The step whose readings carry a proof; the other proofs need no reading. */
-const stepOf: Partial<Record<Proof, StepId>> = {
+const stepOf: Partial<Record<Proof, SettlingStep>> = {
   'bridge-bad': 'bridge',
   'isolation-bad': 'isolation',
   'winding-bad-at-motor': 'winding-motor',
@@ -64,11 +72,14 @@ export function feedback(session: Session, conclusion: Conclusion): Feedback {
     truth: { label: axis.label, bad: axis.bad },
     hurtDrive,
     line: timeLine(session.entries, path, [...settled.keys()]),
-    way: path.map((step) => ({
-      step,
-      leftOut: measuredSteps.includes(step) && !purposes.has(step),
-      settled: settled.get(step) ?? [],
-    })),
+    way: path.map((step) => {
+      const here = settled.get(step);
+      return {
+        step,
+        leftOut: measuredSteps.includes(step) && !purposes.has(step),
+        ...(here && { settled: here }),
+      };
+    }),
     decision,
   };
 }
@@ -79,14 +90,24 @@ function neededOn(path: readonly StepId[]): StepId[] {
   return measured.length > 0 ? measured : path.filter((id) => id.startsWith('retry-'));
 }
 
-/** The failed findings of the steps whose readings carry a proof. */
-function settledBy({ replace }: Decision, answers: VisitAnswers): Map<StepId, Finding[]> {
+function settledBy({ replace }: Decision, answers: VisitAnswers): Map<StepId, Settled> {
   const steps = replace.flatMap(({ proofs }) => proofs.flatMap((proof) => stepOf[proof] ?? []));
-  return new Map(
-    steps.map((step) => {
-      const answer = answers[step]?.answer;
-      const findings: Finding[] = answer !== undefined && 'assessment' in answer ? answer.assessment.findings : [];
-      return [step, findings.filter(({ severity }) => severity === 'fail')];
-    }),
-  );
+  return new Map(steps.map((step) => [step, settledAt(step, answers)]));
+}
+
+function settledAt(step: SettlingStep, answers: VisitAnswers): Settled {
+  switch (step) {
+    case 'bridge':
+      return { step, findings: failedIn(answers[step]) };
+    case 'insulation':
+      return { step, findings: failedIn(answers[step]) };
+    case 'isolation':
+      return { step, findings: failedIn(answers[step]) };
+    default:
+      return { step, findings: failedIn(answers[step]) };
+  }
+}
+
+function failedIn<A extends Assessment>(given: Answered<MeasurementAnswer<A>> | undefined): A['findings'] {
+  return given?.answer.assessment.findings.filter(({ severity }) => severity === 'fail') ?? [];
 }

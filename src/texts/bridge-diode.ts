@@ -1,83 +1,85 @@
-import type { BridgeDiodeCode, BridgeDiodeStepCode, Finding } from '../calc/index.ts';
-import { formatRounded, limitRange, limitValue } from '../calc/index.ts';
+import {
+  type BridgeDiodeFinding,
+  type BridgeDiodeStepCode,
+  type DiodePlace,
+  formatRounded,
+  limitRange,
+  limitValue,
+  type Severity,
+  type Step,
+  type SwitchPosition,
+} from '../calc/index.ts';
 import { figureFindings, figureSteps } from './figures.ts';
 import { busFindings, moreThanOne, stageFailed, stageSteps } from './output-stage.ts';
-import { positionName, readingName, switchName } from './positions.ts';
+import { positionName, railNames, readingName, switchName } from './positions.ts';
 import { type FindingSentences, listed, type StepSentences } from './sentences.ts';
 
-const volts = (value: number | undefined) => formatRounded(value ?? 0, 'V');
-const rail = ({ names }: Finding) => (names.rail === 'plus' ? 'DC+' : 'DC−');
-const idsIn = (text: string | undefined) => text?.split(' ').filter(Boolean) ?? [];
-const suspects = ({ names }: Finding) => listed(idsIn(names.suspects).map((id) => `the ${switchName(id)}`));
-const positions = (ids: readonly string[]) => listed(ids.map(positionName));
-
-const readingNames = ({ readings }: Finding) => readings.map(readingName).join('; ');
-
-/** Both readings of a position stand in the finding: one name for the two. */
-const places = ({ readings }: Finding) =>
-  positions([...new Set(readings.map((id) => id.replace(/Forward|Reverse/, '')))]);
+const inVolts = (volts: number) => formatRounded(volts, 'V');
+const switches = (suspects: readonly SwitchPosition[]) => listed(suspects.map((one) => `the ${switchName(one)}`));
+const listPositions = (positions: readonly SwitchPosition[]) => listed(positions.map(positionName));
+const listPlaces = (places: readonly DiodePlace[]) => places.map(readingName).join('; ');
 
 /** A finding that the other test contradicts is no longer a fail. */
-const isOrWouldBe = ({ severity }: Finding) => (severity === 'fail' ? 'That is' : 'That would be');
+const isOrWouldBe = (severity: Severity) => (severity === 'fail' ? 'That is' : 'That would be');
 
-export const bridgeDiodeFindings: FindingSentences<BridgeDiodeCode> = {
+export const bridgeDiodeFindings: FindingSentences<BridgeDiodeFinding> = {
   ...figureFindings,
   ...busFindings,
   'bus-not-measured': () => 'The DC-bus voltage has not been measured. No reading is judged without it.',
-  'bus-residual-voltage': ({ numbers }) =>
-    `Up to ${volts(numbers.voltage)} is left on the bus. Above ${volts(numbers.falsifying)} it falsifies the diode test, which works with little more than a volt, so nothing is judged.`,
-  'diode-negative': (finding) =>
-    `Stop. A reading is below zero: ${readingNames(finding)}. Something drives the meter, so the bus is not dead, whatever was measured before.`,
+  'bus-residual-voltage': ({ volts, falsifyingVolts }) =>
+    `Up to ${inVolts(volts)} is left on the bus. Above ${inVolts(falsifyingVolts)} it falsifies the diode test, which works with little more than a volt, so nothing is judged.`,
+  'diode-negative': ({ places }) =>
+    `Stop. A reading is below zero: ${listPlaces(places)}. Something drives the meter, so the bus is not dead, whatever was measured before.`,
   'diode-drifting': () =>
     'Stop. The readings drift and do not come to rest. Something charges or discharges the bus while you touch it, so the bus is not dead.',
   'diode-steadiness-not-stated': () =>
     'You have not said whether the readings stand still. A reading that still moves says nothing, and may tell of a charged bus.',
   'motor-leads-connected': () =>
     'The motor leads are still on the drive. The windings join U, V and W, so a short in one position shows in all three.',
-  'diode-incomplete': (finding) => `Not measured yet: ${readingNames(finding)}.`,
-  'diode-short': (finding) =>
-    `${places(finding)}: ${volts(limitValue('diode-short'))} or less. ${isOrWouldBe(finding)} a short in ${suspects(finding)}.`,
-  'diode-one-way': (finding) =>
-    `${places(finding)} is a short in one polarity and not in the other. A short is one both ways: a tip slipped, or a figure stands in the wrong row.`,
-  'diode-short-possible': (finding) =>
-    `${places(finding)} may be ${volts(limitValue('diode-short'))} or less. The reading does not exclude a short.`,
-  'diode-all-alike': (finding) =>
-    `All three positions at ${rail(finding)} conduct both ways. That is rare: something else may join the terminals.`,
-  'diode-rows-swapped': (finding) =>
-    `At ${rail(finding)} all three block where they should conduct, and conduct where they should block. The leads were the wrong way round, or the two rows are exchanged.`,
-  'diode-leaky': (finding) =>
-    `${places(finding)} conducts both ways: below ${volts(limitValue('diode-blocking'))} where it should block. ${isOrWouldBe(finding)} a leak through ${suspects(finding)}.`,
-  'diode-reverse-unclear': (finding) =>
-    `These readings do not tell whether the position blocks: ${readingNames(finding)}. Usual is OL on all three, or three alike.`,
-  'diode-blocks': (finding) => `The three positions at ${rail(finding)} block.`,
-  'diode-forward-open': (finding) =>
-    `${positions(idsIn(finding.names.suspects))} does not conduct, and another of the same rail does. That is an open diode or connection at ${suspects(finding)}.`,
-  'diode-forward-all-open': (finding) =>
-    `None of the three positions at ${rail(finding)} conducts. A broken lead shows the same, and so do diodes that drop more than the meter can show.`,
-  'diode-unbalanced': (finding) =>
-    `The three drops at ${rail(finding)} do not agree: they differ by at least ${volts(finding.numbers.least)}; ${volts(finding.numbers.tolerance)} is allowed. Suspect: ${suspects(finding)}.`,
-  'diode-too-close': (finding) =>
-    finding.numbers.most === undefined
-      ? `The drops at ${rail(finding)} do not tell whether they agree within ${volts(finding.numbers.tolerance)}.`
-      : `Too close to call: with the accuracy of your meter the drops at ${rail(finding)} differ by anything from ${volts(finding.numbers.least)} to ${volts(finding.numbers.most)}; ${volts(finding.numbers.tolerance)} is allowed.`,
-  'diode-balanced': (finding) =>
-    `The three drops at ${rail(finding)} agree: they differ by no more than ${volts(finding.numbers.most)}; ${volts(finding.numbers.tolerance)} is allowed.`,
-  'diode-drop-unusual': (finding) =>
-    `The three drops at ${rail(finding)} agree, but are not of the usual size (${usual()}).${
-      finding.severity === 'undecided'
+  'diode-incomplete': ({ places }) => `Not measured yet: ${listPlaces(places)}.`,
+  'diode-short': ({ severity, positions, suspects }) =>
+    `${listPositions(positions)}: ${inVolts(limitValue('diode-short'))} or less. ${isOrWouldBe(severity)} a short in ${switches(suspects)}.`,
+  'diode-one-way': ({ positions }) =>
+    `${listPositions(positions)} is a short in one polarity and not in the other. A short is one both ways: a tip slipped, or a figure stands in the wrong row.`,
+  'diode-short-possible': ({ positions }) =>
+    `${listPositions(positions)} may be ${inVolts(limitValue('diode-short'))} or less. The reading does not exclude a short.`,
+  'diode-all-alike': ({ rail }) =>
+    `All three positions at ${railNames[rail]} conduct both ways. That is rare: something else may join the terminals.`,
+  'diode-rows-swapped': ({ rail }) =>
+    `At ${railNames[rail]} all three block where they should conduct, and conduct where they should block. The leads were the wrong way round, or the two rows are exchanged.`,
+  'diode-leaky': ({ severity, positions, suspects }) =>
+    `${listPositions(positions)} conducts both ways: below ${inVolts(limitValue('diode-blocking'))} where it should block. ${isOrWouldBe(severity)} a leak through ${switches(suspects)}.`,
+  'diode-reverse-unclear': ({ places }) =>
+    `These readings do not tell whether the position blocks: ${listPlaces(places)}. Usual is OL on all three, or three alike.`,
+  'diode-blocks': ({ rail }) => `The three positions at ${railNames[rail]} block.`,
+  'diode-forward-open': ({ suspects }) =>
+    `${listPositions(suspects)} does not conduct, and another of the same rail does. That is an open diode or connection at ${switches(suspects)}.`,
+  'diode-forward-all-open': ({ rail }) =>
+    `None of the three positions at ${railNames[rail]} conducts. A broken lead shows the same, and so do diodes that drop more than the meter can show.`,
+  'diode-unbalanced': ({ rail, suspects, leastVolts, toleranceVolts }) =>
+    `The three drops at ${railNames[rail]} do not agree: they differ by at least ${inVolts(leastVolts)}; ${inVolts(toleranceVolts)} is allowed. Suspect: ${switches(suspects)}.`,
+  'diode-too-close': ({ rail, range, toleranceVolts }) =>
+    range === undefined
+      ? `The drops at ${railNames[rail]} do not tell whether they agree within ${inVolts(toleranceVolts)}.`
+      : `Too close to call: with the accuracy of your meter the drops at ${railNames[rail]} differ by anything from ${inVolts(range.leastVolts)} to ${inVolts(range.mostVolts)}; ${inVolts(toleranceVolts)} is allowed.`,
+  'diode-balanced': ({ rail, mostVolts, toleranceVolts }) =>
+    `The three drops at ${railNames[rail]} agree: they differ by no more than ${inVolts(mostVolts)}; ${inVolts(toleranceVolts)} is allowed.`,
+  'diode-drop-unusual': ({ rail, severity }) =>
+    `The three drops at ${railNames[rail]} agree, but are not of the usual size (${usual()}).${
+      severity === 'undecided'
         ? ' They do not clearly conduct one way and read OL the other. A resistor can read so.'
         : ''
     }`,
   'tests-agree': () => 'The diode test and the resistance readings say the same.',
   'tests-contradict': ({ readings }) =>
-    `${positions(readings)}: the diode test and the resistance readings contradict each other. One of them shows a path that the other excludes, so neither counts.`,
-  'resistance-fails': (finding) => `The resistance readings fail at ${suspects(finding)}.`,
-  'resistance-finds-leak': (finding) =>
-    `The resistance readings fail at ${suspects(finding)}, where the diode test passes. That is no contradiction: the diode test does not see a leak of several kilohms.`,
+    `${listPositions(readings)}: the diode test and the resistance readings contradict each other. One of them shows a path that the other excludes, so neither counts.`,
+  'resistance-fails': ({ suspects }) => `The resistance readings fail at ${switches(suspects)}.`,
+  'resistance-finds-leak': ({ suspects }) =>
+    `The resistance readings fail at ${switches(suspects)}, where the diode test passes. That is no contradiction: the diode test does not see a leak of several kilohms.`,
   'resistance-explained': ({ readings }) =>
-    `The resistance readings differ at ${positions(readings)} as well. The short that both tests name explains it, through the resistors of the bus.`,
+    `The resistance readings differ at ${listPositions(readings)} as well. The short that both tests name explains it, through the resistors of the bus.`,
   'resistance-sees-less': ({ readings }) =>
-    `The resistance readings pass at ${positions(readings)}. They are taken with the diodes blocking, so they do not see what is wrong with a diode that should conduct.`,
+    `The resistance readings pass at ${listPositions(readings)}. They are taken with the diodes blocking, so they do not see what is wrong with a diode that should conduct.`,
   'resistance-undecided': () => 'The resistance readings decide nothing by themselves yet.',
   'diode-more-than-one': moreThanOne,
   'diode-blind-to-leaks': () =>
@@ -89,10 +91,10 @@ export const bridgeDiodeFindings: FindingSentences<BridgeDiodeCode> = {
 
 function usual(): string {
   const { from, to } = limitRange('diode-forward-typical');
-  return `${volts(from)} to ${volts(to)}`;
+  return `${inVolts(from)} to ${inVolts(to)}`;
 }
 
-export const bridgeDiodeSteps: StepSentences<BridgeDiodeStepCode> = {
+export const bridgeDiodeSteps: StepSentences<Step<BridgeDiodeStepCode>> = {
   ...figureSteps,
   ...stageSteps,
   'discharge-residual': () =>

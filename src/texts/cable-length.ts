@@ -1,26 +1,24 @@
 import {
-  type CableLengthCode,
+  type CableLengthFinding,
   type CableLengthStepCode,
-  type Finding,
   formatRounded,
+  type Interval,
   limitValue,
+  type Step,
 } from '../calc/index.ts';
 import { figureFindings, figureSteps } from './figures.ts';
 import type { FindingSentences, StepSentences } from './sentences.ts';
 
-const ohms = (value: number | undefined) => formatRounded(value ?? 0, 'Ω');
-const metres = (value: number | undefined) => formatRounded(value ?? 0, 'm');
+const inOhms = (ohms: number) => formatRounded(ohms, 'Ω');
+const inMetres = (metres: number) => formatRounded(metres, 'm');
 
-/** "at least 450 MΩ", or a span where the constant or the last digits leave one. */
-function floor({ numbers }: Finding): string {
-  const { least = 0, most = 0 } = numbers;
+/** Both limits, each with its figures. */
+function limits({ pointOhms, newOhms }: { pointOhms: number; newOhms: Interval }): string {
   const reference = formatRounded(limitValue('cable-reference-temperature'), '°C');
-  return `A new cable of this build and length has at least ${ohms(least)} to ${ohms(most)} at ${reference}, by its specification.`;
+  return `The go/no-go point after a trip is ${inOhms(pointOhms)}. A new cable of this build and length has at least ${inOhms(newOhms.lo)} to ${inOhms(newOhms.hi)} at ${reference}, by its specification.`;
 }
 
-const point = ({ numbers }: Finding) => `The go/no-go point after a trip is ${ohms(numbers.point)}.`;
-
-export const cableLengthFindings: FindingSentences<CableLengthCode> = {
+export const cableLengthFindings: FindingSentences<CableLengthFinding> = {
   ...figureFindings,
   'cable-data-missing': () =>
     'Both diameters and the length are needed. Without them nobody knows what a sound cable of this length reads.',
@@ -29,25 +27,25 @@ export const cableLengthFindings: FindingSentences<CableLengthCode> = {
   'cable-reading-missing': () => 'The reading of the core is missing.',
   'cable-temperature-missing': () =>
     'The temperature of the cable is missing. A warm cable reads low and a cold one flatters.',
-  'cable-passes-both': (f) => `The reading reaches both limits. ${point(f)} ${floor(f)}`,
+  'cable-passes-both': (f) => `The reading reaches both limits. ${limits(f)}`,
   'cable-below-new': (f) =>
-    `The reading reaches the point after a trip, but may lie below what a new cable has. It may be aged, moist, or dirty at its ends. ${point(f)} ${floor(f)}`,
+    `The reading reaches the point after a trip, but may lie below what a new cable has. It may be aged, moist, or dirty at its ends. ${limits(f)}`,
   'cable-long-enough-to-explain': (f) =>
-    `The reading is below the point after a trip, but a sound cable of this length may read so. ${point(f)} ${floor(f)}`,
-  'cable-fails': (f) => `The reading is below both limits. The length does not explain it. ${point(f)} ${floor(f)}`,
-  'cable-below-machine-minimum': ({ numbers }) =>
-    `The reading is below ${ohms(numbers.minimum)}, the least that the machine standard asks for between power conductors and PE. No length and no warmth makes up for that.`,
+    `The reading is below the point after a trip, but a sound cable of this length may read so. ${limits(f)}`,
+  'cable-fails': (f) => `The reading is below both limits. The length does not explain it. ${limits(f)}`,
+  'cable-below-machine-minimum': ({ minimumOhms }) =>
+    `The reading is below ${inOhms(minimumOhms)}, the least that the machine standard asks for between power conductors and PE. No length and no warmth makes up for that.`,
   'cable-too-close': (f) =>
-    `The reading, its temperature or the accuracy of the tester leave both answers open. ${point(f)} ${floor(f)}`,
-  'point-still-holds': ({ numbers }) =>
-    `Up to about ${metres(numbers.metres)} of this cable, the point after a trip lies below what a new cable has. It holds for your ${metres(numbers.length)} as it is.`,
-  'point-holds-no-more': ({ numbers }) =>
-    `From about ${metres(numbers.metres)} of this cable on, a sound run may read below the point after a trip. Your run is ${metres(numbers.length)} long.`,
+    `The reading, its temperature or the accuracy of the tester leave both answers open. ${limits(f)}`,
+  'point-still-holds': ({ holdsToMetres, lengthMetres }) =>
+    `Up to about ${inMetres(holdsToMetres)} of this cable, the point after a trip lies below what a new cable has. It holds for your ${inMetres(lengthMetres)} as it is.`,
+  'point-holds-no-more': ({ holdsToMetres, lengthMetres }) =>
+    `From about ${inMetres(holdsToMetres)} of this cable on, a sound run may read below the point after a trip. Your run is ${inMetres(lengthMetres)} long.`,
   'constant-recalled': () =>
     'The constant of the formula comes from memory of cable specifications. The data sheet of your cable counts before it.',
 };
 
-export const cableLengthSteps: StepSentences<CableLengthStepCode> = {
+export const cableLengthSteps: StepSentences<Step<CableLengthStepCode>> = {
   ...figureSteps,
   'measure-cable-data': () =>
     'Take the diameters from the data sheet, or with a caliper at an end that is already open. Never cut into a cable for this.',

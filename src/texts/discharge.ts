@@ -1,16 +1,15 @@
 import {
-  type BusDischargeCode,
+  type DischargeFinding,
   type DischargeStepCode,
-  type Finding,
   formatRounded,
   formatSeconds,
   type LimitId,
+  type Step,
 } from '../calc/index.ts';
 import { figureFindings, figureSteps } from './figures.ts';
 import { type FindingSentences, percent, type StepSentences } from './sentences.ts';
 
-const volts = (value: number | undefined) => formatRounded(value ?? 0, 'V');
-const seconds = (value: number | undefined) => formatSeconds(value ?? 0);
+const inVolts = (volts: number) => formatRounded(volts, 'V');
 
 /** Stands beside every number of this calculator, on screen, on paper and in a plot. */
 export const onlyTheMeter =
@@ -24,10 +23,13 @@ export const waitNames: Partial<Record<LimitId, string>> = {
   'residual-charge-exempt': 'exempt charge',
 };
 
-const charge = ({ numbers }: Finding) =>
-  `Charged to ${volts(numbers.volts)}, the bus holds up to ${formatRounded(numbers.energy ?? 0, 'J')}.`;
+const charge = ({ volts, joules }: { volts: number; joules: number }) =>
+  `Charged to ${inVolts(volts)}, the bus holds up to ${formatRounded(joules, 'J')}.`;
 
-export const dischargeFindings: FindingSentences<BusDischargeCode> = {
+const fromSecond = (seconds: number | undefined) =>
+  seconds === undefined ? '' : ` From your second reading: up to ${formatSeconds(seconds)}.`;
+
+export const dischargeFindings: FindingSentences<DischargeFinding> = {
   ...figureFindings,
   'only-the-meter': () => onlyTheMeter,
   'start-missing': () =>
@@ -40,32 +42,32 @@ export const dischargeFindings: FindingSentences<BusDischargeCode> = {
   'times-equal': () => 'The time between the two readings is zero. They tell nothing about the discharge.',
   'voltage-rises': () =>
     'The second reading is higher than the first. Something feeds the bus: a supply that is still on, another drive on a common bus, or a motor that turns. Treat it as live.',
-  'no-fall-shown': ({ numbers }) =>
+  'no-fall-shown': ({ atLeastSeconds }) =>
     `The two readings do not show a fall.${
-      numbers.atLeast === undefined ? '' : ` All they tell is a time constant of at least ${seconds(numbers.atLeast)}.`
+      atLeastSeconds === undefined
+        ? ''
+        : ` All they tell is a time constant of at least ${formatSeconds(atLeastSeconds)}.`
     }`,
   'no-end': () =>
     'From these entries the bus may keep its charge without end, as it does with an open bleeder. Count on a charged bus.',
-  'longest-wait': ({ numbers }) =>
-    `Computed: below ${volts(numbers.touch)} after ${seconds(numbers.shortest)} to ${seconds(numbers.longest)} from the moment that the supply was cut. The longest time counts.${
-      numbers.afterReading === undefined ? '' : ` From your second reading: up to ${seconds(numbers.afterReading)}.`
-    }`,
-  'longest-wait-from-reading': ({ numbers }) =>
-    `Computed: below ${volts(numbers.touch)} after ${seconds(numbers.shortest)} to ${seconds(numbers.longest)} from your first reading, not from the moment that the supply was cut: what the bus had then is not known. The longest time counts. From your second reading: up to ${seconds(numbers.afterReading)}.`,
-  'slower-than-values': ({ numbers }) =>
-    `The bus discharges more slowly than its parts would. Its time constant is at least ${seconds(numbers.measured)}, and the stated values give ${seconds(numbers.stated)} at the most. A bleeder may be open.`,
-  'faster-than-values': ({ numbers }) =>
-    `The bus falls faster than its parts would: a time constant of ${seconds(numbers.measured)} at the most, where the stated values give at least ${seconds(numbers.stated)}. The drive's own supply helps as long as it runs, or the capacitors have aged. The longer time counts.`,
-  'slower-than-label': ({ numbers }) =>
-    `By your readings, ${volts(numbers.volts)} takes at least ${seconds(numbers.seconds)}. The label says ${seconds(numbers.label)}. A bleeder may be open.`,
-  'values-beyond-label': ({ numbers }) =>
-    `By the stated values, ${volts(numbers.volts)} takes at least ${seconds(numbers.seconds)}. The label says ${seconds(numbers.label)}. One of the two is wrong, or there is another path of discharge. Wait for the longer one.`,
-  'longer-than-standard': ({ numbers }) =>
-    `It may take ${seconds(numbers.longest)} to ${volts(numbers.volts)}, longer than the ${seconds(numbers.within)} of the machine standard. Such a part carries a label with its waiting time. Look for it.`,
+  'longest-wait': ({ touchVolts, shortestSeconds, longestSeconds, fromSecondSeconds }) =>
+    `Computed: below ${inVolts(touchVolts)} after ${formatSeconds(shortestSeconds)} to ${formatSeconds(longestSeconds)} from the moment that the supply was cut. The longest time counts.${fromSecond(fromSecondSeconds)}`,
+  'longest-wait-from-reading': ({ touchVolts, shortestSeconds, longestSeconds, fromSecondSeconds }) =>
+    `Computed: below ${inVolts(touchVolts)} after ${formatSeconds(shortestSeconds)} to ${formatSeconds(longestSeconds)} from your first reading, not from the moment that the supply was cut: what the bus had then is not known. The longest time counts.${fromSecond(fromSecondSeconds)}`,
+  'slower-than-values': ({ measuredSeconds, statedSeconds }) =>
+    `The bus discharges more slowly than its parts would. Its time constant is at least ${formatSeconds(measuredSeconds)}, and the stated values give ${formatSeconds(statedSeconds)} at the most. A bleeder may be open.`,
+  'faster-than-values': ({ measuredSeconds, statedSeconds }) =>
+    `The bus falls faster than its parts would: a time constant of ${formatSeconds(measuredSeconds)} at the most, where the stated values give at least ${formatSeconds(statedSeconds)}. The drive's own supply helps as long as it runs, or the capacitors have aged. The longer time counts.`,
+  'slower-than-label': ({ seconds, labelSeconds, volts }) =>
+    `By your readings, ${inVolts(volts)} takes at least ${formatSeconds(seconds)}. The label says ${formatSeconds(labelSeconds)}. A bleeder may be open.`,
+  'values-beyond-label': ({ seconds, labelSeconds, volts }) =>
+    `By the stated values, ${inVolts(volts)} takes at least ${formatSeconds(seconds)}. The label says ${formatSeconds(labelSeconds)}. One of the two is wrong, or there is another path of discharge. Wait for the longer one.`,
+  'longer-than-standard': ({ longestSeconds, volts, withinSeconds }) =>
+    `It may take ${formatSeconds(longestSeconds)} to ${inVolts(volts)}, longer than the ${formatSeconds(withinSeconds)} of the machine standard. Such a part carries a label with its waiting time. Look for it.`,
   'tail-slower': () =>
     "The last part may be slower than your readings tell. The drive's own supply discharges the bus at first and stops at a lower voltage.",
-  'usual-tolerance': ({ numbers }) =>
-    `Reckoned with ± ${percent(numbers.farads)} for the capacitors and ± ${percent(numbers.ohms)} for the bleeder. Where you typed none, these are the usual ones.`,
+  'usual-tolerance': ({ capacitancePercent, bleederPercent }) =>
+    `Reckoned with ± ${percent(capacitancePercent)} for the capacitors and ± ${percent(bleederPercent)} for the bleeder. Where you typed none, these are the usual ones.`,
   'energy-arc': (f) => `${charge(f)} Arc hazard: a short circuit throws molten metal.`,
   'energy-shock': (f) => `${charge(f)} Shock hazard: enough to kill.`,
   'energy-reflex': (f) =>
@@ -74,7 +76,7 @@ export const dischargeFindings: FindingSentences<BusDischargeCode> = {
   'energy-below': (f) => `${charge(f)} That is below the published classes. It may hurt all the same.`,
 };
 
-export const dischargeSteps: StepSentences<DischargeStepCode> = {
+export const dischargeSteps: StepSentences<Step<DischargeStepCode>> = {
   ...figureSteps,
   'type-discharge-data': () =>
     'Type what you know: the highest voltage that the bus can have, and one of the three ways to its discharge.',

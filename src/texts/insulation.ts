@@ -1,35 +1,38 @@
-import type { Finding, InsulationCode, InsulationStepCode } from '../calc/index.ts';
-import { formatQuantity, formatRounded, limitValue, shownAfterTrip } from '../calc/index.ts';
+import {
+  formatQuantity,
+  formatRounded,
+  type InsulationFinding,
+  type InsulationStepCode,
+  limitValue,
+  type PhaseJudged,
+  type Step,
+  shownAfterTrip,
+} from '../calc/index.ts';
+import { methodNames } from './correction-names.ts';
 import { figureFindings, figureSteps } from './figures.ts';
-import { type FindingSentences, listed, type StepSentences } from './sentences.ts';
+import { capital, type FindingSentences, listed, type StepSentences } from './sentences.ts';
 import { testFindings } from './test-conditions.ts';
 
-const ohms = (value: number | undefined) => formatRounded(value ?? 0, 'Ω');
-const celsius = (value: number | undefined) => formatRounded(value ?? 0, '°C');
+const inOhms = (ohms: number) => formatRounded(ohms, 'Ω');
+const inCelsius = (celsius: number) => formatRounded(celsius, '°C');
 
-export const methodNames: Record<string, string> = {
-  halving: 'the halving rule',
-  thermosetting: 'the formulas for thermosetting insulation',
-  table: 'the conversion table',
-};
-
-function reads({ readings, numbers, names }: Finding): string {
-  const bound = names.kind === 'over' ? 'at least ' : names.kind === 'under' ? 'at most ' : '';
-  const raw = numbers.raw === undefined ? 'over-range' : `${bound}${formatQuantity(numbers.raw, 'Ω')}`;
-  return `${readings[0]} to PE reads ${raw}`;
+function reads({ phase, kind, ohms }: PhaseJudged): string {
+  const bound = kind === 'over' ? 'at least ' : kind === 'under' ? 'at most ' : '';
+  return `${phase} to PE reads ${ohms === undefined ? 'over-range' : `${bound}${formatQuantity(ohms, 'Ω')}`}`;
 }
 
-function corrected({ numbers }: Finding): string {
-  if (numbers.corrected === undefined) return '';
-  return ` (${ohms(numbers.corrected)} at ${celsius(numbers.reference)}, factor ${Number(numbers.factor?.toPrecision(3))})`;
+function corrected({ corrected: at, referenceCelsius }: PhaseJudged): string {
+  if (at === undefined) return '';
+  return ` (${inOhms(at.ohms)} at ${inCelsius(referenceCelsius)}, factor ${Number(at.factor.toPrecision(3))})`;
 }
 
-function point({ numbers, names }: Finding): string {
-  const what = names.occasion === 'routine' ? 'The minimum' : 'The go/no-go point after a trip';
-  return `${what} is ${ohms(numbers.limit)}${names.occasion === 'routine' ? ` at ${celsius(numbers.reference)}` : ''}.`;
+function point({ occasion, limitOhms, referenceCelsius }: PhaseJudged): string {
+  return occasion === 'routine'
+    ? `The minimum is ${inOhms(limitOhms)} at ${inCelsius(referenceCelsius)}.`
+    : `The go/no-go point after a trip is ${inOhms(limitOhms)}.`;
 }
 
-export const insulationFindings: FindingSentences<InsulationCode> = {
+export const insulationFindings: FindingSentences<InsulationFinding> = {
   ...figureFindings,
   ...testFindings,
   'phase-missing': ({ readings }) => `Not measured yet: ${listed(readings)} to PE.`,
@@ -38,31 +41,31 @@ export const insulationFindings: FindingSentences<InsulationCode> = {
   'phase-hot': (f) =>
     `${reads(f)}${corrected(f)}. It is below the point only because the winding is warm. ${point(f)} Don't condemn it hot.`,
   'phase-cold': (f) =>
-    `${reads(f)}${corrected(f)}. A cold winding flatters: at ${celsius(f.numbers.reference)} it would be below the point. ${point(f)}`,
+    `${reads(f)}${corrected(f)}. A cold winding flatters: at ${inCelsius(f.referenceCelsius)} it would be below the point. ${point(f)}`,
   'phase-temperature-needed': (f) =>
     `${reads(f)}. Whether that is enough depends on the winding temperature. ${point(f)}`,
   'phase-too-close': (f) =>
     `${reads(f)}${corrected(f)}. With the accuracy of your tester that is too close to call. ${point(f)}`,
   'phase-bound-too-low': (f) =>
-    f.numbers.raw === undefined || f.numbers.raw === 0
-      ? `${f.readings[0]} to PE is over-range, but on which range is not noted. ${point(f)}`
+    f.ohms === undefined || f.ohms === 0
+      ? `${f.phase} to PE is over-range, but on which range is not noted. ${point(f)}`
       : `${reads(f)}${corrected(f)}. That bound is too low to tell. ${point(f)}`,
   'phase-bound-too-high': (f) => `${reads(f)}${corrected(f)}. That bound is too high to tell. ${point(f)}`,
   'phase-methods-differ': (f) =>
-    `${reads(f)}${corrected(f)}. The methods of correction do not agree on it: ${listed((f.names.methods ?? '').split(' ').map((method) => methodNames[method] ?? method))} would judge otherwise. A verdict that depends on the method is none. ${point(f)}`,
+    `${reads(f)}${corrected(f)}. The methods of correction do not agree on it: ${listed(f.methods.map((method) => methodNames[method]))} would judge otherwise. A verdict that depends on the method is none. ${point(f)}`,
   'pe-short': () => 'The PE pin reads a dead short to the frame, as it should.',
   'pe-not-short': () =>
-    `The PE pin does not read a dead short (${ohms(limitValue('pe-dead-short'))} or less). The protective conductor is broken or makes bad contact. An insulation reading taken to this pin has had no return path and says nothing.`,
+    `The PE pin does not read a dead short (${inOhms(limitValue('pe-dead-short'))} or less). The protective conductor is broken or makes bad contact. An insulation reading taken to this pin has had no return path and says nothing.`,
   'pe-not-proven': () =>
     'The PE reading is too coarse to prove a dead short. A zero on a megohm display can hide thousands of ohms.',
   'pe-missing': () =>
     'The PE pin has not been measured. Without it nobody knows that the tester was connected to the frame.',
   'temperature-missing': () =>
     'The winding temperature is missing. A hot winding looks bad and a cold one looks good, so no insulation passes without it.',
-  'temperature-out-of-validity': ({ numbers, names }) =>
-    `${capital(methodNames[names.method ?? ''] ?? '')} ${names.method === 'thermosetting' ? 'hold' : 'holds'} from ${celsius(numbers.from)} to ${celsius(numbers.to)}. The winding is outside, and nothing is extrapolated.`,
-  'winding-at-dew-point': ({ numbers }) =>
-    `The winding is at ${celsius(numbers.winding)} and the dew point at ${celsius(numbers.dewPoint)}: there is water on the winding. The phases are not judged wet.`,
+  'temperature-out-of-validity': ({ method, fromCelsius, toCelsius }) =>
+    `${capital(methodNames[method])} ${method === 'thermosetting' ? 'hold' : 'holds'} from ${inCelsius(fromCelsius)} to ${inCelsius(toCelsius)}. The winding is outside, and nothing is extrapolated.`,
+  'winding-at-dew-point': ({ windingCelsius, dewPointCelsius }) =>
+    `The winding is at ${inCelsius(windingCelsius)} and the dew point at ${inCelsius(dewPointCelsius)}: there is water on the winding. The phases are not judged wet.`,
   'air-not-stated': () =>
     'The winding is colder than a room, and nothing is known of the air. If warm air reaches a cold winding, water settles on it.',
   'dew-point-incomplete': ({ severity }) =>
@@ -71,23 +74,19 @@ export const insulationFindings: FindingSentences<InsulationCode> = {
         ? 'The winding is warmer than the air, so it is dry.'
         : 'The winding is not shown to be warmer than the air, so it may be wet.'
     }`,
-  'phases-differ': ({ numbers }) =>
-    `The phases differ by more than a factor of ${numbers.ratio}. The windings meet inside a star-connected motor, so all three should read alike: suspect the hook-up, a contact or an open winding.`,
+  'phases-differ': ({ ratio }) =>
+    `The phases differ by more than a factor of ${ratio}. The windings meet inside a star-connected motor, so all three should read alike: suspect the hook-up, a contact or an open winding.`,
   'form-wound-below-1-kv': () =>
-    `The standard puts form-wound machines rated below 1 kV in the class with ${ohms(limitValue('ieee43-minimum-random-wound'))}. You chose the stricter class.`,
+    `The standard puts form-wound machines rated below 1 kV in the class with ${inOhms(limitValue('ieee43-minimum-random-wound'))}. You chose the stricter class.`,
   'charts-do-not-apply': () =>
-    `The point after a trip is common practice, no standard: ${ohms(limitValue('after-trip-point'))} at ${shownAfterTrip.volts} is a leakage of ${shownAfterTrip.leakage}. Charts for routine tests of healthy machines do not apply.`,
+    `The point after a trip is common practice, no standard: ${inOhms(limitValue('after-trip-point'))} at ${shownAfterTrip.volts} is a leakage of ${shownAfterTrip.leakage}. Charts for routine tests of healthy machines do not apply.`,
   'insulation-passed': () =>
     'The insulation to PE passes. The test says nothing of shorts between phases or turns, nor of the feedback device and the brake.',
   'insulation-failed': () =>
     'Do not connect a drive to this. A motor or cable that fails here destroys the next drive.',
 };
 
-function capital(text: string): string {
-  return text.charAt(0).toUpperCase() + text.slice(1);
-}
-
-export const insulationSteps: StepSentences<InsulationStepCode> = {
+export const insulationSteps: StepSentences<Step<InsulationStepCode>> = {
   ...figureSteps,
   'measure-phases': () => 'Measure the phases that are missing, each to PE.',
   'measure-pe': () => 'Measure the PE pin to the frame on the lowest resistance range of a multimeter.',
@@ -97,7 +96,7 @@ export const insulationSteps: StepSentences<InsulationStepCode> = {
     'Find and mend the break in the protective conductor before anything is powered. Until then the frame can become live.',
   'repeat-after-pe': () => 'Take the readings of the phases again once the protective conductor is mended.',
   'repeat-near-reference': () =>
-    `Repeat with the winding nearer to ${celsius(limitValue('reference-temperature-routine'))}: there the methods agree.`,
+    `Repeat with the winding nearer to ${inCelsius(limitValue('reference-temperature-routine'))}: there the methods agree.`,
   'measure-temperature': () =>
     'Measure the winding temperature, or that of the housing once both have had hours to settle.',
   'other-method-or-temperature': () =>

@@ -1,6 +1,6 @@
-import type { PartStatus } from '../calc/index.ts';
+import type { PartStatus, StageName } from '../calc/index.ts';
 
-export const stageNames: Record<string, string> = {
+export const stageNames: Record<StageName, string> = {
   joined: 'Cable and motor joined',
   cable: 'Cable alone',
   bonded: 'Cable alone, bonded row',

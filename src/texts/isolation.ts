@@ -1,54 +1,55 @@
-import type { Finding, IsolationCode, IsolationStepCode } from '../calc/index.ts';
-import { formatRounded, limitValue } from '../calc/index.ts';
+import {
+  formatRounded,
+  type IsolationFinding,
+  type IsolationStepCode,
+  limitValue,
+  type Phase,
+  type StageName,
+  type Step,
+} from '../calc/index.ts';
 import { figureFindings, figureSteps } from './figures.ts';
 import { stageNames } from './isolation-names.ts';
 import { type FindingSentences, listed, type StepSentences } from './sentences.ts';
 import { testFindings } from './test-conditions.ts';
 
-const ohms = (value: number | undefined) => formatRounded(value ?? 0, 'Ω');
-const deadShort = () => ohms(limitValue('pe-dead-short'));
-
-/** `joinedU` reads "U", `cablePE` reads "PE". */
-function terminals(ids: readonly string[]): string {
-  return listed(ids.map((id) => id.replace(/^[a-z]+/, '')));
+interface OfStage {
+  stage: StageName;
+  phases: readonly Phase[];
 }
 
-function stage(finding: Finding): string {
-  return `${stageNames[finding.names.stage ?? '']}: ${terminals(finding.readings)}`;
-}
-
-const plural = ({ readings }: Finding, one: string, more: string) => (readings.length === 1 ? one : more);
-
-function lowest({ numbers }: Finding): string {
-  return numbers.lowest === undefined ? '' : `, the lowest ${ohms(numbers.lowest)}`;
-}
+const inOhms = (ohms: number) => formatRounded(ohms, 'Ω');
+const deadShort = () => inOhms(limitValue('pe-dead-short'));
+const stage = ({ stage: name, phases }: OfStage) => `${stageNames[name]}: ${listed(phases)}`;
+const plural = ({ phases }: OfStage, one: string, more: string) => (phases.length === 1 ? one : more);
+const lowest = (ohms: number | undefined) => (ohms === undefined ? '' : `, the lowest ${inOhms(ohms)}`);
 
 /** The lowest and highest value of a range of which an end may be open. */
-function span(lowest: number | undefined, highest: number | undefined): string {
-  if (lowest === undefined) return 'more than the readings can tell';
-  return highest === undefined ? `${ohms(lowest)} or more` : `between ${ohms(lowest)} and ${ohms(highest)}`;
+function span(lowestOhms: number | undefined, highestOhms: number | undefined): string {
+  if (lowestOhms === undefined) return 'more than the readings can tell';
+  const from = inOhms(lowestOhms);
+  return highestOhms === undefined ? `${from} or more` : `between ${from} and ${inOhms(highestOhms)}`;
 }
 
-export const isolationFindings: FindingSentences<IsolationCode> = {
+export const isolationFindings: FindingSentences<IsolationFinding> = {
   ...figureFindings,
   ...testFindings,
-  'stage-good': (f) => `${stage(f)} ${plural(f, 'reaches', 'reach')} ${ohms(f.numbers.limit)}${lowest(f)}.`,
-  'stage-bad': (f) => `${stage(f)} ${plural(f, 'reads', 'read')} below ${ohms(f.numbers.limit)}${lowest(f)}.`,
+  'stage-good': (f) => `${stage(f)} ${plural(f, 'reaches', 'reach')} ${inOhms(f.limitOhms)}${lowest(f.lowestOhms)}.`,
+  'stage-bad': (f) => `${stage(f)} ${plural(f, 'reads', 'read')} below ${inOhms(f.limitOhms)}${lowest(f.lowestOhms)}.`,
   'stage-incomplete': (f) => `${stage(f)} not measured yet.`,
   'stage-hot': (f) =>
-    `${stage(f)} ${plural(f, 'reads', 'read')} below ${ohms(f.numbers.limit)} only because the winding is warm. Don't condemn it hot.`,
+    `${stage(f)} ${plural(f, 'reads', 'read')} below ${inOhms(f.limitOhms)} only because the winding is warm. Don't condemn it hot.`,
   'stage-cold': (f) =>
-    `${stage(f)} ${plural(f, 'reaches', 'reach')} ${ohms(f.numbers.limit)} only because the winding is cold.`,
+    `${stage(f)} ${plural(f, 'reaches', 'reach')} ${inOhms(f.limitOhms)} only because the winding is cold.`,
   'stage-temperature-needed': (f) =>
     `${stage(f)} can't be judged without a winding temperature at which the correction holds.`,
   'stage-methods-differ': (f) =>
     `${stage(f)} ${plural(f, 'passes', 'pass')} or ${plural(f, 'fails', 'fail')} depending on the method of temperature correction. A verdict that depends on the method is none.`,
   'stage-too-close': (f) =>
-    `${stage(f)} ${plural(f, 'is', 'are')} too close to ${ohms(f.numbers.limit)} for the accuracy of your tester.`,
+    `${stage(f)} ${plural(f, 'is', 'are')} too close to ${inOhms(f.limitOhms)} for the accuracy of your tester.`,
   'stage-bound-too-low': (f) =>
-    `${stage(f)} over-range, but the range is not noted or does not reach ${ohms(f.numbers.limit)}.`,
+    `${stage(f)} over-range, but the range is not noted or does not reach ${inOhms(f.limitOhms)}.`,
   'stage-bound-too-high': (f) =>
-    `${stage(f)} under-range: the bound does not tell on which side of ${ohms(f.numbers.limit)} it is.`,
+    `${stage(f)} under-range: the bound does not tell on which side of ${inOhms(f.limitOhms)} it is.`,
   'joined-pe-short': () => 'Joined: PE reads a dead short, as it should.',
   'joined-pe-not-short': () =>
     `Joined: PE does not read a dead short (${deadShort()} or less). The protective conductor is broken: the motor frame can become live. This is a fault of its own.`,
@@ -74,15 +75,15 @@ export const isolationFindings: FindingSentences<IsolationCode> = {
     'Cable alone: the bonded row is missing. With both ends free, a core that leaks to the PE core or the screen does not show against ground.',
   fit: () => 'The readings fit together: joined reads what cable and motor side by side should read.',
   'joined-too-high': (f) =>
-    `Does not fit at ${terminals(f.readings.slice(0, 1))}: cable and motor side by side reach at most ${ohms(f.numbers.most)}, the error of a tester included, but joined reads ${ohms(f.numbers.joinedLo)}. Suspect a contact at the joined stage, moisture, or charge left from the test before.`,
+    `Does not fit at ${f.phase}: cable and motor side by side reach at most ${inOhms(f.mostOhms)}, the error of a tester included, but joined reads ${inOhms(f.joinedOhms)}. Suspect a contact at the joined stage, moisture, or charge left from the test before.`,
   'joined-too-low': (f) =>
-    `Does not fit at ${terminals(f.readings.slice(0, 1))}: cable and motor side by side stay above ${ohms(f.numbers.least)}, the error of a tester included, but joined reads ${ohms(f.numbers.joinedHi)}. Something that was not measured leaks: suspect moisture in the connector.`,
+    `Does not fit at ${f.phase}: cable and motor side by side stay above ${inOhms(f.leastOhms)}, the error of a tester included, but joined reads ${inOhms(f.joinedOhms)}. Something that was not measured leaks: suspect moisture in the connector.`,
   'joined-needs-bonded': (f) =>
-    `At ${terminals(f.readings.slice(0, 1))} joined reads less than cable and motor explain. The cable may leak to its PE core or screen: the bonded row tells.`,
+    `At ${f.phase} joined reads less than cable and motor explain. The cable may leak to its PE core or screen: the bonded row tells.`,
   'implied-motor': (f) =>
-    `From the joined and the cable readings, the motor alone would read ${span(f.numbers.lowest, f.numbers.highest)}.`,
+    `From the joined and the cable readings, the motor alone would read ${span(f.lowestOhms, f.highestOhms)}.`,
   'implied-cable': (f) =>
-    `From the joined and the motor readings, the cable alone would read ${span(f.numbers.lowest, f.numbers.highest)}.`,
+    `From the joined and the motor readings, the cable alone would read ${span(f.lowestOhms, f.highestOhms)}.`,
   'good-joined-bad-part': () =>
     'Joined reads good, but a part of it reads bad alone. Both cannot be true: the hook-up, a contact or moisture has changed in between.',
   'cores-leak-to-each-other': () =>
@@ -100,7 +101,7 @@ export const isolationFindings: FindingSentences<IsolationCode> = {
     'The motor has its PE, but joined it does not arrive: the PE core of the cable or a connector is broken.',
 };
 
-export const isolationSteps: StepSentences<IsolationStepCode> = {
+export const isolationSteps: StepSentences<Step<IsolationStepCode>> = {
   ...figureSteps,
   'measure-joined': () =>
     'Measure U, V, W and PE to ground at the drive end, cable and motor joined, all leads and the PE core off the drive. With the PE core on, PE reads a dead short even when it is broken.',

@@ -1,16 +1,20 @@
-import { type BridgeCode, type BridgeStepCode, type Finding, formatRounded } from '../calc/index.ts';
+import { type BridgeFinding, type BridgeStepCode, formatRounded, type Step } from '../calc/index.ts';
+import type { FindingSentences, StepSentences } from './sentences.ts';
 
 // What both tests of the output stage say, apart from either: the page of one needs none of the other's words.
 
-const volts = (value: number | undefined) => formatRounded(value ?? 0, 'V');
+type StageFinding = Extract<
+  BridgeFinding,
+  { code: 'bus-not-discharged' | 'bus-discharged' | 'motor-leads-not-stated' }
+>;
 
-type BusCode = Extract<BridgeCode, 'bus-not-discharged' | 'bus-discharged' | 'motor-leads-not-stated'>;
+const inVolts = (volts: number) => formatRounded(volts, 'V');
 
-export const busFindings: Record<BusCode, (finding: Finding) => string> = {
-  'bus-not-discharged': ({ numbers }) =>
-    numbers.voltage === undefined
-      ? `Stop. The bus is not discharged: the meter is over-range. Work begins below ${volts(numbers.touch)}.`
-      : `Stop. The bus is not shown to be discharged: up to ${volts(numbers.voltage)} is on it, and work begins below ${volts(numbers.touch)}. No resistance is judged.`,
+export const busFindings: FindingSentences<StageFinding> = {
+  'bus-not-discharged': ({ volts, touchVolts }) =>
+    volts === undefined
+      ? `Stop. The bus is not discharged: the meter is over-range. Work begins below ${inVolts(touchVolts)}.`
+      : `Stop. The bus is not shown to be discharged: up to ${inVolts(volts)} is on it, and work begins below ${inVolts(touchVolts)}. No resistance is judged.`,
   'bus-discharged': () => 'The bus was measured and is discharged.',
   'motor-leads-not-stated': () =>
     'You have not said whether the motor leads are off the drive. With them on, a fault looks balanced.',
@@ -33,7 +37,7 @@ type StageStepCode = Extract<
   | 'test-insulation-next'
 >;
 
-export const stageSteps: Record<StageStepCode, () => string> = {
+export const stageSteps: StepSentences<Step<StageStepCode>> = {
   'measure-bus': () =>
     'Measure the DC-bus voltage on the drive, with a meter that you have just proved on a known source.',
   'wait-and-measure-bus': () =>

@@ -1,15 +1,21 @@
+import { type DiodePlace, partsOfPosition, type Rail, type SwitchPosition } from '../calc/switch-position.ts';
+
+export const railNames: Record<Rail, string> = { plus: 'DC+', minus: 'DC−' };
+
 /** `plusU` reads "DC+ to U". */
-export function positionName(id: string): string {
-  return `${id.startsWith('plus') ? 'DC+' : 'DC−'} to ${id.slice(-1)}`;
+export function positionName(position: SwitchPosition): string {
+  const { rail, phase } = partsOfPosition[position];
+  return `${railNames[rail]} to ${phase}`;
 }
 
 /** `plusU` reads "upper switch of U". */
-export function switchName(id: string): string {
-  return `${id.startsWith('plus') ? 'upper' : 'lower'} switch of ${id.slice(-1)}`;
+export function switchName(position: SwitchPosition): string {
+  const { rail, phase } = partsOfPosition[position];
+  return `${rail === 'plus' ? 'upper' : 'lower'} switch of ${phase}`;
 }
 
-/** `plusForwardU` reads "DC+ and U, conducting". */
-export function readingName(id: string): string {
-  const way = id.includes('Forward') ? 'conducting' : 'blocking';
-  return `${id.startsWith('plus') ? 'DC+' : 'DC−'} and ${id.slice(-1)}, ${way}`;
+/** "DC+ and U, conducting". */
+export function readingName({ position, way }: DiodePlace): string {
+  const { rail, phase } = partsOfPosition[position];
+  return `${railNames[rail]} and ${phase}, ${way === 'forward' ? 'conducting' : 'blocking'}`;
 }

@@ -1,13 +1,12 @@
-import type { BridgeCode, Finding, InsulationCode, IsolationCode, WindingCode } from '../calc/index.ts';
 import type { Judgement } from '../practice/conclusion.ts';
+import type { Settled } from '../practice/feedback.ts';
 import type { Void } from '../practice/purpose.ts';
 import type { Mark } from '../practice/time-line.ts';
-import type { StepId } from '../visit/steps/ids.ts';
 import { bridgeFindings } from './bridge.ts';
 import { partNames } from './decision.ts';
 import { insulationFindings } from './insulation.ts';
 import { isolationFindings } from './isolation.ts';
-import { listed } from './sentences.ts';
+import { listed, sentenceOf } from './sentences.ts';
 import { windingFindings } from './winding.ts';
 
 export const judgementTexts: Record<Judgement, { word: string; why: string }> = {
@@ -50,16 +49,18 @@ export function partsText(parts: readonly (keyof typeof partNames)[]): string {
   return parts.length === 0 ? 'nothing' : listed(parts.map((part) => partNames[part]));
 }
 
-const sentences: Partial<Record<StepId, (finding: Finding) => string>> = {
-  bridge: (finding) => bridgeFindings[finding.code as BridgeCode](finding as Finding<BridgeCode>),
-  insulation: (finding) => insulationFindings[finding.code as InsulationCode](finding as Finding<InsulationCode>),
-  isolation: (finding) => isolationFindings[finding.code as IsolationCode](finding as Finding<IsolationCode>),
-  winding: (finding) => windingFindings[finding.code as WindingCode](finding as Finding<WindingCode>),
-  'winding-motor': (finding) => windingFindings[finding.code as WindingCode](finding as Finding<WindingCode>),
-};
-
-export function settledText(step: StepId, finding: Finding): string {
-  return sentences[step]?.(finding) ?? '';
+/** What was read at a step that settles the case. */
+export function settledTexts({ step, findings }: Settled): string[] {
+  switch (step) {
+    case 'bridge':
+      return findings.map((finding) => sentenceOf(bridgeFindings, finding));
+    case 'insulation':
+      return findings.map((finding) => sentenceOf(insulationFindings, finding));
+    case 'isolation':
+      return findings.map((finding) => sentenceOf(isolationFindings, finding));
+    default:
+      return findings.map((finding) => sentenceOf(windingFindings, finding));
+  }
 }
 
 /** "Read: bridge check", from the address of an article. */

@@ -1,94 +1,105 @@
-import { type Finding, formatQuantity, formatRounded, type WindingCode, type WindingStepCode } from '../calc/index.ts';
+import {
+  formatQuantity,
+  formatRounded,
+  type Pairs,
+  type Phases,
+  phases,
+  type Step,
+  type WindingFinding,
+  type WindingPair,
+  type WindingStepCode,
+  windingPairs,
+} from '../calc/index.ts';
 import { figureFindings, figureSteps } from './figures.ts';
 import { type FindingSentences, listed, percent, type StepSentences } from './sentences.ts';
 
-const pairName = (id: string) => id.split('').join('–');
-const pairs = (ids: readonly string[]) => listed(ids.map(pairName));
+export const pairNames: Record<WindingPair, string> = { UV: 'U–V', VW: 'V–W', WU: 'W–U' };
+const pairs = (list: readonly WindingPair[]) => listed(list.map((pair) => pairNames[pair]));
 
 /** Four digits: windings of one motor differ in the third. */
-const ohms = (value: number | undefined) => formatQuantity(Number((value ?? 0).toPrecision(4)), 'Ω');
-const celsius = (value: number | undefined) => formatRounded(value ?? 0, '°C');
+const inOhms = (ohms: number) => formatQuantity(Number(ohms.toPrecision(4)), 'Ω');
+const inCelsius = (celsius: number) => formatRounded(celsius, '°C');
 
-const each = (numbers: Finding['numbers'], ids: readonly string[]) =>
-  listed(ids.map((id) => `${pairName(id)} ${ohms(numbers[id])}`));
+const eachPhase = (ohms: Phases<number>) => listed(phases.map((phase) => `${phase} ${inOhms(ohms[phase])}`));
+const eachPair = (ohms: Pairs<number>) =>
+  listed(windingPairs.map((pair) => `${pairNames[pair]} ${inOhms(ohms[pair])}`));
 
 /** Less turns, or one more contact. */
-function suspect({ names }: Finding): string {
-  const name = pairName(names.name ?? '');
-  return names.side === 'low'
+function suspect(name: string, side: 'low' | 'high'): string {
+  return side === 'low'
     ? `winding ${name} is lower than the other two: shorted turns`
     : `winding ${name} is higher than the other two: a bad joint or contact, or a broken strand`;
 }
 
 /** With the other usual figure beside it, since a manual may mean either. */
-function deviation(value: number | undefined, range?: number): string {
-  const spread = range === undefined ? '' : ` (highest less lowest is ${percent(range)} of the mean)`;
-  return `the largest deviation from the mean is ${percent(value)}${spread}`;
+function deviation(deviationPercent: number, rangePercent?: number): string {
+  const spread = rangePercent === undefined ? '' : ` (highest less lowest is ${percent(rangePercent)} of the mean)`;
+  return `the largest deviation from the mean is ${percent(deviationPercent)}${spread}`;
 }
 
-export const windingFindings: FindingSentences<WindingCode> = {
+export const windingFindings: FindingSentences<WindingFinding> = {
   ...figureFindings,
   'winding-incomplete': ({ readings }) => `Not measured yet: ${pairs(readings)}.`,
   'winding-open': ({ readings }) => `${pairs(readings)} is open. A winding, a core or a contact is broken.`,
-  'winding-open-phase': ({ names }) =>
-    `Both go through ${names.terminal}, and the third pair reads: the break is in phase ${names.terminal}, its core or its contact.`,
+  'winding-open-phase': ({ terminal }) =>
+    `Both go through ${terminal}, and the third pair reads: the break is in phase ${terminal}, its core or its contact.`,
   'winding-open-alone': ({ readings }) =>
     `No winding is open between ${pairs(readings)} alone: the other two readings lead through the third terminal. A tip did not touch, or a figure is a slip.`,
   'winding-range-not-noted': ({ readings }) =>
     `${pairs(readings)} is over-range on a range that does not tell an open winding.`,
-  'winding-balanced': ({ numbers }) =>
-    `The windings are alike: ${deviation(numbers.deviation ?? numbers.most)}; ${percent(numbers.good)} passes.`,
-  'winding-unbalanced': ({ numbers }) =>
-    `The windings are not alike: ${deviation(numbers.deviation ?? numbers.least, numbers.range)}; above ${percent(numbers.bad)} fails.`,
-  'winding-between-limits': ({ numbers }) =>
-    `The largest deviation from the mean is ${percent(numbers.deviation ?? numbers.most)}, between ${percent(numbers.good)} that passes and ${percent(numbers.bad)} that fails. Some windings are built so.`,
+  'winding-balanced': ({ deviationPercent, goodPercent }) =>
+    `The windings are alike: ${deviation(deviationPercent)}; ${percent(goodPercent)} passes.`,
+  'winding-unbalanced': ({ deviationPercent, rangePercent, badPercent }) =>
+    `The windings are not alike: ${deviation(deviationPercent, rangePercent)}; above ${percent(badPercent)} fails.`,
+  'winding-between-limits': ({ deviationPercent, goodPercent, badPercent }) =>
+    `The largest deviation from the mean is ${percent(deviationPercent)}, between ${percent(goodPercent)} that passes and ${percent(badPercent)} that fails. Some windings are built so.`,
   'winding-needs-four-leads': () =>
     'The resistance is too low for two leads, and you have not said that you used four. Pressing the tips anew changes as much as the limit allows, with the leads zeroed too. So nothing is decided.',
-  'winding-too-coarse': ({ numbers }) =>
-    `Too coarse to tell: with one step of the display the deviation from the mean is anything from ${percent(numbers.least)} to ${percent(numbers.most)}; ${percent(numbers.good)} passes.`,
-  'winding-leads-subtracted': ({ numbers }) => `${ohms(numbers.leads)} of the leads is taken off each reading.`,
+  'winding-too-coarse': ({ leastPercent, mostPercent, goodPercent }) =>
+    `Too coarse to tell: with one step of the display the deviation from the mean is anything from ${percent(leastPercent)} to ${percent(mostPercent)}; ${percent(goodPercent)} passes.`,
+  'winding-leads-subtracted': ({ leadOhms }) => `${inOhms(leadOhms)} of the leads is taken off each reading.`,
   'winding-leads-not-stated': () =>
     'You have not said how the test leads were kept out of the readings. Without that no winding passes: leads can hide a difference.',
   'winding-leads-missing': () =>
     'You want the leads taken off, but their own resistance is not given. What is left of the readings is not known.',
-  'winding-leads-contradict': ({ numbers }) =>
-    numbers.leads === undefined
+  'winding-leads-contradict': ({ leadOhms }) =>
+    leadOhms === undefined
       ? 'The tips held together must read a plain value. Over-range there means a broken lead.'
-      : `You say that the leads are out of the readings, and give ${ohms(numbers.leads)} to take off. Only one of the two can be true.`,
-  'winding-leads-exceed': ({ numbers }) =>
-    `The leads, with ${ohms(numbers.leads)}, are more than a whole reading. One of the two is a slip.`,
-  'winding-sum-of-others': ({ readings, names }) =>
-    `${pairs(readings)} reads as much as the other two together, or nearly, or more. ${names.connection === 'star' ? '' : 'As much is what a delta shows when that winding is open. '}More is what no motor shows: then it is a bad contact, or a slip.`,
-  'winding-phases-star': ({ numbers }) => `Joined in star, the windings have ${each(numbers, ['U', 'V', 'W'])}.`,
-  'winding-phases-delta': ({ numbers }) => `Joined in delta, the windings have ${each(numbers, ['UV', 'VW', 'WU'])}.`,
-  'winding-suspect-star': (finding) => `Suspect, if joined in star: ${suspect(finding)}.`,
-  'winding-suspect-delta': (finding) => `Suspect, if joined in delta: ${suspect(finding)}.`,
+      : `You say that the leads are out of the readings, and give ${inOhms(leadOhms)} to take off. Only one of the two can be true.`,
+  'winding-leads-exceed': ({ leadOhms }) =>
+    `The leads, with ${inOhms(leadOhms)}, are more than a whole reading. One of the two is a slip.`,
+  'winding-sum-of-others': ({ pair, connection }) =>
+    `${pairNames[pair]} reads as much as the other two together, or nearly, or more. ${connection === 'star' ? '' : 'As much is what a delta shows when that winding is open. '}More is what no motor shows: then it is a bad contact, or a slip.`,
+  'winding-phases-star': ({ ohms }) => `Joined in star, the windings have ${eachPhase(ohms)}.`,
+  'winding-phases-delta': ({ ohms }) => `Joined in delta, the windings have ${eachPair(ohms)}.`,
+  'winding-suspect-star': ({ name, side }) => `Suspect, if joined in star: ${suspect(name, side)}.`,
+  'winding-suspect-delta': ({ name, side }) => `Suspect, if joined in delta: ${suspect(pairNames[name], side)}.`,
   'winding-no-single-suspect': () =>
     'No single winding stands apart from the other two, so none is named as the suspect.',
-  'winding-corrected': ({ numbers }) =>
-    `Carried from ${celsius(numbers.from)} to ${celsius(numbers.to)}: ${each(numbers, ['UV', 'VW', 'WU'])}.`,
+  'winding-corrected': ({ ohms, fromCelsius, toCelsius }) =>
+    `Carried from ${inCelsius(fromCelsius)} to ${inCelsius(toCelsius)}: ${eachPair(ohms)}.`,
   'winding-not-corrected': () =>
     'The temperature is outside what windings see in service, so nothing is corrected or compared.',
   'winding-reference-no-temperature': () =>
     'The nameplate or earlier value is not compared: both temperatures are needed, because copper gains about four percent in ten kelvins.',
-  'winding-reference-matches': ({ numbers }) =>
-    `The mean fits the nameplate or earlier value at ${celsius(numbers.at)}: they differ by no more than ${percent(numbers.tolerance)}.`,
-  'winding-reference-differs': ({ numbers }) =>
-    `The mean differs from the nameplate or earlier value at ${celsius(numbers.at)} by more than ${percent(numbers.tolerance)}${far(numbers)}. Another model, the cable in between, a wrong temperature or a damaged winding do that.`,
-  'winding-reference-too-close': ({ numbers }) =>
-    `The figures do not tell whether the mean fits the nameplate or earlier value within ${percent(numbers.tolerance)}.`,
+  'winding-reference-matches': ({ atCelsius, tolerancePercent }) =>
+    `The mean fits the nameplate or earlier value at ${inCelsius(atCelsius)}: they differ by no more than ${percent(tolerancePercent)}.`,
+  'winding-reference-differs': ({ atCelsius, tolerancePercent, apartPercent }) =>
+    `The mean differs from the nameplate or earlier value at ${inCelsius(atCelsius)} by more than ${percent(tolerancePercent)}${far(apartPercent)}. Another model, the cable in between, a wrong temperature or a damaged winding do that.`,
+  'winding-reference-too-close': ({ tolerancePercent }) =>
+    `The figures do not tell whether the mean fits the nameplate or earlier value within ${percent(tolerancePercent)}.`,
   'winding-passed': () =>
     'No open winding and no large difference. A few shorted turns can hide in this: only a specialist test of the winding finds them.',
   'winding-failed': () => 'The fault is in the winding, or in the cable if you measured through it.',
 };
 
 /** ": it is at least 14 % higher", where the figures tell. */
-function far({ least, most, tolerance = 0 }: Finding['numbers']): string {
-  if (least === undefined || most === undefined) return '';
-  return least > tolerance ? `: it is at least ${percent(least)} higher` : `: it is at least ${percent(-most)} lower`;
+function far(apartPercent: number | undefined): string {
+  if (apartPercent === undefined) return '';
+  return `: it is at least ${percent(Math.abs(apartPercent))} ${apartPercent > 0 ? 'higher' : 'lower'}`;
 }
 
-export const windingSteps: StepSentences<WindingStepCode> = {
+export const windingSteps: StepSentences<Step<WindingStepCode>> = {
   ...figureSteps,
   'measure-pairs': () => 'Measure the pairs that are missing: U–V, V–W and W–U.',
   'note-winding-range': () => 'Repeat on a range of some kilohms and note it.',

@@ -1,5 +1,5 @@
 import type { Assessment } from '../calc/index.ts';
-import { judge, type Outcome } from '../islands/form/calculator-form.ts';
+import type { Outcome } from '../islands/form/calculator-form.ts';
 import { readForm } from '../islands/form/read-form.ts';
 import { verdictWords } from '../islands/form/verdict-words.ts';
 import type { Snapshot } from '../record/snapshot-schema.ts';
@@ -46,7 +46,7 @@ function askedForm(id: AskedStepId, form: Form, readAt: Times): EvaluatedForm<As
 /** The calculator judges once; everything else is taken from what it says. */
 function measuredForm(id: MeasuredStepId, form: Form): EvaluatedForm<MeasuredStepId> {
   const typed = { ...form, ...questions[id].given };
-  const outcome = judge(stepCalculators[id], typed);
+  const outcome = stepCalculators[id].judge(typed);
   const leftOpen = ticked(form, 'leftOpen');
   const assessment =
     outcome.state === 'judged' ? outcome.assessment : leftOpen ? ofBlank(id, typed, outcome) : undefined;

@@ -4,7 +4,6 @@ import { parseReading, type Quantity } from '../../src/calc/index.ts';
 import { caseCalculators, caseForms } from '../../src/components/case-forms.ts';
 import { casePieces } from '../../src/components/case-prose.ts';
 import { caseVisit } from '../../src/components/case-visit.ts';
-import { judge } from '../../src/islands/form/calculator-form.ts';
 import { calculatorNames } from '../../src/islands/share/calculator-names.ts';
 import { readShare, shareText } from '../../src/record/share.ts';
 import { visitSchema } from '../../src/record/visit-schema.ts';
@@ -42,7 +41,7 @@ describe.each(parsed)('$id', ({ id, data }) => {
   });
 
   test.each(filled)('gives the verdict that was stated by hand: %s', (name) => {
-    const outcome = judge(caseForms[name].form, data.forms[name] ?? {});
+    const outcome = caseForms[name].form.judge(data.forms[name] ?? {});
     expect(outcome).toMatchObject({ state: 'judged', verdict: data.expected[name] });
   });
 

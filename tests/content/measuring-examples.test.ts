@@ -25,6 +25,7 @@ import {
   suspectPositions,
   volts,
 } from '../../src/calc/index.ts';
+import { found } from '../support/found.ts';
 
 // What the worked examples of the section "measuring" say in words, held against the calculators.
 
@@ -146,10 +147,7 @@ test('winding resistance: V is high in a star, and the mean fits the data sheet'
     referenceTemperature: celsius(winding.nameplate.celsius),
   });
   expect(verdict).toBe('no-go');
-  expect(findings.find(({ code }) => code === 'winding-suspect-star')?.names).toMatchObject({
-    name: 'V',
-    side: 'high',
-  });
+  expect(found(findings, 'winding-suspect-star')).toMatchObject({ name: 'V', side: 'high' });
   expect(findings.map(({ code }) => code)).toContain('winding-reference-matches');
 });
 

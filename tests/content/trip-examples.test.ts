@@ -3,6 +3,7 @@ import { atMotor, throughCable } from '../../content/articles/trip/motor-failure
 import { dcMinus, dcPlus } from '../../content/articles/trip/output-stage-failure.example.ts';
 import { throughMotor, throughShort } from '../../content/articles/trip/what-the-drive-means.example.ts';
 import { assessBridge, assessWinding, mapPhases, ohms, suspectPositions, volts } from '../../src/calc/index.ts';
+import { found } from '../support/found.ts';
 
 // What the worked examples of the section on the trip say in words, held against the calculators.
 
@@ -23,8 +24,7 @@ test('motor: the winding fails through the cable and at the motor, and V is the 
   for (const readings of [throughCable, atMotor]) {
     const { verdict, findings } = assessWinding({ readings: pairs(readings), leads: 'four', connection: 'star' });
     expect(verdict).toBe('no-go');
-    const suspect = findings.find(({ code }) => code === 'winding-suspect-star');
-    expect(suspect?.names).toMatchObject({ name: 'V', side: 'low' });
+    expect(found(findings, 'winding-suspect-star')).toMatchObject({ name: 'V', side: 'low' });
   }
 });
 

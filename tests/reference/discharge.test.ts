@@ -2,7 +2,7 @@ import { evaluate } from 'mathjs';
 import { describe, expect, it } from 'vitest';
 import {
   assessDischarge,
-  type EnergyCode,
+  type EnergyFinding,
   limit,
   limitValue,
   missing,
@@ -82,7 +82,7 @@ describe('the classes of stored energy', () => {
   });
 
   // Each figure from both sides: E = C · V² / 2 worked out by hand.
-  it.each<[number, number, EnergyCode]>([
+  it.each<[number, number, EnergyFinding['code']]>([
     [100, 2.0e-3, 'energy-shock'],
     [100, 1.98e-3, 'energy-below'],
     [99, 0.0205, 'energy-burn'],

@@ -1,7 +1,6 @@
 import { expect } from 'vitest';
-import type { Assessment, Finding, Step } from '../../src/calc/index.ts';
-
-type Sentences<Thing> = Record<string, ((thing: Thing) => string) | undefined>;
+import type { Finding, Step } from '../../src/calc/index.ts';
+import { type FindingSentences, type StepSentences, sentenceOf } from '../../src/texts/sentences.ts';
 
 /** A sentence that a person can read: whole, with every number filled in. */
 export function isClean(sentence: string | undefined) {
@@ -10,12 +9,12 @@ export function isClean(sentence: string | undefined) {
 }
 
 /** Says every finding and step of an assessment; gives the codes that were said. */
-export function sayAll(
-  { findings, next }: Pick<Assessment, 'findings' | 'next'>,
-  findingTexts: object,
-  stepTexts: object,
+export function sayAll<F extends Finding, S extends Step>(
+  { findings, next }: { findings: readonly F[]; next: readonly S[] },
+  findingTexts: FindingSentences<F>,
+  stepTexts: StepSentences<S>,
 ): string[] {
-  for (const finding of findings) isClean((findingTexts as Sentences<Finding>)[finding.code]?.(finding));
-  for (const step of next) isClean((stepTexts as Sentences<Step>)[step.code]?.(step));
+  for (const finding of findings) isClean(sentenceOf(findingTexts, finding));
+  for (const step of next) isClean(sentenceOf(stepTexts, step));
   return [...findings.map(({ code }) => code), ...next.map(({ code }) => code)];
 }

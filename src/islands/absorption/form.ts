@@ -1,8 +1,6 @@
 import {
   type AbsorptionAssessment,
-  type AbsorptionCode,
   type AbsorptionInput,
-  type AbsorptionStepCode,
   absorptionField,
   absorptionTimes,
   assessAbsorption,
@@ -10,7 +8,7 @@ import {
   missing,
 } from '../../calc/index.ts';
 import { absorptionFindings, absorptionSteps } from '../../texts/absorption.ts';
-import type { CalculatorForm } from '../form/calculator-form.ts';
+import { defineCalculator } from '../form/calculator-form.ts';
 import type { ChoiceField, ReadingField } from '../form/field.ts';
 import { temperatureUnit, windingTemperature } from '../form/form-choices.ts';
 import { instrumentFields, instrumentOf } from '../form/instrument.ts';
@@ -61,10 +59,10 @@ export function absorptionInput(read: ReadForm): AbsorptionInput {
   };
 }
 
-export const absorptionForm: CalculatorForm<AbsorptionCode, AbsorptionStepCode, AbsorptionAssessment> = {
+export const absorptionForm = defineCalculator<AbsorptionAssessment>({
   name: 'absorption',
   fields: [windingKindField, thermalClassField, ...timedFields, windingTemperature, temperatureUnit, ...testerFields],
   assess: (read) => assessAbsorption(absorptionInput(read)),
   findingTexts: absorptionFindings,
   stepTexts: absorptionSteps,
-};
+});

@@ -1,5 +1,5 @@
 import { useMemo } from 'preact/hooks';
-import type { BridgeDiodeCode, BridgeDiodeStepCode } from '../../calc/index.ts';
+import type { BridgeDiodeAssessment } from '../../calc/index.ts';
 import { BridgeSchematic } from '../bridge/BridgeSchematic.tsx';
 import { Choices } from '../form/Choices.tsx';
 import type { LateForm } from '../form/calculator-form.ts';
@@ -21,7 +21,7 @@ import {
 import { diodePositions } from './positions.ts';
 
 const name = 'bridge-diode';
-const bridgeDiode: LateForm<BridgeDiodeCode, BridgeDiodeStepCode> = {
+const bridgeDiode: LateForm<BridgeDiodeAssessment> = {
   name,
   fields: bridgeDiodeFields,
   load: () => import('./form.ts').then((module) => module.bridgeDiodeForm),
@@ -31,15 +31,15 @@ const rows = [
   {
     legend: 'DC+, conducting',
     hint: 'Diode test. Red tip on the terminal, black on DC+. Type what the meter shows: 0.412, 412 mV, OL.',
-    fields: diodeFields('plus', 'Forward'),
+    fields: diodeFields('plus', 'forward'),
   },
-  { legend: 'DC+, blocking', hint: 'Red tip on DC+, black on the terminal.', fields: diodeFields('plus', 'Reverse') },
+  { legend: 'DC+, blocking', hint: 'Red tip on DC+, black on the terminal.', fields: diodeFields('plus', 'reverse') },
   {
     legend: 'DC−, conducting',
     hint: 'Red tip on DC−, black on the terminal.',
-    fields: diodeFields('minus', 'Forward'),
+    fields: diodeFields('minus', 'forward'),
   },
-  { legend: 'DC−, blocking', hint: 'Red tip on the terminal, black on DC−.', fields: diodeFields('minus', 'Reverse') },
+  { legend: 'DC−, blocking', hint: 'Red tip on the terminal, black on DC−.', fields: diodeFields('minus', 'reverse') },
 ];
 
 /** The check of a drive's output stage by diode test: twelve readings, and the six resistances beside them. */

@@ -1,17 +1,15 @@
-import { phases, type Rail } from '../../calc/index.ts';
-import { positionName, readingName } from '../../texts/positions.ts';
+import { type DiodePlace, type DiodeWay, diodeField, phases, type Rail, rails } from '../../calc/index.ts';
+import { readingName } from '../../texts/positions.ts';
 import { busVoltage, motorLeads, railFields } from '../bridge/fields.ts';
 import type { ChoiceField, FormField, ReadingField } from '../form/field.ts';
 import { instrumentFields } from '../form/instrument.ts';
 
 export { busVoltage, motorLeads };
 
-export type Way = 'Forward' | 'Reverse';
-
-export const diodeFields = (rail: Rail, way: Way): ReadingField[] =>
+export const diodeFields = (rail: Rail, way: DiodeWay): ReadingField[] =>
   phases.map((phase) => {
-    const id = `${rail}${way}${phase}`;
-    return { kind: 'reading', id, label: phase, name: readingName(id), quantity: 'diode' };
+    const place: DiodePlace = { position: `${rail}${phase}`, way };
+    return { kind: 'reading', id: diodeField(place), label: phase, name: readingName(place), quantity: 'diode' };
   });
 
 export const steadiness: ChoiceField = {
@@ -27,8 +25,8 @@ export const steadiness: ChoiceField = {
 };
 
 /** The other variant of the check, for who has taken both. */
-export const resistanceFields: ReadingField[] = (['plus', 'minus'] as const).flatMap((rail) =>
-  railFields(rail).map((field) => ({ ...field, label: positionName(field.id) })),
+export const resistanceFields: ReadingField[] = rails.flatMap((rail) =>
+  railFields(rail).map((field) => ({ ...field, label: field.name })),
 );
 
 export const meterFields = instrumentFields('').filter(({ id }) => id !== 'upperLimit');
@@ -36,10 +34,10 @@ export const meterFields = instrumentFields('').filter(({ id }) => id !== 'upper
 export const bridgeDiodeFields: FormField[] = [
   busVoltage,
   motorLeads,
-  ...diodeFields('plus', 'Forward'),
-  ...diodeFields('plus', 'Reverse'),
-  ...diodeFields('minus', 'Forward'),
-  ...diodeFields('minus', 'Reverse'),
+  ...diodeFields('plus', 'forward'),
+  ...diodeFields('plus', 'reverse'),
+  ...diodeFields('minus', 'forward'),
+  ...diodeFields('minus', 'reverse'),
   steadiness,
   ...resistanceFields,
   ...meterFields,

@@ -1,8 +1,7 @@
 import {
   assessBridgeDiode,
-  type BridgeDiodeCode,
+  type BridgeDiodeAssessment,
   type BridgeDiodeInput,
-  type BridgeDiodeStepCode,
   type DiodeRail,
   missing,
   type Phases,
@@ -10,7 +9,7 @@ import {
   type Reading,
 } from '../../calc/index.ts';
 import { bridgeDiodeFindings, bridgeDiodeSteps } from '../../texts/bridge-diode.ts';
-import type { CalculatorForm } from '../form/calculator-form.ts';
+import { defineCalculator } from '../form/calculator-form.ts';
 import { instrumentOf } from '../form/instrument.ts';
 import type { ReadForm } from '../form/read-form.ts';
 import { bridgeDiodeFields, resistanceFields } from './fields.ts';
@@ -36,10 +35,10 @@ export function bridgeDiodeInput(read: ReadForm): BridgeDiodeInput {
   };
 }
 
-export const bridgeDiodeForm: CalculatorForm<BridgeDiodeCode, BridgeDiodeStepCode> = {
+export const bridgeDiodeForm = defineCalculator<BridgeDiodeAssessment>({
   name: 'bridge-diode',
   fields: bridgeDiodeFields,
   assess: (read) => assessBridgeDiode(bridgeDiodeInput(read)),
   findingTexts: bridgeDiodeFindings,
   stepTexts: bridgeDiodeSteps,
-};
+});

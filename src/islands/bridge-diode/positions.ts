@@ -1,17 +1,21 @@
-import { type Assessment, missing, phases, suspectPositions } from '../../calc/index.ts';
+import {
+  type BridgeDiodeAssessment,
+  missing,
+  partsOfPosition,
+  suspectPositions,
+  switchPositions,
+} from '../../calc/index.ts';
 import type { Position, PositionState } from '../bridge/positions.ts';
 import type { ReadForm } from '../form/read-form.ts';
 
 /** The six switch positions, each with its forward drop; suspect as the assessment says, sound only in a stage that passes. */
-export function diodePositions({ readings }: ReadForm, assessment: Assessment | undefined): Position[] {
+export function diodePositions({ readings }: ReadForm, assessment: BridgeDiodeAssessment | undefined): Position[] {
   const suspects = suspectPositions(assessment?.findings ?? []);
-  return (['plus', 'minus'] as const).flatMap((rail) =>
-    phases.map((phase): Position => {
-      const id = rail + phase;
-      const reading = readings[`${rail}Forward${phase}`] ?? missing;
-      const measured = reading.kind !== 'missing' || (readings[`${rail}Reverse${phase}`] ?? missing).kind !== 'missing';
-      const rest: PositionState = assessment?.verdict === 'go' ? 'sound' : 'unjudged';
-      return { id, rail, phase, reading, state: suspects.includes(id) ? 'suspect' : measured ? rest : 'missing' };
-    }),
-  );
+  return switchPositions.map((id): Position => {
+    const { rail, phase } = partsOfPosition[id];
+    const reading = readings[`${rail}Forward${phase}`] ?? missing;
+    const measured = reading.kind !== 'missing' || (readings[`${rail}Reverse${phase}`] ?? missing).kind !== 'missing';
+    const rest: PositionState = assessment?.verdict === 'go' ? 'sound' : 'unjudged';
+    return { id, rail, phase, reading, state: suspects.includes(id) ? 'suspect' : measured ? rest : 'missing' };
+  });
 }

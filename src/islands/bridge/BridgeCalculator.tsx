@@ -1,4 +1,5 @@
 import { useMemo } from 'preact/hooks';
+import type { BridgeAssessment } from '../../calc/index.ts';
 import { Choices } from '../form/Choices.tsx';
 import type { Outcome } from '../form/calculator-form.ts';
 import { FormFrame } from '../form/FormFrame.tsx';
@@ -58,7 +59,7 @@ export function BridgeCalculator(props: IslandProps) {
   );
 }
 
-function positionsOf(outcome: Outcome) {
+function positionsOf(outcome: Outcome<BridgeAssessment>) {
   const read = 'read' in outcome ? outcome.read : readForm(bridgeForm.fields, {});
   return bridgePositions(read, outcome.state === 'judged' ? outcome.assessment : undefined);
 }

@@ -1,4 +1,4 @@
-import { formatRounded, limitRange, limitValue, phases, type Rail } from '../../calc/index.ts';
+import { formatRounded, limitRange, limitValue, phases, type Rail, type SwitchPosition } from '../../calc/index.ts';
 import { positionName } from '../../texts/positions.ts';
 import type { ChoiceField, ReadingField } from '../form/field.ts';
 import { instrumentFields } from '../form/instrument.ts';
@@ -26,7 +26,7 @@ export const motorLeads: ChoiceField = {
 
 export const railFields = (rail: Rail): ReadingField[] =>
   phases.map((phase) => {
-    const id = `${rail}${phase}`;
+    const id: SwitchPosition = `${rail}${phase}`;
     return { kind: 'reading', id, label: `to ${phase}`, name: positionName(id), quantity: 'resistance' };
   });
 

@@ -1,15 +1,14 @@
 import {
   assessBridge,
-  type BridgeCode,
+  type BridgeAssessment,
   type BridgeInput,
-  type BridgeStepCode,
   missing,
   type Phases,
   type Rail,
   type Reading,
 } from '../../calc/index.ts';
 import { bridgeFindings, bridgeSteps } from '../../texts/bridge.ts';
-import type { CalculatorForm } from '../form/calculator-form.ts';
+import { defineCalculator } from '../form/calculator-form.ts';
 import { instrumentOf, numberOf } from '../form/instrument.ts';
 import type { ReadForm } from '../form/read-form.ts';
 import { busVoltage, meterFields, motorLeads, railFields, tipsTogether, tolerance } from './fields.ts';
@@ -33,7 +32,7 @@ export function bridgeInput(read: ReadForm): BridgeInput {
   };
 }
 
-export const bridgeForm: CalculatorForm<BridgeCode, BridgeStepCode> = {
+export const bridgeForm = defineCalculator<BridgeAssessment>({
   name: 'bridge',
   fields: [
     busVoltage,
@@ -47,4 +46,4 @@ export const bridgeForm: CalculatorForm<BridgeCode, BridgeStepCode> = {
   assess: (read) => assessBridge(bridgeInput(read)),
   findingTexts: bridgeFindings,
   stepTexts: bridgeSteps,
-};
+});

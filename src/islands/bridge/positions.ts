@@ -1,34 +1,41 @@
-import type { Assessment } from '../../calc/index.ts';
-import { missing, type Phase, phases, type Rail, type Reading, suspectPositions } from '../../calc/index.ts';
+import {
+  type BridgeAssessment,
+  missing,
+  type Phase,
+  phases,
+  type Rail,
+  type Reading,
+  rails,
+  type SwitchPosition,
+  suspectPositions,
+} from '../../calc/index.ts';
 import type { ReadForm } from '../form/read-form.ts';
 
 /** `unjudged`: measured, but nothing can be said about it yet. */
 export type PositionState = 'sound' | 'suspect' | 'unjudged' | 'missing';
 
 export interface Position {
-  id: string;
+  id: SwitchPosition;
   rail: Rail;
   phase: Phase;
   reading: Reading;
   state: PositionState;
 }
 
-const rails: Rail[] = ['plus', 'minus'];
-
 /** The six switch positions as the assessment leaves them; without one, nothing is judged. */
-export function bridgePositions({ readings }: ReadForm, assessment: Assessment | undefined): Position[] {
+export function bridgePositions({ readings }: ReadForm, assessment: BridgeAssessment | undefined): Position[] {
   const findings = assessment?.findings ?? [];
   const suspects = suspectPositions(findings);
   return rails.flatMap((rail) => {
     const measured = phases.filter((phase) => (readings[rail + phase] ?? missing).kind !== 'missing');
-    const own = findings.filter((finding) => finding.names.rail === rail);
+    const own = findings.filter((finding) => 'rail' in finding && finding.rail === rail);
     const failed = own.some(({ severity }) => severity === 'fail');
     const open = own.some(({ severity }) => severity === 'undecided');
-    const clear = measured.filter((phase) => !suspects.includes(rail + phase));
+    const clear = measured.filter((phase) => !suspects.includes(`${rail}${phase}`));
     // Beside a bad one, two that agree with each other are sound; a single one has nothing to agree with.
     const soundRest = failed ? clear.length > 1 && !open : own.some(({ severity }) => severity === 'pass');
     return phases.map((phase): Position => {
-      const id = rail + phase;
+      const id: SwitchPosition = `${rail}${phase}`;
       const reading = readings[id] ?? missing;
       const state = stateOf(reading, suspects.includes(id), soundRest);
       return { id, rail, phase, reading, state };

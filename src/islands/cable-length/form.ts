@@ -1,13 +1,6 @@
-import {
-  assessCableLength,
-  type CableLengthAssessment,
-  type CableLengthCode,
-  type CableLengthInput,
-  type CableLengthStepCode,
-  missing,
-} from '../../calc/index.ts';
+import { assessCableLength, type CableLengthAssessment, type CableLengthInput, missing } from '../../calc/index.ts';
 import { cableLengthFindings, cableLengthSteps } from '../../texts/cable-length.ts';
-import type { CalculatorForm } from '../form/calculator-form.ts';
+import { defineCalculator } from '../form/calculator-form.ts';
 import type { ChoiceField, ReadingField } from '../form/field.ts';
 import { temperatureUnit } from '../form/form-choices.ts';
 import { instrumentFields, instrumentOf } from '../form/instrument.ts';
@@ -87,10 +80,10 @@ export function cableLengthInput(read: ReadForm): CableLengthInput {
   };
 }
 
-export const cableLengthForm: CalculatorForm<CableLengthCode, CableLengthStepCode, CableLengthAssessment> = {
+export const cableLengthForm = defineCalculator<CableLengthAssessment>({
   name: 'cable-length',
   fields: [insulationField, ...buildFields, ...testFields, temperatureUnit, ...testerFields],
   assess: (read) => assessCableLength(cableLengthInput(read)),
   findingTexts: cableLengthFindings,
   stepTexts: cableLengthSteps,
-};
+});

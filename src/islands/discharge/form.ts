@@ -1,13 +1,6 @@
-import {
-  assessDischarge,
-  type BusDischargeCode,
-  type DischargeAssessment,
-  type DischargeInput,
-  type DischargeStepCode,
-  missing,
-} from '../../calc/index.ts';
+import { assessDischarge, type DischargeAssessment, type DischargeInput, missing } from '../../calc/index.ts';
 import { dischargeFindings, dischargeSteps } from '../../texts/discharge.ts';
-import type { CalculatorForm } from '../form/calculator-form.ts';
+import { defineCalculator } from '../form/calculator-form.ts';
 import { instrumentOf } from '../form/instrument.ts';
 import type { ReadForm } from '../form/read-form.ts';
 import { busFields, labelFields, meterFields, pairFields, toleranceFields } from './fields.ts';
@@ -29,10 +22,10 @@ export function dischargeInput(read: ReadForm): DischargeInput {
   };
 }
 
-export const dischargeForm: CalculatorForm<BusDischargeCode, DischargeStepCode, DischargeAssessment> = {
+export const dischargeForm = defineCalculator<DischargeAssessment>({
   name: 'discharge',
   fields: [...busFields, ...toleranceFields, ...pairFields, ...meterFields, ...labelFields],
   assess: (read) => assessDischarge(dischargeInput(read)),
   findingTexts: dischargeFindings,
   stepTexts: dischargeSteps,
-};
+});

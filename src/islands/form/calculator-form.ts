@@ -1,5 +1,5 @@
 import type { Assessment, LimitId, Severity, Verdict } from '../../calc/index.ts';
-import type { FindingSentences, StepSentences } from '../../texts/sentences.ts';
+import { type FindingSentences, type StepSentences, sentenceOf } from '../../texts/sentences.ts';
 import { type FormField, isBlank, type Typed } from './field.ts';
 import { type FieldError, type ReadForm, readForm } from './read-form.ts';
 
@@ -15,29 +15,31 @@ export type CalculatorName =
   | 'cable-length'
   | 'trend';
 
-/** All that a calculator is, apart from its looks. */
-export interface CalculatorForm<
-  FindingCode extends string = string,
-  StepCode extends string = string,
-  A extends Assessment<FindingCode, StepCode> = Assessment<FindingCode, StepCode>,
-> {
+/** What a calculator is made of, apart from its looks. */
+interface Definition<A extends Assessment> {
   name: CalculatorName;
   fields: readonly FormField[];
   /** Judges from the answer to this question on, before any reading is typed. */
   judgesFrom?: string;
   /** Called only with a form that could be read whole. */
   assess: (read: ReadForm) => A;
-  findingTexts: FindingSentences<FindingCode>;
-  stepTexts: StepSentences<StepCode>;
+  findingTexts: FindingSentences<A['findings'][number]>;
+  stepTexts: StepSentences<A['next'][number]>;
+}
+
+/** A calculator as pages, cases and visits use it: none of them needs to know its findings to have them put into words. */
+export interface CalculatorForm<A extends Assessment = Assessment>
+  extends Pick<Definition<A>, 'name' | 'fields' | 'assess'> {
+  /**
+   * From what stands in the form to what is said about it. An entry that can't be read gives no verdict, but never
+   * hides a danger that the other entries show. What was only `offered`, and not typed, judges nothing by itself.
+   */
+  judge: (typed: Typed, offered?: Typed) => Outcome<A>;
 }
 
 /** A calculator whose rule and sentences are loaded with the first entry: its script is too long to come with the form. */
-export interface LateForm<
-  FindingCode extends string = string,
-  StepCode extends string = string,
-  A extends Assessment<FindingCode, StepCode> = Assessment<FindingCode, StepCode>,
-> extends Pick<CalculatorForm, 'name' | 'fields'> {
-  load: () => Promise<CalculatorForm<FindingCode, StepCode, A>>;
+export interface LateForm<A extends Assessment = Assessment> extends Pick<CalculatorForm, 'name' | 'fields'> {
+  load: () => Promise<CalculatorForm<A>>;
 }
 
 export interface FindingLine {
@@ -65,24 +67,25 @@ export type Outcome<A extends Assessment = Assessment> =
 
 const weight: Severity[] = ['stop', 'fail', 'undecided', 'caution', 'pass', 'note'];
 
-/**
- * From what stands in the form to what is said about it. An entry that can't be read gives no verdict, but never
- * hides a danger that the other entries show. What was only `offered`, and not typed, judges nothing by itself.
- */
-export function judge<F extends string, S extends string, A extends Assessment<F, S>>(
-  form: CalculatorForm<F, S, A>,
-  typed: Typed,
-  offered: Typed = {},
-): Outcome<A> {
-  const read = readForm(form.fields, typed);
+/** Ties the rule of a calculator to its sentences: each finding of the rule has one, made from what it carries. */
+export function defineCalculator<A extends Assessment>(definition: Definition<A>): CalculatorForm<A> {
+  const { name, fields, assess } = definition;
+  return { name, fields, assess, judge: (typed, offered = {}) => judge(definition, typed, offered) };
+}
+
+function judge<A extends Assessment>(definition: Definition<A>, typed: Typed, offered: Typed): Outcome<A> {
+  const { fields, judgesFrom, findingTexts, stepTexts } = definition;
+  const read = readForm(fields, typed);
   const isReadable = Object.keys(read.errors).length === 0;
-  const asked = form.judgesFrom !== undefined && (typed[form.judgesFrom] ?? '') !== '';
-  if (isReadable && !asked && isBlank(form.fields, typed, offered)) return { state: 'blank' };
+  const asked = judgesFrom !== undefined && (typed[judgesFrom] ?? '') !== '';
+  if (isReadable && !asked && isBlank(fields, typed, offered)) return { state: 'blank' };
   if (isReadable && read.unchosen.length > 0)
     return { state: 'unchosen', read, questions: read.unchosen.map(({ name }) => name) };
-  const assessment = form.assess(read);
-  const findings = assessment.findings
-    .map((finding) => ({ severity: finding.severity, text: form.findingTexts[finding.code](finding) }))
+  const assessment = definition.assess(read);
+  const found: readonly A['findings'][number][] = assessment.findings;
+  const next: readonly A['next'][number][] = assessment.next;
+  const findings = found
+    .map((finding) => ({ severity: finding.severity, text: sentenceOf(findingTexts, finding) }))
     .sort((a, b) => weight.indexOf(a.severity) - weight.indexOf(b.severity));
   const dangers = findings.filter(({ severity }) => severity === 'stop');
   if (!isReadable) return { state: 'unreadable', read, errors: read.errors, dangers };
@@ -92,7 +95,7 @@ export function judge<F extends string, S extends string, A extends Assessment<F
     assessment,
     read,
     findings,
-    steps: assessment.next.map((step) => form.stepTexts[step.code](step)),
-    limits: [...new Set(assessment.findings.flatMap(({ limits }) => limits))],
+    steps: next.map((step) => sentenceOf(stepTexts, step)),
+    limits: [...new Set(found.flatMap(({ limits }) => limits))],
   };
 }

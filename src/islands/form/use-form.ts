@@ -1,7 +1,7 @@
 import { useLayoutEffect, useMemo, useRef, useState } from 'preact/hooks';
 import type { Assessment } from '../../calc/index.ts';
 import { caseInAddress, openedByReload } from './address.ts';
-import { type CalculatorForm, judge, type LateForm, type Outcome } from './calculator-form.ts';
+import type { CalculatorForm, LateForm, Outcome } from './calculator-form.ts';
 import { blankForm, fillForm, isBlank, isUntouched, type Typed } from './field.ts';
 import { keepEntries } from './keep.ts';
 import { type FieldError, type ReadForm, readForm } from './read-form.ts';
@@ -70,8 +70,8 @@ export interface FormState<A extends Assessment = Assessment> extends FieldsStat
 }
 
 /** The state of a calculator's form. */
-export function useForm<F extends string, S extends string, A extends Assessment<F, S>>(
-  form: CalculatorForm<F, S, A> | LateForm<F, S, A>,
+export function useForm<A extends Assessment>(
+  form: CalculatorForm<A> | LateForm<A>,
   { visits, start = {}, kept, visit, notes = {} }: IslandProps,
 ): FormState<A> {
   const { fields, name } = form;
@@ -121,7 +121,7 @@ export function useForm<F extends string, S extends string, A extends Assessment
   const rule = useRule(form, !isEmpty);
   const outcome = useMemo(
     (): Outcome<A> =>
-      typeof rule === 'object' ? judge(rule, settled, visit?.offered) : { state: isEmpty ? 'blank' : rule },
+      typeof rule === 'object' ? rule.judge(settled, visit?.offered) : { state: isEmpty ? 'blank' : rule },
     [settled, rule],
   );
   return {

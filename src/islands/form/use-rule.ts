@@ -3,11 +3,11 @@ import type { Assessment } from '../../calc/index.ts';
 import type { CalculatorForm, LateForm } from './calculator-form.ts';
 
 /** The rule of a form, at once or as soon as it is `wanted` and has come. */
-export function useRule<F extends string, S extends string, A extends Assessment<F, S>>(
-  form: CalculatorForm<F, S, A> | LateForm<F, S, A>,
+export function useRule<A extends Assessment>(
+  form: CalculatorForm<A> | LateForm<A>,
   wanted: boolean,
-): CalculatorForm<F, S, A> | 'loading' | 'not-loaded' {
-  const [rule, setRule] = useState<CalculatorForm<F, S, A> | 'loading' | 'not-loaded'>(() =>
+): CalculatorForm<A> | 'loading' | 'not-loaded' {
+  const [rule, setRule] = useState<CalculatorForm<A> | 'loading' | 'not-loaded'>(() =>
     'load' in form ? 'loading' : form,
   );
   useEffect(() => {

@@ -1,12 +1,6 @@
-import {
-  assessInsulation,
-  type InsulationCode,
-  type InsulationInput,
-  type InsulationStepCode,
-  missing,
-} from '../../calc/index.ts';
+import { assessInsulation, type InsulationAssessment, type InsulationInput, missing } from '../../calc/index.ts';
 import { insulationFindings, insulationSteps } from '../../texts/insulation.ts';
-import type { CalculatorForm } from '../form/calculator-form.ts';
+import { defineCalculator } from '../form/calculator-form.ts';
 import { correction, correctionOf, temperatureUnit, testVoltage, windingTemperature } from '../form/form-choices.ts';
 import { instrumentOf } from '../form/instrument.ts';
 import type { ReadForm } from '../form/read-form.ts';
@@ -31,7 +25,7 @@ export function insulationInput(read: ReadForm): InsulationInput {
   };
 }
 
-export const insulationForm: CalculatorForm<InsulationCode, InsulationStepCode> = {
+export const insulationForm = defineCalculator<InsulationAssessment>({
   name: 'insulation',
   fields: [
     occasion,
@@ -50,4 +44,4 @@ export const insulationForm: CalculatorForm<InsulationCode, InsulationStepCode> 
   assess: (read) => assessInsulation(insulationInput(read)),
   findingTexts: insulationFindings,
   stepTexts: insulationSteps,
-};
+});

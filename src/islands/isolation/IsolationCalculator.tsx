@@ -1,4 +1,4 @@
-import type { IsolationAssessment, IsolationCode, IsolationStepCode, StageName } from '../../calc/index.ts';
+import type { IsolationAssessment, StageName } from '../../calc/index.ts';
 import { Choices } from '../form/Choices.tsx';
 import type { LateForm } from '../form/calculator-form.ts';
 import { FormFrame } from '../form/FormFrame.tsx';
@@ -13,7 +13,7 @@ import { Stage } from './Stage.tsx';
 import { contradicts, type LaterStage, stagesAsked } from './stages-asked.ts';
 
 const name = 'isolation';
-const isolation: LateForm<IsolationCode, IsolationStepCode, IsolationAssessment> = {
+const isolation: LateForm<IsolationAssessment> = {
   name,
   fields: isolationFields,
   load: () => import('./form.ts').then((module) => module.isolationForm),

@@ -1,15 +1,13 @@
 import {
   assessIsolation,
   type IsolationAssessment,
-  type IsolationCode,
   type IsolationInput,
-  type IsolationStepCode,
   missing,
   type StageName,
   type StageReadings,
 } from '../../calc/index.ts';
 import { isolationFindings, isolationSteps } from '../../texts/isolation.ts';
-import type { CalculatorForm } from '../form/calculator-form.ts';
+import { defineCalculator } from '../form/calculator-form.ts';
 import { correctionOf } from '../form/form-choices.ts';
 import { instrumentOf } from '../form/instrument.ts';
 import type { ReadForm } from '../form/read-form.ts';
@@ -45,10 +43,10 @@ export function isolationInput(read: ReadForm): IsolationInput {
   };
 }
 
-export const isolationForm: CalculatorForm<IsolationCode, IsolationStepCode, IsolationAssessment> = {
+export const isolationForm = defineCalculator<IsolationAssessment>({
   name: 'isolation',
   fields: isolationFields,
   assess: (read) => assessIsolation(isolationInput(read)),
   findingTexts: isolationFindings,
   stepTexts: isolationSteps,
-};
+});

@@ -1,4 +1,4 @@
-import type { IsolationAssessment, IsolationStepCode } from '../../calc/index.ts';
+import type { IsolationAssessment, IsolationFinding, IsolationStepCode } from '../../calc/index.ts';
 
 /** The stages that open by themselves; the joined one is always open. */
 export type LaterStage = 'cable' | 'motor';
@@ -14,7 +14,7 @@ export function stagesAsked(assessment: IsolationAssessment | undefined): LaterS
   return (['cable', 'motor'] as const).filter((stage) => asking[stage].some((code) => codes.includes(code)));
 }
 
-const misfits = [
+const misfits: readonly IsolationFinding['code'][] = [
   'joined-too-high',
   'joined-too-low',
   'joined-needs-bonded',

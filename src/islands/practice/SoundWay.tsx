@@ -1,6 +1,6 @@
 import type { Feedback, WayStep } from '../../practice/feedback.ts';
 import { openTexts, partNames, proofTexts } from '../../texts/decision.ts';
-import { feedbackTexts, settledText } from '../../texts/practice-feedback.ts';
+import { feedbackTexts, settledTexts } from '../../texts/practice-feedback.ts';
 import { capital } from '../../texts/sentences.ts';
 import { questions } from '../../visit/steps/questions.ts';
 import { ArticleLink } from './ArticleLink.tsx';
@@ -47,15 +47,15 @@ function Step({ of: { step, leftOut, settled }, articles }: { of: WayStep; artic
   return (
     <li>
       {title}
-      {settled.map((finding) => (
-        <p key={finding.code + finding.readings.join()}>{settledText(step, finding)}</p>
+      {(settled === undefined ? [] : settledTexts(settled)).map((text) => (
+        <p key={text}>{text}</p>
       ))}
       {leftOut && (
         <p>
           <b>{feedbackTexts.leftOut}</b> {why}
         </p>
       )}
-      {(leftOut || settled.length > 0) && (
+      {(leftOut || settled !== undefined) && (
         <p>
           <ArticleLink wanted={stepArticles[step]} articles={articles} />
         </p>

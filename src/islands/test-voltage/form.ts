@@ -3,14 +3,12 @@ import {
   missing,
   type TestObject,
   type TestVoltageChoice,
-  type TestVoltageChoiceCode,
   type TestVoltageInput,
-  type TestVoltageStepCode,
   testObjects,
   type Whether,
 } from '../../calc/index.ts';
 import { testVoltageFindings, testVoltageSteps } from '../../texts/test-voltage.ts';
-import type { CalculatorForm } from '../form/calculator-form.ts';
+import { defineCalculator } from '../form/calculator-form.ts';
 import type { ChoiceField, Option, ReadingField } from '../form/field.ts';
 import type { ReadForm } from '../form/read-form.ts';
 
@@ -92,11 +90,11 @@ function whetherOf(choice: string | undefined): Whether {
   return choice === 'off' || choice === 'connected' ? choice : 'unknown';
 }
 
-export const testVoltageForm: CalculatorForm<TestVoltageChoiceCode, TestVoltageStepCode, TestVoltageChoice> = {
+export const testVoltageForm = defineCalculator<TestVoltageChoice>({
   name: 'test-voltage',
   judgesFrom: objectField.id,
   fields: [objectField, ratedField, driveField, sensitiveField, setField],
   assess: (read) => assessTestVoltage(testVoltageInput(read)),
   findingTexts: testVoltageFindings,
   stepTexts: testVoltageSteps,
-};
+});

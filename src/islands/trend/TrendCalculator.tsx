@@ -1,4 +1,4 @@
-import type { TrendAssessment, TrendCode, TrendStepCode } from '../../calc/index.ts';
+import type { TrendAssessment } from '../../calc/index.ts';
 import { Choices } from '../form/Choices.tsx';
 import type { LateForm } from '../form/calculator-form.ts';
 import { FormFrame } from '../form/FormFrame.tsx';
@@ -13,7 +13,7 @@ import { bareOhms, dateOrder, decimalMark, trendFields, windingKind } from './fi
 import { RowsField } from './RowsField.tsx';
 
 const name = 'trend';
-const trend: LateForm<TrendCode, TrendStepCode, TrendAssessment> = {
+const trend: LateForm<TrendAssessment> = {
   name,
   fields: trendFields,
   load: () => import('./form.ts').then((module) => module.trendForm(Date.now)),

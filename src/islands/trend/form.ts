@@ -3,13 +3,11 @@ import {
   missing,
   readTrendTable,
   type TrendAssessment,
-  type TrendCode,
   type TrendInput,
-  type TrendStepCode,
   type TrendTable,
 } from '../../calc/index.ts';
 import { trendFindings, trendSteps } from '../../texts/trend.ts';
-import type { CalculatorForm } from '../form/calculator-form.ts';
+import { defineCalculator } from '../form/calculator-form.ts';
 import { correctionOf } from '../form/form-choices.ts';
 import type { ReadForm } from '../form/read-form.ts';
 import { cellsOf } from './cells.ts';
@@ -35,12 +33,11 @@ export function trendInput(read: ReadForm, now: number): TrendInput {
 }
 
 /** A trend's go ends a year after its last value, so its form needs to know the time: ms from 1970-01-01, as `Date.now`. */
-export function trendForm(clock: () => number): CalculatorForm<TrendCode, TrendStepCode, TrendAssessment> {
-  return {
+export const trendForm = (clock: () => number) =>
+  defineCalculator<TrendAssessment>({
     name: 'trend',
     fields: trendFields,
     assess: (read) => assessTrend(trendInput(read, clock())),
     findingTexts: trendFindings,
     stepTexts: trendSteps,
-  };
-}
+  });

@@ -1,4 +1,5 @@
 import { formatReading, formatRounded } from '../../calc/index.ts';
+import { pairNames } from '../../texts/winding.ts';
 import type { ReadForm } from '../form/read-form.ts';
 import { type Bar, windingBars } from './bars.ts';
 
@@ -51,7 +52,7 @@ export function WindingBars({ read }: { read: ReadForm }) {
         {bars.map((bar, index) => (
           <g key={bar.pair} data-pair={bar.pair}>
             <text class="strong" x="6" y={top + index * rowHeight + 16}>
-              {bar.pair.split('').join('–')}
+              {pairNames[bar.pair]}
             </text>
             <text class="figures" x="6" y={top + index * rowHeight + 36}>
               {formatReading(bar.reading)}
@@ -73,7 +74,7 @@ export function WindingBars({ read }: { read: ReadForm }) {
 }
 
 function inWords({ pair, reading, deviation }: Bar): string {
-  return `${pair.split('').join('–')}: ${formatReading(reading)}, ${signed(deviation)} from the mean.`;
+  return `${pairNames[pair]}: ${formatReading(reading)}, ${signed(deviation)} from the mean.`;
 }
 
 function signed(percent: number): string {

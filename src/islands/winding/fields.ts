@@ -1,15 +1,14 @@
-import { formatRounded, limitValue, type WindingPair, windingPairs } from '../../calc/index.ts';
+import { formatRounded, limitValue, windingPairs } from '../../calc/index.ts';
+import { pairNames } from '../../texts/winding.ts';
 import type { ChoiceField, ReadingField } from '../form/field.ts';
 import { windingTemperature } from '../form/form-choices.ts';
 import { instrumentFields } from '../form/instrument.ts';
 
-const pairName = (pair: WindingPair) => pair.split('').join('–');
-
 export const pairFields: ReadingField[] = windingPairs.map((pair) => ({
   kind: 'reading',
   id: pair,
-  label: pairName(pair),
-  name: pairName(pair),
+  label: pairNames[pair],
+  name: pairNames[pair],
   quantity: 'resistance',
 }));
 

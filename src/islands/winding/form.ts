@@ -5,13 +5,12 @@ import {
   type LeadHandling,
   missing,
   type Reading,
-  type WindingCode,
+  type WindingAssessment,
   type WindingInput,
   type WindingPair,
-  type WindingStepCode,
 } from '../../calc/index.ts';
 import { windingFindings, windingSteps } from '../../texts/winding.ts';
-import type { CalculatorForm } from '../form/calculator-form.ts';
+import { defineCalculator } from '../form/calculator-form.ts';
 import { temperatureUnit } from '../form/form-choices.ts';
 import { instrumentOf } from '../form/instrument.ts';
 import type { ReadForm } from '../form/read-form.ts';
@@ -50,7 +49,7 @@ function oneOf<T extends string>(value: string | undefined, known: readonly T[],
   return known.find((one) => one === value) ?? otherwise;
 }
 
-export const windingForm: CalculatorForm<WindingCode, WindingStepCode> = {
+export const windingForm = defineCalculator<WindingAssessment>({
   name: 'winding',
   fields: [
     ...pairFields,
@@ -68,4 +67,4 @@ export const windingForm: CalculatorForm<WindingCode, WindingStepCode> = {
   assess: (read) => assessWinding(windingInput(read)),
   findingTexts: windingFindings,
   stepTexts: windingSteps,
-};
+});

@@ -11,6 +11,7 @@ import {
   parseReading,
   type Reading,
 } from '../../../src/calc/index.ts';
+import { figures, found } from '../../support/found.ts';
 import { runs } from '../../support/runs.ts';
 import { meetsAllVerdicts, rank, tally } from '../../support/verdict-rank.ts';
 
@@ -125,7 +126,7 @@ describe('assessAbsorption', () => {
 
   it('asks for a discharge of four times the test, first of all', () => {
     const { findings, next } = assessAbsorption(test({ 60: '400M', 600: '1200M' }));
-    expect(findings.find(({ code }) => code === 'discharge-after-test')?.numbers.minutes).toBe(40);
+    expect(found(findings, 'discharge-after-test').minutes).toBe(40);
     expect(next[0]?.code).toBe('discharge-winding');
   });
 
@@ -235,7 +236,7 @@ describe('properties', () => {
     fc.assert(
       fc.property(anyTest, (input) => {
         const { findings, index, ratio } = assessAbsorption(input);
-        expect(findings.flatMap(({ numbers }) => Object.values(numbers)).filter(Number.isNaN)).toEqual([]);
+        expect(findings.flatMap(figures).filter(Number.isNaN)).toEqual([]);
         for (const one of [index, ratio]) if (one) expect(one.lo).toBeLessThanOrEqual(one.hi);
       }),
       { numRuns: runs },

@@ -104,7 +104,7 @@ it('a go rests on drops that agree and on blocking, at both rails', () => {
     fc.property(fc.oneof(diodeTest, bothTests), (input) => {
       const assessment = assessBridgeDiode(input);
       if (assessment.verdict !== 'go') return;
-      const passed = assessment.findings.flatMap(({ code, names }) => (names.rail ? [`${code} ${names.rail}`] : []));
+      const passed = assessment.findings.flatMap((one) => ('rail' in one ? [`${one.code} ${one.rail}`] : []));
       for (const rail of ['plus', 'minus']) {
         expect(passed).toContain(`diode-balanced ${rail}`);
         expect(passed).toContain(`diode-blocks ${rail}`);
@@ -131,8 +131,8 @@ it('the order of phases and of rails makes no difference to the verdict', () => 
 it('a suspect position is named whenever something fails', () => {
   fc.assert(
     fc.property(bothTests, (input) => {
-      for (const { severity, names } of assessBridgeDiode(input).findings) {
-        if (severity === 'fail') expect(names.suspects ?? '').not.toBe('');
+      for (const one of assessBridgeDiode(input).findings) {
+        if (one.severity === 'fail') expect('suspects' in one && one.suspects.length > 0).toBe(true);
       }
     }),
     { numRuns: runs },

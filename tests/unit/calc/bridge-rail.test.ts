@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { judgeRail } from '../../../src/calc/bridge-rail.ts';
 import type { Instrument, Rail } from '../../../src/calc/index.ts';
+import { found } from '../../support/found.ts';
 import { typedPhases } from '../../support/typed.ts';
 
 const judge = (rail: Rail, readings: string, instrument: Instrument = {}, tolerance = 10) =>
@@ -10,7 +11,7 @@ const outcome = (...parameters: Parameters<typeof judge>) =>
   judge(...parameters).map(({ code, severity }) => `${severity} ${code}`);
 
 const suspects = (...parameters: Parameters<typeof judge>) =>
-  judge(...parameters).flatMap(({ names }) => names.suspects?.split(' ') ?? []);
+  judge(...parameters).flatMap((one) => ('suspects' in one ? one.suspects : []));
 
 describe('a sound rail', () => {
   it.each([
@@ -30,11 +31,11 @@ describe('a sound rail', () => {
   });
 
   it('gives both usual figures of spread', () => {
-    const [balanced] = judge('plus', '400k | 410k | 420k');
-    expect(balanced?.numbers).toMatchObject({ tolerance: 10, spread: 5 });
-    expect(balanced?.numbers.deviation).toBeCloseTo(2.4390244, 7);
-    expect(balanced?.limits).toEqual(['bridge-tolerance']);
-    expect(balanced?.readings).toEqual(['plusU', 'plusV', 'plusW']);
+    const balanced = found(judge('plus', '400k | 410k | 420k'), 'rail-balanced');
+    expect(balanced).toMatchObject({ tolerancePercent: 10, differences: { spreadPercent: 5 } });
+    expect(balanced.differences.deviationPercent).toBeCloseTo(2.4390244, 7);
+    expect(balanced.limits).toEqual(['bridge-tolerance']);
+    expect(balanced.readings).toEqual(['plusU', 'plusV', 'plusW']);
   });
 
   it('is open where all three are over-range on a range that could have shown a usual reading', () => {
@@ -133,12 +134,14 @@ describe('a disagreement', () => {
   });
 
   it('gives its size, against the smaller and from the mean', () => {
-    const [unbalanced] = judge('plus', '300k | 300k | 360k');
-    expect(unbalanced?.numbers).toMatchObject({ spread: 20, deviation: 12.5 });
+    const { differences } = found(judge('plus', '300k | 300k | 360k'), 'rail-unbalanced');
+    expect(differences).toEqual({ spreadPercent: 20, deviationPercent: 12.5 });
   });
 
   it('beside an over-range has no size', () => {
-    expect(judge('plus', '450k | 455k | >2M')[0]?.numbers).toEqual({ tolerance: 10 });
+    const unbalanced = found(judge('plus', '450k | 455k | >2M'), 'rail-unbalanced');
+    expect(unbalanced.tolerancePercent).toBe(10);
+    expect(unbalanced.differences).toBeUndefined();
   });
 
   it('depends on the tolerance that was set', () => {
@@ -171,10 +174,9 @@ describe('too close or out of reach to tell', () => {
   });
 
   it('a spread that the accuracy may carry over the tolerance is too close to call', () => {
-    const [finding] = judge('plus', '400k | 430k | 432k', { percent: 2 });
-    expect(finding?.code).toBe('rail-too-close');
-    expect(finding?.numbers.least).toBeCloseTo(((432 * 0.98) / (400 * 1.02)) * 100 - 100, 9);
-    expect(finding?.numbers.most).toBeCloseTo(((432 * 1.02) / (400 * 0.98)) * 100 - 100, 9);
+    const { range } = found(judge('plus', '400k | 430k | 432k', { percent: 2 }), 'rail-too-close');
+    expect(range?.leastPercent).toBeCloseTo(((432 * 0.98) / (400 * 1.02)) * 100 - 100, 9);
+    expect(range?.mostPercent).toBeCloseTo(((432 * 1.02) / (400 * 0.98)) * 100 - 100, 9);
   });
 
   it('counts of the last digit matter as much as percent', () => {
@@ -195,8 +197,8 @@ describe('missing readings', () => {
     [' |  | ', ['minusU', 'minusV', 'minusW']],
     ['OL | OL | ', ['minusW']],
   ])('%s are named and bar every pass', (readings, absent) => {
-    const found = judge('minus', readings);
-    expect(found.map(({ code }) => code)).toEqual(['rail-incomplete']);
-    expect(found[0]?.readings).toEqual(absent);
+    const findings = judge('minus', readings);
+    expect(findings.map(({ code }) => code)).toEqual(['rail-incomplete']);
+    expect(findings[0]?.readings).toEqual(absent);
   });
 });

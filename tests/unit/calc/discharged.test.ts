@@ -33,8 +33,11 @@ describe('the DC bus before any resistance is read', () => {
   });
 
   it('carries the figures, and none where the meter showed none', () => {
-    expect(judgeDischarge(typed('565', 'voltage')).numbers).toEqual({ voltage: 565, touch: 50, falsifying: 0.1 });
-    expect(judgeDischarge(typed('<60', 'voltage')).numbers.voltage).toBe(60);
-    expect(judgeDischarge(typed('OL', 'voltage')).numbers).toEqual({ touch: 50, falsifying: 0.1 });
+    const charged = { code: 'bus-not-discharged', touchVolts: 50 };
+    expect(judgeDischarge(typed('565', 'voltage'))).toMatchObject({ ...charged, volts: 565 });
+    expect(judgeDischarge(typed('<60', 'voltage'))).toMatchObject({ ...charged, volts: 60 });
+    expect(judgeDischarge(typed('OL', 'voltage'))).toMatchObject(charged);
+    expect(judgeDischarge(typed('OL', 'voltage'))).not.toHaveProperty('volts');
+    expect(judgeDischarge(typed('5', 'voltage'))).toMatchObject({ volts: 5, falsifyingVolts: 0.1 });
   });
 });

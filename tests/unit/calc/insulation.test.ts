@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
-import { assessInsulation, type InsulationInput, missing } from '../../../src/calc/index.ts';
+import { assessInsulation, type InsulationFinding, type InsulationInput, missing } from '../../../src/calc/index.ts';
+import { found } from '../../support/found.ts';
 import { typed, typedPhases } from '../../support/typed.ts';
 
 const sound: InsulationInput = {
@@ -19,11 +20,8 @@ const sound: InsulationInput = {
 const assess = (change: Partial<InsulationInput>) => assessInsulation({ ...sound, ...change });
 const codes = (change: Partial<InsulationInput>) => assess(change).findings.map(({ code }) => code);
 const steps = (change: Partial<InsulationInput>) => assess(change).next.map(({ code }) => code);
-const find = (change: Partial<InsulationInput>, code: string) => {
-  const found = assess(change).findings.find((finding) => finding.code === code);
-  if (found === undefined) throw new Error(`${code} not found`);
-  return found;
-};
+const find = <Code extends InsulationFinding['code']>(change: Partial<InsulationInput>, code: Code) =>
+  found(assess(change).findings, code);
 
 describe('a sound winding after a trip', () => {
   it('is go, phase by phase and with its PE pin', () => {
@@ -45,29 +43,30 @@ describe('a sound winding after a trip', () => {
 describe('the numbers of a phase', () => {
   it('are the raw value, the factor, the corrected value and the limit', () => {
     const change = { windingTemperature: typed('40 °C', 'temperature') };
-    expect(find(change, 'phase-good').numbers).toEqual({
-      limit: 100e6,
-      reference: 20,
-      raw: 700e6,
-      factor: 4,
-      corrected: 2.8e9,
+    expect(find(change, 'phase-good')).toMatchObject({
+      phase: 'U',
+      limitOhms: 100e6,
+      referenceCelsius: 20,
+      ohms: 700e6,
+      corrected: { ohms: 2.8e9, factor: 4 },
     });
   });
 
   it('of an over-range or under-range are its bound', () => {
     expect(find({ readings: typedPhases('>700M | 1G | 1G') }, 'phase-good')).toMatchObject({
-      numbers: { raw: 700e6 },
-      names: { kind: 'over' },
+      ohms: 700e6,
+      kind: 'over',
     });
     expect(find({ readings: typedPhases('<50M | 1G | 1G') }, 'phase-bad')).toMatchObject({
-      numbers: { raw: 50e6 },
-      names: { kind: 'under' },
+      ohms: 50e6,
+      kind: 'under',
     });
   });
 
   it('without a temperature have neither factor nor corrected value', () => {
-    const { numbers } = find({ windingTemperature: missing, readings: typedPhases('1k | 1k | 1k') }, 'phase-bad');
-    expect(numbers).toEqual({ limit: 100e6, reference: 20, raw: 1000 });
+    const bad = find({ windingTemperature: missing, readings: typedPhases('1k | 1k | 1k') }, 'phase-bad');
+    expect(bad).toMatchObject({ limitOhms: 100e6, referenceCelsius: 20, ohms: 1000 });
+    expect(bad.corrected).toBeUndefined();
   });
 
   it('name the limits that were used', () => {
@@ -99,8 +98,11 @@ describe('the two occasions', () => {
   });
 
   it('routine corrects to 40 °C, after a trip to 20 °C', () => {
-    expect(find({ occasion: 'routine' }, 'phase-good').numbers).toMatchObject({ reference: 40, factor: 0.25 });
-    expect(find({}, 'phase-good').numbers).toMatchObject({ reference: 20, factor: 1 });
+    expect(find({ occasion: 'routine' }, 'phase-good')).toMatchObject({
+      referenceCelsius: 40,
+      corrected: { factor: 0.25 },
+    });
+    expect(find({}, 'phase-good')).toMatchObject({ referenceCelsius: 20, corrected: { factor: 1 } });
   });
 });
 
@@ -130,7 +132,7 @@ describe('each required reading', () => {
     const old = { occasion: 'routine' as const, machineClass: 'pre-1970' as const, ratedVoltage: missing };
     expect(assess(old).verdict).toBe('undecided');
     expect(codes(old)).not.toContain('phase-good');
-    expect(find({ ...old, ratedVoltage: sound.ratedVoltage }, 'phase-good').numbers.limit).toBe(1.4e6);
+    expect(find({ ...old, ratedVoltage: sound.ratedVoltage }, 'phase-good').limitOhms).toBe(1.4e6);
   });
 });
 
@@ -150,7 +152,7 @@ describe('the air', () => {
     expect(assess(wet).verdict).toBe('undecided');
     expect(assess({ ...wet, readings: typedPhases('5k | 5k | 5k') }).verdict).toBe('undecided');
     expect(steps(wet)).toEqual(['dry-first']);
-    expect(find(wet, 'winding-at-dew-point').numbers.dewPoint).toBeCloseTo(21.3, 1);
+    expect(find(wet, 'winding-at-dew-point').dewPointCelsius).toBeCloseTo(21.3, 1);
   });
 
   it('saturated at the temperature of the winding is just wet', () => {
@@ -200,10 +202,11 @@ describe('the methods', () => {
       expect(codes({ ...change, correction })).toContain('phase-methods-differ');
       expect(codes({ ...change, correction })).not.toContain('phase-good');
     }
-    expect(find({ ...change, correction: 'thermosetting' }, 'phase-methods-differ').names.methods).toBe(
-      'halving table',
-    );
-    expect(find(change, 'phase-methods-differ').names.methods).toBe('thermosetting');
+    expect(find({ ...change, correction: 'thermosetting' }, 'phase-methods-differ').methods).toEqual([
+      'halving',
+      'table',
+    ]);
+    expect(find(change, 'phase-methods-differ').methods).toEqual(['thermosetting']);
     expect(steps(change)).toContain('repeat-near-reference');
   });
 
@@ -229,13 +232,13 @@ describe('phases that differ', () => {
 
 describe('the discharge after the test', () => {
   it.each([
-    ['1 min', 4, 1],
-    ['10 min', 40, 10],
-    ['30 s', 2, 0.5],
-    ['', 4, 1],
-  ])('of “%s” takes %d minutes', (text, minutes, test) => {
-    const { numbers } = find({ testMinutes: typed(text, 'duration') }, 'discharge-after-test');
-    expect(numbers).toEqual({ times: 4, minutes, test });
+    ['1 min', 4],
+    ['10 min', 40],
+    ['30 s', 2],
+    ['', 4],
+  ])('of “%s” takes %d minutes', (text, minutes) => {
+    const discharge = find({ testMinutes: typed(text, 'duration') }, 'discharge-after-test');
+    expect(discharge).toMatchObject({ times: 4, minutes });
   });
 });
 

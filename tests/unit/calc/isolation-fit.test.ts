@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { checkFit } from '../../../src/calc/isolation-fit.ts';
+import { found } from '../../support/found.ts';
 import { typedPhases } from '../../support/typed.ts';
 
 function fit(joined: string, parts: { cable?: string; bonded?: string; motor?: string }) {
@@ -64,11 +65,11 @@ describe('all stages taken', () => {
   });
 
   it('say which terminal does not fit, with the figures as read', () => {
-    const found = fit('150M | 150M | 80M', parts);
-    expect(found).toHaveLength(1);
-    expect(found[0]).toMatchObject({ code: 'joined-too-low', readings: ['joinedW', 'cableW', 'motorW'] });
-    expect(found[0]?.numbers).toMatchObject({ joinedLo: 80e6, joinedHi: 80e6 });
-    expect(found[0]?.numbers.least).toBeCloseTo(105e6, 0);
+    const findings = fit('150M | 150M | 80M', parts);
+    expect(findings).toHaveLength(1);
+    const low = found(findings, 'joined-too-low');
+    expect(low).toMatchObject({ phase: 'W', joinedOhms: 80e6, readings: ['joinedW', 'cableW', 'motorW'] });
+    expect(low.leastOhms).toBeCloseTo(105e6, 0);
   });
 
   it('take the lower of free and bonded row for each core', () => {
@@ -108,24 +109,24 @@ describe('all stages taken', () => {
 
 describe('the value of a stage that was not taken', () => {
   it('of the motor comes from joined and cable', () => {
-    const [implied] = fit('2.000M | 2.000M | 2.000M', { cable: '5G | 5G | 5G', bonded: '5G | 5G | 5G' });
-    expect(implied?.code).toBe('implied-motor');
+    const readings = { cable: '5G | 5G | 5G', bonded: '5G | 5G | 5G' };
+    const implied = found(fit('2.000M | 2.000M | 2.000M', readings), 'implied-motor');
     // Joined 1.4 to 2.6 MΩ; three cores of 3.5 GΩ and more beside it hardly count.
-    expect(implied?.numbers.lowest).toBeCloseTo(1.4e6, -3);
-    expect(implied?.numbers.highest).toBeCloseTo(2.6058e6, -3);
+    expect(implied.lowestOhms).toBeCloseTo(1.4e6, -3);
+    expect(implied.highestOhms).toBeCloseTo(2.6058e6, -3);
   });
 
   it('of the cable comes from joined and motor', () => {
-    const [implied] = fit('2.000M | 2.000M | 2.000M', { motor: '300M | 300M | 300M' });
-    expect(implied?.code).toBe('implied-cable');
+    const implied = found(fit('2.000M | 2.000M | 2.000M', { motor: '300M | 300M | 300M' }), 'implied-cable');
     // 2.6 MΩ beside 210 MΩ, once: the three readings of the motor are one and the same insulation.
-    expect(implied?.numbers.highest).toBeCloseTo(1 / (1 / 2.6e6 - 1 / 210e6), 0);
+    expect(implied.highestOhms).toBeCloseTo(1 / (1 / 2.6e6 - 1 / 210e6), 0);
   });
 
   it('has no upper end where the known part may explain joined alone', () => {
-    const [implied] = fit('2.000M | 2.000M | 2.000M', { motor: '2.000M | 2.000M | 2.000M' });
-    expect(implied?.numbers.highest).toBeUndefined();
-    expect(implied?.numbers.lowest).toBeGreaterThan(2e6);
+    const readings = '2.000M | 2.000M | 2.000M';
+    const implied = found(fit(readings, { motor: readings }), 'implied-cable');
+    expect(implied.highestOhms).toBeUndefined();
+    expect(implied.lowestOhms).toBeGreaterThan(2e6);
   });
 
   it('is reckoned from the lowest joined terminal', () => {

@@ -48,9 +48,11 @@ describe('a row of three readings', () => {
 
   it('names its stage, its limit and the figure', () => {
     expect(judge('2M | 2M | 2M').findings[0]).toMatchObject({
-      names: { stage: 'joined' },
+      stage: 'joined',
+      phases: ['U', 'V', 'W'],
       limits: ['after-trip-point'],
-      numbers: { limit: 100e6 },
+      limitOhms: 100e6,
+      lowestOhms: 2e6,
     });
   });
 });

@@ -24,6 +24,7 @@ import {
 } from '../../../src/calc/index.ts';
 import { impossibleFigures, isPossible } from '../../../src/calc/possible-figures.ts';
 import { judgePe } from '../../../src/calc/protective-conductor.ts';
+import { found } from '../../support/found.ts';
 
 const absurd = [Number.NaN, Number.POSITIVE_INFINITY, Number.NEGATIVE_INFINITY];
 
@@ -288,8 +289,7 @@ describe('a trend', () => {
     const { verdict, findings } = assessTrend(left);
     expect(verdict).toBe('go');
     const lastDay = left.table.rows.at(-1)?.day ?? 0;
-    const until = findings.find(({ code }) => code === 'trend-holds-until')?.numbers.day ?? 0;
-    expect(until).toBeCloseTo(lastDay + 365.25, 6);
+    expect(found(findings, 'trend-holds-until').day).toBeCloseTo(lastDay + 365.25, 6);
     // On the day of the deleted reading and a little later, a year is over.
     expect(assessTrend({ ...left, today: lastDay + 367 }).verdict).toBe('undecided');
   });

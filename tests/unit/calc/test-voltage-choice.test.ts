@@ -11,6 +11,7 @@ import {
   volts,
   type Whether,
 } from '../../../src/calc/index.ts';
+import { found } from '../../support/found.ts';
 import { runs } from '../../support/runs.ts';
 import { rank } from '../../support/verdict-rank.ts';
 
@@ -80,8 +81,9 @@ describe('what is set on the tester', () => {
   });
 
   it('is asked for, with the figure of the table beside it', () => {
-    const found = choose('winding', 400).findings.find(({ code }) => code === 'set-voltage-missing');
-    expect(found?.numbers).toEqual(limitRange('test-voltage-below-1000'));
+    const { from, to } = limitRange('test-voltage-below-1000');
+    const { fromVolts, toVolts } = found(choose('winding', 400).findings, 'set-voltage-missing');
+    expect([fromVolts, toVolts]).toEqual([from, to]);
   });
 
   it('over-range is no statement', () => {

@@ -21,7 +21,7 @@ describe('the test voltage', () => {
   });
 
   it('that is too low carries its figures', () => {
-    expect(judgeTestVoltage(volts('9 V'))[0]?.numbers).toEqual({ testVoltage: 9, lowest: 250 });
+    expect(judgeTestVoltage(volts('9 V'))[0]).toMatchObject({ setVolts: 9, lowestVolts: 250 });
   });
 });
 
@@ -49,6 +49,6 @@ describe('the test voltage against the rated voltage', () => {
   it('that is unsuited names the row of the table', () => {
     const [finding] = judgeSuitability(volts('250 V'), volts('400 V'));
     expect(finding?.limits).toEqual(['test-voltage-below-1000']);
-    expect(finding?.numbers).toEqual({ testVoltage: 250, ratedVoltage: 400, from: 500, to: 500 });
+    expect(finding).toMatchObject({ setVolts: 250, ratedVolts: 400, fromVolts: 500, toVolts: 500 });
   });
 });

@@ -42,8 +42,10 @@ const inputOf = (rows: TrendRow[]): TrendInput => ({
 const ohmsOf = ({ reading }: TrendRow) => (reading.kind === 'value' ? reading.value : 0);
 
 function earliestOf(rows: TrendRow[]): number {
-  const found = assessTrend(inputOf(rows)).findings.flatMap(({ numbers }) => numbers.earliest ?? []);
-  return found[0] ?? Number.POSITIVE_INFINITY;
+  const { findings } = assessTrend(inputOf(rows));
+  if (findings.some(({ code }) => code === 'trend-meets-now')) return Number.NEGATIVE_INFINITY;
+  const days = findings.flatMap((one) => ('earliestDay' in one ? [one.earliestDay] : []));
+  return days[0] ?? Number.POSITIVE_INFINITY;
 }
 
 test('readings that are worse by a factor that grows with time never raise the verdict nor put the meeting off', () => {

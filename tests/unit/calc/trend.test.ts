@@ -14,6 +14,7 @@ import {
   underOhms,
 } from '../../../src/calc/index.ts';
 import { findDrops } from '../../../src/calc/trend-drops.ts';
+import { found } from '../../support/found.ts';
 
 const firstDay = 16_000;
 
@@ -51,8 +52,7 @@ describe('a steady fall', () => {
   test('far above the minimum is a go for a year', () => {
     const { verdict, findings } = assessTrend(record(falling));
     expect(verdict).toBe('go');
-    const holds = findings.find(({ code }) => code === 'trend-holds-until');
-    expect(formatDay(holds?.numbers.day ?? 0)).toBe(formatDay(firstDay + 8 * 365.25));
+    expect(formatDay(found(findings, 'trend-holds-until').day)).toBe(formatDay(firstDay + 8 * 365.25));
   });
 
   test('that meets the minimum within the year is undecided', () => {
@@ -226,8 +226,8 @@ describe('a bound that is newer than the last value', () => {
     expect(assessTrend(quarterly(values)).verdict).toBe('go');
     const bounded = assessTrend(quarterly([...values, overOhms(500e6)]));
     expect(bounded.verdict).toBe('undecided');
-    const short = bounded.findings.find(({ code }) => code === 'trend-too-short');
-    expect([short?.numbers.years, short?.numbers.needed]).toEqual([380 / 365.25, 1 + 95 / 365.25]);
+    const short = found(bounded.findings, 'trend-too-short');
+    expect([short.years, short.neededYears]).toEqual([380 / 365.25, 1 + 95 / 365.25]);
   });
 });
 
@@ -245,8 +245,7 @@ describe('the newest day', () => {
   test('has its lowest reading told, whichever was noted last, with times of day as well', () => {
     for (const minutes of [0, 5, 600]) {
       const { verdict, findings } = sameDay(minutes, 1);
-      const below = findings.find(({ code }) => code === 'trend-last-below');
-      expect([verdict, below?.numbers.corrected]).toEqual(['no-go', 1e6]);
+      expect([verdict, found(findings, 'trend-last-below').correctedOhms]).toEqual(['no-go', 1e6]);
     }
   });
 

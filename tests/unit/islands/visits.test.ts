@@ -1,6 +1,5 @@
 import { describe, expect, test } from 'vitest';
 import { assessIsolation } from '../../../src/calc/index.ts';
-import { judge } from '../../../src/islands/form/calculator-form.ts';
 import { readForm } from '../../../src/islands/form/read-form.ts';
 import { isolationInput } from '../../../src/islands/isolation/form.ts';
 import { anyForm, forms, liftVisit, names, visits } from './visits.ts';
@@ -9,7 +8,7 @@ describe.each(visits)('the visit $id', ({ visit }) => {
   const taken = names.filter((name) => visit.forms[name] !== undefined);
 
   test('has a verdict for each of the three calculators that it fills', () => {
-    const judged = taken.map((name) => [name, judge(anyForm(name), visit.forms[name] ?? {})]);
+    const judged = taken.map((name) => [name, anyForm(name).judge(visit.forms[name] ?? {})]);
     const stated = taken.map((name) => [name, { state: 'judged', verdict: visit.expected[name] }]);
     expect(judged).toMatchObject(stated);
   });

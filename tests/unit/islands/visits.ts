@@ -14,8 +14,8 @@ type WorkedName = (typeof names)[number];
 
 export const forms = { bridge: bridgeForm, insulation: insulationForm, isolation: isolationForm };
 
-/** The forms with their codes as plain strings, for tests that treat all three alike. */
-export const anyForm = (name: WorkedName) => forms[name] as unknown as CalculatorForm;
+/** A form as one of many, for tests that treat all three alike. */
+export const anyForm = (name: WorkedName): CalculatorForm => forms[name];
 
 const folder = join(root, 'content/cases');
 

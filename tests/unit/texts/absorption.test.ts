@@ -11,6 +11,6 @@ describe('a ratio in a sentence is never told as narrower than it is', () => {
     [0, 0.5, '0 to 0.5'],
     [12.34, 12.34, '12.3 to 12.4'],
   ])('%d to %d', (lo, hi, text) => {
-    expect(ratioText(lo, hi)).toBe(text);
+    expect(ratioText({ lo, hi })).toBe(text);
   });
 });

@@ -4,9 +4,11 @@ import { assessBridge, assessInsulation, assessIsolation, volts } from '../../..
 import { bridgeFindings, bridgeSteps } from '../../../src/texts/bridge.ts';
 import { insulationFindings, insulationSteps } from '../../../src/texts/insulation.ts';
 import { isolationFindings, isolationSteps } from '../../../src/texts/isolation.ts';
+import { sentenceOf } from '../../../src/texts/sentences.ts';
 import * as bridge from '../../support/arbitrary-bridge.ts';
 import * as insulation from '../../support/arbitrary-insulation.ts';
 import * as isolation from '../../support/arbitrary-isolation.ts';
+import { found } from '../../support/found.ts';
 import {
   bridgeCases,
   bridgeInput,
@@ -98,9 +100,8 @@ describe('what must be said', () => {
     const one = bridgeCases[index];
     if (one === undefined) throw new Error('no such case');
     const { findings, next } = assessBridge(bridgeInput(one));
-    const texts = bridgeFindings as Record<string, (finding: (typeof findings)[number]) => string>;
-    const steps = bridgeSteps as Record<string, (step: (typeof next)[number]) => string>;
-    return [...findings.map((f) => texts[f.code]?.(f)), ...next.map((s) => steps[s.code]?.(s))].join(' ');
+    const found = findings.map((one) => sentenceOf(bridgeFindings, one));
+    return [...found, ...next.map((one) => sentenceOf(bridgeSteps, one))].join(' ');
   };
   const titled = (title: string) => say(bridgeCases.findIndex((one) => one.title === title));
 
@@ -124,8 +125,7 @@ describe('what must be said', () => {
     const [one] = insulationCases;
     if (one === undefined) throw new Error('no case');
     const { findings } = assessInsulation(insulationInput(one));
-    const texts = insulationFindings as Record<string, (finding: (typeof findings)[number]) => string>;
-    const text = findings.map((finding) => texts[finding.code]?.(finding)).join(' ');
+    const text = findings.map((finding) => sentenceOf(insulationFindings, finding)).join(' ');
     expect(text).toContain('Never put an insulation tester on the terminals of a drive');
     expect(text).toContain('at least 4 minutes (4 times the test)');
   });
@@ -134,9 +134,7 @@ describe('what must be said', () => {
     const [one] = insulationCases;
     if (one === undefined) throw new Error('no case');
     const { findings } = assessInsulation(insulationInput({ ...one, phases: '99.96M | 200M | 200M' }));
-    const bad = findings.find(({ code }) => code === 'phase-bad');
-    if (bad === undefined) throw new Error('99.96 MΩ must be bad');
-    const text = insulationFindings['phase-bad'](bad as Parameters<(typeof insulationFindings)['phase-bad']>[0]);
+    const text = insulationFindings['phase-bad'](found(findings, 'phase-bad'));
     expect(text).toContain('99.96 MΩ');
     isClean(text);
   });

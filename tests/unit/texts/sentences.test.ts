@@ -11,7 +11,6 @@ describe('a percentage in a sentence', () => {
     [51.67, '51.7 %'],
     [100, '100 %'],
     [899.7, '900 %'],
-    [undefined, ''],
   ])('%d is “%s”', (value, text) => {
     expect(percent(value)).toBe(text);
   });

@@ -1,6 +1,7 @@
 import fc from 'fast-check';
 import { expect, it } from 'vitest';
 import { assessWinding, ohms } from '../../../src/calc/index.ts';
+import { sentenceOf } from '../../../src/texts/sentences.ts';
 import { windingFindings, windingSteps } from '../../../src/texts/winding.ts';
 import { windingInput } from '../../support/arbitrary-winding.ts';
 import { runs } from '../../support/runs.ts';
@@ -26,5 +27,5 @@ it('a reading in milliohms with two leads is undecided and asks for a four-wire 
   const readings = { UV: ohms(0.0123, 1e-4), VW: ohms(0.0124, 1e-4), WU: ohms(0.0123, 1e-4) };
   const { verdict, next } = assessWinding({ readings, leads: 'zeroed' });
   expect(verdict).toBe('undecided');
-  expect(next.map((step) => windingSteps[step.code](step)).join(' ')).toContain('four-wire measurement');
+  expect(next.map((step) => sentenceOf(windingSteps, step)).join(' ')).toContain('four-wire measurement');
 });

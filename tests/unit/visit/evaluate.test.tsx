@@ -1,6 +1,7 @@
 import { renderToString } from 'preact-render-to-string';
 import { afterEach, beforeEach, describe, expect, test, vi } from 'vitest';
 import { bridgeForm } from '../../../src/islands/bridge/form.ts';
+import type { Outcome } from '../../../src/islands/form/calculator-form.ts';
 import { insulationForm } from '../../../src/islands/insulation/form.ts';
 import { isolationForm } from '../../../src/islands/isolation/form.ts';
 import { visitState } from '../../../src/islands/visit/list-entries.ts';
@@ -21,12 +22,18 @@ const { changedAt } = visit;
 const later = '2026-03-03T06:58:00+01:00';
 const nextDay = '2026-03-04T06:58:00+01:00';
 
+interface Spy {
+  mock: { results: readonly { type: string; value?: unknown }[] };
+}
+
 const forms = { bridge: bridgeForm, insulation: insulationForm, isolation: isolationForm, winding: windingForm };
-const counted = () => Object.fromEntries(Object.entries(spies).map(([name, spy]) => [name, spy.mock.calls.length]));
-let spies: Record<string, { mock: { calls: unknown[] } }>;
+/** A blank form is handed to its calculator, which then assesses nothing. */
+const assessed = ({ mock }: Spy) => mock.results.filter(({ value }) => (value as Outcome).state !== 'blank').length;
+const counted = () => Object.fromEntries(Object.entries(spies).map(([name, spy]) => [name, assessed(spy)]));
+let spies: Record<string, Spy>;
 
 beforeEach(() => {
-  spies = Object.fromEntries(Object.entries(forms).map(([name, form]) => [name, vi.spyOn(form, 'assess')]));
+  spies = Object.fromEntries(Object.entries(forms).map(([name, form]) => [name, vi.spyOn(form, 'judge')]));
 });
 afterEach(() => {
   vi.restoreAllMocks();

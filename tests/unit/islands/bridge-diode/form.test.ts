@@ -1,7 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { bridgeDiodeForm } from '../../../../src/islands/bridge-diode/form.ts';
 import { diodePositions } from '../../../../src/islands/bridge-diode/positions.ts';
-import { judge } from '../../../../src/islands/form/calculator-form.ts';
 import { readForm } from '../../../../src/islands/form/read-form.ts';
 
 const rows = (way: string, text: string) =>
@@ -17,7 +16,7 @@ const sound: Record<string, string> = {
   ...rows('Reverse', 'OL'),
 };
 
-const judged = (changes: Record<string, string> = {}) => judge(bridgeDiodeForm, { ...sound, ...changes });
+const judged = (changes: Record<string, string> = {}) => bridgeDiodeForm.judge({ ...sound, ...changes });
 const verdictOf = (changes: Record<string, string>) => {
   const outcome = judged(changes);
   return outcome.state === 'judged' ? outcome.verdict : outcome.state;

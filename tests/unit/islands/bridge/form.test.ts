@@ -1,7 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { bridgeForm, bridgeInput } from '../../../../src/islands/bridge/form.ts';
 import { bridgePositions } from '../../../../src/islands/bridge/positions.ts';
-import { judge } from '../../../../src/islands/form/calculator-form.ts';
 import type { Typed } from '../../../../src/islands/form/field.ts';
 import { readForm } from '../../../../src/islands/form/read-form.ts';
 import { liftVisit } from '../visits.ts';
@@ -11,7 +10,7 @@ const errorOf = (id: string, text: string) => readForm(bridgeForm.fields, { [id]
 
 function states(changes: Typed): Record<string, string> {
   const typed = liftVisit('bridge', changes);
-  const outcome = judge(bridgeForm, typed);
+  const outcome = bridgeForm.judge(typed);
   const assessment = outcome.state === 'judged' ? outcome.assessment : undefined;
   const positions = bridgePositions(readForm(bridgeForm.fields, typed), assessment);
   return Object.fromEntries(positions.map(({ id, state }) => [id, state]));

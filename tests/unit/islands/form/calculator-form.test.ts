@@ -1,9 +1,9 @@
 import { describe, expect, test } from 'vitest';
-import { judge, type Outcome } from '../../../../src/islands/form/calculator-form.ts';
+import type { Outcome } from '../../../../src/islands/form/calculator-form.ts';
 import { announcement, findingsShown, shownVerdict, whyEmpty } from '../../../../src/islands/form/verdict-words.ts';
 import { forms, liftVisit } from '../visits.ts';
 
-const bridge = (changes = {}) => judge(forms.bridge, liftVisit('bridge', changes));
+const bridge = (changes = {}) => forms.bridge.judge(liftVisit('bridge', changes));
 
 function judged(outcome: Outcome) {
   if (outcome.state !== 'judged') throw new Error(`not judged: ${outcome.state}`);
@@ -41,11 +41,11 @@ describe('the verdict panel', () => {
   test('says what to do while there is no verdict', () => {
     expect(whyEmpty(bridge({ plusU: 'x' }))).toMatch(/^Mend the field that/);
     expect(whyEmpty(bridge({ plusU: 'x', plusV: 'y' }))).toMatch(/^Mend the fields that/);
-    expect(announcement(judge(forms.bridge, {}))).toBe('');
+    expect(announcement(forms.bridge.judge({}))).toBe('');
   });
 
   test('asks for the occasion before it judges an insulation', () => {
-    const outcome = judge(forms.insulation, liftVisit('insulation', { occasion: '' }));
+    const outcome = forms.insulation.judge(liftVisit('insulation', { occasion: '' }));
     expect(outcome).toMatchObject({ state: 'unchosen', questions: ['Why do you measure?'] });
     expect(whyEmpty(outcome)).toContain('Why do you measure?');
   });

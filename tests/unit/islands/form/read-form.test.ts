@@ -1,13 +1,13 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import type { Quantity } from '../../../../src/calc/index.ts';
-import { type CalculatorForm, judge } from '../../../../src/islands/form/calculator-form.ts';
+import type { CalculatorForm } from '../../../../src/islands/form/calculator-form.ts';
 import { blankForm, type FormField, fillForm, isBlank, type Typed } from '../../../../src/islands/form/field.ts';
 import { readForm } from '../../../../src/islands/form/read-form.ts';
 import { runs } from '../../../support/runs.ts';
 import { anyForm, forms, liftVisit, names } from '../visits.ts';
 
-const outcome = (changes: Typed) => judge(forms.bridge, liftVisit('bridge', changes));
+const outcome = (changes: Typed) => forms.bridge.judge(liftVisit('bridge', changes));
 
 describe('an entry that can’t be read', () => {
   test.each([
@@ -49,8 +49,8 @@ describe('an entry that can’t be read', () => {
 describe('a blank form', () => {
   test.each(names)('%s judges nothing, whatever is chosen', (name) => {
     const form = anyForm(name);
-    expect(judge(form, {})).toEqual({ state: 'blank' });
-    expect(judge(form, blankForm(form.fields))).toEqual({ state: 'blank' });
+    expect(form.judge({})).toEqual({ state: 'blank' });
+    expect(form.judge(blankForm(form.fields))).toEqual({ state: 'blank' });
     expect(isBlank(form.fields, { ...blankForm(form.fields), motorLeads: 'off', occasion: 'routine' })).toBe(true);
   });
 
@@ -105,7 +105,7 @@ describe.each(names)('whatever is typed into %s', (name) => {
   test('readable entries are judged or blank, in sentences that are whole', () => {
     fc.assert(
       fc.property(entriesOf(form, false), (entries) => {
-        const result = judge(form, entries);
+        const result = form.judge(entries);
         if (result.state === 'blank') return;
         if (result.state !== 'judged') throw new Error(result.state);
         const said = [...result.findings.map(({ text }) => text), ...result.steps].join(' ');
@@ -119,7 +119,7 @@ describe.each(names)('whatever is typed into %s', (name) => {
     fc.assert(
       fc.property(entriesOf(form, true), (entries) => {
         const bad = Object.values(readForm(form.fields, entries).errors);
-        expect(judge(form, entries).state === 'unreadable').toBe(bad.length > 0);
+        expect(form.judge(entries).state === 'unreadable').toBe(bad.length > 0);
         expect(bad.every(({ message }) => message.length > 10)).toBe(true);
       }),
       { numRuns: runs },

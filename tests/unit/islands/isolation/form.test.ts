@@ -1,5 +1,4 @@
 import { describe, expect, test } from 'vitest';
-import { judge } from '../../../../src/islands/form/calculator-form.ts';
 import type { Typed } from '../../../../src/islands/form/field.ts';
 import { readForm } from '../../../../src/islands/form/read-form.ts';
 import { isolationForm, isolationInput } from '../../../../src/islands/isolation/form.ts';
@@ -17,7 +16,7 @@ const joined: Typed = {
 const input = (typed: Typed) => isolationInput(readForm(isolationForm.fields, typed));
 
 function assessed(typed: Typed) {
-  const outcome = judge(isolationForm, typed);
+  const outcome = isolationForm.judge(typed);
   if (outcome.state !== 'judged') throw new Error(`not judged: ${outcome.state}`);
   return outcome.assessment;
 }

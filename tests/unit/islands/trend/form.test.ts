@@ -1,6 +1,5 @@
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
-import { judge } from '../../../../src/islands/form/calculator-form.ts';
 import { readForm } from '../../../../src/islands/form/read-form.ts';
 import { addedRow } from '../../../../src/islands/trend/added-row.ts';
 import { inventedRecord } from '../../../../src/islands/trend/example.ts';
@@ -39,7 +38,7 @@ test('whatever rows are put in are judged in sentences that are whole', () => {
   });
   fc.assert(
     fc.property(entries, (typed) => {
-      const result = judge(form, typed);
+      const result = form.judge(typed);
       if (result.state === 'blank') return;
       if (result.state !== 'judged') throw new Error(result.state);
       const said = [...result.findings.map(({ text }) => text), ...result.steps, trendInWords(result.assessment)].join(
@@ -52,7 +51,7 @@ test('whatever rows are put in are judged in sentences that are whole', () => {
 });
 
 test('the invented record is a go, with one bound, one sudden fall that was made good, and one row kept out', () => {
-  const result = judge(form, { rows: inventedRecord(now) });
+  const result = form.judge({ rows: inventedRecord(now) });
   if (result.state !== 'judged') throw new Error(result.state);
   expect(result.verdict).toBe('go');
   expect(result.assessment.rows.map(({ kind }) => kind).filter((kind) => kind !== 'value')).toEqual(['over']);
@@ -68,10 +67,7 @@ test('the invented record ends some weeks before the day on which it is filled i
 test('a go of the invented record is undecided once its year is over, and a row of tomorrow’s tomorrow is kept out', () => {
   const rows = inventedRecord(now);
   const afterDays = (days: number) => {
-    const result = judge(
-      trendForm(() => now.getTime() + days * 86_400_000),
-      { rows },
-    );
+    const result = trendForm(() => now.getTime() + days * 86_400_000).judge({ rows });
     if (result.state !== 'judged') throw new Error(result.state);
     return result;
   };

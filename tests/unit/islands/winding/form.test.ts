@@ -1,11 +1,10 @@
 import { describe, expect, test } from 'vitest';
-import { judge } from '../../../../src/islands/form/calculator-form.ts';
 import { readForm } from '../../../../src/islands/form/read-form.ts';
 import { windingBars } from '../../../../src/islands/winding/bars.ts';
 import { windingForm } from '../../../../src/islands/winding/form.ts';
 
 const judged = (typed: Record<string, string>) => {
-  const outcome = judge(windingForm, typed);
+  const outcome = windingForm.judge(typed);
   return outcome.state === 'judged' ? outcome : undefined;
 };
 const barsOf = (typed: Record<string, string>) => windingBars(readForm(windingForm.fields, typed));
