@@ -1,14 +1,14 @@
-import type { StepId } from '../guide/answers.ts';
-import { enterStep } from '../islands/visit/change-step.ts';
 import { newVisit } from '../record/change-visit.ts';
-import type { Form } from '../record/step-answers.ts';
-import { isMeasurement, stepIds } from '../record/step-forms.ts';
-import type { VisitRecord } from '../record/visit-schema.ts';
 import type { VisitCase } from '../schemas/case.ts';
+import { enterStep } from '../visit/change-step.ts';
+import { type EvaluatedVisit, evaluate } from '../visit/evaluate.ts';
+import type { Form } from '../visit/steps/fields.ts';
+import { type StepId, stepIds } from '../visit/steps/ids.ts';
+import { isMeasured } from '../visit/steps/questions.ts';
 import { gantry } from './marrow-bay.ts';
 
-/** The record that the guide would have of a case, answered step by step. `id` is that of the case. */
-export function caseVisit(id: string, data: VisitCase): VisitRecord {
+/** The visit that the guide would have of a case, answered step by step. `id` is that of the case. */
+export function caseVisit(id: string, data: VisitCase): EvaluatedVisit {
   const { date, message, steps } = data.visit;
   const { drive, motor, servedAxes, instruments } = gantry(data.axis);
   // The plant keeps winter time all year, so that an invented day needs no calendar.
@@ -25,16 +25,19 @@ export function caseVisit(id: string, data: VisitCase): VisitRecord {
     instruments,
     notes: `Invented: worked case “${data.title}”. The plant, its people and all readings are made up.`,
   });
-  return steps.reduce((visit, { step, at, form }) => {
-    const known = stepIds.find((one) => one === step);
-    if (known === undefined) throw new Error(`${id}: the guide has no step “${step}”`);
-    return enterStep(visit, known, form ?? calculatorForm(id, known, data), time(at));
-  }, begun);
+  return steps.reduce(
+    (visit, { step, at, form }) => {
+      const known = stepIds.find((one) => one === step);
+      if (known === undefined) throw new Error(`${id}: the guide has no step “${step}”`);
+      return enterStep(visit, known, form ?? calculatorForm(id, known, data), time(at));
+    },
+    evaluate(begun, begun.createdAt),
+  );
 }
 
 /** What was typed into the calculator of a measured step. */
 function calculatorForm(id: string, step: StepId, { forms }: VisitCase): Form {
-  const form = isMeasurement(step) ? forms[step === 'winding-motor' ? 'winding' : step] : undefined;
+  const form = isMeasured(step) ? forms[step === 'winding-motor' ? 'winding' : step] : undefined;
   if (form === undefined) throw new Error(`${id}: step “${step}” has neither a form nor a calculator of that name`);
   return form;
 }

@@ -1,5 +1,4 @@
-import type { Symptom } from '../guide/answers.ts';
-import type { Part } from '../guide/evidence.ts';
+import type { Part, Symptom } from '../kernel/vocabulary.ts';
 import { encodeCase, windingTemperatures } from '../practice/case-code.ts';
 import { Robot } from '../practice/robot/robot.ts';
 import { setUp } from '../practice/set-up.ts';

@@ -1,8 +1,10 @@
-import { judgeDischarge, type Reading } from '../calc/index.ts';
-import type { Answers, BusProofId, DeadProofId, StepId, VisitAnswers } from './answers.ts';
-import type { PathStep } from './next-step.ts';
+import type { StepId } from '../visit/steps/ids.ts';
+import type { BusProofId, DeadProofId } from '../visit/steps/lockout/question.ts';
+import { busProblem, lockoutProblem } from '../visit/steps/lockout/rule.ts';
+import type { StepProblem } from '../visit/steps/problems.ts';
+import type { VisitAnswers } from '../visit/steps/questions.ts';
+import type { PathStep } from './path.ts';
 import { leadsOnAt } from './power.ts';
-import type { Problem } from './steps.ts';
 
 const lockouts = ['lockout-1', 'lockout-2', 'lockout-3', 'prove-again'] as const satisfies DeadProofId[];
 
@@ -14,32 +16,8 @@ export function isBusProof(id: StepId): id is BusProofId {
   return id === 'bus-again' || isDeadProof(id);
 }
 
-/** Why this answer does not show that the drive is dead; undefined where it does. Every point must be below the limit. */
-export function lockoutProblem(answer: Answers[DeadProofId]): Problem | undefined {
-  if (!answer.lockedOut) return 'not-locked-out';
-  if (!answer.waited) return 'not-waited';
-  if (!answer.meterProved) return 'meter-not-proved';
-  if (!answer.peProved) return 'pe-not-proved';
-  return (
-    voltageProblem(answer.supplyVoltage, 'supply-not-measured', 'supply-live') ??
-    voltageProblem(answer.outputVoltage, 'output-not-measured', 'output-live') ??
-    voltageProblem(answer.busVoltage, 'bus-not-measured', 'bus-not-discharged')
-  );
-}
-
-export function busProblem({ meterProved, busVoltage }: Answers['bus-again']): Problem | undefined {
-  if (!meterProved) return 'meter-not-proved';
-  return voltageProblem(busVoltage, 'bus-not-measured', 'bus-not-discharged');
-}
-
-function voltageProblem(reading: Reading, missing: Problem, live: Problem): Problem | undefined {
-  const { code } = judgeDischarge(reading);
-  if (code === 'bus-not-measured') return missing;
-  return code === 'bus-not-discharged' ? live : undefined;
-}
-
 /** The problem of a step that measures the bus, as it is answered in this record. */
-export function busProofProblem(visit: VisitAnswers, id: BusProofId): Problem | undefined {
+export function busProofProblem(visit: VisitAnswers, id: BusProofId): StepProblem | undefined {
   const bus = visit['bus-again'];
   if (id === 'bus-again') return bus && busProblem(bus.answer);
   const lockout = visit[id];

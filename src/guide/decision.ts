@@ -1,4 +1,6 @@
-import type { StepId, VisitAnswers } from './answers.ts';
+import type { Part } from '../kernel/vocabulary.ts';
+import type { StepId } from '../visit/steps/ids.ts';
+import type { VisitAnswers } from '../visit/steps/questions.ts';
 import {
   damageOpen,
   feedbackGone,
@@ -7,11 +9,10 @@ import {
   isolationClears,
   isolationLeavesOpen,
   looksBad,
-  type Part,
   type Proof,
   provenBad,
 } from './evidence.ts';
-import { againstPower, type Finding } from './power.ts';
+import { againstPower, type PowerObjection } from './power.ts';
 
 export interface PartDecision {
   part: Part;
@@ -68,7 +69,7 @@ export function decide(visit: VisitAnswers, record: VisitAnswers): Decision {
     (id) => visit[id] !== undefined,
   );
   const onTheWay = againstPower(visit, 'retry-all');
-  const leftBehind = againstPower(record, 'retry-all').filter((finding) => !onTheWay.includes(finding));
+  const leftBehind = againstPower(record, 'retry-all').filter((objection) => !onTheWay.includes(objection));
   const items: OpenItem[] = [...openItems(visit), ...(leftBehind.length > 0 ? (['left-evidence'] as const) : [])];
   const open = items.filter((item) => !explained(item, replace, visit));
   // A drive that tripped with nothing on it does not stay because the symptom was corrected afterwards.
@@ -90,8 +91,8 @@ export function decide(visit: VisitAnswers, record: VisitAnswers): Decision {
   };
 }
 
-function isOfDrive(finding: Finding): boolean {
-  return finding === 'trips-without-feedback' || finding === 'trips-without-motor' || finding === 'bridge-bad';
+function isOfDrive(objection: PowerObjection): boolean {
+  return objection === 'trips-without-feedback' || objection === 'trips-without-motor' || objection === 'bridge-bad';
 }
 
 /** A part stays only if it passed what was measured of it, insulation and winding alike, and does not look damaged. */

@@ -1,7 +1,5 @@
-import type { InspectedPart, VisitAnswers } from './answers.ts';
-
-/** Parts that a visit can prove bad. */
-export type Part = 'drive' | 'motor' | 'motor-cable' | 'feedback-cable' | 'feedback-device' | 'protective-conductor';
+import type { InspectedPart, Part } from '../kernel/vocabulary.ts';
+import type { VisitAnswers } from '../visit/steps/questions.ts';
 
 /** What proves a part bad, or good; each has one sentence in the texts. */
 export type Proof =
@@ -128,7 +126,7 @@ export function looksDamaged(visit: VisitAnswers): boolean {
  * The symptom, what was seen, or a trip that goes on though all has passed points at cable or motor, so that a good
  * joined reading is not enough: it can't show a leak from core to core.
  */
-export function suspectedAnyway(visit: VisitAnswers): boolean {
+export function pointsAtCableOrMotor(visit: VisitAnswers): boolean {
   return visit.symptom?.answer.when === 'position-or-cable' || looksDamaged(visit) || tripsAsAWhole(visit);
 }
 
@@ -144,13 +142,13 @@ export function insulationSettled(visit: VisitAnswers): boolean {
 /** Whether the isolation clears this part: by its own readings, or by joined ones that nothing speaks against. */
 export function isolationClears(visit: VisitAnswers, part: 'cable' | 'motor'): boolean {
   const status = visit.isolation?.answer.assessment.parts[part];
-  if (status === 'not-suspect') return insulationSettled(visit) && !suspectedAnyway(visit);
+  if (status === 'not-suspect') return insulationSettled(visit) && !pointsAtCableOrMotor(visit);
   return status === 'proven-good';
 }
 
 /** Neither proven bad nor cleared. */
 export function isolationLeavesOpen(visit: VisitAnswers, part: 'cable' | 'motor'): boolean {
   const status = visit.isolation?.answer.assessment.parts[part];
-  if (status === 'not-suspect') return suspectedAnyway(visit);
+  if (status === 'not-suspect') return pointsAtCableOrMotor(visit);
   return status === 'not-tested' || status === 'undecided';
 }

@@ -1,20 +1,14 @@
 import { lastIn } from '../calc/last-in.ts';
-import type { LockoutId, StepId, VisitAnswers } from './answers.ts';
+import type { StepId } from '../visit/steps/ids.ts';
+import type { LockoutId } from '../visit/steps/lockout/question.ts';
+import type { VisitAnswers } from '../visit/steps/questions.ts';
+import type { PlainStepId } from '../visit/steps/rule.ts';
+import { rules } from '../visit/steps/rules.ts';
 import { type Decision, decide } from './decision.ts';
+import type { PathStep } from './path.ts';
 import { powerOf, powerRefused } from './power.ts';
 import { withoutPower } from './routes.ts';
-import { definitions, type PlainStepId, type Problem } from './steps.ts';
 import { Way } from './way.ts';
-
-/**
- * One step on the way of this visit. `done`; `due`: unanswered; `problem`: answered, but the answer does not let the
- * visit go on; `check-again`: answered before something that it rests on was changed, or in an earlier stretch of work.
- */
-export interface PathStep {
-  id: StepId;
-  status: 'done' | 'due' | 'problem' | 'check-again';
-  problem?: Problem;
-}
 
 /** What the guide assumes of the machine at a step. The walk only ever goes on as these allow. */
 export interface Conditions {
@@ -50,7 +44,7 @@ export function nextStep(visit: VisitAnswers): GuideState {
     }
     if (!way.prepare(id) || !way.pass(id)) return stateOf(way, undefined);
     // What follows depends on the answers on the way, not on those that it has left behind.
-    id = definitions[id].next(way.answers(), visit);
+    id = rules[id].next(way.answers(), visit);
   }
   return stateOf(way, decide(way.answers(), visit));
 }

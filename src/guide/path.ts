@@ -1,6 +1,16 @@
-import type { StepId, VisitAnswers } from './answers.ts';
-import type { PathStep } from './next-step.ts';
-import type { Problem } from './steps.ts';
+import type { StepId } from '../visit/steps/ids.ts';
+import type { StepProblem } from '../visit/steps/problems.ts';
+import type { VisitAnswers } from '../visit/steps/questions.ts';
+
+/**
+ * One step on the way of this visit. `done`; `due`: unanswered; `problem`: answered, but the answer does not let the
+ * visit go on; `check-again`: answered before something that it rests on was changed, or in an earlier stretch of work.
+ */
+export interface PathStep {
+  id: StepId;
+  status: 'done' | 'due' | 'problem' | 'check-again';
+  problem?: StepProblem;
+}
 
 /** The steps that a visit has passed, in order, each with what its answer says. */
 export class Path {
@@ -23,14 +33,14 @@ export class Path {
     return false;
   }
 
-  protected take(id: StepId, restsOn: readonly (StepId | undefined)[], problem: Problem | undefined): boolean {
+  protected take(id: StepId, restsOn: readonly (StepId | undefined)[], problem: StepProblem | undefined): boolean {
     const status = this.statusOf(id, restsOn, problem);
     this.path.push(this.visit[id] && problem ? { id, status, problem } : { id, status });
     return status === 'done';
   }
 
   /** An answer that this way did not pass before changes nothing that was built on it. */
-  protected statusOf(id: StepId, restsOn: readonly (StepId | undefined)[], problem?: Problem): PathStep['status'] {
+  protected statusOf(id: StepId, restsOn: readonly (StepId | undefined)[], problem?: StepProblem): PathStep['status'] {
     const answered = this.visit[id];
     if (answered === undefined) return 'due';
     if (problem !== undefined) return 'problem';

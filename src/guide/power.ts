@@ -1,4 +1,5 @@
-import type { StepId, VisitAnswers } from './answers.ts';
+import type { StepId } from '../visit/steps/ids.ts';
+import type { VisitAnswers } from '../visit/steps/questions.ts';
 import { feedbackGone, looksBad, looksDamaged, peProofs } from './evidence.ts';
 
 export type PowerStepId =
@@ -34,7 +35,7 @@ export function powerOf(id: StepId): PowerStepId | undefined {
 }
 
 /** What was found that speaks against power. */
-export type Finding =
+export type PowerObjection =
   | 'drive-damaged'
   | 'bridge-bad'
   | 'trips-without-feedback'
@@ -50,11 +51,11 @@ export type Finding =
  * What in the record speaks against power at this step. `record` is all that was ever answered, on the way or off it: a
  * correction changes the way, and no reading becomes better by it.
  */
-export function againstPower(record: VisitAnswers, step: PowerStepId): Finding[] {
+export function againstPower(record: VisitAnswers, step: PowerStepId): PowerObjection[] {
   const withFeedback = step !== 'retry-feedback-off';
   const enabled = step === 'retry-leads-off' || step === 'retry-all';
   const result = (id: 'retry-feedback-off' | 'retry-leads-off') => record[id]?.answer.result;
-  const rules: [Finding, boolean][] = [
+  const rules: [PowerObjection, boolean][] = [
     ['drive-damaged', record.inspect?.answer.seen.drive !== 'nothing'],
     ['bridge-bad', record.bridge?.answer.assessment.verdict === 'no-go'],
     // A trip speaks against every other step with power, not against its own repetition.
@@ -68,7 +69,7 @@ export function againstPower(record: VisitAnswers, step: PowerStepId): Finding[]
     ['not-passed', step === 'retry-all' && !allPassed(record)],
     ['hindered', step === 'retry-all' && hindered(record)],
   ];
-  return rules.filter(([, holds]) => holds).map(([finding]) => finding);
+  return rules.filter(([, holds]) => holds).map(([objection]) => objection);
 }
 
 export function powerRefused(record: VisitAnswers, step: PowerStepId): boolean {
@@ -107,26 +108,6 @@ export function leadsOnAt(record: VisitAnswers, seq: number): boolean {
 export function peCoreOff(record: VisitAnswers): boolean {
   const off = Math.max(record.insulation?.seq ?? 0, record.isolation?.seq ?? 0);
   return off > Math.max(doneAt(record, 'reconnect'), doneAt(record, 'connect-pe'));
-}
-
-/**
- * Whether a later answer has undone what this step's answer says was done: then a word does not confirm it, it is done
- * once more.
- */
-export function undoneSince(record: VisitAnswers, id: StepId): boolean {
-  const own = record[id]?.seq ?? 0;
-  if (own === 0) return false;
-  switch (id) {
-    case 'disconnect-leads':
-      return leadsOnAt(record, Number.POSITIVE_INFINITY);
-    case 'connect-pe':
-    case 'reconnect':
-      return peCoreOff(record);
-    case 'plug-feedback':
-      return Math.max(record['unplug-feedback']?.seq ?? 0, record['unplug-device-end']?.seq ?? 0) > own;
-    default:
-      return false;
-  }
 }
 
 /** The number of the answer by which this was done, at the latest as number `seq`; 0 where it was not. */

@@ -1,4 +1,5 @@
-import type { VisitAnswers } from './answers.ts';
+import type { VisitAnswers } from '../visit/steps/questions.ts';
+import type { PlainStepId } from '../visit/steps/rule.ts';
 import {
   damageOpen,
   feedbackGone,
@@ -9,7 +10,6 @@ import {
   tripsAsAWhole,
 } from './evidence.ts';
 import { hindered, motorSideSpeaksAgainst, type PowerStepId } from './power.ts';
-import type { PlainStepId } from './steps.ts';
 
 /** Where the way goes on if power is refused at a step: to what is measured without power, or to the decision. */
 export const withoutPower: Record<PowerStepId, (visit: VisitAnswers, record: VisitAnswers) => PlainStepId | 'decide'> =

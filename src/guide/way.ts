@@ -1,4 +1,10 @@
-import type { DoneAnswer, LockoutId, StepId, VisitAnswers } from './answers.ts';
+import { type DoneAnswer, notDone } from '../visit/steps/done.ts';
+import type { StepId } from '../visit/steps/ids.ts';
+import type { LockoutId } from '../visit/steps/lockout/question.ts';
+import type { StepProblem } from '../visit/steps/problems.ts';
+import type { VisitAnswers } from '../visit/steps/questions.ts';
+import type { InsertedStepId, PlainStepId } from '../visit/steps/rule.ts';
+import { rules } from '../visit/steps/rules.ts';
 import {
   busProofProblem,
   chargedSince,
@@ -8,10 +14,9 @@ import {
   newestLockout,
   wasPowered,
 } from './dead-proofs.ts';
-import type { PathStep } from './next-step.ts';
+import type { PathStep } from './path.ts';
 import { Path } from './path.ts';
 import { isPowerStep, leadsOnAt, motorSideSpeaksAgainst, type PowerStepId, peCoreOff } from './power.ts';
-import { definitions, type InsertedStepId, done as notDone, type PlainStepId, type Problem } from './steps.ts';
 
 /** Steps that stand where they are needed: after a break, after something that charges the bus, before power. */
 const floating = ['support-again', 'prove-again', 'bus-again', 'connect-pe'] as const satisfies InsertedStepId[];
@@ -43,7 +48,7 @@ export class Way extends Path {
 
   /** Puts before a step what must be so when it is done; false where the walk stops there. */
   prepare(id: PlainStepId): boolean {
-    const { touches, energy } = definitions[id];
+    const { touches, energy } = rules[id];
     if (!touches && energy === 'none') return true;
     // Before the lockout: to bring a load to rest on its support may need power.
     if (!this.supported() || (touches && !this.lockedOut())) return false;
@@ -143,7 +148,7 @@ export class Way extends Path {
     return false;
   }
 
-  private floatingProblem(id: FloatingId): Problem | undefined {
+  private floatingProblem(id: FloatingId): StepProblem | undefined {
     if (isBusProof(id)) return busProofProblem(this.visit, id);
     const answer = this.visit[id]?.answer as DoneAnswer | undefined;
     return answer && notDone(answer);
@@ -156,13 +161,13 @@ export class Way extends Path {
   }
 
   private restsOn(id: PlainStepId): (StepId | undefined)[] {
-    const { restsOn, touches, energy } = definitions[id];
+    const { restsOn, touches, energy } = rules[id];
     return [...restsOn, touches ? this.lockedBy : undefined, energy === 'enable' ? 'support-axis' : undefined];
   }
 
-  private problemOf(id: PlainStepId): Problem | undefined {
+  private problemOf(id: PlainStepId): StepProblem | undefined {
     const answer = this.visit[id]?.answer;
-    const problem = definitions[id].problem as (given: unknown, all: VisitAnswers) => Problem | undefined;
+    const problem = rules[id].problem as (given: unknown, all: VisitAnswers) => StepProblem | undefined;
     return answer === undefined ? undefined : problem(answer, this.visit);
   }
 

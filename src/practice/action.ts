@@ -1,5 +1,5 @@
 import type { Phase } from '../calc/index.ts';
-import type { Damage, InspectedPart } from '../guide/answers.ts';
+import type { Damage, InspectedPart } from '../kernel/vocabulary.ts';
 import type { Core } from '../simulator/axis-state.ts';
 import type { Measurement, Mode } from '../simulator/measure.ts';
 import type { Setting } from './setting.ts';

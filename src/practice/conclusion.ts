@@ -1,4 +1,4 @@
-import type { Part } from '../guide/evidence.ts';
+import type { Part } from '../kernel/vocabulary.ts';
 
 /** What the person decides at the end. `undecided`: only a specialist's test, drying or watching can tell. */
 export type Conclusion = { kind: 'replace'; parts: Part[] } | { kind: 'nothing' } | { kind: 'undecided' };

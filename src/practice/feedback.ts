@@ -1,8 +1,11 @@
 import type { Assessment } from '../calc/index.ts';
-import type { Answered, Answers, MeasurementAnswer, StepId, VisitAnswers } from '../guide/answers.ts';
 import type { Decision } from '../guide/decision.ts';
-import type { Part, Proof } from '../guide/evidence.ts';
+import type { Proof } from '../guide/evidence.ts';
 import { nextStep } from '../guide/next-step.ts';
+import type { Part } from '../kernel/vocabulary.ts';
+import type { StepId } from '../visit/steps/ids.ts';
+import type { MeasurementAnswer } from '../visit/steps/measurements/question.ts';
+import type { Answered, Answers, VisitAnswers } from '../visit/steps/questions.ts';
 import { decodeCase } from './case-code.ts';
 import type { Conclusion, Judgement } from './conclusion.ts';
 import { judge } from './judgement.ts';

@@ -1,5 +1,5 @@
 import type { Decision } from '../guide/decision.ts';
-import type { Part } from '../guide/evidence.ts';
+import type { Part } from '../kernel/vocabulary.ts';
 import type { Conclusion, Judgement } from './conclusion.ts';
 import type { Purpose } from './purpose.ts';
 

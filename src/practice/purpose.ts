@@ -1,6 +1,6 @@
 import { phases } from '../calc/index.ts';
-import type { StepId } from '../guide/answers.ts';
 import type { AxisState } from '../simulator/axis-state.ts';
+import type { StepId } from '../visit/steps/ids.ts';
 import type { Action } from './action.ts';
 
 /** Hook-ups that tell nothing of what they seem to measure. */

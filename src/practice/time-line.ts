@@ -1,4 +1,4 @@
-import type { StepId } from '../guide/answers.ts';
+import type { StepId } from '../visit/steps/ids.ts';
 import type { Unsafe } from './judge.ts';
 import { type Purpose, type Void, voidPurposes } from './purpose.ts';
 import type { Entry } from './session.ts';

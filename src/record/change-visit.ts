@@ -1,8 +1,9 @@
 import { limitValue } from '../calc/index.ts';
-import type { StepId } from '../guide/answers.ts';
+import type { Form } from '../visit/steps/fields.ts';
+import type { StepId } from '../visit/steps/ids.ts';
+import { holdsOneStretch } from '../visit/steps/rules.ts';
+import { oneReadingField } from './migrations.ts';
 import type { DecisionSnapshot, Snapshot } from './snapshot-schema.ts';
-import type { Form } from './step-answers.ts';
-import { oneReadingField, provedInEachStretch } from './step-forms.ts';
 import { stretchAt, takenOver } from './stretch.ts';
 import { type StepRecord, type VisitRecord, visitFormat, visitVersion } from './visit-schema.ts';
 
@@ -85,7 +86,7 @@ export function answerStep(visit: VisitRecord, id: StepId, entry: StepEntry, now
 /** What is proved anew in a later stretch was proved before all the same: the report says when. */
 function earlierProofs(id: StepId, before: StepRecord | undefined, stretch: number) {
   const known = before?.provedBefore ?? [];
-  const replaced = before !== undefined && provedInEachStretch(id) && before.stretch < stretch;
+  const replaced = before !== undefined && holdsOneStretch(id) && before.stretch < stretch;
   const answered = Object.values(before?.form ?? {}).some((value) => value.trim() !== '');
   if (!replaced || !answered) return known;
   const { stretch: old, at, form } = before;

@@ -1,7 +1,6 @@
-import type { StepId } from '../guide/answers.ts';
+import type { Form } from '../visit/steps/fields.ts';
+import { type StepId, stepIds } from '../visit/steps/ids.ts';
 import type { Snapshot } from './snapshot-schema.ts';
-import type { Form } from './step-answers.ts';
-import { stepIds } from './step-forms.ts';
 import type { VisitRecord } from './visit-schema.ts';
 
 /** One step whose kept verdict is not what its typed readings give today. */

@@ -1,7 +1,7 @@
 import * as z from 'zod/mini';
+import { stepIds } from '../visit/steps/ids.ts';
 import { byField, list, longText, runningNumber, text, time, visitId } from './schema-parts.ts';
 import { decisionSnapshotSchema, snapshotSchema } from './snapshot-schema.ts';
-import { stepIds } from './step-forms.ts';
 
 export const visitFormat = 'overcurrent-fieldbook-visit';
 export const visitVersion = 2;
@@ -15,7 +15,7 @@ export const stepRecordSchema = z.strictObject({
   at: time,
   /** The stretch of work in which it was answered: see stretch.ts. 0: before anything was known of stretches. */
   stretch: runningNumber,
-  /** Exactly as typed or chosen; the fields are listed in step-forms.ts and in the calculators. */
+  /** Exactly as typed or chosen; the fields are listed in src/visit/steps and in the calculators. */
   form: byField(text),
   /** When each reading was typed. */
   readAt: byField(time),

@@ -33,11 +33,11 @@ const guidedVisit = z.strictObject({
   steps: z
     .array(
       z.strictObject({
-        /** A step of src/guide/answers.ts, in the order in which they were taken. */
+        /** A step of src/visit/steps/ids.ts, in the order in which they were taken. */
         step: z.string(),
         /** Clock time when it was answered. */
         at: z.iso.time({ precision: -1 }),
-        /** Its fields, as in src/record/step-forms.ts. A measurement without them takes the readings of its calculator. */
+        /** Its fields, as in src/visit/steps. A measurement without them takes the readings of its calculator. */
         form: typed.optional(),
       }),
     )

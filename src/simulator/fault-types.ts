@@ -1,5 +1,4 @@
-import type { Damage, InspectedPart, Symptom } from '../guide/answers.ts';
-import type { Part } from '../guide/evidence.ts';
+import type { Damage, InspectedPart, Part, Symptom } from '../kernel/vocabulary.ts';
 
 /** An extra path that should not be there, drawn from this range of ohms. */
 export interface Leak {

@@ -1,5 +1,4 @@
-import type { Damage, InspectedPart, Symptom } from '../guide/answers.ts';
-import type { Part } from '../guide/evidence.ts';
+import type { Damage, InspectedPart, Part, Symptom } from '../kernel/vocabulary.ts';
 import type { Circuit, Fault } from './fault-types.ts';
 import { combinations, singleFaults } from './faults.ts';
 import type { MotorChange } from './motor-network.ts';

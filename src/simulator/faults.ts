@@ -1,5 +1,5 @@
 import { type Phase, phases } from '../calc/index.ts';
-import type { Symptom } from '../guide/answers.ts';
+import type { Symptom } from '../kernel/vocabulary.ts';
 import type { Fault } from './fault-types.ts';
 
 /*

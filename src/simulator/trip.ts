@@ -1,4 +1,4 @@
-import type { Symptom } from '../guide/answers.ts';
+import type { Symptom } from '../kernel/vocabulary.ts';
 import type { AxisState } from './axis-state.ts';
 import type { Circuit } from './fault-types.ts';
 import type { FaultedAxis } from './faulted-axis.ts';

@@ -1,5 +1,6 @@
 import type { Decision, DecisionKind, OpenItem } from '../guide/decision.ts';
-import type { Part, Proof } from '../guide/evidence.ts';
+import type { Proof } from '../guide/evidence.ts';
+import type { Part } from '../kernel/vocabulary.ts';
 import { listed } from './sentences.ts';
 
 export const partNames: Record<Part, string> = {
@@ -10,6 +11,9 @@ export const partNames: Record<Part, string> = {
   'feedback-device': 'feedback device',
   'protective-conductor': 'protective conductor (mend)',
 };
+
+export const neverSwap =
+  'Never exchange parts between axes to find this fault. A bad motor or cable kills the good drive that you put on it, and then you have two.';
 
 export const proofTexts: Record<Proof, string> = {
   'trips-without-feedback':

@@ -1,6 +1,6 @@
 import type { Action, Joint, PlainAct, Refusal, Result } from '../practice/action.ts';
 import type { Mode } from '../simulator/measure.ts';
-import { inspectedPartNames } from './guide-steps.ts';
+import { inspectedPartNames } from '../visit/steps/inspect/question.ts';
 
 /** As it stands on the button and in the list of what was done. */
 export const actTexts: Record<PlainAct, string> = {

@@ -1,6 +1,6 @@
 import { expect, test } from 'vitest';
-import { enterStep } from '../../src/islands/visit/change-step.ts';
 import { badInsulation, driveOnly, motorAndCable, visitOf } from '../support/marrow-bay-visits.ts';
+import { enterStep } from '../support/visit-records.ts';
 import { tabTo } from './support/keyboard.ts';
 import { open } from './support/open.ts';
 import { importVisit } from './support/visit-files.ts';

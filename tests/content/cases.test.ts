@@ -4,9 +4,7 @@ import { parseReading, type Quantity } from '../../src/calc/index.ts';
 import { caseCalculators, caseForms } from '../../src/components/case-forms.ts';
 import { casePieces } from '../../src/components/case-prose.ts';
 import { caseVisit } from '../../src/components/case-visit.ts';
-import { nextStep } from '../../src/guide/next-step.ts';
 import { calculatorNames } from '../../src/islands/share/calculator-names.ts';
-import { recordAnswers } from '../../src/islands/visit/record-answers.ts';
 import { readShare, shareText } from '../../src/record/share.ts';
 import { visitSchema } from '../../src/record/visit-schema.ts';
 import { withoutSnapshots } from '../../src/record/without-snapshots.ts';
@@ -33,7 +31,8 @@ test('their endings differ, and each has its own place in the list', () => {
 });
 
 describe.each(parsed)('$id', ({ id, data }) => {
-  const visit = caseVisit(id, data);
+  const evaluated = caseVisit(id, data);
+  const { visit } = evaluated;
   const filled = caseCalculators.filter((name) => data.forms[name] !== undefined);
 
   test('states a verdict for each calculator that it fills, and for no other', () => {
@@ -52,8 +51,7 @@ describe.each(parsed)('$id', ({ id, data }) => {
   });
 
   test('is led by the guide, step by step, to the decision that was stated by hand', () => {
-    const answers = recordAnswers(visit, visit.changedAt);
-    const { path, due, decision, offPath } = nextStep(answers);
+    const { path, due, decision, offPath } = evaluated.guide;
     expect(due).toBeUndefined();
     expect(offPath).toEqual([]);
     expect(path.map((step) => step.id)).toEqual(data.visit.steps.map(({ step }) => step));

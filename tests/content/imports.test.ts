@@ -7,11 +7,13 @@ const allowed: Record<string, string[]> = {
   schemas: [],
   glossary: ['schemas'],
   calc: ['schemas'],
-  guide: ['calc'],
-  texts: ['guide', 'calc'],
-  record: ['guide', 'calc'],
+  kernel: [],
+  guide: ['visit', 'kernel', 'calc'],
+  texts: ['visit', 'guide', 'calc'],
+  record: ['visit', 'guide', 'calc'],
+  visit: ['islands', 'components', 'texts', 'record', 'guide', 'calc'],
   simulator: ['calc'],
-  practice: ['simulator', 'guide', 'record', 'calc'],
+  practice: ['simulator', 'visit', 'guide', 'record', 'calc'],
   styles: [],
 };
 
@@ -45,6 +47,15 @@ test('imports point one way: pages → islands → record, texts → guide → c
     return rule !== undefined && top === 'src' && other !== folder && !rule.includes(other);
   });
   expect(wrong).toEqual([]);
+});
+
+test('what a visit asks and rules is pure: of the islands its steps take the calculators’ forms, and nothing else', () => {
+  const steps = imports.filter(
+    ({ file, target }) => file.startsWith('src/visit/') && target.startsWith('src/islands/'),
+  );
+  expect(
+    steps.map(({ target }) => target).filter((target) => !/\/form\.ts$|^src\/islands\/form\/[\w-]+\.ts$/.test(target)),
+  ).toEqual([]);
 });
 
 test('nothing imports the simulator but practice: nobody measures an invented axis by mistake', () => {

@@ -1,5 +1,5 @@
 import type { DecisionKind, OpenItem } from '../../src/guide/decision.ts';
-import type { Part } from '../../src/guide/evidence.ts';
+import type { Part } from '../../src/kernel/vocabulary.ts';
 import type { Unsafe } from '../../src/practice/judge.ts';
 import { Robot } from '../../src/practice/robot/robot.ts';
 import { setUp } from '../../src/practice/set-up.ts';

@@ -1,8 +1,8 @@
-import type { StepId } from '../../src/guide/answers.ts';
-import { confirmStep, enterStep } from '../../src/islands/visit/change-step.ts';
 import { newVisit, type VisitDetails } from '../../src/record/change-visit.ts';
-import type { Form } from '../../src/record/step-answers.ts';
 import type { VisitRecord } from '../../src/record/visit-schema.ts';
+import type { Form } from '../../src/visit/steps/fields.ts';
+import type { StepId } from '../../src/visit/steps/ids.ts';
+import { confirmStep, enterStep } from './visit-records.ts';
 
 /** Steps in the order in which a person answers them. */
 export type Entry = readonly [StepId, Form];

@@ -8,9 +8,9 @@ import { complete, halfDone } from './whole.ts';
  * Writes the verdicts and sentences of today into the two files of the current version: `node_modules/.bin/node
  * tests/visits/refresh.ts`, then `npm run format`. What was typed, and when, stays. Read the difference before you commit it.
  */
-type Completing = typeof import('../../src/islands/visit/change-step.ts');
+type Completing = typeof import('../support/visit-records.ts');
 // The words of the limits are gathered as the build gathers them, so Vite loads it.
-const { completed } = await loadComponents<Completing>('/src/islands/visit/change-step.ts');
+const { completed } = await loadComponents<Completing>('/tests/support/visit-records.ts');
 
 for (const { name, visit } of [complete, halfDone]) {
   const refreshed = completed(visit, visit.changedAt);

@@ -1,7 +1,8 @@
-import type { StepId, Symptom } from '../../src/guide/answers.ts';
 import type { DecisionKind, OpenItem } from '../../src/guide/decision.ts';
-import type { Part, Proof } from '../../src/guide/evidence.ts';
-import type { Form } from '../../src/record/step-answers.ts';
+import type { Proof } from '../../src/guide/evidence.ts';
+import type { Part, Symptom } from '../../src/kernel/vocabulary.ts';
+import type { Form } from '../../src/visit/steps/fields.ts';
+import type { StepId } from '../../src/visit/steps/ids.ts';
 import { done, type Entry, locked, nothingSeen, retried } from '../support/marrow-bay-visits.ts';
 
 /** What a visit must lead to, stated by hand from its readings, and why in a line. */

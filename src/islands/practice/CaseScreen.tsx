@@ -1,8 +1,8 @@
 import type { ComponentType } from 'preact';
 import { useEffect, useRef, useState } from 'preact/hooks';
 import type { CaseKey } from '../../practice/case-code.ts';
-import { symptomTexts } from '../../texts/guide-steps.ts';
 import { practiceStory } from '../../texts/practice-case.ts';
+import { symptomTexts } from '../../visit/steps/symptom/question.ts';
 import { ActList } from './ActList.tsx';
 import { ActPanel } from './ActPanel.tsx';
 import { axisName } from './axis-name.ts';

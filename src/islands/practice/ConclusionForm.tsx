@@ -1,5 +1,5 @@
 import { useState } from 'preact/hooks';
-import type { Part } from '../../guide/evidence.ts';
+import type { Part } from '../../kernel/vocabulary.ts';
 import { type Conclusion, parts } from '../../practice/conclusion.ts';
 import { partNames } from '../../texts/decision.ts';
 import { conclusionTexts } from '../../texts/practice-case.ts';

@@ -1,8 +1,8 @@
 import type { Feedback, WayStep } from '../../practice/feedback.ts';
 import { openTexts, partNames, proofTexts } from '../../texts/decision.ts';
-import { stepTexts } from '../../texts/guide-steps.ts';
 import { feedbackTexts, settledTexts } from '../../texts/practice-feedback.ts';
 import { capital } from '../../texts/sentences.ts';
+import { questions } from '../../visit/steps/questions.ts';
 import { ArticleLink } from './ArticleLink.tsx';
 import { stepArticles } from './links.ts';
 
@@ -43,7 +43,7 @@ export function SoundWay({ feedback: { way, line, decision }, articles }: Props)
 }
 
 function Step({ of: { step, leftOut, settled }, articles }: { of: WayStep; articles: readonly string[] }) {
-  const { title, why } = stepTexts[step];
+  const { title, why } = questions[step];
   return (
     <li>
       {title}

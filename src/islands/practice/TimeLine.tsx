@@ -1,8 +1,8 @@
 import { actsWith, type Mark, type TimedAct } from '../../practice/time-line.ts';
-import { stepTexts } from '../../texts/guide-steps.ts';
 import { actionText, resultText } from '../../texts/practice-acts.ts';
 import { feedbackTexts, voidTexts } from '../../texts/practice-feedback.ts';
 import { unsafeTexts } from '../../texts/practice-unsafe.ts';
+import { questions } from '../../visit/steps/questions.ts';
 import { ArticleLink } from './ArticleLink.tsx';
 import { unsafeArticles, voidArticles } from './links.ts';
 
@@ -57,7 +57,7 @@ function Worth({ mark, articles }: { mark: Mark; articles: readonly string[] }) 
       </>
     );
   }
-  const title = mark.step === 'bus' ? feedbackTexts.bus : stepTexts[mark.step].title;
+  const title = mark.step === 'bus' ? feedbackTexts.bus : questions[mark.step].title;
   if (mark.kind === 'not-needed') return <>{feedbackTexts.notNeeded(title)}</>;
   return <>{mark.settles ? feedbackTexts.settles(title) : feedbackTexts.told(title)}</>;
 }

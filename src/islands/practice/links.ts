@@ -1,6 +1,6 @@
-import type { StepId } from '../../guide/answers.ts';
 import type { Unsafe } from '../../practice/judge.ts';
 import type { Void } from '../../practice/purpose.ts';
+import type { StepId } from '../../visit/steps/ids.ts';
 
 /* Articles to read, by id, the closest first; the page says which of them exist. */
 

@@ -1,9 +1,10 @@
+import type { AskedField } from '../../visit/steps/fields.ts';
+import { type AskedStepId, questions } from '../../visit/steps/questions.ts';
 import { Choices } from '../form/Choices.tsx';
 import type { Typed } from '../form/field.ts';
 import { formProps } from '../form/form-props.ts';
 import { ReadingInput } from '../form/ReadingInput.tsx';
 import type { FieldsState } from '../form/use-form.ts';
-import { type AskedStepId, type StepField, stepFields } from './step-fields.ts';
 import { TextInput } from './TextInput.tsx';
 import { useStepForm } from './use-step-form.ts';
 
@@ -16,7 +17,7 @@ interface Props {
 
 /** A step that asks a few questions. */
 export function AskedStep({ id, start, onTyped, onSettled }: Props) {
-  const fields = stepFields[id];
+  const { fields } = questions[id];
   const form = useStepForm(fields, start, onTyped, onSettled);
   return (
     <form class="step-form" {...formProps}>
@@ -27,7 +28,7 @@ export function AskedStep({ id, start, onTyped, onSettled }: Props) {
   );
 }
 
-function Field({ name, field, form }: { name: string; field: StepField; form: FieldsState }) {
+function Field({ name, field, form }: { name: string; field: AskedField; form: FieldsState }) {
   const id = `${name}-${field.id}`;
   const value = form.typed[field.id] ?? '';
   switch (field.kind) {
@@ -49,7 +50,7 @@ function Field({ name, field, form }: { name: string; field: StepField; form: Fi
           </label>
         </div>
       );
-    case 'text':
+    case 'words':
       return (
         <TextInput
           id={id}

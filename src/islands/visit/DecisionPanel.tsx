@@ -1,6 +1,5 @@
 import type { Decision } from '../../guide/decision.ts';
-import { decisionAdvice, decisionHeadline, openTexts, partNames, proofTexts } from '../../texts/decision.ts';
-import { neverSwap } from '../../texts/guide-steps.ts';
+import { decisionAdvice, decisionHeadline, neverSwap, openTexts, partNames, proofTexts } from '../../texts/decision.ts';
 import { capital } from '../../texts/sentences.ts';
 import { VerdictShape } from '../form/VerdictShape.tsx';
 import type { Shown } from '../form/verdict-words.ts';

@@ -1,6 +1,7 @@
-import type { StepId } from '../../guide/answers.ts';
 import { shownTime } from '../../record/iso-time.ts';
-import { provedInEachStretch } from '../../record/step-forms.ts';
+import type { StepId } from '../../visit/steps/ids.ts';
+import { questions } from '../../visit/steps/questions.ts';
+import { holdsOneStretch } from '../../visit/steps/rules.ts';
 
 interface Props {
   id: StepId;
@@ -17,14 +18,6 @@ interface Props {
   onConfirm: () => void;
   onRestart: () => void;
 }
-
-/** What a later step takes off again, or puts back on. */
-const undoneBy: { [Id in StepId]?: string } = {
-  'disconnect-leads': 'The leads were put back on after this. Take them off again.',
-  'plug-feedback': 'The feedback was unplugged after this. Plug it in again.',
-  'connect-pe': 'The insulation was tested after this, and the PE core comes off for it. Connect PE again.',
-  reconnect: 'The insulation step was changed after this. PE and leads may be off: connect them again.',
-};
 
 /**
  * Something that this step rests on was changed after it. A lockout is never confirmed by a word: it is done again, and
@@ -45,7 +38,7 @@ export function LookAgain({ id, numbers, provedAt, stale, undone, refuted, onCon
       </div>
     );
   }
-  if (provedInEachStretch(id) && !id.startsWith('support-')) {
+  if (holdsOneStretch(id) && !id.startsWith('support-')) {
     return (
       <div class="look-again">
         <p>
@@ -60,7 +53,7 @@ export function LookAgain({ id, numbers, provedAt, stale, undone, refuted, onCon
       </div>
     );
   }
-  const undoneText = undone ? undoneBy[id] : undefined;
+  const undoneText = undone ? questions[id].undone : undefined;
   if (undoneText !== undefined) {
     return (
       <div class="look-again">

@@ -1,6 +1,6 @@
 import { useState } from 'preact/hooks';
-import type { MeasurementStepId } from '../../record/step-forms.ts';
-import type { VisitRecord } from '../../record/visit-schema.ts';
+import type { EvaluatedVisit } from '../../visit/evaluate.ts';
+import type { MeasuredStepId } from '../../visit/steps/questions.ts';
 import { BridgeCalculator } from '../bridge/BridgeCalculator.tsx';
 import type { Typed } from '../form/field.ts';
 import { InsulationCalculator } from '../insulation/InsulationCalculator.tsx';
@@ -17,10 +17,8 @@ const calculators = {
 };
 
 interface Props {
-  id: MeasurementStepId;
-  visit: VisitRecord;
-  /** When the page last looked at the clock. */
-  now: string;
+  id: MeasuredStepId;
+  evaluated: EvaluatedVisit;
   /** The guide waits for a decision of this step, or the person has left it open. */
   askToLeaveOpen: boolean;
   onTyped: (typed: Typed) => void;
@@ -28,11 +26,11 @@ interface Props {
 }
 
 /** A step that is one of the calculators, filled from the record and keeping its entries in it. */
-export function MeasuredStep({ id, visit, now, askToLeaveOpen, onTyped, onSettled }: Props) {
+export function MeasuredStep({ id, evaluated, askToLeaveOpen, onTyped, onSettled }: Props) {
   const Calculator = calculators[id];
-  const form = visit.steps[id]?.form ?? {};
+  const form = evaluated.visit.steps[id]?.form ?? {};
   // What is offered when the step is opened stays as it is while the person types.
-  const [{ start, notes, typedBefore }] = useState(() => ({ ...prefill(visit, id, now), typedBefore: form }));
+  const [{ start, notes, typedBefore }] = useState(() => ({ ...prefill(evaluated, id), typedBefore: form }));
   const whole = (typed: Typed) => ({ ...typed, leftOpen: form.leftOpen ?? '' });
   const tie = {
     offered: offeredIn(id, start, typedBefore),
@@ -63,7 +61,7 @@ export function MeasuredStep({ id, visit, now, askToLeaveOpen, onTyped, onSettle
  * What the record has filled in and the person has not typed here. The joined readings are the person's own, of the same
  * visit and at the same place: they count.
  */
-function offeredIn(id: MeasurementStepId, start: Typed, typedBefore: Typed): Typed {
+function offeredIn(id: MeasuredStepId, start: Typed, typedBefore: Typed): Typed {
   if (id === 'isolation') return {};
   return Object.fromEntries(Object.entries(start).filter(([field]) => (typedBefore[field] ?? '').trim() === ''));
 }

@@ -2,18 +2,18 @@ import { exportVisit } from '../../record/export-visit.ts';
 import type { VisitStore } from '../../record/visit-store.ts';
 import { download } from './download.ts';
 import { visitHash } from './route.ts';
-import type { Session } from './use-session.ts';
+import type { VisitSession } from './use-session.ts';
 import { letGo } from './window-visits.ts';
 
 interface Props {
-  session: Session;
+  session: VisitSession;
   store: VisitStore;
 }
 
 /** Quiet while all is well; a banner with what to do when the last change is not saved. */
 export function SaveStatus({ session, store }: Props) {
-  const { visit, trouble, savedAt, typing, changedElsewhere } = session;
-  if (visit === undefined) return null;
+  const { evaluated, trouble, savedAt, typing, changedElsewhere } = session;
+  if (evaluated === undefined) return null;
   return (
     <>
       <p class="save-status">
@@ -32,7 +32,7 @@ export function SaveStatus({ session, store }: Props) {
             </p>
             <p class="banner-actions">
               <Mend session={session} store={store} />
-              <button type="button" class="plain" onClick={() => download(exportVisit(visit))}>
+              <button type="button" class="plain" onClick={() => download(exportVisit(evaluated.visit))}>
                 Export this visit as a file
               </button>
             </p>
@@ -60,7 +60,7 @@ function Mend({ session, store }: Props) {
   const { trouble, retry } = session;
   if (trouble === undefined) return null;
   const { kind } = trouble.problem;
-  const mine = session.visit ?? trouble.mine;
+  const mine = session.evaluated?.visit ?? trouble.mine;
   if (kind === 'conflict') {
     const keepBoth = async () => {
       const result = await store.add(mine, 'keep-both');

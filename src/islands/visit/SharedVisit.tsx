@@ -1,6 +1,5 @@
 import { useMemo, useState } from 'preact/hooks';
 import { href } from '../../components/href.ts';
-import { nextStep } from '../../guide/next-step.ts';
 import { isoTime, shownTime } from '../../record/iso-time.ts';
 import type { Problem } from '../../record/problem.ts';
 import { readShare } from '../../record/share.ts';
@@ -8,12 +7,11 @@ import { takenOver } from '../../record/stretch.ts';
 import type { VisitRecord } from '../../record/visit-schema.ts';
 import type { VisitStore } from '../../record/visit-store.ts';
 import { decisionHeadline } from '../../texts/decision.ts';
-import { stepTexts } from '../../texts/guide-steps.ts';
+import { completed } from '../../visit/change-step.ts';
+import { type EvaluatedVisit, evaluate } from '../../visit/evaluate.ts';
+import { questions } from '../../visit/steps/questions.ts';
 import { calculatorNames } from '../share/calculator-names.ts';
-import { completed } from './change-step.ts';
-import { recordAnswers } from './record-answers.ts';
 import { listHash, visitHash } from './route.ts';
-import { stepLine } from './step-line.ts';
 import { TakeIn } from './TakeIn.tsx';
 import { visitTitle } from './visit-title.ts';
 
@@ -54,7 +52,8 @@ function Refused({ problem }: { problem: Problem }) {
 
 function Offer({ visit, store }: { visit: VisitRecord; store: VisitStore }) {
   const [taken, setTaken] = useState(false);
-  const guide = nextStep(recordAnswers(takenOver(visit), isoTime(new Date())));
+  const shown = useMemo(() => evaluate(takenOver(visit), isoTime(new Date())), [visit]);
+  const { guide, steps } = shown;
   const answered = guide.path.filter(({ id }) => visit.steps[id] !== undefined);
   return (
     <>
@@ -64,13 +63,13 @@ function Offer({ visit, store }: { visit: VisitRecord; store: VisitStore }) {
       <p>
         Begun {shownTime(visit.createdAt)}
         {visit.person && ` by ${visit.person}`}.{' '}
-        {guide.decision ? decisionHeadline(guide.decision) : guide.due && `Due: ${stepTexts[guide.due].title}.`}
+        {guide.decision ? decisionHeadline(guide.decision) : guide.due && `Due: ${questions[guide.due].title}.`}
       </p>
       {answered.length > 0 && (
         <ol class="shared-steps">
           {answered.map(({ id }) => (
             <li key={id}>
-              <b>{stepTexts[id].title}</b>: {stepLine(id, visit.steps[id])}
+              <b>{questions[id].title}</b>: {steps[id].line}
             </li>
           ))}
         </ol>
@@ -88,11 +87,17 @@ function Offer({ visit, store }: { visit: VisitRecord; store: VisitStore }) {
       )}
       {taken && (
         <TakeIn
-          visit={completed(visit, isoTime(new Date()))}
+          visit={completedNow(visit, shown)}
           store={store}
           onTaken={(stored) => location.replace(visitHash(stored.id))}
         />
       )}
     </>
   );
+}
+
+/** As it is stored: with its verdicts and its decision, which are computed here. */
+function completedNow(visit: VisitRecord, known: EvaluatedVisit): VisitRecord {
+  const now = isoTime(new Date());
+  return completed(evaluate(visit, now, known), now);
 }

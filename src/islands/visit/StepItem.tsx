@@ -1,6 +1,6 @@
 import type { ComponentChildren } from 'preact';
-import type { StepId } from '../../guide/answers.ts';
-import { stepTexts } from '../../texts/guide-steps.ts';
+import type { StepId } from '../../visit/steps/ids.ts';
+import { questions } from '../../visit/steps/questions.ts';
 
 export type StepMark = 'done' | 'due' | 'problem' | 'check-again' | 'left';
 
@@ -35,7 +35,7 @@ export function StepItem({ id, number, mark, line, open, onToggle, children }: P
           </span>
           <span class="step-title">
             {number !== undefined && <span class="visually-hidden">Step {number}: </span>}
-            <span class="step-name">{stepTexts[id].title}</span>
+            <span class="step-name">{questions[id].title}</span>
             <span class="step-line">
               {mark === 'done' && line !== '' ? (
                 line

@@ -1,25 +1,22 @@
 import { useEffect, useRef, useState } from 'preact/hooks';
-import type { StepId } from '../../guide/answers.ts';
-import type { GuideState } from '../../guide/next-step.ts';
-import type { VisitRecord } from '../../record/visit-schema.ts';
-import { stepTexts } from '../../texts/guide-steps.ts';
+import { confirmStep, enterStep } from '../../visit/change-step.ts';
+import type { EvaluatedVisit } from '../../visit/evaluate.ts';
+import type { StepId } from '../../visit/steps/ids.ts';
+import { questions } from '../../visit/steps/questions.ts';
 import { stepsAhead } from './ahead.ts';
-import { confirmStep, enterStep } from './change-step.ts';
 import { StepBody } from './StepBody.tsx';
 import { StepItem, type StepMark } from './StepItem.tsx';
-import { stepLine } from './step-line.ts';
-import type { Session } from './use-session.ts';
+import type { VisitSession } from './use-session.ts';
 
 interface Props {
-  visit: VisitRecord;
-  guide: GuideState;
-  now: string;
-  change: Session['change'];
-  draft: Session['draft'];
+  evaluated: EvaluatedVisit;
+  change: VisitSession['change'];
+  draft: VisitSession['draft'];
 }
 
 /** The way so far with the step that is due open, what has left it, and what may follow. */
-export function StepList({ visit, guide, now, change, draft }: Props) {
+export function StepList({ evaluated, change, draft }: Props) {
+  const { guide } = evaluated;
   const [open, setOpen] = useState<StepId | undefined>(guide.due);
   const focusOn = useRef<string>();
   const { path, offPath, due } = guide;
@@ -44,22 +41,20 @@ export function StepList({ visit, guide, now, change, draft }: Props) {
       id={id}
       number={number}
       mark={mark}
-      line={stepLine(id, visit.steps[id])}
+      line={evaluated.steps[id].line}
       open={open === id}
       onToggle={() => setOpen(open === id ? undefined : id)}
     >
       <StepBody
         id={id}
-        visit={visit}
-        guide={guide}
-        now={now}
+        evaluated={evaluated}
         onTyped={(form) => draft({ step: id, form })}
         onEnter={(form) => change((before, at) => enterStep(before, id, form, at))}
         onConfirm={() => change((before, at) => confirmStep(before, id, at))}
       />
       {mark !== 'due' && mark !== 'problem' && mark !== 'check-again' && (
         <button type="button" class="primary go-on" onClick={goOn}>
-          {due === undefined ? 'Go on to the decision' : `Go on: ${stepTexts[due].title}`}
+          {due === undefined ? 'Go on to the decision' : `Go on: ${questions[due].title}`}
         </button>
       )}
     </StepItem>
@@ -85,7 +80,7 @@ export function StepList({ visit, guide, now, change, draft }: Props) {
           <ul>
             {ahead.map((id) => (
               <li key={id}>
-                <b>{stepTexts[id].title}.</b> {stepTexts[id].when}
+                <b>{questions[id].title}.</b> {questions[id].when}
               </li>
             ))}
           </ul>

@@ -44,15 +44,15 @@ function view(route: Route, store: VisitStore, onShown: () => void) {
   switch (route.view) {
     case 'list':
       return (
-        <Shown title="Visits" onShown={onShown}>
+        <TitledView title="Visits" onShown={onShown}>
           <VisitList store={store} />
-        </Shown>
+        </TitledView>
       );
     case 'shared':
       return (
-        <Shown title="A visit from a link" onShown={onShown}>
+        <TitledView title="A visit from a link" onShown={onShown}>
           <SharedVisit key={route.share} share={route.share} store={store} />
-        </Shown>
+        </TitledView>
       );
     default:
       return (
@@ -70,10 +70,10 @@ interface OpenProps {
 
 function OpenVisit({ id, report, store, onShown }: OpenProps) {
   const session = useSession(store, id);
-  const { visit, missing } = session;
+  const { evaluated, missing } = session;
   if (missing !== undefined) {
     return (
-      <Shown title="Visit not found" onShown={onShown}>
+      <TitledView title="Visit not found" onShown={onShown}>
         <h1 tabIndex={-1}>This visit can’t be opened</h1>
         <p role="alert">{missing.message}</p>
         <p>
@@ -81,29 +81,30 @@ function OpenVisit({ id, report, store, onShown }: OpenProps) {
             To the visits on this device
           </a>
         </p>
-      </Shown>
+      </TitledView>
     );
   }
-  if (visit === undefined) return <p>Opening the visit …</p>;
+  if (evaluated === undefined) return <p>Opening the visit …</p>;
+  const title = visitTitle(evaluated.visit);
   return report ? (
-    <Shown key="report" title={`Report: ${visitTitle(visit)}`} onShown={onShown}>
-      <VisitReport visit={visit} />
-    </Shown>
+    <TitledView key="report" title={`Report: ${title}`} onShown={onShown}>
+      <VisitReport evaluated={evaluated} />
+    </TitledView>
   ) : (
-    <Shown key="visit" title={visitTitle(visit)} onShown={onShown}>
-      <VisitScreen key={session.loaded} visit={visit} session={session} store={store} />
-    </Shown>
+    <TitledView key="visit" title={title} onShown={onShown}>
+      <VisitScreen key={session.loaded} evaluated={evaluated} session={session} store={store} />
+    </TitledView>
   );
 }
 
-interface ShownProps {
+interface TitledViewProps {
   title: string;
   onShown: () => void;
   children: ComponentChildren;
 }
 
 /** A view with its title in the browser's tab; when it appears, reading starts at its heading. */
-function Shown({ title, onShown, children }: ShownProps) {
+function TitledView({ title, onShown, children }: TitledViewProps) {
   useEffect(onShown, []);
   useEffect(() => {
     document.title = document.title.replace(/^.*?(?= · )/, () => title);

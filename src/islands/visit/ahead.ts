@@ -1,6 +1,5 @@
-import type { StepId } from '../../guide/answers.ts';
 import type { GuideState } from '../../guide/next-step.ts';
-import { stepIds } from '../../record/step-forms.ts';
+import { type StepId, stepIds } from '../../visit/steps/ids.ts';
 
 /** Steps that may still come, in their usual order. Of the lockouts only the next one: they are alike. */
 export function stepsAhead({ path, offPath, decision }: GuideState): StepId[] {

@@ -1,11 +1,10 @@
-import { nextStep } from '../../guide/next-step.ts';
 import { isoTime } from '../../record/iso-time.ts';
 import type { Problem } from '../../record/problem.ts';
 import type { VisitRecord } from '../../record/visit-schema.ts';
 import type { VisitStore } from '../../record/visit-store.ts';
 import { decisionHeadline } from '../../texts/decision.ts';
-import { stepTexts } from '../../texts/guide-steps.ts';
-import { recordAnswers } from './record-answers.ts';
+import { type EvaluatedVisit, evaluate } from '../../visit/evaluate.ts';
+import { questions } from '../../visit/steps/questions.ts';
 import { heldVisits } from './window-visits.ts';
 
 export interface ListEntry {
@@ -26,19 +25,18 @@ export interface VisitEntries {
 /** The visits of this device, the last saved first; before them those that only this window has. */
 export async function listEntries(store: VisitStore): Promise<VisitEntries> {
   const held = heldVisits();
-  const unsaved = held.map((visit) => ({ visit, state: visitState(visit), unsaved: true }));
+  const now = isoTime(new Date());
+  const entry = (visit: VisitRecord, unsaved: boolean) => ({ visit, state: visitState(evaluate(visit, now)), unsaved });
+  const unsaved = held.map((visit) => entry(visit, true));
   const shelf = await store.list();
   if (!shelf.ok) return { entries: unsaved, unreadable: [], problem: shelf.problem };
   const ids = shelf.value.visits.map(({ id }) => id).filter((id) => !held.some((one) => one.id === id));
   const loaded = await Promise.all(ids.map((id) => store.load(id)));
-  const saved = loaded.flatMap((result) =>
-    result.ok ? [{ visit: result.value, state: visitState(result.value), unsaved: false }] : [],
-  );
+  const saved = loaded.flatMap((result) => (result.ok ? [entry(result.value, false)] : []));
   return { entries: [...unsaved, ...saved], unreadable: shelf.value.unreadable, problem: undefined };
 }
 
-export function visitState(visit: VisitRecord, now = isoTime(new Date())): string {
-  const { decision, due, path } = nextStep(recordAnswers(visit, now));
+export function visitState({ guide: { decision, due, path } }: EvaluatedVisit): string {
   if (decision !== undefined) return decisionHeadline(decision);
-  return due === undefined ? '' : `Step ${path.length} is due: ${stepTexts[due].title}.`;
+  return due === undefined ? '' : `Step ${path.length} is due: ${questions[due].title}.`;
 }

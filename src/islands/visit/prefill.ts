@@ -1,12 +1,12 @@
-import { busReadingFor, newestBusReading } from '../../guide/dead-proofs.ts';
-import { suspectedAnyway } from '../../guide/evidence.ts';
+import { newestBusReading } from '../../guide/dead-proofs.ts';
+import { pointsAtCableOrMotor } from '../../guide/evidence.ts';
 import { shownTime } from '../../record/iso-time.ts';
-import type { MeasurementStepId } from '../../record/step-forms.ts';
-import { stretchAt } from '../../record/stretch.ts';
 import type { VisitRecord } from '../../record/visit-schema.ts';
+import { busReading } from '../../visit/bus-reading.ts';
+import type { EvaluatedVisit } from '../../visit/evaluate.ts';
+import { stepCalculators } from '../../visit/steps/calculators.ts';
+import { type MeasuredStepId, questions } from '../../visit/steps/questions.ts';
 import { isBlank, type Typed } from '../form/field.ts';
-import { recordAnswers } from './record-answers.ts';
-import { stepCalculators } from './step-calculators.ts';
 
 export interface Prefill {
   /** What the form starts with: what was typed in it, and what the record knows. */
@@ -16,9 +16,9 @@ export interface Prefill {
 }
 
 /** The start of a calculator within a visit. What was typed in it before is never replaced, only what is empty filled. */
-export function prefill(visit: VisitRecord, id: MeasurementStepId, now: string): Prefill {
-  const typed = stillTrue(visit, id, now);
-  const offers = [...fromEarlierSteps(visit, id, now), ...fromInstrument(visit, id, typed)];
+export function prefill(evaluated: EvaluatedVisit, id: MeasuredStepId): Prefill {
+  const typed = stillTrue(evaluated, id);
+  const offers = [...fromEarlierSteps(evaluated, id), ...fromInstrument(evaluated.visit, id, typed)];
   const taken = offers.filter(({ value, field }) => value !== '' && (typed[field] ?? '').trim() === '');
   const differing = offers
     .filter(({ value, field }) => value !== '' && (typed[field] ?? '').trim() !== '')
@@ -26,7 +26,7 @@ export function prefill(visit: VisitRecord, id: MeasurementStepId, now: string):
   return {
     start: { ...typed, ...Object.fromEntries(taken.map(({ field, value }) => [field, value])) },
     notes: Object.fromEntries([
-      ...(id === 'bridge' && busReading(visit, now) === undefined ? busNote(visit) : []),
+      ...(id === 'bridge' && busReading(evaluated) === undefined ? busNote(evaluated) : []),
       ...taken.flatMap(({ field, note }) => (note === undefined ? [] : [[field, note]])),
       ...differing.map(({ field, source, value }) => [field, `${source} says ${value}.`]),
     ]),
@@ -42,34 +42,27 @@ interface Offer {
 }
 
 /** What was typed in the step, but for a bus reading of an earlier stretch of work. */
-function stillTrue(visit: VisitRecord, id: MeasurementStepId, now: string): Typed {
+function stillTrue({ visit, stretch }: EvaluatedVisit, id: MeasuredStepId): Typed {
   const step = visit.steps[id];
   if (step === undefined) return {};
   const { busVoltage: _old, ...others } = step.form;
-  return id === 'bridge' && step.stretch < stretchAt(visit, now) ? others : step.form;
-}
-
-/** The bus as it was last measured, if that still holds at `now`: its text and when it was measured. */
-export function busReading(visit: VisitRecord, now: string): { value: string; at: string } | undefined {
-  const id = busReadingFor(recordAnswers(visit, now), 'bridge');
-  const step = id && visit.steps[id];
-  const value = step?.form.busVoltage ?? '';
-  return step === undefined || value === '' ? undefined : { value, at: step.readAt.busVoltage ?? step.at };
+  return id === 'bridge' && step.stretch < stretch ? others : step.form;
 }
 
 /** Why nothing is filled in, where there was a reading once. */
-function busNote(visit: VisitRecord): [string, string][] {
-  const id = newestBusReading(recordAnswers(visit, visit.changedAt));
+function busNote({ visit, answers }: EvaluatedVisit): [string, string][] {
+  const id = newestBusReading(answers);
   const at = id && (visit.steps[id]?.readAt.busVoltage ?? visit.steps[id]?.at);
   return at === undefined
     ? []
     : [['busVoltage', `Last measured ${shownTime(at)}. That no longer holds: measure it now.`]];
 }
 
-function fromEarlierSteps(visit: VisitRecord, id: MeasurementStepId, now: string): Offer[] {
+function fromEarlierSteps(evaluated: EvaluatedVisit, id: MeasuredStepId): Offer[] {
+  const { visit, answers } = evaluated;
   switch (id) {
     case 'bridge': {
-      const bus = busReading(visit, now);
+      const bus = busReading(evaluated);
       const measured = bus && `measured ${shownTime(bus.at)}`;
       return [
         {
@@ -84,7 +77,7 @@ function fromEarlierSteps(visit: VisitRecord, id: MeasurementStepId, now: string
     case 'insulation':
       return [{ field: 'occasion', value: 'after-trip' }];
     case 'isolation':
-      return [...joinedStage(visit), { field: 'suspectedAnyway', value: suspected(visit, now) ? 'yes' : '' }];
+      return [...joinedStage(visit), { field: 'suspectedAnyway', value: pointsAtCableOrMotor(answers) ? 'yes' : '' }];
     default:
       return [];
   }
@@ -105,25 +98,17 @@ function joinedStage(visit: VisitRecord): Offer[] {
   ];
 }
 
-function suspected(visit: VisitRecord, now: string): boolean {
-  return suspectedAnyway(recordAnswers(visit, now));
+/** The instrument that the person has noted for this step. */
+export function notedInstrument({ instruments }: VisitRecord, id: MeasuredStepId) {
+  return questions[id].instruments
+    .map((what) => instruments.find((instrument) => instrument.what === what))
+    .find((instrument) => instrument !== undefined);
 }
 
-/** What the person calls each instrument, as the form of the visit offers it. */
-export const instrumentOf: Record<MeasurementStepId, readonly string[]> = {
-  bridge: ['Multimeter'],
-  insulation: ['Insulation tester'],
-  isolation: ['Insulation tester'],
-  winding: ['Milliohm meter', 'Multimeter'],
-  'winding-motor': ['Milliohm meter', 'Multimeter'],
-};
-
 /** Readings that the record has judged without an accuracy are not shown as if they were judged with it. */
-function fromInstrument(visit: VisitRecord, id: MeasurementStepId, typed: Typed): Offer[] {
+function fromInstrument(visit: VisitRecord, id: MeasuredStepId, typed: Typed): Offer[] {
   if (!isBlank(stepCalculators[id].fields, typed)) return [];
-  const used = instrumentOf[id]
-    .map((what) => visit.instruments.find((instrument) => instrument.what === what))
-    .find((instrument) => instrument !== undefined);
+  const used = notedInstrument(visit, id);
   if (used === undefined) return [];
   const note = `From the accuracy that you noted for the ${used.what.toLowerCase()}.`;
   const { percent, counts } = readAccuracy(used.accuracy);

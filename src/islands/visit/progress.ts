@@ -1,7 +1,7 @@
-import type { StepId } from '../../guide/answers.ts';
 import { shownTime } from '../../record/iso-time.ts';
 import type { VisitRecord } from '../../record/visit-schema.ts';
-import { stepTexts } from '../../texts/guide-steps.ts';
+import type { StepId } from '../../visit/steps/ids.ts';
+import { questions } from '../../visit/steps/questions.ts';
 
 /** How far a visit has come, in words: when it was last changed, how many steps are answered, which one last. */
 export function visitProgress({ changedAt, steps, decision }: VisitRecord): string {
@@ -11,7 +11,7 @@ export function visitProgress({ changedAt, steps, decision }: VisitRecord): stri
   return [
     `changed ${shownTime(changedAt)}`,
     count,
-    ...(last === undefined ? [] : [`last “${stepTexts[last.id].title}”`]),
+    ...(last === undefined ? [] : [`last “${questions[last.id].title}”`]),
     ...(decision === undefined ? [] : ['decision reached']),
   ].join(', ');
 }

@@ -2,18 +2,22 @@ import { useEffect, useMemo, useRef, useState } from 'preact/hooks';
 import { draftJournal } from '../../record/draft-journal.ts';
 import { isoTime } from '../../record/iso-time.ts';
 import type { Problem } from '../../record/problem.ts';
+import { stretchAt } from '../../record/stretch.ts';
 import { type DraftEntry, isEmptyDraft } from '../../record/visit-draft.ts';
 import { type VisitSaver, visitSaver } from '../../record/visit-saver.ts';
 import type { VisitRecord } from '../../record/visit-schema.ts';
 import type { SaveResult, VisitStore } from '../../record/visit-store.ts';
+import { type EvaluatedVisit, evaluate } from '../../visit/evaluate.ts';
 import { track } from './pending-saves.ts';
 import { replayDraft } from './replay-draft.ts';
+import { useClock } from './use-clock.ts';
 import { heldVisit, hold, letGo } from './window-visits.ts';
 
 export type Trouble = Extract<SaveResult, { ok: false }>;
 
-export interface Session {
-  visit: VisitRecord | undefined;
+export interface VisitSession {
+  /** The visit as it stands now, evaluated once for each change and when its stretch of work ends. */
+  evaluated: EvaluatedVisit | undefined;
   /** Why the visit can't be opened. */
   missing: Problem | undefined;
   /** When it was last saved, for people: `14:32`. */
@@ -26,10 +30,10 @@ export interface Session {
   changedElsewhere: 'saved' | 'removed' | undefined;
   /** Keeps a key that was typed, before it has settled and changes the visit. */
   draft: (entry: DraftEntry) => void;
-  /** Grows when the visit is loaded anew: its forms then start anew too. */
+  /** Grows when the visit is loaded again: its forms then start again too. */
   loaded: number;
   /** Changes the visit and saves it. */
-  change: (next: (visit: VisitRecord, now: string) => VisitRecord) => void;
+  change: (next: (before: EvaluatedVisit, now: string) => EvaluatedVisit) => void;
   retry: () => void;
   /** Takes what the storage has; only offered while this window holds nothing that is not saved. */
   reload: () => void;
@@ -39,13 +43,13 @@ const now = () => isoTime(new Date());
 const clock = () => now().slice(11, 16);
 
 /** One visit as this window works on it: loaded, changed, saved at once; held in the window while saving fails. */
-export function useSession(store: VisitStore, id: string): Session {
-  const [visit, setVisit] = useState<VisitRecord>();
+export function useSession(store: VisitStore, id: string): VisitSession {
+  const [evaluated, setEvaluated] = useState<EvaluatedVisit>();
   const [missing, setMissing] = useState<Problem>();
   const [savedAt, setSavedAt] = useState<string>();
   const [trouble, setTrouble] = useState<Trouble>();
   const [changedElsewhere, setChangedElsewhere] = useState<'saved' | 'removed'>();
-  const latest = useRef<VisitRecord>();
+  const latest = useRef<EvaluatedVisit>();
   const saver = useRef<VisitSaver>();
   const [loaded, setLoaded] = useState(0);
   const [typing, setTyping] = useState(false);
@@ -60,18 +64,24 @@ export function useSession(store: VisitStore, id: string): Session {
       setSavedAt(clock());
       // Only the revision is news; the person may have typed on meanwhile.
       const current = latest.current;
-      if (current !== undefined) latest.current = { ...current, revision: result.value.revision };
+      if (current !== undefined) {
+        latest.current = { ...current, visit: { ...current.visit, revision: result.value.revision } };
+      }
     } else {
-      if (latest.current !== undefined) hold(latest.current);
+      if (latest.current !== undefined) hold(latest.current.visit);
       if (result.problem.kind === 'conflict') journal.forget();
       setTrouble(result);
     }
   };
 
-  const begin = (stored: VisitRecord) => {
-    latest.current = stored;
-    saver.current = visitSaver(store, stored.revision, told, journal.beside);
-    setVisit(stored);
+  const show = (next: EvaluatedVisit) => {
+    latest.current = next;
+    setEvaluated(next);
+  };
+
+  const begin = (visit: VisitRecord, known?: EvaluatedVisit) => {
+    saver.current = visitSaver(store, visit.revision, told, journal.beside);
+    show(evaluate(visit, now(), known));
     setLoaded((count) => count + 1);
     setTrouble(undefined);
     setChangedElsewhere(undefined);
@@ -86,8 +96,10 @@ export function useSession(store: VisitStore, id: string): Session {
     }
     const result = await store.load(id);
     if (!result.ok) return setMissing(result.problem);
-    const typed = replayDraft(result.value, await journal.load());
-    begin(typed);
+    const draft = await journal.load();
+    const stored = evaluate(result.value, now());
+    const typed = replayDraft(stored, draft);
+    begin(typed, stored);
     if (typed !== result.value) saver.current?.save(typed);
   };
 
@@ -96,7 +108,7 @@ export function useSession(store: VisitStore, id: string): Session {
     if (document.visibilityState !== 'visible') return;
     const stored = await store.load(id);
     await saver.current?.idle();
-    const mine = latest.current;
+    const mine = latest.current?.visit;
     if (stored.ok && mine !== undefined && stored.value.revision > mine.revision) setChangedElsewhere('saved');
   };
 
@@ -120,8 +132,15 @@ export function useSession(store: VisitStore, id: string): Session {
     };
   }, [id]);
 
+  useClock(() => {
+    const current = latest.current;
+    if (current !== undefined && stretchAt(current.visit, now()) !== current.stretch) {
+      show(evaluate(current.visit, now(), current));
+    }
+  });
+
   return {
-    visit,
+    evaluated,
     missing,
     savedAt,
     trouble,
@@ -137,16 +156,15 @@ export function useSession(store: VisitStore, id: string): Session {
       if (before === undefined) return;
       const changed = next(before, now());
       if (changed === before) {
-        journal.saved(before);
+        journal.saved(before.visit);
         return setTyping(!isEmptyDraft(journal.current()));
       }
-      latest.current = changed;
-      setVisit(changed);
-      saver.current?.save(changed);
+      show(changed);
+      saver.current?.save(changed.visit);
       if (saver.current !== undefined) track(saver.current.idle());
     },
     retry() {
-      if (latest.current !== undefined) saver.current?.save(latest.current);
+      if (latest.current !== undefined) saver.current?.save(latest.current.visit);
     },
     reload() {
       letGo(id);

@@ -1,14 +1,14 @@
 import { useRef, useState } from 'preact/hooks';
-import type { ChoiceField, ReadingField, Typed } from '../form/field.ts';
+import type { AskedField, VoltageField } from '../../visit/steps/fields.ts';
+import type { ChoiceField, Typed } from '../form/field.ts';
 import { readForm } from '../form/read-form.ts';
 import type { FieldsState } from '../form/use-form.ts';
 import { useRedrawOnShow } from '../form/use-redraw.ts';
 import { useSettling } from '../form/use-settling.ts';
-import type { StepField } from './step-fields.ts';
 
 /** The state of the few questions of a step; the calculators' fields work with it as with a calculator's form. */
 export function useStepForm(
-  fields: readonly StepField[],
+  fields: readonly AskedField[],
   start: Typed,
   onTyped: (typed: Typed) => void,
   onSettled: (typed: Typed) => void,
@@ -44,6 +44,6 @@ export function useStepForm(
   };
 }
 
-function isReadable(field: StepField): field is ReadingField | ChoiceField {
+function isReadable(field: AskedField): field is VoltageField | ChoiceField {
   return field.kind === 'reading' || field.kind === 'choice';
 }

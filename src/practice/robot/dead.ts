@@ -1,6 +1,6 @@
 import { type Reading, volts } from '../../calc/index.ts';
-import type { LockoutAnswer } from '../../guide/answers.ts';
 import type { HookUp } from '../../simulator/measure.ts';
+import type { LockoutAnswer } from '../../visit/steps/lockout/question.ts';
 import type { World } from '../world.ts';
 import { typedBack } from './rows.ts';
 

@@ -1,12 +1,10 @@
-import type { Answers, LockoutAnswer, RetryAnswer, StepId } from '../../guide/answers.ts';
 import { asFound, leadsOff } from '../../simulator/axis-state.ts';
 import type { Reach } from '../../simulator/trip.ts';
+import type { LockoutAnswer } from '../../visit/steps/lockout/question.ts';
+import type { Answers, AskedStepId } from '../../visit/steps/questions.ts';
+import type { RetryAnswer } from '../../visit/steps/retry.ts';
 import type { World } from '../world.ts';
 import { busDead, provenDead } from './dead.ts';
-
-/** The steps that are measured and assessed; all others have one answer. */
-export type MeasuredId = 'bridge' | 'insulation' | 'isolation' | 'winding' | 'winding-motor';
-type PlainId = Exclude<StepId, MeasuredId>;
 
 const done = { done: true };
 
@@ -29,7 +27,7 @@ function supported(world: World) {
 }
 
 /** What the robot does at each step, and what it says then. */
-export const plainAnswers: { [Id in PlainId]: (world: World) => Answers[Id] } = {
+export const plainAnswers: { [Id in AskedStepId]: (world: World) => Answers[Id] } = {
   'find-drive': () => ({ observation: 'looked', axesOnDrive: 3, indicatedAxis: 2 }),
   symptom: ({ axis }) => ({ when: axis.moment, gravityLoaded: axis.parameters.gravityLoaded ? 'yes' : 'no' }),
   'lockout-1': lockOut,

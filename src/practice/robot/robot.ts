@@ -1,12 +1,13 @@
 import { missing } from '../../calc/index.ts';
-import type { Answers, StepId, VisitAnswers } from '../../guide/answers.ts';
 import { busReadingFor } from '../../guide/dead-proofs.ts';
 import type { Decision } from '../../guide/decision.ts';
-import { suspectedAnyway } from '../../guide/evidence.ts';
+import { pointsAtCableOrMotor } from '../../guide/evidence.ts';
 import { nextStep } from '../../guide/next-step.ts';
+import type { StepId } from '../../visit/steps/ids.ts';
+import type { Answers, MeasuredStepId, VisitAnswers } from '../../visit/steps/questions.ts';
 import type { World } from '../world.ts';
 import { type Measuring, measureBridge, measureInsulation, measureIsolation, measureWinding } from './measurements.ts';
-import { type MeasuredId, plainAnswers } from './plain-answers.ts';
+import { plainAnswers } from './plain-answers.ts';
 
 export interface Visit {
   decision: Decision;
@@ -39,27 +40,27 @@ export class Robot {
   }
 
   /** Assesses, and does what the verdict asks for as long as the guide stands still and something can be done. */
-  private measure(id: MeasuredId): void {
+  private measure(id: MeasuredStepId): void {
     const measuring = this.begin(id);
     for (;;) {
       const assessment = measuring.assess();
-      this.give(id, { assessment, leftOpen: false } as Answers[MeasuredId]);
+      this.give(id, { assessment, leftOpen: false } as Answers[MeasuredStepId]);
       const stuck = nextStep(this.answers).due === id;
       if (stuck && measuring.improve(assessment.next.map(({ code }) => code))) continue;
-      if (stuck) this.give(id, { assessment, leftOpen: true } as Answers[MeasuredId]);
+      if (stuck) this.give(id, { assessment, leftOpen: true } as Answers[MeasuredStepId]);
       if (assessment.verdict !== 'go') this.world.noteFailure();
       return;
     }
   }
 
-  private begin(id: MeasuredId): Measuring<Answers[MeasuredId]['assessment']> {
+  private begin(id: MeasuredStepId): Measuring<Answers[MeasuredStepId]['assessment']> {
     switch (id) {
       case 'bridge':
         return measureBridge(this.world, this.busVoltage());
       case 'insulation':
         return measureInsulation(this.world);
       case 'isolation':
-        return measureIsolation(this.world, suspectedAnyway(this.answers));
+        return measureIsolation(this.world, pointsAtCableOrMotor(this.answers));
       case 'winding':
         return measureWinding(this.world, 'cable.drive');
       case 'winding-motor':
@@ -79,6 +80,6 @@ export class Robot {
   }
 }
 
-function isMeasured(id: StepId): id is MeasuredId {
+function isMeasured(id: StepId): id is MeasuredStepId {
   return !(id in plainAnswers);
 }

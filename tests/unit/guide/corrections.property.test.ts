@@ -1,7 +1,8 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import type { StepId, VisitAnswers } from '../../../src/guide/answers.ts';
 import { type GuideState, nextStep } from '../../../src/guide/next-step.ts';
+import type { StepId } from '../../../src/visit/steps/ids.ts';
+import type { VisitAnswers } from '../../../src/visit/steps/questions.ts';
 import { runs } from '../../support/runs.ts';
 import { type Option, optionsOf } from './support/options.ts';
 import { decisionRules, dueRules } from './support/rules.ts';

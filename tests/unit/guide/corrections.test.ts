@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
-import type { StepId } from '../../../src/guide/answers.ts';
 import { nextStep } from '../../../src/guide/next-step.ts';
+import type { StepId } from '../../../src/visit/steps/ids.ts';
 import {
   bridgeIs,
   busAgain,

@@ -1,7 +1,8 @@
 import { describe, expect, it } from 'vitest';
 import { judgeDischarge, volts } from '../../../src/calc/index.ts';
-import type { Answers, Damage, InspectedPart, VisitAnswers } from '../../../src/guide/answers.ts';
 import { nextStep } from '../../../src/guide/next-step.ts';
+import type { Damage, InspectedPart } from '../../../src/kernel/vocabulary.ts';
+import type { Answers, VisitAnswers } from '../../../src/visit/steps/questions.ts';
 
 const lockedOut = {
   lockedOut: true,

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
-import type { LockoutAnswer } from '../../../src/guide/answers.ts';
 import { nextStep } from '../../../src/guide/next-step.ts';
+import type { LockoutAnswer } from '../../../src/visit/steps/lockout/question.ts';
 import { typed } from '../../support/typed.ts';
 import { bridgeIs, busAgain, done, lockout, looked, mechanics, proveAgain, seen, trips } from './support/answers.ts';
 import { bridges } from './support/readings.ts';

@@ -1,7 +1,7 @@
 import { expect, it } from 'vitest';
 import { volts } from '../../../src/calc/index.ts';
-import type { VisitAnswers } from '../../../src/guide/answers.ts';
 import { nextStep } from '../../../src/guide/next-step.ts';
+import type { VisitAnswers } from '../../../src/visit/steps/questions.ts';
 
 const lockedOut = {
   lockedOut: true,

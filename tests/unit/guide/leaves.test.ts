@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
-import type { Symptom } from '../../../src/guide/answers.ts';
 import { nextStep } from '../../../src/guide/next-step.ts';
+import type { Symptom } from '../../../src/kernel/vocabulary.ts';
 import { tripsAtOnce } from './leaves/control-off.ts';
 import type { Leaf } from './leaves/leaf.ts';
 import { leftOpen } from './leaves/left-open.ts';

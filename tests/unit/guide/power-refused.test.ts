@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
-import type { Damage, InspectAnswer } from '../../../src/guide/answers.ts';
 import { nextStep } from '../../../src/guide/next-step.ts';
+import type { Damage } from '../../../src/kernel/vocabulary.ts';
+import type { InspectAnswer } from '../../../src/visit/steps/inspect/question.ts';
 import {
   bridgeIs,
   busAgain,

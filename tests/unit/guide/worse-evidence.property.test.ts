@@ -1,8 +1,10 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import type { Answers, StepId, Symptom, VisitAnswers } from '../../../src/guide/answers.ts';
 import type { Decision } from '../../../src/guide/decision.ts';
 import { nextStep } from '../../../src/guide/next-step.ts';
+import type { Symptom } from '../../../src/kernel/vocabulary.ts';
+import type { StepId } from '../../../src/visit/steps/ids.ts';
+import type { Answers, VisitAnswers } from '../../../src/visit/steps/questions.ts';
 import { runs } from '../../support/runs.ts';
 import { soundLockout } from './support/answers.ts';
 import { isolationClasses } from './support/isolation-classes.ts';

@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import type { Decision } from '../../../src/guide/decision.ts';
-import type { Part } from '../../../src/guide/evidence.ts';
+import type { Part } from '../../../src/kernel/vocabulary.ts';
 import type { Conclusion, Judgement } from '../../../src/practice/conclusion.ts';
 import { judge } from '../../../src/practice/judgement.ts';
 import type { Purpose } from '../../../src/practice/purpose.ts';

@@ -1,10 +1,10 @@
 import { expect, test } from 'vitest';
-import type { VisitAnswers } from '../../../src/guide/answers.ts';
 import { nextStep } from '../../../src/guide/next-step.ts';
 import { answerStep, changeDetails, copyOf, newVisit, noteDecision } from '../../../src/record/change-visit.ts';
 import { readVisit } from '../../../src/record/read-visit.ts';
-import { plainAnswer } from '../../../src/record/step-answers.ts';
 import type { VisitRecord } from '../../../src/record/visit-schema.ts';
+import type { VisitAnswers } from '../../../src/visit/steps/questions.ts';
+import { questions } from '../../../src/visit/steps/questions.ts';
 import { at, failed } from './support/typical-visit.ts';
 
 const fresh = newVisit('visit-0001', at(0));
@@ -66,7 +66,7 @@ function answersOf({ steps }: VisitRecord): VisitAnswers {
   return Object.fromEntries(
     ids.flatMap((id) => {
       const step = steps[id];
-      const answer = step && plainAnswer(id, step.form);
+      const answer = step && questions[id].read(step.form);
       return answer === undefined ? [] : [[id, { seq: step?.seq, answer }]];
     }),
   );

@@ -1,11 +1,11 @@
 import { describe, expect, test } from 'vitest';
-import { nextStep } from '../../../src/guide/next-step.ts';
-import { recordAnswers, stepAnswer } from '../../../src/islands/visit/record-answers.ts';
 import { answerStep, newVisit } from '../../../src/record/change-visit.ts';
 import { type Migration, migrate } from '../../../src/record/migrations.ts';
 import type { JsonObject } from '../../../src/record/parse-json.ts';
 import { readVisit } from '../../../src/record/read-visit.ts';
 import type { VisitRecord } from '../../../src/record/visit-schema.ts';
+import { evaluate } from '../../../src/visit/evaluate.ts';
+import { evaluateForm } from '../../../src/visit/evaluate-form.ts';
 import versionOne from '../../visits/version-1.json' with { type: 'json' };
 import { typicalVisit } from './support/typical-visit.ts';
 
@@ -91,23 +91,23 @@ describe('a visit of version 1', () => {
   });
 
   test('leads to the decision that it led to then', () => {
-    expect(nextStep(recordAnswers(visit, changedAt)).decision?.kind).toBe('no-fault-found');
+    expect(evaluate(visit, changedAt).guide.decision?.kind).toBe('no-fault-found');
   });
 
   test.each(['bridge', 'insulation', 'retry-all'] as const)('asks for a new proof before “%s” is done again', (id) => {
     const { [id]: _open, ...steps } = visit.steps;
-    const { due } = nextStep(recordAnswers({ ...visit, steps }, changedAt));
+    const { due } = evaluate({ ...visit, steps }, changedAt).guide;
     // That another axis of the drive can fall was not asked for then.
     expect(due).toBe('support-axis');
     const symptom = visit.steps.symptom;
     const still = { ...steps, symptom: { ...symptom, form: { ...symptom?.form, gravityLoaded: 'no' } } };
-    expect(nextStep(recordAnswers({ ...visit, steps: still } as VisitRecord, changedAt)).due).toBe('prove-again');
+    expect(evaluate({ ...visit, steps: still } as VisitRecord, changedAt).guide.due).toBe('prove-again');
   });
 
   test('its one reading does not outlive a change of the lockout', () => {
     const bus = { ...visit.steps['lockout-2']?.form, busVoltage: '0.03 V' };
     const changed = answerStep(visit, 'lockout-2', { form: bus }, changedAt);
-    expect(stepAnswer('lockout-2', changed.steps['lockout-2']?.form ?? {})).toMatchObject({
+    expect(evaluateForm('lockout-2', changed.steps['lockout-2']?.form ?? {}).answer).toMatchObject({
       peProved: false,
       supplyVoltage: { kind: 'missing' },
     });

@@ -1,8 +1,9 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { missing, volts } from '../../../src/calc/index.ts';
-import { type Form, type PlainAnswerId, plainAnswer } from '../../../src/record/step-answers.ts';
-import { isMeasurement, stepForms, stepIds } from '../../../src/record/step-forms.ts';
+import type { Form } from '../../../src/visit/steps/fields.ts';
+import { stepIds } from '../../../src/visit/steps/ids.ts';
+import { type AskedStepId, isMeasured, questions } from '../../../src/visit/steps/questions.ts';
 import { runs } from '../../support/runs.ts';
 
 const lockedOut = { lockedOut: 'yes', waited: 'yes', meterProved: 'yes', peProved: 'yes' };
@@ -10,7 +11,7 @@ const nothingMeasured = { supplyVoltage: missing, outputVoltage: missing, busVol
 const seen = { seenDrive: 'nothing', seenMotor: 'wet', seenMotorCable: 'chafed', seenFeedbackCable: 'burnt' };
 
 describe('a form that is complete gives its answer', () => {
-  const rows: [PlainAnswerId, Form, unknown][] = [
+  const rows: [AskedStepId, Form, unknown][] = [
     [
       'find-drive',
       { observation: 'looked', axesOnDrive: '2', indicatedAxis: ' 1 ' },
@@ -74,12 +75,12 @@ describe('a form that is complete gives its answer', () => {
     ['mechanics', { found: 'brake-drags' }, { found: 'brake-drags' }],
   ];
   test.each(rows)('%s %j', (id, form, answer) => {
-    expect(plainAnswer(id, form)).toEqual(answer);
+    expect(questions[id].read(form)).toEqual(answer);
   });
 });
 
 describe('one that is incomplete or can’t be read gives none', () => {
-  const rows: [PlainAnswerId, Form][] = [
+  const rows: [AskedStepId, Form][] = [
     ['find-drive', { axesOnDrive: '2', indicatedAxis: '1' }],
     ['find-drive', { observation: 'looked', axesOnDrive: '2', indicatedAxis: '' }],
     ['find-drive', { observation: 'looked', axesOnDrive: '', indicatedAxis: '1' }],
@@ -102,28 +103,30 @@ describe('one that is incomplete or can’t be read gives none', () => {
     ['mechanics', { found: 'loose' }],
   ];
   test.each(rows)('%s %j', (id, form) => {
-    expect(plainAnswer(id, form)).toBeUndefined();
+    expect(questions[id].read(form)).toBeUndefined();
   });
 
   test('so does an empty form, for every step', () => {
-    for (const id of stepIds) if (!isMeasurement(id)) expect(plainAnswer(id, {})).toBeUndefined();
+    for (const id of stepIds) if (!isMeasured(id)) expect(questions[id].read({})).toBeUndefined();
   });
 });
 
 test('what a form inherits is no answer', () => {
-  expect(plainAnswer('reconnect', Object.create({ done: 'yes' }))).toBeUndefined();
+  expect(questions.reconnect.read(Object.create({ done: 'yes' }))).toBeUndefined();
 });
 
 test('no text in any field makes it throw, and only a listed answer is taken', () => {
-  const plain = stepIds.filter((id): id is PlainAnswerId => !isMeasurement(id));
+  const plain = stepIds.filter((id): id is AskedStepId => !isMeasured(id));
   const word = fc.oneof(
     fc.string(),
     fc.constantFrom('yes', 'no', 'looked', '2', 'nothing', 'trips', '0.03 V', 'toString'),
   );
   fc.assert(
     fc.property(fc.constantFrom(...plain), fc.infiniteStream(word), (id, words) => {
-      const form = Object.fromEntries(Object.keys(stepForms[id]).map((field) => [field, words.next().value as string]));
-      const answer = plainAnswer(id, form);
+      const form = Object.fromEntries(
+        questions[id].fields.map(({ id: field }) => [field, words.next().value as string]),
+      );
+      const answer = questions[id].read(form);
       if (answer !== undefined && 'result' in answer) expect(['trips', 'no-trip', 'not-done']).toContain(answer.result);
       if (answer !== undefined && 'done' in answer) expect(form.done).toBe(answer.done ? 'yes' : 'no');
     }),

@@ -1,14 +1,13 @@
 import { describe, expect, test } from 'vitest';
-import { nextStep } from '../../../src/guide/next-step.ts';
-import { enterStep } from '../../../src/islands/visit/change-step.ts';
-import { recordAnswers } from '../../../src/islands/visit/record-answers.ts';
 import { stretchAt, takenOver } from '../../../src/record/stretch.ts';
+import { evaluate } from '../../../src/visit/evaluate.ts';
 import { driveOnly, locked, soundBridge, visitOf } from '../../support/marrow-bay-visits.ts';
+import { enterStep } from '../../support/visit-records.ts';
 
 /** Supported, locked out, looked at, leads off, tried, locked out again at 06:32: the six readings are due. */
 const visit = visitOf(driveOnly.slice(0, 8));
 const last = '2026-03-03T06:32:00+01:00';
-const dueAt = (now: string, of = visit) => nextStep(recordAnswers(of, now)).due;
+const dueAt = (now: string, of = visit) => evaluate(of, now).guide.due;
 
 describe('a stretch of work', () => {
   test.each([
@@ -55,12 +54,12 @@ describe('after a break', () => {
     expect(dueAt(later, supported)).toBe('prove-again');
     const proved = enterStep(supported, 'prove-again', locked, later);
     expect(dueAt(later, proved)).toBe('bridge');
-    expect(nextStep(recordAnswers(proved, later)).path.every(({ status }) => status !== 'check-again')).toBe(true);
+    expect(evaluate(proved, later).guide.path.every(({ status }) => status !== 'check-again')).toBe(true);
   });
 
   test('a decision that was reached stands: it is about parts, not about voltages', () => {
     const whole = visitOf(driveOnly);
-    expect(nextStep(recordAnswers(whole, later)).decision?.kind).toBe('replace');
+    expect(evaluate(whole, later).guide.decision?.kind).toBe('replace');
   });
 
   test('what was ticked before it does not count after it', () => {
@@ -72,7 +71,7 @@ describe('after a break', () => {
   test('a bus reading that was filled in before it is not entered as measured after it', () => {
     const entered = enterStep(visit, 'bridge', { ...soundBridge, busVoltage: locked.busVoltage ?? '' }, later);
     expect(entered.steps.bridge?.readAt).not.toHaveProperty('busVoltage');
-    expect(recordAnswers(entered, later).bridge?.answer.assessment.verdict).toBe('undecided');
+    expect(evaluate(entered, later).answers.bridge?.answer.assessment.verdict).toBe('undecided');
     const measured = enterStep(entered, 'bridge', soundBridge, '2026-03-04T08:01:00+01:00');
     expect(measured.steps.bridge?.readAt.busVoltage).toBe('2026-03-04T08:01:00+01:00');
     expect(enterStep(visit, 'bridge', soundBridge, last).steps.bridge?.readAt.busVoltage).toBe(last);

@@ -1,5 +1,4 @@
 import { afterEach, beforeEach, describe, expect, test, vi } from 'vitest';
-import { replayDraft } from '../../../src/islands/visit/replay-draft.ts';
 import { newVisit } from '../../../src/record/change-visit.ts';
 import { draftJournal } from '../../../src/record/draft-journal.ts';
 import {
@@ -10,6 +9,7 @@ import {
   unsavedPart,
   withEntry,
 } from '../../../src/record/visit-draft.ts';
+import { replayDraft } from '../../support/visit-records.ts';
 import { must } from './support/must.ts';
 import { freshName, tab } from './support/store.ts';
 import { at } from './support/typical-visit.ts';

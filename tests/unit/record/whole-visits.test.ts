@@ -1,9 +1,8 @@
 import { describe, expect, test } from 'vitest';
-import { completed } from '../../../src/islands/visit/change-step.ts';
-import { snapshotOf } from '../../../src/islands/visit/snapshot.ts';
 import { exportVisit } from '../../../src/record/export-visit.ts';
 import { readVisitText } from '../../../src/record/read-visit.ts';
-import { snapshotDiffers } from '../../../src/record/snapshot-differs.ts';
+import { evaluate } from '../../../src/visit/evaluate.ts';
+import { completed } from '../../support/visit-records.ts';
 import { complete, halfDone, versionOne } from '../../visits/whole.ts';
 
 // If a changed limit, rule or sentence is meant, `node tests/visits/refresh.ts` writes what is said today into the two
@@ -21,7 +20,7 @@ test('the files are of the versions that their names say, and each says that it 
 describe.each([halfDone, complete])('the visit $name', ({ visit }) => {
   test('keeps the verdicts, sentences, limits and parts that its readings give today', () => {
     expect(Object.values(visit.steps).filter((step) => step?.snapshot).length).toBeGreaterThan(0);
-    expect(snapshotDiffers(visit, snapshotOf)).toEqual([]);
+    expect(evaluate(visit, visit.changedAt).differs).toEqual([]);
   });
 
   test('keeps all that is computed from it, the decision with its sentences too', () => {
@@ -34,7 +33,7 @@ describe.each([halfDone, complete])('the visit $name', ({ visit }) => {
 });
 
 test('the visit of version 1 keeps the verdicts and limits of today; its sentences are those of its time', () => {
-  const differing = snapshotDiffers(versionOne.visit, snapshotOf);
+  const differing = evaluate(versionOne.visit, versionOne.visit.changedAt).differs;
   expect(Object.keys(versionOne.visit.steps)).toHaveLength(11);
   expect(differing.filter(({ differs }) => differs.some((what) => what !== 'sentences'))).toEqual([]);
 });

@@ -1,6 +1,12 @@
 import type { Decision } from '../../../guide/decision.ts';
-import { decisionAdvice, decisionHeadline, openTexts, partNames, proofTexts } from '../../../texts/decision.ts';
-import { neverSwap } from '../../../texts/guide-steps.ts';
+import {
+  decisionAdvice,
+  decisionHeadline,
+  neverSwap,
+  openTexts,
+  partNames,
+  proofTexts,
+} from '../../../texts/decision.ts';
 import { capital } from '../../../texts/sentences.ts';
 
 /** The decision in the same sentences as on the screen. */

@@ -1,6 +1,6 @@
-import type { VisitAnswers } from '../../../guide/answers.ts';
 import type { VisitRecord } from '../../../record/visit-schema.ts';
-import { symptomTexts } from '../../../texts/guide-steps.ts';
+import type { VisitAnswers } from '../../../visit/steps/questions.ts';
+import { symptomTexts } from '../../../visit/steps/symptom/question.ts';
 import { conditionFields } from '../details-fields.ts';
 
 interface Fact {

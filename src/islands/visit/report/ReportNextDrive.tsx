@@ -1,4 +1,4 @@
-import type { VisitAnswers } from '../../../guide/answers.ts';
+import type { VisitAnswers } from '../../../visit/steps/questions.ts';
 import { joinedParts } from './next-drive.ts';
 
 interface Props {

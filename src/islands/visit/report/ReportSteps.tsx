@@ -1,13 +1,12 @@
-import type { PathStep } from '../../../guide/next-step.ts';
 import { shownTime } from '../../../record/iso-time.ts';
-import { isMeasurement, provedInEachStretch } from '../../../record/step-forms.ts';
-import type { VisitRecord } from '../../../record/visit-schema.ts';
-import { stepTexts } from '../../../texts/guide-steps.ts';
-import { stepLine } from '../step-line.ts';
+import type { EvaluatedVisit } from '../../../visit/evaluate.ts';
+import { isMeasured, questions } from '../../../visit/steps/questions.ts';
+import { holdsOneStretch } from '../../../visit/steps/rules.ts';
 
 /** Every step in its order, with its time: lockouts and retries are part of the proof. */
-export function ReportSteps({ visit, path }: { visit: VisitRecord; path: readonly PathStep[] }) {
-  const taken = path.filter(({ id }) => visit.steps[id] !== undefined);
+export function ReportSteps({ evaluated }: { evaluated: EvaluatedVisit }) {
+  const { visit, guide, steps } = evaluated;
+  const taken = guide.path.filter(({ id }) => visit.steps[id] !== undefined);
   return (
     <section>
       <h2>What was done</h2>
@@ -16,16 +15,16 @@ export function ReportSteps({ visit, path }: { visit: VisitRecord; path: readonl
           const step = visit.steps[id];
           return (
             <li key={id}>
-              {step && (provedInEachStretch(id) ? shownTime(step.at) : step.at.slice(11, 16))}{' '}
-              {stepTexts[id].title.replace(/\?$/, '')}: {step && stepLine(id, step)}
+              {step && (holdsOneStretch(id) ? shownTime(step.at) : step.at.slice(11, 16))}{' '}
+              {questions[id].title.replace(/\?$/, '')}: {steps[id].line}
               {status !== 'done' && ' (not finished)'}
-              {(step?.provedBefore ?? []).map(({ at, form }) => (
+              {steps[id].provedBefore.map(({ at, line }) => (
                 <span key={at}>
                   {' '}
-                  Before that, {shownTime(at)}: {stepLine(id, { form, readAt: {} })}.
+                  Before that, {shownTime(at)}: {line}.
                 </span>
               ))}
-              {!isMeasurement(id) && step?.form.remark && ` “${step.form.remark}”`}
+              {!isMeasured(id) && step?.form.remark && ` “${step.form.remark}”`}
             </li>
           );
         })}

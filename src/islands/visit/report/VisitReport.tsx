@@ -1,8 +1,6 @@
-import { nextStep } from '../../../guide/next-step.ts';
-import { isoTime, shownTime } from '../../../record/iso-time.ts';
-import type { VisitRecord } from '../../../record/visit-schema.ts';
-import { stepTexts } from '../../../texts/guide-steps.ts';
-import { recordAnswers } from '../record-answers.ts';
+import { shownTime } from '../../../record/iso-time.ts';
+import type { EvaluatedVisit } from '../../../visit/evaluate.ts';
+import { questions } from '../../../visit/steps/questions.ts';
 import { visitHash } from '../route.ts';
 import { StaleVerdicts } from '../StaleVerdicts.tsx';
 import { visitTitle } from '../visit-title.ts';
@@ -14,11 +12,11 @@ import { ReportNextDrive } from './ReportNextDrive.tsx';
 import { ReportSteps } from './ReportSteps.tsx';
 
 /** The visit on one or two sheets, for the parts desk, the supplier and the next visit. */
-export function VisitReport({ visit }: { visit: VisitRecord }) {
-  const answers = recordAnswers(visit, isoTime(new Date()));
-  const { decision, due, path } = nextStep(answers);
+export function VisitReport({ evaluated }: { evaluated: EvaluatedVisit }) {
+  const { visit, answers, guide, differs } = evaluated;
+  const { decision, due, path } = guide;
   const ids = path.map(({ id }) => id);
-  const measured = measuredReports(visit, ids);
+  const measured = measuredReports(evaluated, ids);
   const counted = Object.fromEntries(ids.map((id) => [id, answers[id]]).filter(([, answer]) => answer !== undefined));
   return (
     <article class="report">
@@ -34,14 +32,14 @@ export function VisitReport({ visit }: { visit: VisitRecord }) {
       <p class="report-when">
         Begun {shownTime(visit.createdAt)}, last entry {shownTime(visit.changedAt)}. Record {visit.id}
       </p>
-      <StaleVerdicts visit={visit} />
+      <StaleVerdicts differs={differs} />
       {decision ? (
         <ReportDecision decision={decision} />
       ) : (
         <section>
           <h2>No decision yet</h2>
           <p>
-            The visit is not finished. Due: {due && stepTexts[due].title}. Do not order or replace anything on this page
+            The visit is not finished. Due: {due && questions[due].title}. Do not order or replace anything on this page
             alone.
           </p>
         </section>
@@ -58,7 +56,7 @@ export function VisitReport({ visit }: { visit: VisitRecord }) {
           <ReportMeasurement key={report.id} report={report} />
         ))}
       </section>
-      <ReportSteps visit={visit} path={path} />
+      <ReportSteps evaluated={evaluated} />
       <section class="report-cautions">
         <h2>Cautions</h2>
         <p>

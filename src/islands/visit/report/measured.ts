@@ -1,18 +1,16 @@
 import { lastIn } from '../../../calc/last-in.ts';
-import type { StepId } from '../../../guide/answers.ts';
 import { shownTime } from '../../../record/iso-time.ts';
 import type { LimitSnapshot, Snapshot } from '../../../record/snapshot-schema.ts';
-import { isMeasurement, type MeasurementStepId } from '../../../record/step-forms.ts';
 import type { VisitRecord } from '../../../record/visit-schema.ts';
-import { stepTexts } from '../../../texts/guide-steps.ts';
+import type { EvaluatedVisit } from '../../../visit/evaluate.ts';
+import { stepCalculators } from '../../../visit/steps/calculators.ts';
+import type { StepId } from '../../../visit/steps/ids.ts';
+import { isMeasured, type MeasuredStepId, questions } from '../../../visit/steps/questions.ts';
 import type { FormField } from '../../form/field.ts';
-import { verdictWords } from '../../form/verdict-words.ts';
-import { instrumentOf } from '../prefill.ts';
-import { snapshotOf } from '../snapshot.ts';
-import { stepCalculators } from '../step-calculators.ts';
+import { notedInstrument } from '../prefill.ts';
 
 export interface MeasuredReport {
-  id: MeasurementStepId;
+  id: MeasuredStepId;
   title: string;
   verdict: string;
   /** Name and text of each reading and choice, as typed. */
@@ -25,24 +23,25 @@ export interface MeasuredReport {
 }
 
 /** What was measured, with what, when, and what was said of it. Steps without a readable entry are left out. */
-export function measuredReports(visit: VisitRecord, ids: readonly StepId[]): MeasuredReport[] {
-  return ids.filter(isMeasurement).flatMap((id) => {
+export function measuredReports({ visit, steps }: EvaluatedVisit, ids: readonly StepId[]): MeasuredReport[] {
+  return ids.filter(isMeasured).flatMap((id) => {
     const step = visit.steps[id];
-    const snapshot = step && snapshotOf(id, step.form);
-    return step === undefined || snapshot === undefined ? [] : [measuredReport(visit, id, step, snapshot)];
+    const { snapshot, line } = steps[id];
+    return step === undefined || snapshot === undefined ? [] : [measuredReport(visit, id, step, line, snapshot)];
   });
 }
 
 function measuredReport(
   visit: VisitRecord,
-  id: MeasurementStepId,
+  id: MeasuredStepId,
   { form, readAt }: { form: Record<string, string>; readAt: Record<string, string> },
+  verdict: string,
   snapshot: Snapshot,
 ): MeasuredReport {
   return {
     id,
-    title: stepTexts[id].title,
-    verdict: verdictWords[snapshot.verdict] + (form.leftOpen === 'yes' ? ', left open' : ''),
+    title: questions[id].title,
+    verdict,
     readings: stepCalculators[id].fields.flatMap((field) => entry(field, form, readAt)),
     time: timeSpan(Object.values(readAt)),
     instrument: instrumentText(visit, id),
@@ -73,10 +72,8 @@ function timeSpan(times: readonly string[]): string {
   return first === last ? first : `${first} to ${last}`;
 }
 
-function instrumentText(visit: VisitRecord, id: MeasurementStepId): string {
-  const used = instrumentOf[id]
-    .map((what) => visit.instruments.find((instrument) => instrument.what === what))
-    .find((instrument) => instrument !== undefined);
+function instrumentText(visit: VisitRecord, id: MeasuredStepId): string {
+  const used = notedInstrument(visit, id);
   if (used === undefined) return 'instrument not noted';
   return [used.what, used.identification, used.accuracy].filter(Boolean).join(', ');
 }

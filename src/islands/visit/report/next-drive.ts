@@ -1,5 +1,5 @@
-import type { VisitAnswers } from '../../../guide/answers.ts';
-import { isolationClears, suspectedAnyway } from '../../../guide/evidence.ts';
+import { isolationClears, pointsAtCableOrMotor } from '../../../guide/evidence.ts';
+import type { VisitAnswers } from '../../../visit/steps/questions.ts';
 
 export interface JoinedPart {
   part: 'Motor' | 'Motor cable';
@@ -22,7 +22,7 @@ function line(answers: VisitAnswers, part: JoinedPart['part'], which: 'motor' | 
     return { part, tested: true, text: 'tested alone, and bad. It is not connected to a drive again.' };
   }
   if (isolation?.parts[which] === 'proven-good') return { part, tested: true, text: 'tested alone, and passed.' };
-  const doubted = joined === 'go' && suspectedAnyway(answers);
+  const doubted = joined === 'go' && pointsAtCableOrMotor(answers);
   const clear = isolation === undefined ? joined === 'go' && !doubted : isolationClears(answers, which);
   if (clear) return { part, tested: true, text: 'tested together with the other, and passed.' };
   return { part, tested: false, text: `PROOF IS MISSING: ${whyMissing(joined, doubted)}` };

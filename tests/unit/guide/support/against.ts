@@ -1,4 +1,5 @@
-import type { StepId, VisitAnswers } from '../../../../src/guide/answers.ts';
+import type { StepId } from '../../../../src/visit/steps/ids.ts';
+import type { VisitAnswers } from '../../../../src/visit/steps/questions.ts';
 
 /** One thing that speaks against power: what was found, and the steps with power that may be done all the same. */
 interface Fact {

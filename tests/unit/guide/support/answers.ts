@@ -4,16 +4,13 @@ import type {
   IsolationAssessment,
   WindingAssessment,
 } from '../../../../src/calc/index.ts';
-import type {
-  FindDriveAnswer,
-  InspectAnswer,
-  LockoutAnswer,
-  LockoutId,
-  MechanicsAnswer,
-  RetryAnswer,
-  Symptom,
-  SymptomAnswer,
-} from '../../../../src/guide/answers.ts';
+import type { Symptom } from '../../../../src/kernel/vocabulary.ts';
+import type { FindDriveAnswer } from '../../../../src/visit/steps/find-drive/question.ts';
+import type { InspectAnswer } from '../../../../src/visit/steps/inspect/question.ts';
+import type { LockoutAnswer, LockoutId } from '../../../../src/visit/steps/lockout/question.ts';
+import type { MechanicsAnswer } from '../../../../src/visit/steps/mechanics/question.ts';
+import type { RetryAnswer } from '../../../../src/visit/steps/retry.ts';
+import type { SymptomAnswer } from '../../../../src/visit/steps/symptom/question.ts';
 import { typed } from '../../../support/typed.ts';
 import type { Given } from './visit.ts';
 

@@ -1,5 +1,6 @@
-import type { StepId, VisitAnswers } from '../../../../src/guide/answers.ts';
 import { type GuideState, nextStep } from '../../../../src/guide/next-step.ts';
+import type { StepId } from '../../../../src/visit/steps/ids.ts';
+import type { VisitAnswers } from '../../../../src/visit/steps/questions.ts';
 import { type Option, optionsOf } from './options.ts';
 import { decisionRules, dueRules } from './rules.ts';
 import { type Given, onPath, standing, visitOf, words } from './visit.ts';

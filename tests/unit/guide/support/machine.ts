@@ -1,5 +1,6 @@
 import type { Reading } from '../../../../src/calc/index.ts';
-import type { LockoutAnswer, StepId } from '../../../../src/guide/answers.ts';
+import type { StepId } from '../../../../src/visit/steps/ids.ts';
+import type { LockoutAnswer } from '../../../../src/visit/steps/lockout/question.ts';
 import type { Given } from './visit.ts';
 
 /**

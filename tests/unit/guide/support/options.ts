@@ -1,11 +1,8 @@
-import type {
-  Damage,
-  InspectAnswer,
-  RetryAnswer,
-  StepId,
-  Symptom,
-  VisitAnswers,
-} from '../../../../src/guide/answers.ts';
+import type { Damage, Symptom } from '../../../../src/kernel/vocabulary.ts';
+import type { StepId } from '../../../../src/visit/steps/ids.ts';
+import type { InspectAnswer } from '../../../../src/visit/steps/inspect/question.ts';
+import type { VisitAnswers } from '../../../../src/visit/steps/questions.ts';
+import type { RetryAnswer } from '../../../../src/visit/steps/retry.ts';
 import { typed } from '../../../support/typed.ts';
 import { soundLockout } from './answers.ts';
 import { classOf, isolationClasses } from './isolation-classes.ts';

@@ -1,6 +1,6 @@
-import type { VisitAnswers } from '../../../../src/guide/answers.ts';
 import type { DecisionKind } from '../../../../src/guide/decision.ts';
-import type { Part } from '../../../../src/guide/evidence.ts';
+import type { Part } from '../../../../src/kernel/vocabulary.ts';
+import type { VisitAnswers } from '../../../../src/visit/steps/questions.ts';
 import { against } from './against.ts';
 
 /**

@@ -1,5 +1,6 @@
-import type { StepId, VisitAnswers } from '../../../../src/guide/answers.ts';
 import type { Decision } from '../../../../src/guide/decision.ts';
+import type { StepId } from '../../../../src/visit/steps/ids.ts';
+import type { VisitAnswers } from '../../../../src/visit/steps/questions.ts';
 import { against } from './against.ts';
 import { machineAfter, powering, touching } from './machine.ts';
 import { proven } from './proof.ts';

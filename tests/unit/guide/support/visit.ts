@@ -1,5 +1,6 @@
-import type { Answers, StepId, VisitAnswers } from '../../../../src/guide/answers.ts';
 import type { GuideState } from '../../../../src/guide/next-step.ts';
+import type { StepId } from '../../../../src/visit/steps/ids.ts';
+import type { Answers, VisitAnswers } from '../../../../src/visit/steps/questions.ts';
 
 /** One answer as it was given: `[step, answer]`. The place in the list is its `seq`. */
 export type Given = { [Id in StepId]: readonly [Id, Answers[Id]] }[StepId];

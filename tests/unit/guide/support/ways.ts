@@ -1,4 +1,5 @@
-import type { InspectAnswer, Symptom } from '../../../../src/guide/answers.ts';
+import type { Symptom } from '../../../../src/kernel/vocabulary.ts';
+import type { InspectAnswer } from '../../../../src/visit/steps/inspect/question.ts';
 import {
   bridgeIs,
   done,

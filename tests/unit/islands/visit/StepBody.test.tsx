@@ -1,11 +1,9 @@
 import { renderToString } from 'preact-render-to-string';
 import { expect, test } from 'vitest';
-import type { StepId } from '../../../../src/guide/answers.ts';
-import { nextStep } from '../../../../src/guide/next-step.ts';
-import { enterStep } from '../../../../src/islands/visit/change-step.ts';
-import { recordAnswers } from '../../../../src/islands/visit/record-answers.ts';
 import { StepBody } from '../../../../src/islands/visit/StepBody.tsx';
 import type { VisitRecord } from '../../../../src/record/visit-schema.ts';
+import { evaluate } from '../../../../src/visit/evaluate.ts';
+import type { StepId } from '../../../../src/visit/steps/ids.ts';
 import {
   done,
   driveOnly,
@@ -17,6 +15,7 @@ import {
   visitOf,
   withBusAgain,
 } from '../../../support/marrow-bay-visits.ts';
+import { enterStep } from '../../../support/visit-records.ts';
 
 /** Locked out and looked at, no axis can fall: the mechanics come next. */
 const visit = visitOf(motorAndCable.slice(0, 4));
@@ -25,11 +24,11 @@ const atOnce = '2026-03-03T06:25:00+01:00';
 const dayAfter = '2026-03-05T08:00:00+01:00';
 
 function drawn(of: VisitRecord, now: string) {
-  const guide = nextStep(recordAnswers(of, now));
-  const id = guide.due as StepId;
+  const evaluated = evaluate(of, now);
+  const id = evaluated.guide.due as StepId;
   const nothing = () => undefined;
   const html = renderToString(
-    <StepBody id={id} visit={of} guide={guide} now={now} onTyped={nothing} onEnter={nothing} onConfirm={nothing} />,
+    <StepBody id={id} evaluated={evaluated} onTyped={nothing} onEnter={nothing} onConfirm={nothing} />,
   );
   return { id, html, asks: html.includes('<input'), beginsAgain: html.includes('Begin this step again') };
 }
@@ -51,7 +50,7 @@ test('what is entered after a break stays, also while it can’t be read', () =>
   expect(drawn(typed, dayAfter)).toMatchObject({ asks: true });
   const whole = enterStep(typed, 'prove-again', locked, dayAfter);
   expect(whole.steps['prove-again']?.form).toEqual(locked);
-  expect(nextStep(recordAnswers(whole, dayAfter)).due).toBe('mechanics');
+  expect(evaluate(whole, dayAfter).guide.due).toBe('mechanics');
 });
 
 const together: Entry[] = [
@@ -87,5 +86,5 @@ test('a lockout that a later reading speaks against is done again, also if it th
   const charged = enterStep(visitOf(onWay.slice(0, 5)), 'bridge', { ...soundBridge, busVoltage: '80 V' }, atOnce);
   expect(drawn(charged, atOnce)).toMatchObject({ id: 'lockout-1', asks: false, beginsAgain: true });
   const again = enterStep(enterStep(charged, 'lockout-1', {}, atOnce), 'lockout-1', locked, atOnce);
-  expect(nextStep(recordAnswers(again, atOnce)).path.find(({ id }) => id === 'lockout-1')?.status).toBe('done');
+  expect(evaluate(again, atOnce).guide.path.find(({ id }) => id === 'lockout-1')?.status).toBe('done');
 });

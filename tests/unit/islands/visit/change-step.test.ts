@@ -1,9 +1,7 @@
 import { describe, expect, test } from 'vitest';
-import { nextStep } from '../../../../src/guide/next-step.ts';
-import { completed, confirmStep, enterStep } from '../../../../src/islands/visit/change-step.ts';
-import { recordAnswers } from '../../../../src/islands/visit/record-answers.ts';
 import { readVisit } from '../../../../src/record/read-visit.ts';
 import { withoutSnapshots } from '../../../../src/record/without-snapshots.ts';
+import { evaluate } from '../../../../src/visit/evaluate.ts';
 import {
   badInsulation,
   driveOnly,
@@ -12,11 +10,12 @@ import {
   visitOf,
   withBusAgain,
 } from '../../../support/marrow-bay-visits.ts';
+import { completed, confirmStep, enterStep } from '../../../support/visit-records.ts';
 
 const later = '2026-03-03T06:58:00+01:00';
 const visit = visitOf(withBusAgain(motorAndCable));
 const seq = (of: typeof visit, id: 'insulation' | 'isolation') => of.steps[id]?.seq ?? 0;
-const stateOf = (of: typeof visit) => nextStep(recordAnswers(of, of.changedAt));
+const stateOf = (of: typeof visit) => evaluate(of, of.changedAt).guide;
 
 describe('a step that is entered', () => {
   test('takes the next number', () => {

@@ -1,10 +1,11 @@
 import { describe, expect, test } from 'vitest';
 import { decide } from '../../../../src/guide/decision.ts';
-import { nextStep } from '../../../../src/guide/next-step.ts';
-import { recordAnswers, stepAnswer } from '../../../../src/islands/visit/record-answers.ts';
 import { answerStep } from '../../../../src/record/change-visit.ts';
-import { type MeasurementStepId, stepIds } from '../../../../src/record/step-forms.ts';
 import type { VisitRecord } from '../../../../src/record/visit-schema.ts';
+import { evaluate } from '../../../../src/visit/evaluate.ts';
+import { evaluateForm } from '../../../../src/visit/evaluate-form.ts';
+import { stepIds } from '../../../../src/visit/steps/ids.ts';
+import type { MeasuredStepId } from '../../../../src/visit/steps/questions.ts';
 import { at, typicalVisit } from '../../record/support/typical-visit.ts';
 import { liftVisit } from '../visits.ts';
 
@@ -12,7 +13,7 @@ const visit = typicalVisit();
 
 describe('a whole visit', () => {
   test('leads the guide from what was typed to the decision: drive and motor', () => {
-    const state = nextStep(recordAnswers(visit, visit.changedAt));
+    const state = evaluate(visit, visit.changedAt).guide;
     expect(state.decision).toMatchObject({
       kind: 'replace',
       replace: [{ part: 'drive' }, { part: 'motor' }],
@@ -21,28 +22,29 @@ describe('a whole visit', () => {
   });
 
   test('keeps the numbers of its answers', () => {
-    const answers = recordAnswers(visit, visit.changedAt);
+    const answers = evaluate(visit, visit.changedAt).answers;
     for (const id of stepIds) expect(answers[id]?.seq).toBe(visit.steps[id]?.seq);
   });
 
   test('whatever its snapshots say', () => {
     const lie = { verdict: 'go' as const, sentences: ['All is well.'], limits: [] };
     const steps = Object.fromEntries(Object.entries(visit.steps).map(([id, step]) => [id, { ...step, snapshot: lie }]));
-    expect(recordAnswers({ ...visit, steps } as VisitRecord, visit.changedAt)).toEqual(
-      recordAnswers(visit, visit.changedAt),
+    expect(evaluate({ ...visit, steps } as VisitRecord, visit.changedAt).answers).toEqual(
+      evaluate(visit, visit.changedAt).answers,
     );
   });
 
   test('stops at the step whose reading can’t be read', () => {
     const form = { ...visit.steps.bridge?.form, plusU: 'about half' };
     const broken = answerStep(visit, 'bridge', { form }, at(125));
-    expect(recordAnswers(broken, broken.changedAt).bridge).toBeUndefined();
-    expect(nextStep(recordAnswers(broken, broken.changedAt))).toMatchObject({ due: 'bridge', decision: undefined });
+    expect(evaluate(broken, broken.changedAt).answers.bridge).toBeUndefined();
+    expect(evaluate(broken, broken.changedAt).guide).toMatchObject({ due: 'bridge', decision: undefined });
   });
 });
 
 describe('a calculator’s step', () => {
-  const verdict = (id: MeasurementStepId, form: Record<string, string>) => stepAnswer(id, form)?.assessment.verdict;
+  const verdict = (id: MeasuredStepId, form: Record<string, string>) =>
+    evaluateForm(id, form).answer?.assessment.verdict;
 
   test.each([
     ['bridge', liftVisit('bridge'), 'no-go'],
@@ -63,9 +65,9 @@ describe('a calculator’s step', () => {
 
   test('that is blank gives none, unless it is left open: then all is missing', () => {
     for (const id of ['bridge', 'insulation', 'isolation', 'winding', 'winding-motor'] as const) {
-      expect(stepAnswer(id, {})).toBeUndefined();
-      expect(stepAnswer(id, { leftOpen: '' })).toBeUndefined();
-      expect(stepAnswer(id, { leftOpen: 'yes' })).toMatchObject({
+      expect(evaluateForm(id, {}).answer).toBeUndefined();
+      expect(evaluateForm(id, { leftOpen: '' }).answer).toBeUndefined();
+      expect(evaluateForm(id, { leftOpen: 'yes' }).answer).toMatchObject({
         leftOpen: true,
         assessment: { verdict: 'undecided' },
       });
@@ -73,15 +75,15 @@ describe('a calculator’s step', () => {
   });
 
   test('that can’t be read gives none, even if it is left open', () => {
-    expect(stepAnswer('winding', { UV: 'one', leftOpen: 'yes' })).toBeUndefined();
-    expect(stepAnswer('bridge', { ...liftVisit('bridge'), motorLeads: 'perhaps' })).toBeUndefined();
+    expect(evaluateForm('winding', { UV: 'one', leftOpen: 'yes' }).answer).toBeUndefined();
+    expect(evaluateForm('bridge', { ...liftVisit('bridge'), motorLeads: 'perhaps' }).answer).toBeUndefined();
   });
 
   test('judges insulation by the point after a trip, whatever occasion a hand has written in', () => {
     const form = { ...liftVisit('insulation'), U: '20 MΩ', V: '20 MΩ', W: '20 MΩ', windingTemperature: '40 °C' };
-    const afterTrip = stepAnswer('insulation', { ...form, occasion: 'after-trip' });
-    expect(stepAnswer('insulation', { ...form, occasion: 'routine' })).toEqual(afterTrip);
-    expect(stepAnswer('insulation', { ...form, occasion: '' })).toEqual(afterTrip);
+    const afterTrip = evaluateForm('insulation', { ...form, occasion: 'after-trip' }).answer;
+    expect(evaluateForm('insulation', { ...form, occasion: 'routine' }).answer).toEqual(afterTrip);
+    expect(evaluateForm('insulation', { ...form, occasion: '' }).answer).toEqual(afterTrip);
     expect(afterTrip?.assessment.verdict).not.toBe('go');
   });
 });
@@ -91,6 +93,6 @@ test('a visit of nothing but steps left open decides nothing', () => {
     (one, id) => answerStep(one, id, { form: { leftOpen: 'yes' } }, at(1)),
     { ...visit, steps: {} } as VisitRecord,
   );
-  const answers = recordAnswers(open, open.changedAt);
+  const answers = evaluate(open, open.changedAt).answers;
   expect(decide(answers, answers)).toMatchObject({ kind: 'undecided', replace: [], good: [] });
 });

@@ -1,7 +1,5 @@
 import { expect, test } from 'vitest';
-import { nextStep } from '../../../../src/guide/next-step.ts';
-import { recordAnswers } from '../../../../src/islands/visit/record-answers.ts';
-import { replayDraft } from '../../../../src/islands/visit/replay-draft.ts';
+import { evaluate } from '../../../../src/visit/evaluate.ts';
 import {
   type Entry,
   locked,
@@ -10,6 +8,7 @@ import {
   retried,
   visitOf,
 } from '../../../support/marrow-bay-visits.ts';
+import { replayDraft } from '../../../support/visit-records.ts';
 
 const at = (time: string) => `2026-03-03T${time}:00+01:00`;
 
@@ -30,14 +29,14 @@ test('a lockout that was typed before power is none after it, whichever of the t
     'lockout-2': { form: locked, at: at('06:30') },
   };
   const replayed = replayDraft(visit, { count: 20, steps });
-  expect(nextStep(recordAnswers(replayed, at('06:36'))).path.at(-1)).toMatchObject({ id: 'lockout-2' });
+  expect(evaluate(replayed, at('06:36')).guide.path.at(-1)).toMatchObject({ id: 'lockout-2' });
 });
 
 test('a proof that was typed before what another window has saved since proves nothing now', () => {
   const powered = visitOf([...toTheRetry, ['retry-leads-off', retried('no-trip')]]);
   const replayed = replayDraft(powered, { count: 9, steps: { 'lockout-2': { form: locked, at: at('06:22') } } });
   expect(replayed.steps['lockout-2']?.form).toEqual(locked);
-  expect(nextStep(recordAnswers(replayed, at('06:25'))).due).toBe('prove-again');
+  expect(evaluate(replayed, at('06:25')).guide.due).toBe('prove-again');
 });
 
 test('what was typed last goes on in the same stretch of work', () => {
@@ -45,6 +44,6 @@ test('what was typed last goes on in the same stretch of work', () => {
     count: 4,
     steps: { 'retry-leads-off': { form: retried('no-trip'), at: at('06:25') } },
   });
-  expect(nextStep(recordAnswers(replayed, at('06:26'))).due).toBe('lockout-2');
+  expect(evaluate(replayed, at('06:26')).guide.due).toBe('lockout-2');
   expect(replayed.stretch).toBe(1);
 });

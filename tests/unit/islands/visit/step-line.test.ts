@@ -1,7 +1,7 @@
 import { expect, test } from 'vitest';
-import type { StepId } from '../../../../src/guide/answers.ts';
-import { stepLine } from '../../../../src/islands/visit/step-line.ts';
-import type { Form } from '../../../../src/record/step-answers.ts';
+import { evaluateForm } from '../../../../src/visit/evaluate-form.ts';
+import type { Form } from '../../../../src/visit/steps/fields.ts';
+import type { StepId } from '../../../../src/visit/steps/ids.ts';
 import {
   badInsulation,
   bothBad,
@@ -51,11 +51,11 @@ const lines: [StepId, Form, string][] = [
 ];
 
 test.each(lines)('%s %j reads “%s”', (id, form, line) => {
-  expect(stepLine(id, { form, readAt: {} })).toBe(line);
+  expect(evaluateForm(id, form).line).toBe(line);
 });
 
 test('a bus reading stands with its day and time', () => {
   const readAt = { busVoltage: '2026-03-03T06:20:00+01:00' };
-  const line = stepLine('bus-again', { form: { meterProved: 'yes', busVoltage: '0.2 V' }, readAt });
+  const { line } = evaluateForm('bus-again', { meterProved: 'yes', busVoltage: '0.2 V' }, readAt);
   expect(line).toBe('meter proved, bus 0.2 V, measured 2026-03-03, 06:20');
 });

@@ -1,10 +1,8 @@
 import { describe, expect, test } from 'vitest';
-import { nextStep } from '../../../../src/guide/next-step.ts';
 import { stepsAhead } from '../../../../src/islands/visit/ahead.ts';
-import { enterStep } from '../../../../src/islands/visit/change-step.ts';
-import { changedBefore } from '../../../../src/islands/visit/changed-before.ts';
 import { visitState } from '../../../../src/islands/visit/list-entries.ts';
-import { recordAnswers } from '../../../../src/islands/visit/record-answers.ts';
+import { changedBefore } from '../../../../src/visit/changed-before.ts';
+import { evaluate } from '../../../../src/visit/evaluate.ts';
 import {
   badInsulation,
   driveOnly,
@@ -13,9 +11,10 @@ import {
   visitOf,
   withBusAgain,
 } from '../../../support/marrow-bay-visits.ts';
+import { enterStep } from '../../../support/visit-records.ts';
 
 const later = '2026-03-03T06:50:00+01:00';
-const guideOf = (visit: ReturnType<typeof visitOf>) => nextStep(recordAnswers(visit, visit.changedAt));
+const guideOf = (visit: ReturnType<typeof visitOf>) => evaluate(visit, visit.changedAt).guide;
 
 describe('what may follow', () => {
   test('leaves out what is on the way already, and names one lockout for all', () => {
@@ -55,9 +54,11 @@ describe('a step to be looked at again names what was changed before it', () => 
   });
 });
 
+const stateOf = (visit: ReturnType<typeof visitOf>) => visitState(evaluate(visit, visit.changedAt));
+
 test('the list says the decision, or which step is due', () => {
-  expect(visitState(visitOf(driveOnly))).toBe('Replace: complete drive.');
+  expect(stateOf(visitOf(driveOnly))).toBe('Replace: complete drive.');
   const begun = visitOf(driveOnly.slice(0, 5));
-  expect(visitState(begun, begun.changedAt)).toBe('Step 6 is due: Take the motor leads off the drive.');
-  expect(visitState(visitOf([]))).toBe('Step 1 is due: Find the drive and its output.');
+  expect(stateOf(begun)).toBe('Step 6 is due: Take the motor leads off the drive.');
+  expect(stateOf(visitOf([]))).toBe('Step 1 is due: Find the drive and its output.');
 });

@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { newVisit } from '../../../../src/record/change-visit.ts';
-import { stepIds } from '../../../../src/record/step-forms.ts';
 import type { StepRecord, VisitRecord } from '../../../../src/record/visit-schema.ts';
+import { stepIds } from '../../../../src/visit/steps/ids.ts';
 import { runs } from '../../../support/runs.ts';
 import { at, failed } from './typical-visit.ts';
 

@@ -1,9 +1,9 @@
-import type { StepId } from '../../../../src/guide/answers.ts';
 import { answerStep, newVisit, noteDecision } from '../../../../src/record/change-visit.ts';
 import { isoTime } from '../../../../src/record/iso-time.ts';
 import type { Snapshot } from '../../../../src/record/snapshot-schema.ts';
-import type { Form } from '../../../../src/record/step-answers.ts';
 import type { VisitRecord } from '../../../../src/record/visit-schema.ts';
+import type { Form } from '../../../../src/visit/steps/fields.ts';
+import type { StepId } from '../../../../src/visit/steps/ids.ts';
 import { liftVisit } from '../../islands/visits.ts';
 
 const start = Date.UTC(2026, 2, 3, 4, 58, 12);

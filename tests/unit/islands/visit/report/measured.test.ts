@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest';
-import { recordAnswers } from '../../../../../src/islands/visit/record-answers.ts';
 import { measuredReports } from '../../../../../src/islands/visit/report/measured.ts';
 import { joinedParts } from '../../../../../src/islands/visit/report/next-drive.ts';
+import { evaluate } from '../../../../../src/visit/evaluate.ts';
 import {
   badInsulation,
   bothBad,
@@ -11,10 +11,10 @@ import {
   visitOf,
 } from '../../../../support/marrow-bay-visits.ts';
 
-const answersOf = (visit: ReturnType<typeof visitOf>) => recordAnswers(visit, visit.changedAt);
+const evaluated = (visit: ReturnType<typeof visitOf>) => evaluate(visit, visit.changedAt);
 
 const proof = (entries: readonly Entry[]) =>
-  joinedParts(answersOf(visitOf(entries))).map(({ part, tested }) => [part, tested]);
+  joinedParts(evaluated(visitOf(entries)).answers).map(({ part, tested }) => [part, tested]);
 
 describe('what the next drive will be joined to', () => {
   const insulation = (form: Entry[1]): Entry => ['insulation', form];
@@ -46,14 +46,15 @@ describe('what the next drive will be joined to', () => {
   });
 
   test('a part that is bad is said to be bad, and a missing proof to be missing', () => {
-    const texts = (entries: readonly Entry[]) => joinedParts(answersOf(visitOf(entries))).map(({ text }) => text);
+    const texts = (entries: readonly Entry[]) =>
+      joinedParts(evaluated(visitOf(entries)).answers).map(({ text }) => text);
     expect(texts(motorAndCable)[0]).toContain('tested alone, and bad');
     expect(texts([])[1]).toContain('PROOF IS MISSING');
   });
 });
 
 describe('a measurement in the report', () => {
-  const [bridge, insulation, isolation] = measuredReports(visitOf(motorAndCable), [
+  const [bridge, insulation, isolation] = measuredReports(evaluated(visitOf(motorAndCable)), [
     'bridge',
     'insulation',
     'isolation',
@@ -75,7 +76,7 @@ describe('a measurement in the report', () => {
     });
     expect(isolation?.instrument).toMatch(/^Insulation tester, T-02/);
     const unnoted = visitOf(motorAndCable, { instruments: [] });
-    expect(measuredReports(unnoted, ['bridge'])[0]?.instrument).toBe('instrument not noted');
+    expect(measuredReports(evaluated(unnoted), ['bridge'])[0]?.instrument).toBe('instrument not noted');
   });
 
   test('has each limit with its value, its status and where it comes from', () => {
@@ -89,6 +90,6 @@ describe('a measurement in the report', () => {
 
   test('is left out where there is no reading that can be judged', () => {
     const unreadable = visitOf([['bridge', { busVoltage: 'what' }]]);
-    expect(measuredReports(unreadable, ['bridge', 'winding', 'symptom'])).toEqual([]);
+    expect(measuredReports(evaluated(unreadable), ['bridge', 'winding', 'symptom'])).toEqual([]);
   });
 });

@@ -1,5 +1,6 @@
-import { changeDetails, type VisitDetails as Details } from '../../record/change-visit.ts';
+import { changeDetails, type VisitDetails } from '../../record/change-visit.ts';
 import type { VisitRecord } from '../../record/visit-schema.ts';
+import { evaluate } from '../../visit/evaluate.ts';
 import { formProps } from '../form/form-props.ts';
 import { useOpening } from '../form/use-opening.ts';
 import { DetailFields } from './DetailFields.tsx';
@@ -8,18 +9,19 @@ import { Instruments } from './Instruments.tsx';
 import { ServedAxes } from './ServedAxes.tsx';
 import { TextInput } from './TextInput.tsx';
 import { useDraft } from './use-draft.ts';
-import type { Session } from './use-session.ts';
+import type { VisitSession } from './use-session.ts';
 
 interface Props {
   visit: VisitRecord;
-  change: Session['change'];
-  draft: Session['draft'];
+  change: VisitSession['change'];
+  draft: VisitSession['draft'];
 }
 
 /** Who and where, instruments, conditions, notes: everything that is no step. Folded, but for the name of a new visit. */
-export function VisitDetails({ visit, change, draft }: Props) {
-  const put = (details: Partial<Details>) => change((before, now) => changeDetails(before, details, now));
-  const typed = (details: Partial<Details>) => draft({ details });
+export function DetailsForm({ visit, change, draft }: Props) {
+  const put = (details: Partial<VisitDetails>) =>
+    change((before, now) => evaluate(changeDetails(before.visit, details, now), now, before));
+  const typed = (details: Partial<VisitDetails>) => draft({ details });
   const { machine, axis, controllerMessage, drive, motor, site, person, conditions, notes } = visit;
   const name = useDraft({ machine, axis, controllerMessage }, typed, put);
   const more = useDraft({ drive, motor, site, person, conditions, notes }, typed, put);

@@ -1,0 +1,10 @@
+import { busReadingFor } from '../guide/dead-proofs.ts';
+import type { EvaluatedVisit } from './evaluate.ts';
+
+/** The bus as it was last measured, if that still holds: its text and when it was measured, as an ISO time. */
+export function busReading({ visit, answers }: EvaluatedVisit): { value: string; at: string } | undefined {
+  const id = busReadingFor(answers, 'bridge');
+  const step = id && visit.steps[id];
+  const value = step?.form.busVoltage ?? '';
+  return step === undefined || value === '' ? undefined : { value, at: step.readAt.busVoltage ?? step.at };
+}

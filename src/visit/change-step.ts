@@ -1,0 +1,106 @@
+import { newestBusReading } from '../guide/dead-proofs.ts';
+import { answerStep, noteDecision } from '../record/change-visit.ts';
+import { sameForm } from '../record/visit-draft.ts';
+import type { StepRecord, VisitRecord } from '../record/visit-schema.ts';
+import { decisionAdvice, decisionHeadline } from '../texts/decision.ts';
+import { busReading } from './bus-reading.ts';
+import { type EvaluatedVisit, evaluate } from './evaluate.ts';
+import { stepCalculators } from './steps/calculators.ts';
+import type { Form } from './steps/fields.ts';
+import { type StepId, stepIds } from './steps/ids.ts';
+import { isMeasured, questions } from './steps/questions.ts';
+import { holdsOneStretch } from './steps/rules.ts';
+
+/**
+ * The visit with a step's form as it now stands. Only an answer that the guide reads differently takes a new number: a
+ * remark or another spelling must not ask the person to look at later steps again.
+ */
+export function enterStep(before: EvaluatedVisit, id: StepId, typed: Form, now: string): EvaluatedVisit {
+  const step = before.visit.steps[id];
+  if (sameForm(step?.form ?? {}, typed)) return before;
+  const today = evaluate(before.visit, now, before);
+  const form = formOfNow(today, id, typed);
+  const entered = put(today, id, form, now);
+  const answered = isMeasured(id) ? entered.steps[id].answer : questions[id].read(form);
+  if (step === undefined || JSON.stringify(today.steps[id].answer) !== JSON.stringify(answered)) {
+    return withDecision(entered, now);
+  }
+  const written = entered.visit.steps[id] ?? step;
+  // Another spelling of a proof is no new proof: it stays of the time at which it was given. What was no answer proved
+  // nothing, and what is entered now is of now.
+  const isProof = holdsOneStretch(id) && today.steps[id].answer !== undefined;
+  const kept = isProof ? { ...step, form: written.form } : { ...written, seq: step.seq };
+  const visit = { ...entered.visit, seq: today.visit.seq, steps: { ...entered.visit.steps, [id]: kept } };
+  return evaluate(visit, now, entered);
+}
+
+/** Of what stands in the form, only what holds in the stretch of work that is now. */
+function formOfNow(today: EvaluatedVisit, id: StepId, typed: Form): Form {
+  const step = today.visit.steps[id];
+  if (id === 'bridge') return withoutOldBus(today, typed);
+  return holdsOneStretch(id) && step !== undefined ? provedNow(today, step, typed) : typed;
+}
+
+/** Of a form that was begun in an earlier stretch of work, only what is entered now is proved now. */
+function provedNow({ stretch }: EvaluatedVisit, step: StepRecord, typed: Form): Form {
+  if (step.stretch === stretch) return typed;
+  return Object.fromEntries(Object.entries(typed).filter(([field, value]) => (step.form[field] ?? '') !== value));
+}
+
+/**
+ * A bus reading that stood in the form before a break was not measured after it. The form that is drawn for the new
+ * stretch asks for it; this is for the first entry after the break, which may come before that.
+ */
+function withoutOldBus({ visit, stretch, answers }: EvaluatedVisit, typed: Form): Form {
+  if (stretch === visit.stretch) return typed;
+  const newest = newestBusReading(answers);
+  const old = [visit.steps.bridge, newest && visit.steps[newest]].map((step) => step?.form.busVoltage);
+  return old.includes(typed.busVoltage) ? { ...typed, busVoltage: '' } : typed;
+}
+
+/** The person has looked again, and the answer holds after what was changed before it. */
+export function confirmStep(before: EvaluatedVisit, id: StepId, now: string): EvaluatedVisit {
+  const form = before.visit.steps[id]?.form;
+  return form === undefined ? before : withDecision(put(evaluate(before.visit, now, before), id, form, now), now);
+}
+
+/** The record of a visit that came without what is computed from it, such as one from a link, with all of that. */
+export function completed(evaluated: EvaluatedVisit, now: string): VisitRecord {
+  const steps = stepIds.flatMap((id) => {
+    const step = evaluated.visit.steps[id];
+    const { snapshot } = evaluated.steps[id];
+    return step === undefined ? [] : [[id, { ...step, ...(snapshot && { snapshot }) }] as const];
+  });
+  const visit = { ...evaluated.visit, steps: Object.fromEntries(steps) };
+  return withDecision({ ...evaluated, visit }, now).visit;
+}
+
+function put(today: EvaluatedVisit, id: StepId, form: Form, now: string): EvaluatedVisit {
+  const fields = isMeasured(id) ? stepCalculators[id].fields : questions[id].fields;
+  const readings = fields.filter(({ kind }) => kind === 'reading').map((field) => field.id);
+  const entered = evaluate(answerStep(today.visit, id, { form, readings }, now), now, today);
+  const step = entered.visit.steps[id];
+  if (step === undefined || !isMeasured(id)) return entered;
+  const readAt = id === 'bridge' ? withBusTime(today, step, now) : step.readAt;
+  const { snapshot } = entered.steps[id];
+  const steps = { ...entered.visit.steps, [id]: { ...step, readAt, ...(snapshot && { snapshot }) } };
+  return { ...entered, visit: { ...entered.visit, steps } };
+}
+
+/** A bus reading that was taken over from the lockout was measured then, not now. */
+function withBusTime(today: EvaluatedVisit, { form, readAt }: StepRecord, now: string): StepRecord['readAt'] {
+  const bus = busReading(today);
+  if (bus === undefined || bus.value !== form.busVoltage || readAt.busVoltage !== now) return readAt;
+  return { ...readAt, busVoltage: bus.at };
+}
+
+/** The decision as it is given now is kept with the record; one that no longer stands is dropped. */
+function withDecision(evaluated: EvaluatedVisit, now: string): EvaluatedVisit {
+  const { decision } = evaluated.guide;
+  if (decision !== undefined) {
+    const sentences = [decisionHeadline(decision), ...decisionAdvice(decision)];
+    return { ...evaluated, visit: noteDecision(evaluated.visit, { ...decision, sentences }, now) };
+  }
+  const { decision: _outOfDate, ...open } = evaluated.visit;
+  return { ...evaluated, visit: open };
+}

@@ -1,0 +1,23 @@
+import { isDeadProof } from '../guide/dead-proofs.ts';
+import type { PathStep } from '../guide/path.ts';
+import type { VisitRecord } from '../record/visit-schema.ts';
+import type { StepId } from './steps/ids.ts';
+import { isPlain, rules } from './steps/rules.ts';
+
+/** The numbers, from 1, of the earlier steps that were changed after this one and that it rests on. */
+export function changedBefore(visit: VisitRecord, path: readonly PathStep[], id: StepId): number[] {
+  const own = visit.steps[id]?.seq ?? 0;
+  const index = path.findIndex((step) => step.id === id);
+  const later = path
+    .map((step, position) => ({ id: step.id, number: position + 1 }))
+    .slice(0, Math.max(index, 0))
+    .filter((step) => (visit.steps[step.id]?.seq ?? 0) > own);
+  const counted = later.filter((step) => restsOn(id, step.id));
+  return (counted.length > 0 ? counted : later).map(({ number }) => number);
+}
+
+/** Lockouts and support rest on what the guide put them before; every other step rests on them. */
+function restsOn(id: StepId, earlier: StepId): boolean {
+  if (!isPlain(id) || isDeadProof(earlier) || earlier === 'support-axis') return true;
+  return rules[id].restsOn.includes(earlier);
+}

@@ -1,0 +1,74 @@
+import type { Assessment } from '../calc/index.ts';
+import type { Outcome } from '../islands/form/calculator-form.ts';
+import { readForm } from '../islands/form/read-form.ts';
+import { verdictWords } from '../islands/form/verdict-words.ts';
+import type { Snapshot } from '../record/snapshot-schema.ts';
+import { snapshotOf } from './snapshot.ts';
+import { stepCalculators } from './steps/calculators.ts';
+import { type Form, ticked } from './steps/fields.ts';
+import type { StepId } from './steps/ids.ts';
+import type { MeasurementAnswer } from './steps/measurements/question.ts';
+import type { Times } from './steps/question.ts';
+import { type Answers, type AskedStepId, isMeasured, type MeasuredStepId, questions } from './steps/questions.ts';
+
+/** What the form of one step gives, computed from the typed texts alone. */
+export interface EvaluatedForm<Id extends StepId = StepId> {
+  /** As the guide sees it; undefined where the form is incomplete or can't be read, so that its step stays due. */
+  answer: Answers[Id] | undefined;
+  /** What the calculator of a measured step says of it today; undefined for other steps. */
+  outcome: Outcome | undefined;
+  /** The same as a record keeps it; undefined where the readings give no verdict. */
+  snapshot: Snapshot | undefined;
+  /** The answer in one line, as it stands beside the title of the step; empty where nothing is entered. */
+  line: string;
+}
+
+/** Never throws. `readAt`: when each reading was typed. */
+export function evaluateForm<Id extends StepId>(id: Id, form: Form, readAt: Times = {}): EvaluatedForm<Id> {
+  const step: StepId = id;
+  return (isMeasured(step) ? measuredForm(step, form) : askedForm(step, form, readAt)) as EvaluatedForm<Id>;
+}
+
+export function isEmpty(form: Form): boolean {
+  return Object.values(form).every((value) => value.trim() === '');
+}
+
+function askedForm(id: AskedStepId, form: Form, readAt: Times): EvaluatedForm<AskedStepId> {
+  const { read, line } = questions[id];
+  return {
+    answer: read(form),
+    outcome: undefined,
+    snapshot: undefined,
+    line: isEmpty(form) ? '' : line(form, readAt),
+  };
+}
+
+/** The calculator judges once; everything else is taken from what it says. */
+function measuredForm(id: MeasuredStepId, form: Form): EvaluatedForm<MeasuredStepId> {
+  const typed = { ...form, ...questions[id].given };
+  const outcome = stepCalculators[id].judge(typed);
+  const leftOpen = ticked(form, 'leftOpen');
+  const assessment =
+    outcome.state === 'judged' ? outcome.assessment : leftOpen ? ofBlank(id, typed, outcome) : undefined;
+  const answer = assessment && ({ assessment, leftOpen } as MeasurementAnswer<Assessment> as Answers[MeasuredStepId]);
+  const parts = answer !== undefined && 'parts' in answer.assessment ? answer.assessment.parts : undefined;
+  return {
+    answer,
+    outcome,
+    snapshot: snapshotOf(outcome, parts),
+    line: isEmpty(form) ? '' : measuredLine(outcome, leftOpen),
+  };
+}
+
+/** A step that is left open may be blank: its assessment then says that all is missing. */
+function ofBlank(id: MeasuredStepId, typed: Record<string, string>, { state }: Outcome): Assessment | undefined {
+  const { fields, assess } = stepCalculators[id];
+  const read = readForm(fields, typed);
+  return state === 'blank' && read.unchosen.length === 0 ? assess(read) : undefined;
+}
+
+/** The verdict in words, as the list and the report have it. */
+export function measuredLine(outcome: Outcome, leftOpen: boolean): string {
+  const verdict = outcome.state === 'judged' ? verdictWords[outcome.verdict] : 'No verdict';
+  return verdict + (leftOpen ? ', left open' : '');
+}

@@ -1,0 +1,28 @@
+import sources from '../../content/sources/sources.json' with { type: 'json' };
+import { type LimitId, limit } from '../calc/index.ts';
+import { formatLimit } from '../components/format-limit.ts';
+import type { Outcome } from '../islands/form/calculator-form.ts';
+import type { LimitSnapshot, Snapshot } from '../record/snapshot-schema.ts';
+
+/** What is said of a measured step's readings, as a record keeps it; undefined where they give no verdict. */
+export function snapshotOf(outcome: Outcome, parts: Snapshot['parts']): Snapshot | undefined {
+  if (outcome.state !== 'judged') return undefined;
+  return {
+    verdict: outcome.verdict,
+    sentences: outcome.findings.map(({ text }) => text),
+    limits: outcome.limits.map(limitSnapshot),
+    ...(parts && { parts: { ...parts } }),
+  };
+}
+
+function limitSnapshot(id: LimitId): LimitSnapshot {
+  const data = limit(id);
+  const source = data.source === null ? '' : sources[data.source as keyof typeof sources].short;
+  return {
+    id,
+    label: data.label,
+    value: formatLimit(data),
+    status: data.status,
+    source: [source, data.clause].filter(Boolean).join(', '),
+  };
+}

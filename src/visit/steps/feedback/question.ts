@@ -1,0 +1,71 @@
+import { askDone, type DoneAnswer } from '../done.ts';
+import type { Question } from '../question.ts';
+import { askRetry, powerCaution, type RetryAnswer } from '../retry.ts';
+
+export const unplugFeedback: Question<DoneAnswer> = {
+  title: 'Unplug the feedback connector of this axis',
+  instructions: [
+    'Locked out, unplug this axis’s feedback connector at the drive.',
+    'If the drive serves several axes and it still trips, unplug the others’ too before you call the drive bad.',
+    'Leave the control off.',
+  ],
+  why: 'A short in the feedback cable or device pulls down the drive’s supply and shows as a trip at switch-on.',
+  when: 'If it trips at once with the control off.',
+  ...askDone,
+};
+
+export const retryFeedbackOff: Question<RetryAnswer> = {
+  title: 'Switch on with the feedback unplugged',
+  instructions: [
+    'Close the covers and switch the drive on, control off. Never enable: without feedback an axis runs away.',
+    'See whether it trips again; a message of missing feedback is expected. Switch off.',
+  ],
+  why: 'If the trip is gone, the feedback cable or device is at fault. If it is still there, the drive is bad.',
+  when: 'If it trips at once with the control off.',
+  caution: powerCaution,
+  ...askRetry,
+};
+
+export const unplugDeviceEnd: Question<DoneAnswer> = {
+  title: 'Plug in at the drive, unplug at the device',
+  instructions: [
+    'Locked out, plug the feedback cable in again at the drive.',
+    'Unplug it at the other end, at the motor or encoder.',
+  ],
+  why: 'Now the cable is connected and the device is not. The next retry tells one from the other.',
+  when: 'If the trip went away with the feedback unplugged.',
+  ...askDone,
+};
+
+export const retryDeviceEnd: Question<RetryAnswer> = {
+  title: 'Switch on with the device unplugged',
+  instructions: [
+    'Close the covers and switch the drive on, control off. Never enable: without feedback an axis runs away.',
+    'See whether it trips again; a message of missing feedback is expected. Switch off.',
+  ],
+  why: 'Trips again: the feedback cable. No trip: the feedback device, if the trip comes back with it.',
+  when: 'If the trip went away with the feedback unplugged.',
+  caution: powerCaution,
+  ...askRetry,
+};
+
+export const plugFeedback: Question<DoneAnswer> = {
+  title: 'Plug the feedback in again',
+  instructions: [
+    'Locked out, look at the pins of both feedback connectors.',
+    'Plug the feedback cable in at the drive and at the device, as it was.',
+  ],
+  why: 'A plug that is seated anew can mend a loose contact. Then the device would be replaced for nothing. And an axis that is enabled without its feedback runs away.',
+  when: 'If the trip went away with only the device unplugged, and before the axis is tried as a whole.',
+  undone: 'The feedback was unplugged after this. Plug it in again.',
+  ...askDone,
+};
+
+export const retryFeedbackOn: Question<RetryAnswer> = {
+  title: 'Switch on with the feedback plugged in',
+  instructions: ['Close the covers and switch the drive on, control off.', 'See whether it trips again. Switch off.'],
+  why: 'Trips again: the feedback device. No trip: a contact, and nothing is replaced.',
+  when: 'If the trip went away with only the device unplugged.',
+  caution: powerCaution,
+  ...askRetry,
+};

@@ -1,0 +1,59 @@
+import { feedbackGone } from '../../../guide/evidence.ts';
+import { motorSideSpeaksAgainst } from '../../../guide/power.ts';
+import { conclude, leadsOffThen } from '../../../guide/routes.ts';
+import { notDone } from '../done.ts';
+import { retriedWithoutPermit } from '../retry.ts';
+import type { PlainRule } from '../rule.ts';
+
+export const unplugFeedbackRule: PlainRule<'unplug-feedback'> = {
+  touches: true,
+  energy: 'none',
+  restsOn: [],
+  problem: notDone,
+  next: () => 'retry-feedback-off',
+};
+
+export const retryFeedbackOffRule: PlainRule<'retry-feedback-off'> = {
+  touches: false,
+  energy: 'power',
+  restsOn: ['unplug-feedback'],
+  problem: retriedWithoutPermit,
+  next: (visit) => (feedbackGone(visit) ? 'unplug-device-end' : leadsOffThen('bridge', visit)),
+};
+
+export const unplugDeviceEndRule: PlainRule<'unplug-device-end'> = {
+  touches: true,
+  energy: 'none',
+  restsOn: ['retry-feedback-off'],
+  problem: notDone,
+  next: () => 'retry-device-end',
+};
+
+export const retryDeviceEndRule: PlainRule<'retry-device-end'> = {
+  touches: false,
+  energy: 'power',
+  restsOn: ['unplug-device-end'],
+  problem: retriedWithoutPermit,
+  // The feedback explains the trip, but not a motor or cable that looks damaged.
+  next: (visit, record) => (motorSideSpeaksAgainst(record) ? leadsOffThen('bridge', visit) : conclude(visit, record)),
+};
+
+export const plugFeedbackRule: PlainRule<'plug-feedback'> = {
+  touches: true,
+  energy: 'none',
+  restsOn: ['retry-device-end'],
+  problem: notDone,
+  undone: (record) => {
+    const unplugged = Math.max(record['unplug-feedback']?.seq ?? 0, record['unplug-device-end']?.seq ?? 0);
+    return unplugged > (record['plug-feedback']?.seq ?? 0);
+  },
+  next: () => 'retry-feedback-on',
+};
+
+export const retryFeedbackOnRule: PlainRule<'retry-feedback-on'> = {
+  touches: false,
+  energy: 'power',
+  restsOn: ['plug-feedback'],
+  problem: retriedWithoutPermit,
+  next: () => 'decide',
+};

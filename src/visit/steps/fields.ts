@@ -1,0 +1,90 @@
+import { parseReading, type Reading } from '../../calc/index.ts';
+import type { ChoiceField, Option, ReadingField } from '../../islands/form/field.ts';
+
+/** Fields of a form by id, exactly as typed or chosen. */
+export type Form = Readonly<Record<string, string>>;
+
+/** A field that takes words as they are; `digits` asks for a number keypad, `long` for several lines. */
+export interface WordsField {
+  kind: 'words';
+  id: string;
+  name: string;
+  hint?: string;
+  digits?: true;
+  long?: true;
+}
+
+/** Something that is confirmed: 'yes' or ''. */
+export interface TickField {
+  kind: 'tick';
+  id: string;
+  name: string;
+  /** How a tick stands in the line of its step; without it, it is not named there. */
+  inLine?: string;
+}
+
+/** A question with a few answers; the type knows them. */
+export interface Choice<Value extends string> extends ChoiceField {
+  options: (Option & { value: Value })[];
+}
+
+/** A voltage at many points, of which the highest is typed; `inLine` names the points in the line of the step. */
+export interface VoltageField extends ReadingField {
+  inLine: string;
+}
+
+export type AskedField = ChoiceField | VoltageField | WordsField | TickField;
+
+type Label = string | { label: string; hint: string };
+
+/** A question with these answers, each with the label that it is offered under. */
+export function choice<Value extends string>(id: string, name: string, labels: Record<Value, Label>): Choice<Value> {
+  const options = (Object.keys(labels) as Value[]).map((value) => {
+    const label: Label = labels[value];
+    return { value, ...(typeof label === 'string' ? { label } : label) };
+  });
+  return { kind: 'choice', id, name, options, initial: '' };
+}
+
+export function tick(id: string, name: string, inLine?: string): TickField {
+  return { kind: 'tick', id, name, ...(inLine !== undefined && { inLine }) };
+}
+
+/** One field for many points: the highest figure decides, and a tired hand types one. */
+export function highest(id: string, label: string, hint: string, inLine: string): VoltageField {
+  return { kind: 'reading', id, label, name: label, hint, quantity: 'voltage', inLine };
+}
+
+/** Free words; the guide does not read them. */
+export const remark: WordsField = { kind: 'words', id: 'remark', name: 'What you see, in your words', long: true };
+
+/** The text of a field; empty if the form itself does not hold it. */
+export function textOf(form: Form, id: string): string {
+  return Object.keys(form).includes(id) ? (form[id] ?? '') : '';
+}
+
+export function ticked(form: Form, id: string): boolean {
+  return textOf(form, id) === 'yes';
+}
+
+/** `others`: answers that are not offered, such as those of older records. */
+export function chosen<Value extends string, Other extends string = never>(
+  form: Form,
+  { id, options }: Choice<Value>,
+  ...others: Other[]
+): Value | Other | undefined {
+  return [...options.map(({ value }) => value), ...others].find((value) => value === textOf(form, id));
+}
+
+/** A whole number as typed; undefined for anything else, and for one outside of the range. */
+export function count(form: Form, id: string, { from, to }: { from: number; to: number }): number | undefined {
+  const typed = textOf(form, id).trim();
+  const number = /^\d{1,4}$/.test(typed) ? Number(typed) : undefined;
+  return number !== undefined && number >= from && number <= to ? number : undefined;
+}
+
+/** Undefined for a text that can't be read; `missing` for none. */
+export function voltage(form: Form, id: string): Reading | undefined {
+  const read = parseReading(textOf(form, id), 'voltage');
+  return read.ok ? read.reading : undefined;
+}

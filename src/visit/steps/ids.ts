@@ -1,0 +1,32 @@
+/** The steps of a visit in their usual order. Without their words, so that a record can be read without them. */
+export const stepIds = [
+  'find-drive',
+  'symptom',
+  'lockout-1',
+  'lockout-2',
+  'lockout-3',
+  'prove-again',
+  'bus-again',
+  'inspect',
+  'unplug-feedback',
+  'retry-feedback-off',
+  'unplug-device-end',
+  'retry-device-end',
+  'plug-feedback',
+  'retry-feedback-on',
+  'mechanics',
+  'disconnect-leads',
+  'support-axis',
+  'support-again',
+  'retry-leads-off',
+  'bridge',
+  'insulation',
+  'isolation',
+  'winding',
+  'winding-motor',
+  'connect-pe',
+  'reconnect',
+  'retry-all',
+] as const;
+
+export type StepId = (typeof stepIds)[number];

@@ -1,0 +1,16 @@
+import { hindered } from '../../../guide/power.ts';
+import { feedbackFirst } from '../../../guide/routes.ts';
+import type { PlainRule } from '../rule.ts';
+
+export const inspectRule: PlainRule<'inspect'> = {
+  touches: true,
+  energy: 'none',
+  restsOn: [],
+  problem: ({ reseated }) => (reseated === 'no' ? 'not-done' : undefined),
+  next: (visit, record) => {
+    const when = visit.symptom?.answer.when;
+    // Mechanics that were found bad stay on the way, whatever the symptom is corrected to.
+    if (hindered(record) || (when !== 'control-off' && when !== 'on-enable')) return 'mechanics';
+    return when === 'control-off' ? feedbackFirst(visit, record) : 'disconnect-leads';
+  },
+};

@@ -1,0 +1,163 @@
+import { formatRounded, limitValue, type Reading } from '../../../calc/index.ts';
+import type { oneReadingField } from '../../../record/migrations.ts';
+import { type Form, highest, tick, ticked, voltage } from '../fields.ts';
+import { lineOf, type Question } from '../question.ts';
+
+export type LockoutId = 'lockout-1' | 'lockout-2' | 'lockout-3';
+
+/** Steps that prove by measurement that the drive is dead. `prove-again`: after a break of the work. */
+export type DeadProofId = LockoutId | 'prove-again';
+
+/** Steps with a reading of the DC bus before hands go to it. `bus-again`: after something that can have charged it. */
+export type BusProofId = DeadProofId | 'bus-again';
+
+export interface LockoutAnswer {
+  lockedOut: boolean;
+  /** The time on the drive's warning label has passed. */
+  waited: boolean;
+  /** The meter was proved on a known source before and after. */
+  meterProved: boolean;
+  /** PE, against which is measured, was shown to be connected. */
+  peProved: boolean;
+  /** The highest reading at the supply terminals, to each other and to PE, AC and DC. */
+  supplyVoltage: Reading;
+  /** The highest reading at U, V, W, to each other and to PE, AC and DC. */
+  outputVoltage: Reading;
+  /** The highest of DC+ to DC−, DC+ to PE, DC− to PE, on a DC range. */
+  busVoltage: Reading;
+}
+
+/** The bus measured once more under a lockout that holds. */
+export type BusAnswer = Pick<LockoutAnswer, 'meterProved' | 'busVoltage'>;
+
+const bus = highest('busVoltage', 'DC+, DC−, highest', 'DC+ to DC−, each to PE. On a DC range, such as 0.03 V.', 'bus');
+
+const lockoutFields = [
+  tick('lockedOut', 'The supply is locked out and tagged. I keep the key.', 'Locked out'),
+  tick('waited', 'The time on the drive’s warning label has passed.', 'waited'),
+  tick('meterProved', 'The meter was proved on a known source before and after, on AC and on DC.', 'meter proved'),
+  tick('peProved', 'PE at the drive is proved: a dead short to bare metal of the machine.', 'PE proved'),
+  highest(
+    'supplyVoltage',
+    'Supply terminals, highest',
+    'Each to each, each to PE. AC, then DC: filters keep DC.',
+    'supply',
+  ),
+  highest(
+    'outputVoltage',
+    'U, V, W, highest',
+    'Each to each, each to PE. AC, then DC: a motor that turns feeds them.',
+    'U V W',
+  ),
+  bus,
+];
+
+const busFields = [
+  tick('meterProved', 'The meter was proved on a known DC source before and after.', 'meter proved'),
+  bus,
+];
+
+/** The record names it; here only its type is taken, so that no page with questions loads the reader of records. */
+const oneReadingOfVersion1: typeof oneReadingField = 'oneReading';
+
+/** What is not ticked was not done; the guide then says which of it is missing. */
+function readLockout(form: Form): LockoutAnswer | undefined {
+  const busVoltage = voltage(form, 'busVoltage');
+  // Version 1 asked for the highest of all points in one field, and not for PE.
+  const oneReading = ticked(form, oneReadingOfVersion1);
+  const supplyVoltage = oneReading ? busVoltage : voltage(form, 'supplyVoltage');
+  const outputVoltage = oneReading ? busVoltage : voltage(form, 'outputVoltage');
+  if (!begun(form) || !busVoltage || !supplyVoltage || !outputVoltage) return undefined;
+  return {
+    lockedOut: ticked(form, 'lockedOut'),
+    waited: ticked(form, 'waited'),
+    meterProved: ticked(form, 'meterProved'),
+    peProved: oneReading || ticked(form, 'peProved'),
+    supplyVoltage,
+    outputVoltage,
+    busVoltage,
+  };
+}
+
+function readBus(form: Form): BusAnswer | undefined {
+  const busVoltage = voltage(form, 'busVoltage');
+  return busVoltage && begun(form) ? { meterProved: ticked(form, 'meterProved'), busVoltage } : undefined;
+}
+
+function begun(form: Form): boolean {
+  return Object.entries(form).some(([id, value]) => (id.endsWith('Voltage') ? value.trim() !== '' : value === 'yes'));
+}
+
+const touch = () => formatRounded(limitValue('touch-voltage'), 'V');
+const pause = () => formatRounded(limitValue('work-pause'), 'min');
+
+/** The points of the proof, in the order of the fields. */
+const proveDead = [
+  `Prove the PE that you measure to: no voltage between the drive’s PE and bare metal of the machine, then at most ${formatRounded(limitValue('pe-dead-short'), 'Ω')}.`,
+  'Prove the meter on a known source, AC and DC.',
+  'Supply terminals: each to each, each to PE. AC, then DC.',
+  'U, V, W: each to each, each to PE. AC, then DC. The motor stands still.',
+  'DC+ to DC−, DC+ to PE, DC− to PE: DC.',
+  'Prove the meter again. Of each group type the highest reading, without its sign.',
+];
+
+const askLockout = { fields: lockoutFields, read: readLockout, line: lineOf(lockoutFields) };
+
+export const firstLockout: Question<LockoutAnswer> = {
+  title: 'Lock out, wait, measure the DC bus',
+  instructions: [
+    'Switch off, lock out and tag every supply after your site’s procedure, control and brake supplies and a shared bus too. Keep the key, and try to start.',
+    'Block or relieve every other stored energy: springs, pressure, hanging loads.',
+    'Wait the time on the drive’s warning label.',
+    ...proveDead,
+  ],
+  why: `The bus capacitors stay charged after switch-off, filters keep DC at the supply terminals, and a motor that turns feeds U, V and W. Only the measurement says that all of them are dead: go on when every point is below ${touch()}.`,
+  when: 'Before every step near conductors, and again after every step with power.',
+  caution: 'Until the bus is measured, everything in the drive counts as live. Only qualified persons measure.',
+  ...askLockout,
+};
+
+export const laterLockout: Question<LockoutAnswer> = {
+  ...firstLockout,
+  title: 'Lock out again, wait, measure the DC bus',
+};
+
+export const proveAgain: Question<LockoutAnswer> = {
+  title: 'Prove it dead again',
+  instructions: [
+    'Before you touch anything: look whether your lock and tag are on every supply, and the key is with you. If not, lock out anew. Try to start.',
+    'Look whether anything was changed while you were away: leads, connectors, covers, supports. Wait the time on the label if it can have had power.',
+    ...proveDead,
+  ],
+  why: `It was proved dead in an earlier stretch of work. Since then there was a break of more than ${pause()}, another day, another device, or a clock that was set back. A lock can be taken off and a bus can recover meanwhile.`,
+  when: `After a break of more than ${pause()}, on another day or another device, before anything is touched or switched on.`,
+  caution: 'Until it is measured again, everything in the drive counts as live. Only qualified persons measure.',
+  ...askLockout,
+};
+
+export const busAgain: Question<BusAnswer> = {
+  title: 'Measure the DC bus again',
+  instructions: [
+    'Still locked out. Nobody moves the axis.',
+    'Prove the meter on a known DC source. Measure DC+ to DC−, DC+ to PE, DC− to PE. Prove the meter again. Type the highest reading, without its sign.',
+  ],
+  why: 'An axis that is moved by hand with its leads on charges the bus, and so can the voltage of an instrument that measures at it.',
+  when: 'After the axis was moved by hand, and after readings at the output stage.',
+  caution: 'Until the bus is measured again, it counts as charged.',
+  fields: busFields,
+  read: readBus,
+  line: lineOf(busFields),
+};
+
+export const lockoutProblems = {
+  'not-locked-out': 'Not locked out. Nothing is touched before the supply is locked out and tagged.',
+  'not-waited': 'The waiting time has not passed. Wait what the label says, then measure.',
+  'meter-not-proved': 'Prove the meter on a known source before and after. A dead meter shows zero on a live bus.',
+  'pe-not-proved': 'Prove PE at the drive first. Against a PE that is not connected every point reads zero.',
+  'supply-not-measured': 'Type the highest reading at the supply terminals, each to each and each to PE, AC and DC.',
+  'supply-live': `Stop. The supply terminals are not shown to be below ${touch()}. Keep away, and find out what feeds them: another supply, or the capacitors of a filter.`,
+  'output-not-measured': 'Type the highest reading at U, V and W, each to each and each to PE, AC and DC.',
+  'output-live': `Stop. U, V and W are not shown to be below ${touch()}. Keep away, and find out what feeds them: a motor that turns, or the bus.`,
+  'bus-not-measured': 'Type the bus voltage that you measured. A waiting time alone proves nothing.',
+  'bus-not-discharged': `Stop. The bus is not shown to be below ${touch()}. Keep away and find out what feeds it.`,
+};

@@ -1,0 +1,95 @@
+import type {
+  BridgeAssessment,
+  InsulationAssessment,
+  IsolationAssessment,
+  WindingAssessment,
+} from '../../../calc/index.ts';
+import type { Form } from '../fields.ts';
+import type { StepWords } from '../question.ts';
+
+/** `leftOpen`: the person can't get a decision here and goes on; the decision lists it as open. */
+export interface MeasurementAnswer<A> {
+  assessment: A;
+  leftOpen: boolean;
+}
+
+export interface MeasuredAnswers {
+  bridge: MeasurementAnswer<BridgeAssessment>;
+  insulation: MeasurementAnswer<InsulationAssessment>;
+  isolation: MeasurementAnswer<IsolationAssessment>;
+  winding: MeasurementAnswer<WindingAssessment>;
+  'winding-motor': MeasurementAnswer<WindingAssessment>;
+}
+
+/** A step whose form is that of a calculator, with `leftOpen` beside its fields. Which calculator: calculators.ts. */
+export interface MeasuredQuestion extends StepWords {
+  /** What it is measured with, as the person's list of instruments calls it; the first that is noted counts. */
+  instruments: readonly string[];
+  /** Answers of the calculator that a visit has given already. */
+  given: Form;
+}
+
+export const bridge: MeasuredQuestion = {
+  title: 'Six readings at the output stage',
+  instructions: ['Take the six readings with a multimeter and type them in.'],
+  why: 'It finds shorted, leaky and open switches.',
+  when: 'Always, with the motor leads off.',
+  instruments: ['Multimeter'],
+  given: {},
+};
+
+export const insulation: MeasuredQuestion = {
+  title: 'Insulation of motor and cable',
+  instructions: [
+    'U, V and W are off the drive. Now take the PE core off it too, as the last lead: left on, PE reads a dead short even when it is broken.',
+    'Test at the drive end, cable and motor joined. The free leads carry the test voltage too: keep their ends apart.',
+    'Take encoder, temperature sensor and brake off the test, with the load on its support before the brake connector opens.',
+    'Discharge the winding after each test, as long as the calculator says, before anyone touches it.',
+  ],
+  why: 'A motor or cable with bad insulation destroys the next drive.',
+  when: 'Always, whatever the drive is: a bad drive may have been killed by its motor.',
+  caution: 'The tester’s voltage is dangerous too. Nobody touches the leads or the other end.',
+  instruments: ['Insulation tester'],
+  // A visit begins with a trip: the strict point holds, whatever occasion a hand has written into the record.
+  given: { occasion: 'after-trip' },
+};
+
+export const isolation: MeasuredQuestion = {
+  title: 'Cable or motor',
+  instructions: [
+    'Motor leads and PE core off the drive, if they are on again. Discharge before each change of leads.',
+    'For the cable alone, lift its screen too. For the motor alone, the earth lead goes on bare metal of its shell.',
+    'Test the cable alone, then the motor alone, as the calculator asks.',
+  ],
+  why: 'The joined reading does not tell which is bad, and often both are.',
+  when: 'If the insulation does not pass, if the symptom or what you saw points at the cable, or if it still trips though everything passed.',
+  instruments: ['Insulation tester'],
+  given: {},
+};
+
+export const winding: MeasuredQuestion = {
+  title: 'Winding resistance',
+  instructions: [
+    'Discharge first. Plug the motor in again if it is off its cable; the leads stay off the drive.',
+    'Measure U–V, V–W and W–U at the drive end, through the cable, leads zeroed.',
+  ],
+  why: 'A short between phases or an open winding does not show in the insulation to PE.',
+  when: 'Unless the motor is proven bad already.',
+  instruments: ['Milliohm meter', 'Multimeter'],
+  given: {},
+};
+
+export const windingMotor: MeasuredQuestion = {
+  title: 'Winding resistance at the motor',
+  instructions: ['Discharge first.', 'Measure U–V, V–W and W–U at the motor connector, without the cable.'],
+  why: 'Bad here as well: the motor. Good here: the cable.',
+  when: 'If the readings through the cable fail, or the cable is bad.',
+  instruments: ['Milliohm meter', 'Multimeter'],
+  given: {},
+};
+
+export const measuredProblems = {
+  'part-open':
+    'One of the two parts is not known yet. Take the measurement that the verdict asks for next, or say that you leave it open.',
+  undecided: 'No decision yet. Take the measurement that the verdict asks for, or say that you leave it open.',
+};

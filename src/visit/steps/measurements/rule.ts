@@ -1,0 +1,80 @@
+import {
+  insulationSettled,
+  isolationLeavesOpen,
+  motorBad,
+  pointsAtCableOrMotor,
+  tripsAsAWhole,
+} from '../../../guide/evidence.ts';
+import { afterMeasuring, conclude, isolationFailed } from '../../../guide/routes.ts';
+import type { StepProblem } from '../problems.ts';
+import type { VisitAnswers } from '../questions.ts';
+import type { PlainRule } from '../rule.ts';
+import type { MeasuredAnswers } from './question.ts';
+
+interface Measured {
+  assessment: { verdict: string; findings: readonly { severity: string }[] };
+  leftOpen: boolean;
+}
+
+/** A charged bus is never left open: the lockout that the visit rests on does not hold. */
+const notDecided = ({ assessment, leftOpen }: Measured): StepProblem | undefined => {
+  if (assessment.findings.some(({ severity }) => severity === 'stop')) return 'bus-not-discharged';
+  return assessment.verdict === 'undecided' && !leftOpen ? 'undecided' : undefined;
+};
+
+/** A bad motor never excuses skipping the cable, nor the other way round: both parts need their proof. */
+const bothPartsKnown = (answer: MeasuredAnswers['isolation'], visit: VisitAnswers): StepProblem | undefined => {
+  const open = isolationLeavesOpen(visit, 'cable') || isolationLeavesOpen(visit, 'motor');
+  if (!open || answer.leftOpen) return notDecided(answer);
+  // A verdict on one part stands: it is the other one that is asked for.
+  return answer.assessment.verdict === 'undecided' ? 'undecided' : 'part-open';
+};
+
+export const bridgeRule: PlainRule<'bridge'> = {
+  touches: true,
+  energy: 'none',
+  restsOn: ['disconnect-leads'],
+  problem: notDecided,
+  next: () => 'insulation',
+};
+
+export const insulationRule: PlainRule<'insulation'> = {
+  touches: true,
+  energy: 'none',
+  restsOn: ['disconnect-leads'],
+  problem: notDecided,
+  next: (visit, record) =>
+    pointsAtCableOrMotor(visit) || !insulationSettled(visit) || isolationFailed(record) ? 'isolation' : 'winding',
+};
+
+export const isolationRule: PlainRule<'isolation'> = {
+  touches: true,
+  energy: 'none',
+  restsOn: ['insulation'],
+  problem: bothPartsKnown,
+  // A motor that is proven bad needs no further proof; through a bad cable its winding can't be judged.
+  next: (visit, record) => {
+    if (motorBad(visit) || tripsAsAWhole(visit) || visit.winding !== undefined) return conclude(visit, record);
+    return visit.isolation?.answer.assessment.parts.cable === 'proven-bad' ? 'winding-motor' : 'winding';
+  },
+};
+
+export const windingRule: PlainRule<'winding'> = {
+  touches: true,
+  energy: 'none',
+  restsOn: ['disconnect-leads'],
+  problem: notDecided,
+  next: (visit, record) => {
+    const atMotor = record['winding-motor']?.answer.assessment.verdict ?? 'go';
+    const doubted = visit.winding?.answer.assessment.verdict === 'no-go' || atMotor !== 'go';
+    return doubted ? 'winding-motor' : afterMeasuring(visit, record);
+  },
+};
+
+export const windingMotorRule: PlainRule<'winding-motor'> = {
+  touches: true,
+  energy: 'none',
+  restsOn: ['winding', 'isolation'],
+  problem: notDecided,
+  next: (visit, record) => afterMeasuring(visit, record),
+};

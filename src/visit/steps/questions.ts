@@ -1,0 +1,78 @@
+import * as feedback from './feedback/question.ts';
+import { findDrive } from './find-drive/question.ts';
+import type { StepId } from './ids.ts';
+import { inspect } from './inspect/question.ts';
+import { disconnectLeads, retryLeadsOff } from './leads/question.ts';
+import { busAgain, firstLockout, laterLockout, proveAgain } from './lockout/question.ts';
+import { bridge, insulation, isolation, type MeasuredAnswers, winding, windingMotor } from './measurements/question.ts';
+import { mechanics } from './mechanics/question.ts';
+import type { Question, StepWords } from './question.ts';
+import { supportAgain, supportAxis } from './support/question.ts';
+import { symptom } from './symptom/question.ts';
+import { connectPe, reconnect, retryAll } from './together/question.ts';
+
+/** What each step asks and says. The types of all answers come from here. */
+export const questions = {
+  'find-drive': findDrive,
+  symptom,
+  'lockout-1': firstLockout,
+  'lockout-2': laterLockout,
+  'lockout-3': laterLockout,
+  'prove-again': proveAgain,
+  'bus-again': busAgain,
+  inspect,
+  'unplug-feedback': feedback.unplugFeedback,
+  'retry-feedback-off': feedback.retryFeedbackOff,
+  'unplug-device-end': feedback.unplugDeviceEnd,
+  'retry-device-end': feedback.retryDeviceEnd,
+  'plug-feedback': feedback.plugFeedback,
+  'retry-feedback-on': feedback.retryFeedbackOn,
+  mechanics,
+  'disconnect-leads': disconnectLeads,
+  'support-axis': supportAxis,
+  'support-again': supportAgain,
+  'retry-leads-off': retryLeadsOff,
+  bridge,
+  insulation,
+  isolation,
+  winding,
+  'winding-motor': windingMotor,
+  'connect-pe': connectPe,
+  reconnect,
+  'retry-all': retryAll,
+} satisfies Record<StepId, StepWords>;
+
+type Questions = typeof questions;
+
+/** Steps whose fields are those of a calculator. */
+export type MeasuredStepId = keyof MeasuredAnswers;
+
+/** The steps that are a few questions. */
+export type AskedStepId = Exclude<StepId, MeasuredStepId>;
+
+type AnswerTo<Q> = Q extends Question<infer Answer> ? Answer : never;
+
+/** What the guide sees of each step. */
+export type Answers = { [Id in AskedStepId]: AnswerTo<Questions[Id]> } & MeasuredAnswers;
+
+/** `seq` grows with each answer that was given or changed; unlike a clock it can't be set back. */
+export interface Answered<A> {
+  seq: number;
+  answer: A;
+  /**
+   * Given in an earlier stretch of work: before a break, on another day or another device. What was found then stays
+   * found; that the drive is dead and the axis held is no longer known.
+   */
+  earlier?: boolean;
+}
+
+/** The record so far, as the guide sees it. */
+export type VisitAnswers = { [Id in StepId]?: Answered<Answers[Id]> };
+
+export function isMeasured(id: StepId): id is MeasuredStepId {
+  return 'instruments' in questions[id];
+}
+
+export function isAsked(id: StepId): id is AskedStepId {
+  return !isMeasured(id);
+}

@@ -1,0 +1,58 @@
+import * as feedback from './feedback/rule.ts';
+import { findDriveRule } from './find-drive/rule.ts';
+import type { StepId } from './ids.ts';
+import { inspectRule } from './inspect/rule.ts';
+import { disconnectLeadsRule, retryLeadsOffRule } from './leads/rule.ts';
+import { busAgainRule, lockoutRule } from './lockout/rule.ts';
+import { bridgeRule, insulationRule, isolationRule, windingMotorRule, windingRule } from './measurements/rule.ts';
+import { mechanicsRule } from './mechanics/rule.ts';
+import type { InsertedStepId, PlainRule, PlainStepId, Rule } from './rule.ts';
+import { supportRule } from './support/rule.ts';
+import { symptomRule } from './symptom/rule.ts';
+import { connectPeRule, reconnectRule, retryAllRule } from './together/rule.ts';
+
+type Rules = { [Id in PlainStepId]: PlainRule<Id> } & { [Id in InsertedStepId]: Rule<Id> };
+
+/**
+ * What follows each step of a visit, and what must be so before it. Lockout and axis support are named by no other step:
+ * the walk puts them before every step that needs them, so that no path can leave them out.
+ */
+export const rules: Rules = {
+  'find-drive': findDriveRule,
+  symptom: symptomRule,
+  'lockout-1': lockoutRule,
+  'lockout-2': lockoutRule,
+  'lockout-3': lockoutRule,
+  'prove-again': lockoutRule,
+  'bus-again': busAgainRule,
+  inspect: inspectRule,
+  'unplug-feedback': feedback.unplugFeedbackRule,
+  'retry-feedback-off': feedback.retryFeedbackOffRule,
+  'unplug-device-end': feedback.unplugDeviceEndRule,
+  'retry-device-end': feedback.retryDeviceEndRule,
+  'plug-feedback': feedback.plugFeedbackRule,
+  'retry-feedback-on': feedback.retryFeedbackOnRule,
+  mechanics: mechanicsRule,
+  'disconnect-leads': disconnectLeadsRule,
+  'support-axis': supportRule,
+  'support-again': supportRule,
+  'retry-leads-off': retryLeadsOffRule,
+  bridge: bridgeRule,
+  insulation: insulationRule,
+  isolation: isolationRule,
+  winding: windingRule,
+  'winding-motor': windingMotorRule,
+  'connect-pe': connectPeRule,
+  reconnect: reconnectRule,
+  'retry-all': retryAllRule,
+};
+
+/** Whether this step shows the drive dead or the axis held: what it says holds for one stretch of work. */
+export function holdsOneStretch(id: StepId): boolean {
+  return rules[id].holdsOneStretch === true;
+}
+
+/** Whether the walk comes to this step by the answers before it. */
+export function isPlain(id: StepId): id is PlainStepId {
+  return 'next' in rules[id];
+}

@@ -1,0 +1,104 @@
+import type { Symptom } from '../../../kernel/vocabulary.ts';
+import { choice, chosen, type Form, textOf } from '../fields.ts';
+import type { Question } from '../question.ts';
+
+export interface SymptomAnswer {
+  when: Symptom;
+  /**
+   * Whether any axis that this enable releases can fall: of the drive, and of a group with one enable. `unknown` is
+   * treated as yes: support costs minutes. `own-no`: an older record, in which only the axis that tripped was asked for;
+   * it can't fall, and of the others nothing is known.
+   */
+  gravityLoaded: 'yes' | 'no' | 'unknown' | 'own-no';
+}
+
+interface SymptomText {
+  /** What was live or moving, as it is asked. */
+  live: string;
+  /** The moment that follows from it. */
+  label: string;
+  /** What it makes likely, and why. */
+  likely: string;
+}
+
+export const symptomTexts: Record<Symptom, SymptomText> = {
+  'control-off': {
+    live: 'Only the bus was up: the control was still off',
+    label: 'At once when the drive gets power, control still off',
+    likely: 'Feedback cable, feedback device, or the drive itself: nothing is switched through to the motor yet.',
+  },
+  'on-enable': {
+    live: 'The pulses had just come on, and the load stood still',
+    label: 'When the axes are enabled',
+    likely: 'Output stage, motor or motor cable: with the enable, voltage reaches the motor for the first time.',
+  },
+  'on-acceleration': {
+    live: 'The load was moving: speeding up or braking',
+    label: 'On acceleration or braking',
+    likely:
+      'Mechanical overload, a brake that drags, tuning, or insulation that fails under load: speeding up and braking draw the highest current.',
+  },
+  'position-or-cable': {
+    live: 'A cable was being bent, or the axis was at one certain place',
+    label: 'At one position, or when the cable moves',
+    likely: 'A moving cable or its connector: a core breaks or chafes where it bends.',
+  },
+  'when-hot': {
+    live: 'Everything was warm: cold, the same motion runs',
+    label: 'When it is hot',
+    likely:
+      'Motor insulation or winding, or a drive that is poorly cooled: insulation resistance falls with temperature.',
+  },
+  'now-and-then': {
+    live: 'Something else each time, or nobody knows',
+    label: 'Now and then',
+    likely: 'Contacts, moisture, a cable about to fail, or interference: a fault that is not there while you look.',
+  },
+};
+
+const live = Object.fromEntries(Object.entries(symptomTexts).map(([when, text]) => [when, text.live]));
+const when = choice('when', 'What was live or moving when it tripped?', live as Record<Symptom, string>);
+const gravityLoaded = choice('gravityLoaded', 'Can any axis fall whose brake opens with this enable?', {
+  yes: { label: 'Yes', hint: 'Of this drive, or of a group that is enabled together.' },
+  no: 'No, none of them',
+  unknown: { label: 'I don’t know', hint: 'Treated as yes: support costs minutes.' },
+});
+
+/** A bare "Yes" says nothing without its question. */
+const gravityInLine: Record<SymptomAnswer['gravityLoaded'], string> = {
+  yes: 'an axis can fall',
+  no: 'no axis can fall',
+  unknown: 'an axis may fall',
+  'own-no': 'this axis can’t fall, others not asked for',
+};
+
+/** The moment alone, also while the second question is open. */
+export function symptomIn(form: Form): Symptom | undefined {
+  return chosen(form, when);
+}
+
+export const symptom: Question<SymptomAnswer> = {
+  title: 'What was live or moving?',
+  instructions: [
+    'Choose what had come on or begun last when it tripped.',
+    'Say whether an axis can fall. Count every axis whose brake opens with this enable: those of this drive, and those of a group that is enabled together.',
+  ],
+  why: 'A bad part usually shows with the first thing that stresses it. This says what to measure first.',
+  when: 'After the drive is found.',
+  fields: [when, gravityLoaded],
+  read: (form) => {
+    const moment = symptomIn(form);
+    const falls = chosen(form, gravityLoaded, 'own-no');
+    return moment && falls && { when: moment, gravityLoaded: falls };
+  },
+  line: (form) => {
+    const moment = symptomIn(form);
+    const falls = chosen(form, gravityLoaded, 'own-no');
+    return [
+      moment === undefined ? textOf(form, when.id) : symptomTexts[moment].label,
+      falls === undefined ? textOf(form, gravityLoaded.id) : gravityInLine[falls],
+    ]
+      .filter(Boolean)
+      .join(', ');
+  },
+};

@@ -1,0 +1,25 @@
+import { tripsAsAWhole } from '../../../guide/evidence.ts';
+import { peCoreOff } from '../../../guide/power.ts';
+import { notDone } from '../done.ts';
+import { retriedWithoutPermit } from '../retry.ts';
+import type { PlainRule, Rule } from '../rule.ts';
+
+export const connectPeRule: Rule<'connect-pe'> = { problem: notDone, undone: peCoreOff };
+
+export const reconnectRule: PlainRule<'reconnect'> = {
+  touches: true,
+  energy: 'none',
+  restsOn: ['bridge', 'insulation', 'isolation', 'winding'],
+  problem: notDone,
+  undone: peCoreOff,
+  next: () => 'retry-all',
+};
+
+export const retryAllRule: PlainRule<'retry-all'> = {
+  touches: false,
+  energy: 'enable',
+  restsOn: ['reconnect'],
+  problem: retriedWithoutPermit,
+  // Before the drive is blamed by exclusion, cable and motor are proven alone.
+  next: (visit) => (tripsAsAWhole(visit) && visit.isolation === undefined ? 'isolation' : 'decide'),
+};

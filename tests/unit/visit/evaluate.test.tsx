@@ -1,0 +1,128 @@
+import { renderToString } from 'preact-render-to-string';
+import { afterEach, beforeEach, describe, expect, test, vi } from 'vitest';
+import { bridgeForm } from '../../../src/islands/bridge/form.ts';
+import type { Outcome } from '../../../src/islands/form/calculator-form.ts';
+import { insulationForm } from '../../../src/islands/insulation/form.ts';
+import { isolationForm } from '../../../src/islands/isolation/form.ts';
+import { visitState } from '../../../src/islands/visit/list-entries.ts';
+import { VisitReport } from '../../../src/islands/visit/report/VisitReport.tsx';
+import { StepList } from '../../../src/islands/visit/StepList.tsx';
+import { VisitScreen } from '../../../src/islands/visit/VisitScreen.tsx';
+import { windingForm } from '../../../src/islands/winding/form.ts';
+import type { VisitStore } from '../../../src/record/visit-store.ts';
+import { enterStep } from '../../../src/visit/change-step.ts';
+import { type EvaluatedVisit, evaluate } from '../../../src/visit/evaluate.ts';
+import { badInsulation, driveOnly, motorAndCable, visitOf, withBusAgain } from '../../support/marrow-bay-visits.ts';
+
+const soundWinding = { UV: '1.82 Ω', VW: '1.83 Ω', WU: '1.82 Ω', leads: 'four' };
+
+/** Bridge, insulation, isolation and winding are measured. */
+const visit = visitOf([...withBusAgain(motorAndCable), ['winding', soundWinding]]);
+const { changedAt } = visit;
+const later = '2026-03-03T06:58:00+01:00';
+const nextDay = '2026-03-04T06:58:00+01:00';
+
+interface Spy {
+  mock: { results: readonly { type: string; value?: unknown }[] };
+}
+
+const forms = { bridge: bridgeForm, insulation: insulationForm, isolation: isolationForm, winding: windingForm };
+/** A blank form is handed to its calculator, which then assesses nothing. */
+const assessed = ({ mock }: Spy) => mock.results.filter(({ value }) => (value as Outcome).state !== 'blank').length;
+const counted = () => Object.fromEntries(Object.entries(spies).map(([name, spy]) => [name, assessed(spy)]));
+let spies: Record<string, Spy>;
+
+beforeEach(() => {
+  spies = Object.fromEntries(Object.entries(forms).map(([name, form]) => [name, vi.spyOn(form, 'judge')]));
+});
+afterEach(() => {
+  vi.restoreAllMocks();
+});
+
+const none = { bridge: 0, insulation: 0, isolation: 0, winding: 0 };
+
+describe('each measured step is assessed once', () => {
+  test('when a visit is opened', () => {
+    evaluate(visit, changedAt);
+    expect(counted()).toEqual({ bridge: 1, insulation: 1, isolation: 1, winding: 1 });
+  });
+
+  test('and after a changed answer only the one that was changed', () => {
+    const before = evaluate(visit, changedAt);
+    vi.clearAllMocks();
+    const after = enterStep(before, 'insulation', { ...badInsulation, U: '1.4M' }, later);
+    expect(counted()).toEqual({ ...none, insulation: 1 });
+    expect(after.guide.due).toBe('isolation');
+  });
+
+  test('another spelling is one too, and no new answer', () => {
+    const before = evaluate(visit, changedAt);
+    vi.clearAllMocks();
+    const after = enterStep(before, 'insulation', { ...badInsulation, U: '1,1 MΩ' }, later);
+    expect(counted()).toEqual({ ...none, insulation: 1 });
+    expect(after.visit.seq).toBe(visit.seq);
+  });
+
+  test('an answer to a question assesses none, nor does a stretch of work that ends', () => {
+    const before = evaluate(visit, changedAt);
+    vi.clearAllMocks();
+    const { remark: _none, ...seen } = visit.steps.inspect?.form ?? {};
+    const after = enterStep(before, 'inspect', { ...seen, seenMotor: 'wet' }, later);
+    const tomorrow = evaluate(after.visit, nextDay, after);
+    expect(counted()).toEqual(none);
+    expect(tomorrow.stretch).toBe(before.stretch + 1);
+    expect(tomorrow.answers.inspect).toMatchObject({ earlier: true, answer: { seen: { motor: 'wet' } } });
+  });
+
+  test('and what is known gives the same as an evaluation without it', () => {
+    const after = enterStep(evaluate(visit, changedAt), 'insulation', { ...badInsulation, U: '1.4M' }, later);
+    expect(after).toEqual(evaluate(after.visit, later));
+    expect(evaluate(after.visit, nextDay, after)).toEqual(evaluate(after.visit, nextDay));
+  });
+});
+
+const nothing = () => undefined;
+const store = {} as VisitStore;
+
+function sessionOf(evaluated: EvaluatedVisit) {
+  return {
+    ...{ evaluated, missing: undefined, savedAt: undefined, typing: false, trouble: undefined },
+    ...{ changedElsewhere: undefined, loaded: 1, draft: nothing, change: nothing, retry: nothing, reload: nothing },
+  };
+}
+
+describe('list, screen and report show one evaluation', () => {
+  const evaluated = evaluate(visitOf(driveOnly), changedAt);
+  const { bridge } = evaluated.steps;
+  /** No record gives this: whoever computed anything again would not show it. */
+  const marked: EvaluatedVisit = {
+    ...evaluated,
+    guide: { ...evaluated.guide, decision: { kind: 'mechanical', replace: [], good: [], open: [], baseline: [] } },
+    steps: { ...evaluated.steps, bridge: { ...bridge, line: 'A line from the evaluation' } },
+    differs: [{ step: 'bridge', differs: ['verdict'], ...twice(bridge.snapshot) }],
+  };
+  const drawn: [string, () => string][] = [
+    ['screen', () => renderToString(<VisitScreen evaluated={marked} session={sessionOf(marked)} store={store} />)],
+    ['report', () => renderToString(<VisitReport evaluated={marked} />)],
+  ];
+
+  test.each(drawn)('in the %s, which assesses nothing', (_, draw) => {
+    vi.clearAllMocks();
+    const html = draw();
+    expect(html).toContain('A line from the evaluation');
+    expect(html).toContain('Mend the mechanics first.');
+    expect(html).toContain('Kept and today’s verdict differ');
+    expect(counted()).toEqual(none);
+  });
+
+  test('in the list of steps and in that of visits', () => {
+    const steps = renderToString(<StepList evaluated={marked} change={nothing} draft={nothing} />);
+    expect(steps).toContain('A line from the evaluation');
+    expect(visitState(marked)).toBe('Mend the mechanics first. No part is replaced on this evidence.');
+  });
+});
+
+function twice(snapshot: EvaluatedVisit['steps']['bridge']['snapshot']) {
+  if (snapshot === undefined) throw new Error('the bridge of this visit has a verdict');
+  return { stored: snapshot, today: snapshot };
+}
