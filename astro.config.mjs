@@ -44,11 +44,9 @@ export default defineConfig({
     build: {
       cssTarget: buildTargets,
       assetsInlineLimit: 0,
-      // Pure modules, so that a calculator loads only the part of src/calc that it uses, though all import its index.
       rolldownOptions: {
         // Astro puts a directive of its own into every article, and each would be a warning of ten lines.
         checks: { moduleLevelDirective: false },
-        treeshake: { moduleSideEffects: [{ test: /[\\/]src[\\/](calc|texts)[\\/]/, sideEffects: false }] },
       },
     },
   },

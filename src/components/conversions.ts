@@ -1,14 +1,7 @@
-import {
-  type Conductor,
-  type CorrectionMethod,
-  conductors,
-  correctionFactor,
-  dewPoint,
-  type LimitId,
-  limitRange,
-  limitValue,
-  temperatureFactor,
-} from '../calc/index.ts';
+import { type Conductor, conductors, temperatureFactor } from '../calc/conductor-temperature.ts';
+import { dewPoint } from '../calc/dew-point.ts';
+import { type LimitId, limitRange, limitValue } from '../calc/limits.ts';
+import { type CorrectionMethod, correctionFactor } from '../calc/temperature-correction.ts';
 
 /** A table that the calculation works out from published formulas. A cell without a figure is outside the formula's range. */
 export interface Conversion {

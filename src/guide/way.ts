@@ -14,8 +14,7 @@ import {
   newestLockout,
   wasPowered,
 } from './dead-proofs.ts';
-import type { PathStep } from './path.ts';
-import { Path } from './path.ts';
+import { Path, type PathStep } from './path.ts';
 import { isPowerStep, leadsOnAt, motorSideSpeaksAgainst, type PowerStepId, peCoreOff } from './power.ts';
 
 /** Steps that stand where they are needed: after a break, after something that charges the bus, before power. */

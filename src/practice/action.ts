@@ -1,4 +1,4 @@
-import type { Phase } from '../calc/index.ts';
+import type { Phase } from '../calc/phases.ts';
 import type { Damage, InspectedPart } from '../kernel/vocabulary.ts';
 import type { Core } from '../simulator/axis-state.ts';
 import type { Measurement, Mode } from '../simulator/measure.ts';

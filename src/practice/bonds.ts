@@ -1,4 +1,4 @@
-import type { Phase } from '../calc/index.ts';
+import type { Phase } from '../calc/phases.ts';
 import { cores } from '../simulator/axis-state.ts';
 
 /** Wires from ground to every conductor at the drive end but one: what makes a bonded row. */

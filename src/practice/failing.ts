@@ -1,4 +1,5 @@
-import { limitValue, phases } from '../calc/index.ts';
+import { limitValue } from '../calc/limits.ts';
+import { phases } from '../calc/phases.ts';
 import type { AxisState } from '../simulator/axis-state.ts';
 import type { HookUp, Measurement, Mode } from '../simulator/measure.ts';
 

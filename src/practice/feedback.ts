@@ -1,4 +1,4 @@
-import type { Assessment } from '../calc/index.ts';
+import type { Assessment } from '../calc/assessment.ts';
 import type { Decision } from '../guide/decision.ts';
 import type { Proof } from '../guide/evidence.ts';
 import { nextStep } from '../guide/next-step.ts';

@@ -1,4 +1,5 @@
-import { limitRange, limitValue, type Phase, phases } from '../calc/index.ts';
+import { limitRange, limitValue } from '../calc/limits.ts';
+import { type Phase, phases } from '../calc/phases.ts';
 import type { AxisState } from '../simulator/axis-state.ts';
 import type { FaultedAxis } from '../simulator/faulted-axis.ts';
 import type { HookUp, Mode } from '../simulator/measure.ts';

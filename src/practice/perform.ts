@@ -1,4 +1,4 @@
-import { phases } from '../calc/index.ts';
+import { phases } from '../calc/phases.ts';
 import type { AxisState, Core } from '../simulator/axis-state.ts';
 import type { Reach } from '../simulator/trip.ts';
 import type { Action, Joint, PlainAct, Refusal, Result } from './action.ts';

@@ -1,4 +1,4 @@
-import { phases } from '../calc/index.ts';
+import { phases } from '../calc/phases.ts';
 import type { AxisState } from '../simulator/axis-state.ts';
 import type { StepId } from '../visit/steps/ids.ts';
 import type { Action } from './action.ts';

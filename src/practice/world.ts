@@ -1,4 +1,4 @@
-import { limitValue } from '../calc/index.ts';
+import { limitValue } from '../calc/limits.ts';
 import { type AxisState, asFound } from '../simulator/axis-state.ts';
 import { axisFalls } from '../simulator/brake.ts';
 import { afterWaiting, switchedOn } from '../simulator/discharge.ts';

@@ -1,4 +1,4 @@
-import { limitValue } from '../calc/index.ts';
+import { limitValue } from '../calc/limits.ts';
 import type { Form } from '../visit/steps/fields.ts';
 import type { StepId } from '../visit/steps/ids.ts';
 import { holdsOneStretch } from '../visit/steps/rules.ts';

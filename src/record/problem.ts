@@ -1,4 +1,4 @@
-import { limitValue } from '../calc/index.ts';
+import { limitValue } from '../calc/limits.ts';
 
 /** What can go wrong with a text that should be a visit, or a share. */
 export type ReadProblemKind =

@@ -1,4 +1,4 @@
-import { limitValue } from '../calc/index.ts';
+import { limitValue } from '../calc/limits.ts';
 import { type Migration, migrate, migrations } from './migrations.ts';
 import { isObject, parseJson } from './parse-json.ts';
 import { failed, type Problem, type ReadProblemKind, type Result, succeeded } from './problem.ts';

@@ -1,5 +1,5 @@
 import * as z from 'zod/mini';
-import { limitValue } from '../calc/index.ts';
+import { limitValue } from '../calc/limits.ts';
 import { fromBase64url, toBase64url } from './base64url.ts';
 import { pack, unpack } from './pack.ts';
 import { isObject, parseJson } from './parse-json.ts';

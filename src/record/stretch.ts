@@ -1,4 +1,4 @@
-import { limitValue } from '../calc/index.ts';
+import { limitValue } from '../calc/limits.ts';
 import type { VisitRecord } from './visit-schema.ts';
 
 /**

@@ -1,4 +1,4 @@
-import { limitValue } from '../calc/index.ts';
+import { limitValue } from '../calc/limits.ts';
 import { copyOf } from './change-visit.ts';
 import { type VisitChange, type VisitChanges, visitChanges } from './changes.ts';
 import { type Database, database, type VisitRow, type Visits } from './database.ts';

@@ -1,4 +1,4 @@
-import type { Phases } from '../calc/index.ts';
+import type { Phases } from '../calc/phases.ts';
 
 /** Conductors of the motor cable. */
 export type Core = 'U' | 'V' | 'W' | 'PE' | 'screen';

@@ -1,4 +1,4 @@
-import { voltageAfter } from '../calc/index.ts';
+import { voltageAfter } from '../calc/discharge-law.ts';
 import { axisNetwork } from './axis-network.ts';
 import type { AxisState } from './axis-state.ts';
 import type { FaultedAxis } from './faulted-axis.ts';

@@ -1,4 +1,5 @@
-import { formatQuantity, type Reading, type Unit } from '../calc/index.ts';
+import { formatQuantity } from '../calc/format-reading.ts';
+import type { Reading, Unit } from '../calc/reading.ts';
 import type { MeterFunction, Range } from './instruments.ts';
 import { between, type Random } from './random.ts';
 

@@ -1,4 +1,4 @@
-import { phases } from '../calc/index.ts';
+import { phases } from '../calc/phases.ts';
 import type { AxisState } from './axis-state.ts';
 import { thermalVolts } from './diode-law.ts';
 import { type Element, ground, resistor, source } from './network.ts';

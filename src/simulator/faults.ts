@@ -1,4 +1,4 @@
-import { type Phase, phases } from '../calc/index.ts';
+import { type Phase, phases } from '../calc/phases.ts';
 import type { Symptom } from '../kernel/vocabulary.ts';
 import type { Fault } from './fault-types.ts';
 

@@ -1,4 +1,4 @@
-import { type Phase, type Phases, phases } from '../calc/index.ts';
+import { type Phase, type Phases, phases } from '../calc/phases.ts';
 import { between, betweenDecades, oneOf, type Random } from './random.ts';
 import { typical } from './typical.ts';
 

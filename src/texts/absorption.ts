@@ -1,11 +1,7 @@
-import {
-  type AbsorptionFinding,
-  type AbsorptionStepCode,
-  formatRounded,
-  formatSeconds,
-  type Interval,
-  type Step,
-} from '../calc/index.ts';
+import type { AbsorptionFinding, AbsorptionStepCode } from '../calc/absorption-input.ts';
+import type { Step } from '../calc/assessment.ts';
+import { formatRounded, formatSeconds } from '../calc/format-reading.ts';
+import type { Interval } from '../calc/interval.ts';
 import { figureFindings, figureSteps } from './figures.ts';
 import type { FindingSentences, StepSentences } from './sentences.ts';
 import { testFindings } from './test-conditions.ts';

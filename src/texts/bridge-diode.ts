@@ -1,14 +1,8 @@
-import {
-  type BridgeDiodeFinding,
-  type BridgeDiodeStepCode,
-  type DiodePlace,
-  formatRounded,
-  limitRange,
-  limitValue,
-  type Severity,
-  type Step,
-  type SwitchPosition,
-} from '../calc/index.ts';
+import type { Severity, Step } from '../calc/assessment.ts';
+import type { BridgeDiodeFinding, BridgeDiodeStepCode } from '../calc/bridge-diode.ts';
+import { formatRounded } from '../calc/format-reading.ts';
+import { limitRange, limitValue } from '../calc/limits.ts';
+import type { DiodePlace, SwitchPosition } from '../calc/switch-position.ts';
 import { figureFindings, figureSteps } from './figures.ts';
 import { busFindings, moreThanOne, stageFailed, stageSteps } from './output-stage.ts';
 import { positionName, railNames, readingName, switchName } from './positions.ts';

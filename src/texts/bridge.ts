@@ -1,13 +1,8 @@
-import {
-  type BridgeFinding,
-  type BridgeStepCode,
-  formatRounded,
-  type LimitId,
-  limitRange,
-  limitValue,
-  type Step,
-  type SwitchPosition,
-} from '../calc/index.ts';
+import type { Step } from '../calc/assessment.ts';
+import type { BridgeFinding, BridgeStepCode } from '../calc/bridge.ts';
+import { formatRounded } from '../calc/format-reading.ts';
+import { type LimitId, limitRange, limitValue } from '../calc/limits.ts';
+import type { SwitchPosition } from '../calc/switch-position.ts';
 import { figureFindings, figureSteps } from './figures.ts';
 import { busFindings, moreThanOne, stageFailed, stageSteps } from './output-stage.ts';
 import { positionName, railNames, switchName } from './positions.ts';

@@ -1,11 +1,8 @@
-import {
-  type CableLengthFinding,
-  type CableLengthStepCode,
-  formatRounded,
-  type Interval,
-  limitValue,
-  type Step,
-} from '../calc/index.ts';
+import type { Step } from '../calc/assessment.ts';
+import type { CableLengthFinding, CableLengthStepCode } from '../calc/cable-length-input.ts';
+import { formatRounded } from '../calc/format-reading.ts';
+import type { Interval } from '../calc/interval.ts';
+import { limitValue } from '../calc/limits.ts';
 import { figureFindings, figureSteps } from './figures.ts';
 import type { FindingSentences, StepSentences } from './sentences.ts';
 

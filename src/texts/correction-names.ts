@@ -1,4 +1,4 @@
-import type { CorrectionMethod } from '../calc/index.ts';
+import type { CorrectionMethod } from '../calc/temperature-correction.ts';
 
 export const methodNames: Record<CorrectionMethod, string> = {
   halving: 'the halving rule',

@@ -1,11 +1,7 @@
-import {
-  type DischargeFinding,
-  type DischargeStepCode,
-  formatRounded,
-  formatSeconds,
-  type LimitId,
-  type Step,
-} from '../calc/index.ts';
+import type { Step } from '../calc/assessment.ts';
+import type { DischargeFinding, DischargeStepCode } from '../calc/discharge-input.ts';
+import { formatRounded, formatSeconds } from '../calc/format-reading.ts';
+import type { LimitId } from '../calc/limits.ts';
 import { figureFindings, figureSteps } from './figures.ts';
 import { type FindingSentences, percent, type StepSentences } from './sentences.ts';
 

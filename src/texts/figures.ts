@@ -1,4 +1,5 @@
-import type { FigureFinding, FigureStepCode, Step } from '../calc/index.ts';
+import type { Step } from '../calc/assessment.ts';
+import type { FigureFinding, FigureStepCode } from '../calc/possible-figures.ts';
 import type { FindingSentences, StepSentences } from './sentences.ts';
 
 /** What every calculator says of a figure that no instrument can have shown. The forms refuse such a figure by themselves. */

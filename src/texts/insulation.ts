@@ -1,13 +1,8 @@
-import {
-  formatQuantity,
-  formatRounded,
-  type InsulationFinding,
-  type InsulationStepCode,
-  limitValue,
-  type PhaseJudged,
-  type Step,
-  shownAfterTrip,
-} from '../calc/index.ts';
+import { shownAfterTrip } from '../calc/after-trip-leakage.ts';
+import type { Step } from '../calc/assessment.ts';
+import { formatQuantity, formatRounded } from '../calc/format-reading.ts';
+import type { InsulationFinding, InsulationStepCode, PhaseJudged } from '../calc/insulation-input.ts';
+import { limitValue } from '../calc/limits.ts';
 import { methodNames } from './correction-names.ts';
 import { figureFindings, figureSteps } from './figures.ts';
 import { capital, type FindingSentences, listed, type StepSentences } from './sentences.ts';

@@ -1,4 +1,5 @@
-import type { PartStatus, StageName } from '../calc/index.ts';
+import type { PartStatus } from '../calc/isolation-input.ts';
+import type { StageName } from '../calc/isolation-stage.ts';
 
 export const stageNames: Record<StageName, string> = {
   joined: 'Cable and motor joined',

@@ -1,12 +1,9 @@
-import {
-  formatRounded,
-  type IsolationFinding,
-  type IsolationStepCode,
-  limitValue,
-  type Phase,
-  type StageName,
-  type Step,
-} from '../calc/index.ts';
+import type { Step } from '../calc/assessment.ts';
+import { formatRounded } from '../calc/format-reading.ts';
+import type { IsolationFinding, IsolationStepCode } from '../calc/isolation-input.ts';
+import type { StageName } from '../calc/isolation-stage.ts';
+import { limitValue } from '../calc/limits.ts';
+import type { Phase } from '../calc/phases.ts';
 import { figureFindings, figureSteps } from './figures.ts';
 import { stageNames } from './isolation-names.ts';
 import { type FindingSentences, listed, type StepSentences } from './sentences.ts';

@@ -1,4 +1,6 @@
-import { type BridgeFinding, type BridgeStepCode, formatRounded, type Step } from '../calc/index.ts';
+import type { Step } from '../calc/assessment.ts';
+import type { BridgeFinding, BridgeStepCode } from '../calc/bridge.ts';
+import { formatRounded } from '../calc/format-reading.ts';
 import type { FindingSentences, StepSentences } from './sentences.ts';
 
 // What both tests of the output stage say, apart from either: the page of one needs none of the other's words.

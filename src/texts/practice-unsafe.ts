@@ -1,4 +1,5 @@
-import { formatRounded, limitRange, limitValue } from '../calc/index.ts';
+import { formatRounded } from '../calc/format-reading.ts';
+import { limitRange, limitValue } from '../calc/limits.ts';
 import type { Unsafe } from '../practice/judge.ts';
 
 const touch = () => formatRounded(limitValue('touch-voltage'), 'V');

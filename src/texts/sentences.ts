@@ -1,4 +1,4 @@
-import type { Finding, Step } from '../calc/index.ts';
+import type { Finding, Step } from '../calc/assessment.ts';
 import { lastIn } from '../calc/last-in.ts';
 
 /**

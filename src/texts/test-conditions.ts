@@ -1,4 +1,6 @@
-import { formatRounded, type ReminderFinding, type TestVoltageFinding } from '../calc/index.ts';
+import { formatRounded } from '../calc/format-reading.ts';
+import type { ReminderFinding } from '../calc/test-reminders.ts';
+import type { TestVoltageFinding } from '../calc/test-voltage.ts';
 import type { FindingSentences } from './sentences.ts';
 
 const inVolts = (volts: number) => formatRounded(volts, 'V');

@@ -1,10 +1,6 @@
-import {
-  formatRounded,
-  limitRange,
-  limitValue,
-  type TestVoltageChoiceFinding,
-  type TestVoltageStep,
-} from '../calc/index.ts';
+import { formatRounded } from '../calc/format-reading.ts';
+import { limitRange, limitValue } from '../calc/limits.ts';
+import type { TestVoltageChoiceFinding, TestVoltageStep } from '../calc/test-voltage-input.ts';
 import { figureFindings, figureSteps } from './figures.ts';
 import type { FindingSentences, StepSentences } from './sentences.ts';
 

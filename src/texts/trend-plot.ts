@@ -1,5 +1,8 @@
-import { formatDay, formatRounded, percentPerYear, type TrendAssessment } from '../calc/index.ts';
+import { formatDay } from '../calc/calendar-date.ts';
+import { formatRounded } from '../calc/format-reading.ts';
 import { lastIn } from '../calc/last-in.ts';
+import { percentPerYear } from '../calc/trend-fit.ts';
+import type { TrendAssessment } from '../calc/trend-input.ts';
 import { percent } from './sentences.ts';
 
 /** What a reader who cannot see the plot needs from it; the table below it holds the readings. */

@@ -1,4 +1,5 @@
-import { type KeptOutCode, type KeptOutRow, limitValue, type TableProblem } from '../calc/index.ts';
+import { limitValue } from '../calc/limits.ts';
+import type { KeptOutCode, KeptOutRow, TableProblem } from '../calc/trend-input.ts';
 
 /** Why a row takes no part, and what to do. */
 const reasons: Record<KeptOutCode, string> = {

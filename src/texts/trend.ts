@@ -1,12 +1,8 @@
-import {
-  daysPerYear,
-  formatDay,
-  formatRounded,
-  type MeetsMinimum,
-  type Step,
-  type TrendFinding,
-  type TrendStepCode,
-} from '../calc/index.ts';
+import type { Step } from '../calc/assessment.ts';
+import { formatDay } from '../calc/calendar-date.ts';
+import { formatRounded } from '../calc/format-reading.ts';
+import { daysPerYear } from '../calc/trend-fit.ts';
+import type { MeetsMinimum, TrendFinding, TrendStepCode } from '../calc/trend-input.ts';
 import { methodNames } from './correction-names.ts';
 import { figureFindings, figureSteps } from './figures.ts';
 import { type FindingSentences, percent, type StepSentences } from './sentences.ts';

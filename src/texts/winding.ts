@@ -1,15 +1,8 @@
-import {
-  formatQuantity,
-  formatRounded,
-  type Pairs,
-  type Phases,
-  phases,
-  type Step,
-  type WindingFinding,
-  type WindingPair,
-  type WindingStepCode,
-  windingPairs,
-} from '../calc/index.ts';
+import type { Step } from '../calc/assessment.ts';
+import { formatQuantity, formatRounded } from '../calc/format-reading.ts';
+import { type Phases, phases } from '../calc/phases.ts';
+import type { WindingFinding, WindingStepCode } from '../calc/winding.ts';
+import { type Pairs, type WindingPair, windingPairs } from '../calc/winding-phases.ts';
 import { figureFindings, figureSteps } from './figures.ts';
 import { type FindingSentences, listed, percent, type StepSentences } from './sentences.ts';
 

@@ -1,4 +1,4 @@
-import type { Assessment } from '../calc/index.ts';
+import type { Assessment } from '../calc/assessment.ts';
 import type { Outcome } from '../islands/form/calculator-form.ts';
 import { readForm } from '../islands/form/read-form.ts';
 import { verdictWords } from '../islands/form/verdict-words.ts';

@@ -1,5 +1,5 @@
 import sources from '../../content/sources/sources.json' with { type: 'json' };
-import { type LimitId, limit } from '../calc/index.ts';
+import { type LimitId, limit } from '../calc/limits.ts';
 import { formatLimit } from '../components/format-limit.ts';
 import type { Outcome } from '../islands/form/calculator-form.ts';
 import type { LimitSnapshot, Snapshot } from '../record/snapshot-schema.ts';

@@ -1,4 +1,4 @@
-import { formatDay } from '../../src/calc/index.ts';
+import { formatDay } from '../../src/calc/calendar-date.ts';
 import { seeded } from '../../src/simulator/random.ts';
 
 /** A semicolon file with decimal commas: a reading a day, falling by a few percent a year, with scatter. */

@@ -1,6 +1,9 @@
 import { h } from 'preact';
 import { renderToString } from 'preact-render-to-string';
-import { assessTrend, limitValue, missing, type TrendAssessment } from '../../src/calc/index.ts';
+import { limitValue } from '../../src/calc/limits.ts';
+import { missing } from '../../src/calc/reading.ts';
+import { assessTrend } from '../../src/calc/trend.ts';
+import type { TrendAssessment } from '../../src/calc/trend-input.ts';
 import { readTrendTable } from '../../src/calc/trend-table.ts';
 import { cellsOf } from '../../src/islands/trend/cells.ts';
 import { loadComponents } from './load-component.ts';

@@ -1,6 +1,7 @@
 import { basename } from 'node:path';
 import { describe, expect, test } from 'vitest';
-import { parseReading, type Quantity } from '../../src/calc/index.ts';
+import { parseReading } from '../../src/calc/parse-reading.ts';
+import type { Quantity } from '../../src/calc/quantity.ts';
 import { caseCalculators, caseForms } from '../../src/components/case-forms.ts';
 import { casePieces } from '../../src/components/case-prose.ts';
 import { caseVisit } from '../../src/components/case-visit.ts';

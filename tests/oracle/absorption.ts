@@ -1,4 +1,6 @@
-import { type AbsorptionInput, assessAbsorption, type Reading } from '../../src/calc/index.ts';
+import { assessAbsorption } from '../../src/calc/absorption.ts';
+import type { AbsorptionInput } from '../../src/calc/absorption-input.ts';
+import type { Reading } from '../../src/calc/reading.ts';
 import { instrument, lowered, reading, span } from './readings.ts';
 import { having, type Subject } from './subject.ts';
 

@@ -1,10 +1,7 @@
-import {
-  assessBridgeDiode,
-  type BridgeDiodeInput,
-  type Instrument,
-  type Phases,
-  type Reading,
-} from '../../src/calc/index.ts';
+import { assessBridgeDiode, type BridgeDiodeInput } from '../../src/calc/bridge-diode.ts';
+import type { Instrument } from '../../src/calc/interval.ts';
+import type { Phases } from '../../src/calc/phases.ts';
+import type { Reading } from '../../src/calc/reading.ts';
 import { bus, rail, railShows } from './bridge.ts';
 import type { Dice } from './dice.ts';
 import { busIsDead, figure, hair, instrument, reading, span } from './readings.ts';

@@ -1,4 +1,7 @@
-import { assessBridge, type BridgeInput, type Instrument, type Phases, type Reading } from '../../src/calc/index.ts';
+import { assessBridge, type BridgeInput } from '../../src/calc/bridge.ts';
+import type { Instrument } from '../../src/calc/interval.ts';
+import type { Phases } from '../../src/calc/phases.ts';
+import type { Reading } from '../../src/calc/reading.ts';
 import type { Dice } from './dice.ts';
 import { busIsDead, hair, instrument, reading, span } from './readings.ts';
 import { having, type Subject } from './subject.ts';

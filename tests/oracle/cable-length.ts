@@ -1,4 +1,6 @@
-import { assessCableLength, type CableLengthInput, type Reading } from '../../src/calc/index.ts';
+import { assessCableLength } from '../../src/calc/cable-length.ts';
+import type { CableLengthInput } from '../../src/calc/cable-length-input.ts';
+import type { Reading } from '../../src/calc/reading.ts';
 import { figure, instrument, least, lowered, reading } from './readings.ts';
 import { having, type Subject } from './subject.ts';
 

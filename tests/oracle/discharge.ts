@@ -1,4 +1,6 @@
-import { assessDischarge, type DischargeInput, type Reading } from '../../src/calc/index.ts';
+import { assessDischarge } from '../../src/calc/discharge.ts';
+import type { DischargeInput } from '../../src/calc/discharge-input.ts';
+import type { Reading } from '../../src/calc/reading.ts';
 import { instrument, reading } from './readings.ts';
 import { having, type Subject } from './subject.ts';
 

@@ -1,4 +1,6 @@
-import { assessInsulation, type InsulationInput, type Reading } from '../../src/calc/index.ts';
+import { assessInsulation } from '../../src/calc/insulation.ts';
+import type { InsulationInput } from '../../src/calc/insulation-input.ts';
+import type { Reading } from '../../src/calc/reading.ts';
 import { deadShort, figure, instrument, least, lowered, reading, shown, span } from './readings.ts';
 import { having, type Subject } from './subject.ts';
 import { leastCorrected, passesAfterTrip } from './winding-to-ground.ts';

@@ -1,11 +1,8 @@
-import {
-  assessIsolation,
-  type Instrument,
-  type IsolationInput,
-  type Phases,
-  type Reading,
-  type StageReadings,
-} from '../../src/calc/index.ts';
+import type { Instrument } from '../../src/calc/interval.ts';
+import { assessIsolation } from '../../src/calc/isolation.ts';
+import type { IsolationInput, StageReadings } from '../../src/calc/isolation-input.ts';
+import type { Phases } from '../../src/calc/phases.ts';
+import type { Reading } from '../../src/calc/reading.ts';
 import type { Dice } from './dice.ts';
 import { deadShort, figure, instrument, least, lowered, reading } from './readings.ts';
 import { having, type Subject } from './subject.ts';

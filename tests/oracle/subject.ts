@@ -1,4 +1,4 @@
-import type { Verdict } from '../../src/calc/index.ts';
+import type { Verdict } from '../../src/calc/assessment.ts';
 import type { Dice } from './dice.ts';
 
 /**

@@ -1,4 +1,6 @@
-import { assessTestVoltage, type Reading, type TestVoltageInput } from '../../src/calc/index.ts';
+import type { Reading } from '../../src/calc/reading.ts';
+import { assessTestVoltage } from '../../src/calc/test-voltage-choice.ts';
+import type { TestVoltageInput } from '../../src/calc/test-voltage-input.ts';
 import { figure, reading } from './readings.ts';
 import { having, type Subject } from './subject.ts';
 

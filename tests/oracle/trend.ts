@@ -1,4 +1,6 @@
-import { assessTrend, type Reading, type TrendInput, type TrendRow } from '../../src/calc/index.ts';
+import type { Reading } from '../../src/calc/reading.ts';
+import { assessTrend } from '../../src/calc/trend.ts';
+import type { TrendInput, TrendRow } from '../../src/calc/trend-input.ts';
 import type { Dice } from './dice.ts';
 import { minimumOf } from './insulation.ts';
 import { absurd, figure, reading, span } from './readings.ts';

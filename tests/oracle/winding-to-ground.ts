@@ -1,4 +1,6 @@
-import type { CorrectionMethod, Instrument, Reading } from '../../src/calc/index.ts';
+import type { Instrument } from '../../src/calc/interval.ts';
+import type { Reading } from '../../src/calc/reading.ts';
+import type { CorrectionMethod } from '../../src/calc/temperature-correction.ts';
 import { figure, span } from './readings.ts';
 
 // The published rules of temperature, typed once more on purpose: no figure and no line here comes from the rules.

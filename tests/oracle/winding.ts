@@ -1,4 +1,6 @@
-import { assessWinding, type Instrument, type Reading, type WindingInput } from '../../src/calc/index.ts';
+import type { Instrument } from '../../src/calc/interval.ts';
+import type { Reading } from '../../src/calc/reading.ts';
+import { assessWinding, type WindingInput } from '../../src/calc/winding.ts';
 import { figure, hair, instrument, reading, type Span, span } from './readings.ts';
 import { having, type Subject } from './subject.ts';
 

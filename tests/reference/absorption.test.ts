@@ -1,13 +1,8 @@
 import { describe, expect, it } from 'vitest';
-import {
-  type AbsorptionInput,
-  assessAbsorption,
-  celsius,
-  limit,
-  limitRange,
-  limitValue,
-  ohms,
-} from '../../src/calc/index.ts';
+import { assessAbsorption } from '../../src/calc/absorption.ts';
+import type { AbsorptionInput } from '../../src/calc/absorption-input.ts';
+import { limit, limitRange, limitValue } from '../../src/calc/limits.ts';
+import { celsius, ohms } from '../../src/calc/reading.ts';
 
 /** A form-wound winding with plain values, to six digits. */
 function ratios(megohms: Record<number, number>, thermalClass: AbsorptionInput['thermalClass'] = 'BFH') {

@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import insulation from '../../content/limits/insulation.json' with { type: 'json' };
-import { afterTripLeakage, type LimitId, limit, limitRange, limitValue, shownAfterTrip } from '../../src/calc/index.ts';
+import { afterTripLeakage, shownAfterTrip } from '../../src/calc/after-trip-leakage.ts';
+import { type LimitId, limit, limitRange, limitValue } from '../../src/calc/limits.ts';
 
 /** Common practice, no source: what the trade reads, and what no standard says. */
 describe('common practice, no source', () => {

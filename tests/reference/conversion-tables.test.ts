@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
-import { correctionFactor, interpolate, limit, limitPoints, validityOf } from '../../src/calc/index.ts';
+import { limit, limitPoints } from '../../src/calc/limits.ts';
+import { correctionFactor, interpolate, validityOf } from '../../src/calc/temperature-correction.ts';
 
 /** Source: ANSI/NETA MTS, table 100.14.1, solid insulation to 20 °C; recalled from memory. Typed here a second time. */
 const solid: [celsius: number, factor: number][] = [

@@ -1,6 +1,7 @@
 import psychrolib from 'psychrolib';
 import { describe, expect, it } from 'vitest';
-import { dewPoint, limit } from '../../src/calc/index.ts';
+import { dewPoint } from '../../src/calc/dew-point.ts';
+import { limit } from '../../src/calc/limits.ts';
 
 psychrolib.SetUnitSystem(psychrolib.SI);
 

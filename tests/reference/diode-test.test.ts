@@ -1,15 +1,10 @@
 import { bignumber, evaluate, exp } from 'mathjs';
 import { describe, expect, it } from 'vitest';
-import {
-  assessBridgeDiode,
-  type BridgeDiodeAssessment,
-  limitRange,
-  limitValue,
-  mapPhases,
-  type Reading,
-  suspectPositions,
-  volts,
-} from '../../src/calc/index.ts';
+import { suspectPositions } from '../../src/calc/bridge.ts';
+import { assessBridgeDiode, type BridgeDiodeAssessment } from '../../src/calc/bridge-diode.ts';
+import { limitRange, limitValue } from '../../src/calc/limits.ts';
+import { mapPhases } from '../../src/calc/phases.ts';
+import { type Reading, volts } from '../../src/calc/reading.ts';
 import { operatingPoint } from '../../src/simulator/operating-point.ts';
 import { typical } from '../../src/simulator/typical.ts';
 import { askedOf, celsius, diodeCases, diodeRange, simulateDiodeCase } from './diode-ngspice/cases.ts';

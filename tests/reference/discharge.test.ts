@@ -1,18 +1,10 @@
 import { evaluate } from 'mathjs';
 import { describe, expect, it } from 'vitest';
-import {
-  assessDischarge,
-  type EnergyFinding,
-  limit,
-  limitValue,
-  missing,
-  type Reading,
-  secondsUntil,
-  storedEnergy,
-  timeConstantBetween,
-  voltageAfter,
-  volts,
-} from '../../src/calc/index.ts';
+import { assessDischarge } from '../../src/calc/discharge.ts';
+import type { EnergyFinding } from '../../src/calc/discharge-input.ts';
+import { secondsUntil, storedEnergy, timeConstantBetween, voltageAfter } from '../../src/calc/discharge-law.ts';
+import { limit, limitValue } from '../../src/calc/limits.ts';
+import { missing, type Reading, volts } from '../../src/calc/reading.ts';
 import recordedValues from './ngspice/recorded.json' with { type: 'json' };
 
 const recorded = recordedValues.discharge;

@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
-import { correctionFactor, limit, limitRange, limitValue, validityOf } from '../../src/calc/index.ts';
+import { limit, limitRange, limitValue } from '../../src/calc/limits.ts';
 import { machineMinimum } from '../../src/calc/machine-minimum.ts';
+import { correctionFactor, validityOf } from '../../src/calc/temperature-correction.ts';
 import { testVoltageRow } from '../../src/calc/test-voltage.ts';
 
 /** Source: IEEE 43-2000, clause 6.3, KT = 0.5^((40 − T)/10); read in texts that reproduce it. */

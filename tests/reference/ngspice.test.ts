@@ -1,19 +1,10 @@
 import { describe, expect, it } from 'vitest';
-import {
-  assessBridge,
-  assessIsolation,
-  type BridgeInput,
-  celsius,
-  type IsolationInput,
-  ohms,
-  overOhms,
-  type Phases,
-  parallel,
-  type Reading,
-  type StageReadings,
-  suspectPositions,
-  volts,
-} from '../../src/calc/index.ts';
+import { assessBridge, type BridgeInput, suspectPositions } from '../../src/calc/bridge.ts';
+import { assessIsolation } from '../../src/calc/isolation.ts';
+import type { IsolationInput, StageReadings } from '../../src/calc/isolation-input.ts';
+import { parallel } from '../../src/calc/parallel-law.ts';
+import type { Phases } from '../../src/calc/phases.ts';
+import { celsius, ohms, overOhms, type Reading, volts } from '../../src/calc/reading.ts';
 import { hasNgspice, networks, simulate } from './ngspice/networks.ts';
 import recordedValues from './ngspice/recorded.json' with { type: 'json' };
 

@@ -1,5 +1,8 @@
 import { describe, expect, it } from 'vitest';
-import { assessTestVoltage, limitRange, limitValue, missing, type TestObject, volts } from '../../src/calc/index.ts';
+import { limitRange, limitValue } from '../../src/calc/limits.ts';
+import { missing, volts } from '../../src/calc/reading.ts';
+import { assessTestVoltage } from '../../src/calc/test-voltage-choice.ts';
+import type { TestObject } from '../../src/calc/test-voltage-input.ts';
 
 const spanFor = (object: TestObject, rated: number) => {
   const { row } = assessTestVoltage({ object, rated: volts(rated), set: missing, drive: 'off', sensitive: 'off' });

@@ -1,16 +1,10 @@
 import { lusolve, type Matrix, mean } from 'mathjs';
 import { describe, expect, it } from 'vitest';
-import {
-  assessWinding,
-  deltaPhases,
-  type LimitId,
-  limit,
-  limitValue,
-  ohms,
-  type Pairs,
-  starPhases,
-  temperatureFactor,
-} from '../../src/calc/index.ts';
+import { temperatureFactor } from '../../src/calc/conductor-temperature.ts';
+import { type LimitId, limit, limitValue } from '../../src/calc/limits.ts';
+import { ohms } from '../../src/calc/reading.ts';
+import { assessWinding } from '../../src/calc/winding.ts';
+import { deltaPhases, type Pairs, starPhases } from '../../src/calc/winding-phases.ts';
 
 const column = (solution: unknown): number[] => ((solution as Matrix).valueOf?.() ?? solution).flat(2) as number[];
 

@@ -1,5 +1,7 @@
 import fc from 'fast-check';
-import { type BridgeDiodeInput, missing, type Phases, type Reading, volts } from '../../src/calc/index.ts';
+import type { BridgeDiodeInput } from '../../src/calc/bridge-diode.ts';
+import type { Phases } from '../../src/calc/phases.ts';
+import { missing, type Reading, volts } from '../../src/calc/reading.ts';
 import { bridgeInput, position } from './arbitrary-bridge.ts';
 
 const over = (atLeast?: number): Reading =>

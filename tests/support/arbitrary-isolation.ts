@@ -1,13 +1,8 @@
 import fc from 'fast-check';
-import {
-  type IsolationInput,
-  limitValue,
-  missing,
-  ohms,
-  type Phases,
-  type Reading,
-  type StageReadings,
-} from '../../src/calc/index.ts';
+import type { IsolationInput, StageReadings } from '../../src/calc/isolation-input.ts';
+import { limitValue } from '../../src/calc/limits.ts';
+import type { Phases } from '../../src/calc/phases.ts';
+import { missing, ohms, type Reading } from '../../src/calc/reading.ts';
 import { mostly, pe, testerLimits, testVoltage, windingTemperature } from './arbitrary-insulation.ts';
 import { instrument, logUniform, near, readingOf } from './arbitrary-readings.ts';
 

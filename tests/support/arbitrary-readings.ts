@@ -1,13 +1,6 @@
 import fc from 'fast-check';
-import {
-  type Instrument,
-  missing,
-  ohms,
-  overOhms,
-  type Reading,
-  underOhms,
-  type ValueReading,
-} from '../../src/calc/index.ts';
+import type { Instrument } from '../../src/calc/interval.ts';
+import { missing, ohms, overOhms, type Reading, underOhms, type ValueReading } from '../../src/calc/reading.ts';
 
 /** What a display of `digits` digits shows for a resistance in ohms: the value rounded, with its step. */
 export function shown(resistance: number, digits = 3): ValueReading {

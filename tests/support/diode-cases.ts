@@ -1,4 +1,5 @@
-import type { BridgeDiodeInput, DiodeRail } from '../../src/calc/index.ts';
+import type { BridgeDiodeInput } from '../../src/calc/bridge-diode.ts';
+import type { DiodeRail } from '../../src/calc/diode-rail.ts';
 import { typed, typedPhases } from './typed.ts';
 
 /** Three readings of the diode test, separated by bars: `0.41 | 412 mV | OL`. */

@@ -1,12 +1,8 @@
-import type {
-  BridgeInput,
-  Instrument,
-  InsulationInput,
-  IsolationInput,
-  PartStatus,
-  StageReadings,
-  Verdict,
-} from '../../src/calc/index.ts';
+import type { Verdict } from '../../src/calc/assessment.ts';
+import type { BridgeInput } from '../../src/calc/bridge.ts';
+import type { InsulationInput } from '../../src/calc/insulation-input.ts';
+import type { Instrument } from '../../src/calc/interval.ts';
+import type { IsolationInput, PartStatus, StageReadings } from '../../src/calc/isolation-input.ts';
 import cases from '../unit/calc/hand-worked-cases.json' with { type: 'json' };
 import { typed, typedPhases } from './typed.ts';
 

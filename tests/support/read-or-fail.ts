@@ -1,4 +1,6 @@
-import { parseReading, type Quantity, type Reading } from '../../src/calc/index.ts';
+import { parseReading } from '../../src/calc/parse-reading.ts';
+import type { Quantity } from '../../src/calc/quantity.ts';
+import type { Reading } from '../../src/calc/reading.ts';
 
 /** What a person's text was read as. Throws where it could not be read. */
 export const read = (text: string, quantity: Quantity = 'resistance', bareUnit = ''): Reading => {

@@ -1,5 +1,5 @@
 import { expect } from 'vitest';
-import type { Finding, Step } from '../../src/calc/index.ts';
+import type { Finding, Step } from '../../src/calc/assessment.ts';
 import { type FindingSentences, type StepSentences, sentenceOf } from '../../src/texts/sentences.ts';
 
 /** A sentence that a person can read: whole, with every number filled in. */

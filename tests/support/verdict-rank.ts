@@ -1,5 +1,5 @@
 import { expect } from 'vitest';
-import type { Assessment, Verdict } from '../../src/calc/index.ts';
+import type { Assessment, Verdict } from '../../src/calc/assessment.ts';
 
 /** Safety order: a worse reading may only lower the rank. */
 export const rank: Record<Verdict, number> = { 'no-go': 0, undecided: 1, go: 2 };

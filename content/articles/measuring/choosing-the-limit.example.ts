@@ -1,11 +1,7 @@
-import {
-  coreInsulation,
-  formatQuantity,
-  lengthForResistance,
-  limitRange,
-  limitValue,
-  shownAfterTrip,
-} from '../../../src/calc/index.ts';
+import { shownAfterTrip } from '../../../src/calc/after-trip-leakage.ts';
+import { coreInsulation, lengthForResistance } from '../../../src/calc/cable-insulation.ts';
+import { formatQuantity } from '../../../src/calc/format-reading.ts';
+import { limitRange, limitValue } from '../../../src/calc/limits.ts';
 import { machineMinimum } from '../../../src/calc/machine-minimum.ts';
 
 /** An invented PVC core of Marrow Bay: diameters in mm, run in m, readings in ohms, cable in °C; a test judges it. */

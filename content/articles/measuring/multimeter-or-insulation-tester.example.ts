@@ -1,4 +1,5 @@
-import { formatQuantity, limitRange, limitValue } from '../../../src/calc/index.ts';
+import { formatQuantity } from '../../../src/calc/format-reading.ts';
+import { limitRange, limitValue } from '../../../src/calc/limits.ts';
 
 /** What a usual multimeter drives through a resistance, in volts; invented, as every meter has its own. */
 export const meterVolts = 1;

@@ -1,12 +1,10 @@
-import {
-  assessTrend,
-  formatQuantity,
-  limitConstant,
-  missing,
-  percentPerYear,
-  readTrendTable,
-  type TrendAssessment,
-} from '../../../src/calc/index.ts';
+import { formatQuantity } from '../../../src/calc/format-reading.ts';
+import { limitConstant } from '../../../src/calc/limits.ts';
+import { missing } from '../../../src/calc/reading.ts';
+import { assessTrend } from '../../../src/calc/trend.ts';
+import { percentPerYear } from '../../../src/calc/trend-fit.ts';
+import type { TrendAssessment } from '../../../src/calc/trend-input.ts';
+import { readTrendTable } from '../../../src/calc/trend-table.ts';
 
 /** Invented record of Marrow Bay's Carriage: date, reading joined to PE, winding temperature. */
 export const record = [

@@ -1,4 +1,7 @@
-import { correctionFactor, dewPoint, formatQuantity, limitRange, limitValue } from '../../../src/calc/index.ts';
+import { dewPoint } from '../../../src/calc/dew-point.ts';
+import { formatQuantity } from '../../../src/calc/format-reading.ts';
+import { limitRange, limitValue } from '../../../src/calc/limits.ts';
+import { correctionFactor } from '../../../src/calc/temperature-correction.ts';
 
 /** Invented readings of Marrow Bay, in ohms, °C and percent; a test gives them to the calculators. */
 export const hot = { reading: 38e6, celsius: 55 };

@@ -1,12 +1,8 @@
-import {
-  deltaPhases,
-  deviationFromMean,
-  formatQuantity,
-  limitValue,
-  type Pairs,
-  starPhases,
-  temperatureFactor,
-} from '../../../src/calc/index.ts';
+import { temperatureFactor } from '../../../src/calc/conductor-temperature.ts';
+import { formatQuantity } from '../../../src/calc/format-reading.ts';
+import { limitValue } from '../../../src/calc/limits.ts';
+import { deviationFromMean } from '../../../src/calc/spread.ts';
+import { deltaPhases, type Pairs, starPhases } from '../../../src/calc/winding-phases.ts';
 
 /** Invented readings of Marrow Bay, in ohms, four leads at the motor; a test gives them to the calculator. */
 export const atMotor: Pairs<number> = { UV: 1.301, VW: 1.303, WU: 1.155 };

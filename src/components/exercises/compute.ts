@@ -1,25 +1,15 @@
-import {
-  type CorrectionMethod,
-  coreInsulation,
-  correctionFactor,
-  deltaPhases,
-  deviationFromMean,
-  dewPoint,
-  intervalOf,
-  type LimitId,
-  lengthForResistance,
-  limitRange,
-  limitValue,
-  pairwiseSpread,
-  parallel,
-  secondsUntil,
-  starPhases,
-  temperatureFactor,
-  timeConstantBetween,
-} from '../../calc/index.ts';
+import { coreInsulation, lengthForResistance } from '../../calc/cable-insulation.ts';
+import { temperatureFactor } from '../../calc/conductor-temperature.ts';
+import { dewPoint } from '../../calc/dew-point.ts';
+import { secondsUntil, timeConstantBetween } from '../../calc/discharge-law.ts';
+import { intervalOf } from '../../calc/interval.ts';
+import { type LimitId, limitRange, limitValue } from '../../calc/limits.ts';
 import { machineMinimum } from '../../calc/machine-minimum.ts';
-import { besideKnown } from '../../calc/parallel-law.ts';
+import { besideKnown, parallel } from '../../calc/parallel-law.ts';
+import { deviationFromMean, pairwiseSpread } from '../../calc/spread.ts';
+import { type CorrectionMethod, correctionFactor } from '../../calc/temperature-correction.ts';
 import { testVoltageRow } from '../../calc/test-voltage.ts';
+import { deltaPhases, starPhases } from '../../calc/winding-phases.ts';
 import { type ExerciseValue, limitFigure, numberValue } from './exercise-value.ts';
 import { verdicts } from './verdicts.ts';
 

@@ -1,4 +1,7 @@
-import { type LimitId, limit, limitIds, missing, parseReading, type Quantity, type Reading } from '../../calc/index.ts';
+import { type LimitId, limit, limitIds } from '../../calc/limits.ts';
+import { parseReading } from '../../calc/parse-reading.ts';
+import type { Quantity } from '../../calc/quantity.ts';
+import { missing, type Reading } from '../../calc/reading.ts';
 import type { Limit } from '../../schemas/limit.ts';
 import { isExampleReading } from '../example-reading.ts';
 import { formatFigure, formatLimit } from '../format-limit.ts';

@@ -1,11 +1,8 @@
-import {
-  assessBridge,
-  assessInsulation,
-  judgeDischarge,
-  missing,
-  type Occasion,
-  type Reading,
-} from '../../calc/index.ts';
+import { assessBridge } from '../../calc/bridge.ts';
+import { judgeDischarge } from '../../calc/discharged.ts';
+import { assessInsulation } from '../../calc/insulation.ts';
+import type { Occasion } from '../../calc/insulation-input.ts';
+import { missing, type Reading } from '../../calc/reading.ts';
 import type { Compute } from './compute.ts';
 import { type ExerciseValue, wordValue } from './exercise-value.ts';
 

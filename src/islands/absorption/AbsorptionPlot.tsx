@@ -1,4 +1,5 @@
-import { type AbsorptionInput, absorptionTimes, formatRounded } from '../../calc/index.ts';
+import { type AbsorptionInput, absorptionTimes } from '../../calc/absorption-input.ts';
+import { formatRounded } from '../../calc/format-reading.ts';
 import { lastIn } from '../../calc/last-in.ts';
 import { Curve } from '../plot/Curve.tsx';
 import { decadesAround } from '../plot/domain.ts';

@@ -1,4 +1,6 @@
-import { absorptionField, absorptionTimes, clockFace, limitValue } from '../../calc/index.ts';
+import { absorptionField, absorptionTimes } from '../../calc/absorption-input.ts';
+import { clockFace } from '../../calc/format-reading.ts';
+import { limitValue } from '../../calc/limits.ts';
 import { markName, type Stage } from './stopwatch.ts';
 import { useStopwatch } from './use-stopwatch.ts';
 

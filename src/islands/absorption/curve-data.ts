@@ -1,4 +1,7 @@
-import { type AbsorptionInput, absorptionTimes, formatReading, limitValue, missing } from '../../calc/index.ts';
+import { type AbsorptionInput, absorptionTimes } from '../../calc/absorption-input.ts';
+import { formatReading } from '../../calc/format-reading.ts';
+import { limitValue } from '../../calc/limits.ts';
+import { missing } from '../../calc/reading.ts';
 import type { Point } from '../plot/Points.tsx';
 import { markName } from './stopwatch.ts';
 

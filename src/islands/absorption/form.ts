@@ -1,12 +1,12 @@
+import { assessAbsorption } from '../../calc/absorption.ts';
 import {
   type AbsorptionAssessment,
   type AbsorptionInput,
   absorptionField,
   absorptionTimes,
-  assessAbsorption,
-  limitValue,
-  missing,
-} from '../../calc/index.ts';
+} from '../../calc/absorption-input.ts';
+import { limitValue } from '../../calc/limits.ts';
+import { missing } from '../../calc/reading.ts';
 import { absorptionFindings, absorptionSteps } from '../../texts/absorption.ts';
 import { defineCalculator } from '../form/calculator-form.ts';
 import type { ChoiceField, ReadingField } from '../form/field.ts';

@@ -1,4 +1,5 @@
-import { absorptionField, absorptionTimes, parseReading } from '../../calc/index.ts';
+import { absorptionField, absorptionTimes } from '../../calc/absorption-input.ts';
+import { parseReading } from '../../calc/parse-reading.ts';
 import type { Typed } from '../form/field.ts';
 import { markName } from './stopwatch.ts';
 

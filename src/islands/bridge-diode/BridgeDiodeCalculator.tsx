@@ -1,5 +1,5 @@
 import { useMemo } from 'preact/hooks';
-import type { BridgeDiodeAssessment } from '../../calc/index.ts';
+import type { BridgeDiodeAssessment } from '../../calc/bridge-diode.ts';
 import { BridgeSchematic } from '../bridge/BridgeSchematic.tsx';
 import { Choices } from '../form/Choices.tsx';
 import type { LateForm } from '../form/calculator-form.ts';

@@ -1,4 +1,5 @@
-import { type DiodePlace, type DiodeWay, diodeField, phases, type Rail, rails } from '../../calc/index.ts';
+import { phases } from '../../calc/phases.ts';
+import { type DiodePlace, type DiodeWay, diodeField, type Rail, rails } from '../../calc/switch-position.ts';
 import { readingName } from '../../texts/positions.ts';
 import { busVoltage, motorLeads, railFields } from '../bridge/fields.ts';
 import type { ChoiceField, FormField, ReadingField } from '../form/field.ts';

@@ -1,13 +1,8 @@
-import {
-  assessBridgeDiode,
-  type BridgeDiodeAssessment,
-  type BridgeDiodeInput,
-  type DiodeRail,
-  missing,
-  type Phases,
-  type Rail,
-  type Reading,
-} from '../../calc/index.ts';
+import { assessBridgeDiode, type BridgeDiodeAssessment, type BridgeDiodeInput } from '../../calc/bridge-diode.ts';
+import type { DiodeRail } from '../../calc/diode-rail.ts';
+import type { Phases } from '../../calc/phases.ts';
+import { missing, type Reading } from '../../calc/reading.ts';
+import type { Rail } from '../../calc/switch-position.ts';
 import { bridgeDiodeFindings, bridgeDiodeSteps } from '../../texts/bridge-diode.ts';
 import { defineCalculator } from '../form/calculator-form.ts';
 import { instrumentOf } from '../form/instrument.ts';

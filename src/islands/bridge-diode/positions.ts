@@ -1,10 +1,7 @@
-import {
-  type BridgeDiodeAssessment,
-  missing,
-  partsOfPosition,
-  suspectPositions,
-  switchPositions,
-} from '../../calc/index.ts';
+import { suspectPositions } from '../../calc/bridge.ts';
+import type { BridgeDiodeAssessment } from '../../calc/bridge-diode.ts';
+import { missing } from '../../calc/reading.ts';
+import { partsOfPosition, switchPositions } from '../../calc/switch-position.ts';
 import type { Position, PositionState } from '../bridge/positions.ts';
 import type { ReadForm } from '../form/read-form.ts';
 

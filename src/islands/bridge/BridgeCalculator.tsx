@@ -1,5 +1,5 @@
 import { useMemo } from 'preact/hooks';
-import type { BridgeAssessment } from '../../calc/index.ts';
+import type { BridgeAssessment } from '../../calc/bridge.ts';
 import { Choices } from '../form/Choices.tsx';
 import type { Outcome } from '../form/calculator-form.ts';
 import { FormFrame } from '../form/FormFrame.tsx';

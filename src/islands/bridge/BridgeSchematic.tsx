@@ -1,4 +1,4 @@
-import { formatReading } from '../../calc/index.ts';
+import { formatReading } from '../../calc/format-reading.ts';
 import { positionName } from '../../texts/positions.ts';
 import type { Position, PositionState } from './positions.ts';
 

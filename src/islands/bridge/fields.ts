@@ -1,4 +1,7 @@
-import { formatRounded, limitRange, limitValue, phases, type Rail, type SwitchPosition } from '../../calc/index.ts';
+import { formatRounded } from '../../calc/format-reading.ts';
+import { limitRange, limitValue } from '../../calc/limits.ts';
+import { phases } from '../../calc/phases.ts';
+import type { Rail, SwitchPosition } from '../../calc/switch-position.ts';
 import { positionName } from '../../texts/positions.ts';
 import type { ChoiceField, ReadingField } from '../form/field.ts';
 import { instrumentFields } from '../form/instrument.ts';

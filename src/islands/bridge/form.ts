@@ -1,12 +1,7 @@
-import {
-  assessBridge,
-  type BridgeAssessment,
-  type BridgeInput,
-  missing,
-  type Phases,
-  type Rail,
-  type Reading,
-} from '../../calc/index.ts';
+import { assessBridge, type BridgeAssessment, type BridgeInput } from '../../calc/bridge.ts';
+import type { Phases } from '../../calc/phases.ts';
+import { missing, type Reading } from '../../calc/reading.ts';
+import type { Rail } from '../../calc/switch-position.ts';
 import { bridgeFindings, bridgeSteps } from '../../texts/bridge.ts';
 import { defineCalculator } from '../form/calculator-form.ts';
 import { instrumentOf, numberOf } from '../form/instrument.ts';

@@ -1,14 +1,7 @@
-import {
-  type BridgeAssessment,
-  missing,
-  type Phase,
-  phases,
-  type Rail,
-  type Reading,
-  rails,
-  type SwitchPosition,
-  suspectPositions,
-} from '../../calc/index.ts';
+import { type BridgeAssessment, suspectPositions } from '../../calc/bridge.ts';
+import { type Phase, phases } from '../../calc/phases.ts';
+import { missing, type Reading } from '../../calc/reading.ts';
+import { type Rail, rails, type SwitchPosition } from '../../calc/switch-position.ts';
 import type { ReadForm } from '../form/read-form.ts';
 
 /** `unjudged`: measured, but nothing can be said about it yet. */

@@ -1,4 +1,5 @@
-import { type CableLengthInput, formatRounded } from '../../calc/index.ts';
+import type { CableLengthInput } from '../../calc/cable-length-input.ts';
+import { formatRounded } from '../../calc/format-reading.ts';
 import { lastIn } from '../../calc/last-in.ts';
 import { Band } from '../plot/Band.tsx';
 import { Curve } from '../plot/Curve.tsx';

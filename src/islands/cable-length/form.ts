@@ -1,4 +1,6 @@
-import { assessCableLength, type CableLengthAssessment, type CableLengthInput, missing } from '../../calc/index.ts';
+import { assessCableLength } from '../../calc/cable-length.ts';
+import type { CableLengthAssessment, CableLengthInput } from '../../calc/cable-length-input.ts';
+import { missing } from '../../calc/reading.ts';
 import { cableLengthFindings, cableLengthSteps } from '../../texts/cable-length.ts';
 import { defineCalculator } from '../form/calculator-form.ts';
 import type { ChoiceField, ReadingField } from '../form/field.ts';

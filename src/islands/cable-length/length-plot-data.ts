@@ -1,4 +1,7 @@
-import { type CableLengthInput, coreInsulation, formatRounded, limitRange, limitValue } from '../../calc/index.ts';
+import { coreInsulation } from '../../calc/cable-insulation.ts';
+import type { CableLengthInput } from '../../calc/cable-length-input.ts';
+import { formatRounded } from '../../calc/format-reading.ts';
+import { limitRange, limitValue } from '../../calc/limits.ts';
 
 type Pair = readonly [metres: number, ohms: number];
 

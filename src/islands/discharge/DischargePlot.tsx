@@ -1,4 +1,5 @@
-import { clockFace, type DischargeAssessment, formatRounded } from '../../calc/index.ts';
+import type { DischargeAssessment } from '../../calc/discharge.ts';
+import { clockFace, formatRounded } from '../../calc/format-reading.ts';
 import { lastIn } from '../../calc/last-in.ts';
 import { onlyTheMeter } from '../../texts/discharge.ts';
 import { Band } from '../plot/Band.tsx';

@@ -1,4 +1,6 @@
-import { formatRounded, formatSeconds, limit, limitValue, type Wait } from '../../calc/index.ts';
+import type { Wait } from '../../calc/discharge-wait.ts';
+import { formatRounded, formatSeconds } from '../../calc/format-reading.ts';
+import { limit, limitValue } from '../../calc/limits.ts';
 import { href } from '../../components/href.ts';
 import { onlyTheMeter, waitNames } from '../../texts/discharge.ts';
 

@@ -1,4 +1,7 @@
-import { type DischargeAssessment, formatRounded, formatSeconds, limitValue, voltageAfter } from '../../calc/index.ts';
+import type { DischargeAssessment } from '../../calc/discharge.ts';
+import { voltageAfter } from '../../calc/discharge-law.ts';
+import { formatRounded, formatSeconds } from '../../calc/format-reading.ts';
+import { limitValue } from '../../calc/limits.ts';
 
 type Pair = readonly [seconds: number, volts: number];
 

@@ -1,4 +1,6 @@
-import { assessDischarge, type DischargeAssessment, type DischargeInput, missing } from '../../calc/index.ts';
+import { assessDischarge, type DischargeAssessment } from '../../calc/discharge.ts';
+import type { DischargeInput } from '../../calc/discharge-input.ts';
+import { missing } from '../../calc/reading.ts';
 import { dischargeFindings, dischargeSteps } from '../../texts/discharge.ts';
 import { defineCalculator } from '../form/calculator-form.ts';
 import { instrumentOf } from '../form/instrument.ts';

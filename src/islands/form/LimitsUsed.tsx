@@ -1,4 +1,4 @@
-import { type LimitId, limit } from '../../calc/index.ts';
+import { type LimitId, limit } from '../../calc/limits.ts';
 import { formatLimit } from '../../components/format-limit.ts';
 import { href } from '../../components/href.ts';
 import { limitStatus } from '../../components/limit-status.ts';

@@ -1,5 +1,6 @@
 import { useEffect, useRef } from 'preact/hooks';
-import { missing, type Quantity } from '../../calc/index.ts';
+import type { Quantity } from '../../calc/quantity.ts';
+import { missing } from '../../calc/reading.ts';
 import { echo } from './echo.ts';
 import type { ReadingField } from './field.ts';
 import { focusNextQuestion } from './next-question.ts';

@@ -1,4 +1,5 @@
-import type { Assessment, LimitId, Severity, Verdict } from '../../calc/index.ts';
+import type { Assessment, Severity, Verdict } from '../../calc/assessment.ts';
+import type { LimitId } from '../../calc/limits.ts';
 import { type FindingSentences, type StepSentences, sentenceOf } from '../../texts/sentences.ts';
 import { type FormField, isBlank, type Typed } from './field.ts';
 import { type FieldError, type ReadForm, readForm } from './read-form.ts';

@@ -1,4 +1,6 @@
-import { formatQuantity, formatReading, isDash, type Reading } from '../../calc/index.ts';
+import { formatQuantity, formatReading } from '../../calc/format-reading.ts';
+import type { Reading } from '../../calc/reading.ts';
+import { isDash } from '../../calc/typed-text.ts';
 
 /**
  * What was understood, in full, so that the person can see a slip of the unit: "= 450 kΩ". `typed` is the text that

@@ -1,4 +1,5 @@
-import type { Quantity, Reading } from '../../calc/index.ts';
+import type { Quantity } from '../../calc/quantity.ts';
+import type { Reading } from '../../calc/reading.ts';
 
 /** What stands in a form, by field id, exactly as typed or chosen. */
 export type Typed = Record<string, string>;

@@ -1,5 +1,5 @@
-import type { CorrectionMethod } from '../../calc/index.ts';
-import { formatRounded, validityOf } from '../../calc/index.ts';
+import { formatRounded } from '../../calc/format-reading.ts';
+import { type CorrectionMethod, validityOf } from '../../calc/temperature-correction.ts';
 import type { ChoiceField, ReadingField } from './field.ts';
 import type { ReadForm } from './read-form.ts';
 

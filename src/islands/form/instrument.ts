@@ -1,4 +1,5 @@
-import type { Instrument, Reading } from '../../calc/index.ts';
+import type { Instrument } from '../../calc/interval.ts';
+import type { Reading } from '../../calc/reading.ts';
 import type { ReadingField } from './field.ts';
 import type { ReadForm } from './read-form.ts';
 

@@ -1,4 +1,5 @@
-import { missing, parseReading, type Reading } from '../../calc/index.ts';
+import { parseReading } from '../../calc/parse-reading.ts';
+import { missing, type Reading } from '../../calc/reading.ts';
 import type { ChoiceField, FormField, ReadingField, Typed } from './field.ts';
 
 /** What is wrong with an entry, what to do, and texts that would be readable. */

@@ -1,5 +1,5 @@
 import { useLayoutEffect, useMemo, useRef, useState } from 'preact/hooks';
-import type { Assessment } from '../../calc/index.ts';
+import type { Assessment } from '../../calc/assessment.ts';
 import { caseInAddress, openedByReload } from './address.ts';
 import type { CalculatorForm, LateForm, Outcome } from './calculator-form.ts';
 import { blankForm, fillForm, isBlank, isUntouched, type Typed } from './field.ts';

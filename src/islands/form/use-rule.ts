@@ -1,5 +1,5 @@
 import { useEffect, useState } from 'preact/hooks';
-import type { Assessment } from '../../calc/index.ts';
+import type { Assessment } from '../../calc/assessment.ts';
 import type { CalculatorForm, LateForm } from './calculator-form.ts';
 
 /** The rule of a form, at once or as soon as it is `wanted` and has come. */

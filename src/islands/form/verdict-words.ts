@@ -1,4 +1,4 @@
-import type { Severity } from '../../calc/index.ts';
+import type { Severity } from '../../calc/assessment.ts';
 import type { FindingLine, Outcome } from './calculator-form.ts';
 
 export type Shown = 'go' | 'no-go' | 'undecided' | 'stop' | 'empty';

@@ -1,4 +1,5 @@
-import { formatQuantity, formatRounded, type InsulationInput } from '../../calc/index.ts';
+import { formatQuantity, formatRounded } from '../../calc/format-reading.ts';
+import type { InsulationInput } from '../../calc/insulation-input.ts';
 import { lastIn } from '../../calc/last-in.ts';
 import { Band } from '../plot/Band.tsx';
 import { Curve } from '../plot/Curve.tsx';

@@ -1,4 +1,6 @@
-import { formatRounded, limitValue, phases } from '../../calc/index.ts';
+import { formatRounded } from '../../calc/format-reading.ts';
+import { limitValue } from '../../calc/limits.ts';
+import { phases } from '../../calc/phases.ts';
 import type { ChoiceField, ReadingField } from '../form/field.ts';
 import { instrumentFields } from '../form/instrument.ts';
 

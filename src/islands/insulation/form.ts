@@ -1,4 +1,6 @@
-import { assessInsulation, type InsulationAssessment, type InsulationInput, missing } from '../../calc/index.ts';
+import { assessInsulation } from '../../calc/insulation.ts';
+import type { InsulationAssessment, InsulationInput } from '../../calc/insulation-input.ts';
+import { missing } from '../../calc/reading.ts';
 import { insulationFindings, insulationSteps } from '../../texts/insulation.ts';
 import { defineCalculator } from '../form/calculator-form.ts';
 import { correction, correctionOf, temperatureUnit, testVoltage, windingTemperature } from '../form/form-choices.ts';

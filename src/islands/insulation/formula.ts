@@ -1,11 +1,7 @@
-import {
-  type CorrectionMethod,
-  correctionFactor,
-  formatRounded,
-  type InsulationInput,
-  limitConstant,
-  limitValue,
-} from '../../calc/index.ts';
+import { formatRounded } from '../../calc/format-reading.ts';
+import type { InsulationInput } from '../../calc/insulation-input.ts';
+import { limitConstant, limitValue } from '../../calc/limits.ts';
+import { type CorrectionMethod, correctionFactor } from '../../calc/temperature-correction.ts';
 
 /** The formula of each method, with T₀ the temperature that is corrected to. */
 const formulas: Record<CorrectionMethod, () => string> = {

@@ -1,4 +1,7 @@
-import { type InsulationInput, limitCurve, type Phases, phases, type Reading } from '../../calc/index.ts';
+import type { InsulationInput } from '../../calc/insulation-input.ts';
+import { limitCurve } from '../../calc/insulation-target.ts';
+import { type Phases, phases } from '../../calc/phases.ts';
+import type { Reading } from '../../calc/reading.ts';
 import type { Shape } from '../plot/Points.tsx';
 
 /** A phase in the plot; an arrow if the meter showed only a bound. */

@@ -1,4 +1,5 @@
-import type { IsolationAssessment, StageName } from '../../calc/index.ts';
+import type { IsolationAssessment } from '../../calc/isolation-input.ts';
+import type { StageName } from '../../calc/isolation-stage.ts';
 import { Choices } from '../form/Choices.tsx';
 import type { LateForm } from '../form/calculator-form.ts';
 import { FormFrame } from '../form/FormFrame.tsx';

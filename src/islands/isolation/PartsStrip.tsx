@@ -1,4 +1,4 @@
-import type { IsolationAssessment, PartStatus } from '../../calc/index.ts';
+import type { IsolationAssessment, PartStatus } from '../../calc/isolation-input.ts';
 import { partStatusNames } from '../../texts/isolation-names.ts';
 
 type Parts = IsolationAssessment['parts'];

@@ -1,4 +1,5 @@
-import { phases, type StageName } from '../../calc/index.ts';
+import type { StageName } from '../../calc/isolation-stage.ts';
+import { phases } from '../../calc/phases.ts';
 import { stageNames } from '../../texts/isolation-names.ts';
 import type { ChoiceField, FormField, ReadingField } from '../form/field.ts';
 import { correction, temperatureUnit, testVoltage, windingTemperature } from '../form/form-choices.ts';

@@ -1,11 +1,7 @@
-import {
-  assessIsolation,
-  type IsolationAssessment,
-  type IsolationInput,
-  missing,
-  type StageName,
-  type StageReadings,
-} from '../../calc/index.ts';
+import { assessIsolation } from '../../calc/isolation.ts';
+import type { IsolationAssessment, IsolationInput, StageReadings } from '../../calc/isolation-input.ts';
+import type { StageName } from '../../calc/isolation-stage.ts';
+import { missing } from '../../calc/reading.ts';
 import { isolationFindings, isolationSteps } from '../../texts/isolation.ts';
 import { defineCalculator } from '../form/calculator-form.ts';
 import { correctionOf } from '../form/form-choices.ts';

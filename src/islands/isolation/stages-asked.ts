@@ -1,4 +1,4 @@
-import type { IsolationAssessment, IsolationFinding, IsolationStepCode } from '../../calc/index.ts';
+import type { IsolationAssessment, IsolationFinding, IsolationStepCode } from '../../calc/isolation-input.ts';
 
 /** The stages that open by themselves; the joined one is always open. */
 export type LaterStage = 'cable' | 'motor';

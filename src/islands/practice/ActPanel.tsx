@@ -1,5 +1,5 @@
 import { useState } from 'preact/hooks';
-import { type Phase, phases } from '../../calc/index.ts';
+import { type Phase, phases } from '../../calc/phases.ts';
 import type { Action, Joint, PlainAct } from '../../practice/action.ts';
 import type { World } from '../../practice/world.ts';
 import type { AxisState } from '../../simulator/axis-state.ts';

@@ -1,4 +1,4 @@
-import { formatQuantity } from '../../calc/index.ts';
+import { formatQuantity } from '../../calc/format-reading.ts';
 import type { Instruments } from '../../simulator/instruments.ts';
 import { modeTexts } from '../../texts/practice-acts.ts';
 import { benchTexts } from '../../texts/practice-bench.ts';

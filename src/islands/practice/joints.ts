@@ -1,4 +1,4 @@
-import { phases } from '../../calc/index.ts';
+import { phases } from '../../calc/phases.ts';
 import type { Joint } from '../../practice/action.ts';
 import type { AxisState, Core } from '../../simulator/axis-state.ts';
 

@@ -1,4 +1,4 @@
-import { type LimitId, limitRange } from '../../calc/index.ts';
+import { type LimitId, limitRange } from '../../calc/limits.ts';
 import { voltageSpan } from '../../texts/test-voltage.ts';
 
 /** The row of the published table that holds, large enough to be read beside the tester. */

@@ -1,12 +1,12 @@
+import { missing } from '../../calc/reading.ts';
+import { assessTestVoltage } from '../../calc/test-voltage-choice.ts';
 import {
-  assessTestVoltage,
-  missing,
   type TestObject,
   type TestVoltageChoice,
   type TestVoltageInput,
   testObjects,
   type Whether,
-} from '../../calc/index.ts';
+} from '../../calc/test-voltage-input.ts';
 import { testVoltageFindings, testVoltageSteps } from '../../texts/test-voltage.ts';
 import { defineCalculator } from '../form/calculator-form.ts';
 import type { ChoiceField, Option, ReadingField } from '../form/field.ts';

@@ -1,4 +1,4 @@
-import type { KeptOutRow } from '../../calc/index.ts';
+import type { KeptOutRow } from '../../calc/trend-input.ts';
 import { keptOutReason } from '../../texts/trend-rows.ts';
 
 /** As many as a person reads; the others are counted by reason. */

@@ -1,5 +1,5 @@
 import { useState } from 'preact/hooks';
-import type { TrendAssessment } from '../../calc/index.ts';
+import type { TrendAssessment } from '../../calc/trend-input.ts';
 import type { FormState } from '../form/use-form.ts';
 import { inventedRecord } from './example.ts';
 import { rows } from './fields.ts';

@@ -1,4 +1,4 @@
-import type { TrendAssessment } from '../../calc/index.ts';
+import type { TrendAssessment } from '../../calc/trend-input.ts';
 import { Choices } from '../form/Choices.tsx';
 import type { LateForm } from '../form/calculator-form.ts';
 import { FormFrame } from '../form/FormFrame.tsx';

@@ -1,4 +1,4 @@
-import type { TrendAssessment } from '../../calc/index.ts';
+import type { TrendAssessment } from '../../calc/trend-input.ts';
 import { KeptOutRows } from './KeptOutRows.tsx';
 import { TrendPlot } from './TrendPlot.tsx';
 

@@ -1,4 +1,5 @@
-import { formatRounded, type TrendAssessment } from '../../calc/index.ts';
+import { formatRounded } from '../../calc/format-reading.ts';
+import type { TrendAssessment } from '../../calc/trend-input.ts';
 import { trendInWords } from '../../texts/trend-plot.ts';
 import { Band } from '../plot/Band.tsx';
 import { Curve } from '../plot/Curve.tsx';

@@ -1,4 +1,4 @@
-import { readTrendTable } from '../../calc/index.ts';
+import { readTrendTable } from '../../calc/trend-table.ts';
 import { keptOutReason } from '../../texts/trend-rows.ts';
 import type { ReadForm } from '../form/read-form.ts';
 import { withRow } from './cells.ts';

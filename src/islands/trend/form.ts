@@ -1,11 +1,7 @@
-import {
-  assessTrend,
-  missing,
-  readTrendTable,
-  type TrendAssessment,
-  type TrendInput,
-  type TrendTable,
-} from '../../calc/index.ts';
+import { missing } from '../../calc/reading.ts';
+import { assessTrend } from '../../calc/trend.ts';
+import type { TrendAssessment, TrendInput, TrendTable } from '../../calc/trend-input.ts';
+import { readTrendTable } from '../../calc/trend-table.ts';
 import { trendFindings, trendSteps } from '../../texts/trend.ts';
 import { defineCalculator } from '../form/calculator-form.ts';
 import { correctionOf } from '../form/form-choices.ts';

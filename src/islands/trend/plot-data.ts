@@ -1,14 +1,8 @@
-import {
-  type CorrectedRow,
-  daysPerYear,
-  formatDay,
-  formatQuantity,
-  formatReading,
-  formatRounded,
-  type TrendAssessment,
-  type TrendFit,
-} from '../../calc/index.ts';
+import { formatDay } from '../../calc/calendar-date.ts';
+import { formatQuantity, formatReading, formatRounded } from '../../calc/format-reading.ts';
 import { lastIn } from '../../calc/last-in.ts';
+import { daysPerYear, type TrendFit } from '../../calc/trend-fit.ts';
+import type { CorrectedRow, TrendAssessment } from '../../calc/trend-input.ts';
 import { decadesAround, spanOf } from '../plot/domain.ts';
 import { type Frame, plotFrame } from '../plot/frame.ts';
 import type { TableData } from '../plot/PlotTable.tsx';

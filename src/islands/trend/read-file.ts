@@ -1,4 +1,4 @@
-import { limitValue } from '../../calc/index.ts';
+import { limitValue } from '../../calc/limits.ts';
 
 /** The text of a file, or why it is not taken. Spreadsheets still write UTF-16 and older Western files. */
 export async function readTableFile(file: File): Promise<{ text: string } | { refused: string }> {

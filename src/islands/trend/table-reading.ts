@@ -1,4 +1,4 @@
-import type { TableReading } from '../../calc/index.ts';
+import type { TableReading } from '../../calc/trend-input.ts';
 import type { ReadForm } from '../form/read-form.ts';
 
 export const millisecondsADay = 86_400_000;

@@ -1,4 +1,4 @@
-import { formatReading, formatRounded } from '../../calc/index.ts';
+import { formatReading, formatRounded } from '../../calc/format-reading.ts';
 import { pairNames } from '../../texts/winding.ts';
 import type { ReadForm } from '../form/read-form.ts';
 import { type Bar, windingBars } from './bars.ts';

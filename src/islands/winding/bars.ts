@@ -1,4 +1,6 @@
-import { limitValue, ohms, type Reading, type WindingPair, windingPairs } from '../../calc/index.ts';
+import { limitValue } from '../../calc/limits.ts';
+import { ohms, type Reading } from '../../calc/reading.ts';
+import { type WindingPair, windingPairs } from '../../calc/winding-phases.ts';
 import type { ReadForm } from '../form/read-form.ts';
 import { windingInput } from './form.ts';
 

@@ -1,4 +1,6 @@
-import { formatRounded, limitValue, windingPairs } from '../../calc/index.ts';
+import { formatRounded } from '../../calc/format-reading.ts';
+import { limitValue } from '../../calc/limits.ts';
+import { windingPairs } from '../../calc/winding-phases.ts';
 import { pairNames } from '../../texts/winding.ts';
 import type { ChoiceField, ReadingField } from '../form/field.ts';
 import { windingTemperature } from '../form/form-choices.ts';

@@ -1,14 +1,9 @@
-import {
-  assessWinding,
-  type Connection,
-  conductors,
-  type LeadHandling,
-  missing,
-  type Reading,
-  type WindingAssessment,
-  type WindingInput,
-  type WindingPair,
-} from '../../calc/index.ts';
+import { conductors } from '../../calc/conductor-temperature.ts';
+import { missing, type Reading } from '../../calc/reading.ts';
+import { assessWinding, type WindingAssessment, type WindingInput } from '../../calc/winding.ts';
+import type { LeadHandling } from '../../calc/winding-leads.ts';
+import type { WindingPair } from '../../calc/winding-phases.ts';
+import type { Connection } from '../../calc/winding-suspect.ts';
 import { windingFindings, windingSteps } from '../../texts/winding.ts';
 import { defineCalculator } from '../form/calculator-form.ts';
 import { temperatureUnit } from '../form/form-choices.ts';

@@ -1,4 +1,4 @@
-import { type Reading, volts } from '../../calc/index.ts';
+import { type Reading, volts } from '../../calc/reading.ts';
 import type { HookUp } from '../../simulator/measure.ts';
 import type { LockoutAnswer } from '../../visit/steps/lockout/question.ts';
 import type { World } from '../world.ts';

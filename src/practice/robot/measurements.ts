@@ -1,16 +1,11 @@
-import {
-  type Assessment,
-  assessBridge,
-  assessInsulation,
-  assessIsolation,
-  assessWinding,
-  celsius,
-  type Instrument,
-  type IsolationInput,
-  missing,
-  type Reading,
-  volts,
-} from '../../calc/index.ts';
+import type { Assessment } from '../../calc/assessment.ts';
+import { assessBridge } from '../../calc/bridge.ts';
+import { assessInsulation } from '../../calc/insulation.ts';
+import type { Instrument } from '../../calc/interval.ts';
+import { assessIsolation } from '../../calc/isolation.ts';
+import type { IsolationInput } from '../../calc/isolation-input.ts';
+import { celsius, missing, type Reading, volts } from '../../calc/reading.ts';
+import { assessWinding } from '../../calc/winding.ts';
 import type { MeterFunction } from '../../simulator/instruments.ts';
 import type { World } from '../world.ts';
 import { bondedRow, bridgeRows, cableRow, joinedRow, motorRow, windingRow } from './rows.ts';

@@ -1,4 +1,4 @@
-import { missing } from '../../calc/index.ts';
+import { missing } from '../../calc/reading.ts';
 import { busReadingFor } from '../../guide/dead-proofs.ts';
 import type { Decision } from '../../guide/decision.ts';
 import { pointsAtCableOrMotor } from '../../guide/evidence.ts';

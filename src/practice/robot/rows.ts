@@ -1,12 +1,9 @@
-import {
-  type Phase,
-  type Phases,
-  parseReading,
-  type Quantity,
-  type Reading,
-  type StageReadings,
-  type WindingPair,
-} from '../../calc/index.ts';
+import type { StageReadings } from '../../calc/isolation-input.ts';
+import { parseReading } from '../../calc/parse-reading.ts';
+import type { Phase, Phases } from '../../calc/phases.ts';
+import type { Quantity } from '../../calc/quantity.ts';
+import type { Reading } from '../../calc/reading.ts';
+import type { WindingPair } from '../../calc/winding-phases.ts';
 import { type AxisState, cableFree, leadsOff } from '../../simulator/axis-state.ts';
 import type { Measurement, Mode } from '../../simulator/measure.ts';
 import { bondedExcept } from '../bonds.ts';

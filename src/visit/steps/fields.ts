@@ -1,4 +1,5 @@
-import { parseReading, type Reading } from '../../calc/index.ts';
+import { parseReading } from '../../calc/parse-reading.ts';
+import type { Reading } from '../../calc/reading.ts';
 import type { ChoiceField, Option, ReadingField } from '../../islands/form/field.ts';
 
 /** Fields of a form by id, exactly as typed or chosen. */

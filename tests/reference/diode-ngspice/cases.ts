@@ -1,4 +1,5 @@
-import { phases, type Rail } from '../../../src/calc/index.ts';
+import { phases } from '../../../src/calc/phases.ts';
+import type { Rail } from '../../../src/calc/switch-position.ts';
 import { axisNetwork } from '../../../src/simulator/axis-network.ts';
 import { asFound, leadsOff } from '../../../src/simulator/axis-state.ts';
 import { faultedAxis } from '../../../src/simulator/faulted-axis.ts';

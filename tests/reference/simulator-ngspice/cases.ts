@@ -1,4 +1,4 @@
-import { phases } from '../../../src/calc/index.ts';
+import { phases } from '../../../src/calc/phases.ts';
 import { axisNetwork } from '../../../src/simulator/axis-network.ts';
 import { type AxisState, asFound, cableFree, leadsOff } from '../../../src/simulator/axis-state.ts';
 import { holding } from '../../../src/simulator/discharge.ts';

@@ -1,16 +1,9 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import {
-  type AbsorptionInput,
-  absorptionTimes,
-  assessAbsorption,
-  celsius,
-  missing,
-  ohms,
-  overOhms,
-  parseReading,
-  type Reading,
-} from '../../../src/calc/index.ts';
+import { assessAbsorption } from '../../../src/calc/absorption.ts';
+import { type AbsorptionInput, absorptionTimes } from '../../../src/calc/absorption-input.ts';
+import { parseReading } from '../../../src/calc/parse-reading.ts';
+import { celsius, missing, ohms, overOhms, type Reading } from '../../../src/calc/reading.ts';
 import { figures, found } from '../../support/found.ts';
 import { runs } from '../../support/runs.ts';
 import { meetsAllVerdicts, rank, tally } from '../../support/verdict-rank.ts';

@@ -1,5 +1,12 @@
 import { describe, expect, it } from 'vitest';
-import { findingMaker, type Nothing, type Severity, step, type Verdict, verdictOf } from '../../../src/calc/index.ts';
+import {
+  findingMaker,
+  type Nothing,
+  type Severity,
+  step,
+  type Verdict,
+  verdictOf,
+} from '../../../src/calc/assessment.ts';
 
 const finding = findingMaker<{ alike: Nothing; short: { ohms: number } }>();
 

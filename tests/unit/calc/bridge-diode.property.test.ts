@@ -1,6 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { assessBridgeDiode, type BridgeDiodeInput, missing, volts } from '../../../src/calc/index.ts';
+import { assessBridgeDiode, type BridgeDiodeInput } from '../../../src/calc/bridge-diode.ts';
+import { missing, volts } from '../../../src/calc/reading.ts';
 import { bothTests, diodeTest, place, withDrop } from '../../support/arbitrary-diode.ts';
 import { runs } from '../../support/runs.ts';
 import { meetsAllVerdicts, rank, tally } from '../../support/verdict-rank.ts';

@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
-import { assessBridgeDiode, type BridgeDiodeInput, suspectPositions } from '../../../src/calc/index.ts';
+import { suspectPositions } from '../../../src/calc/bridge.ts';
+import { assessBridgeDiode, type BridgeDiodeInput } from '../../../src/calc/bridge-diode.ts';
 import { type DiodeRows, diodeInput } from '../../support/diode-cases.ts';
 import { typed } from '../../support/typed.ts';
 

@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { judgeRail } from '../../../src/calc/bridge-rail.ts';
-import type { Instrument, Rail } from '../../../src/calc/index.ts';
+import type { Instrument } from '../../../src/calc/interval.ts';
+import type { Rail } from '../../../src/calc/switch-position.ts';
 import { found } from '../../support/found.ts';
 import { typedPhases } from '../../support/typed.ts';
 

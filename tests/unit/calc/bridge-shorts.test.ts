@@ -1,5 +1,7 @@
 import { describe, expect, test } from 'vitest';
-import { assessBridge, ohms, type Phases, phases, suspectPositions, volts } from '../../../src/calc/index.ts';
+import { assessBridge, suspectPositions } from '../../../src/calc/bridge.ts';
+import { type Phases, phases } from '../../../src/calc/phases.ts';
+import { ohms, volts } from '../../../src/calc/reading.ts';
 
 // Source: Kirchhoff's laws, solved here for the whole stage. Six leaks, the bleed resistor, and any of the switches shorted.
 

@@ -1,14 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import {
-  assessBridge,
-  type BridgeInput,
-  missing,
-  ohms,
-  overOhms,
-  type Reading,
-  volts,
-} from '../../../src/calc/index.ts';
+import { assessBridge, type BridgeInput } from '../../../src/calc/bridge.ts';
+import { missing, ohms, overOhms, type Reading, volts } from '../../../src/calc/reading.ts';
 import { bridgeInput, meterLimits, position } from '../../support/arbitrary-bridge.ts';
 import { weakerInstrument } from '../../support/arbitrary-readings.ts';
 import { runs } from '../../support/runs.ts';

@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
-import { assessBridge, type BridgeInput, missing, suspectPositions } from '../../../src/calc/index.ts';
+import { assessBridge, type BridgeInput, suspectPositions } from '../../../src/calc/bridge.ts';
+import { missing } from '../../../src/calc/reading.ts';
 import { typed, typedPhases } from '../../support/typed.ts';
 
 const sound: BridgeInput = {

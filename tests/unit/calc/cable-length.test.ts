@@ -1,17 +1,9 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import {
-  assessCableLength,
-  type CableInsulation,
-  type CableLengthInput,
-  celsius,
-  lengthForResistance,
-  missing,
-  ohms,
-  overOhms,
-  type Reading,
-  underOhms,
-} from '../../../src/calc/index.ts';
+import { lengthForResistance } from '../../../src/calc/cable-insulation.ts';
+import { assessCableLength } from '../../../src/calc/cable-length.ts';
+import type { CableInsulation, CableLengthInput } from '../../../src/calc/cable-length-input.ts';
+import { celsius, missing, ohms, overOhms, type Reading, underOhms } from '../../../src/calc/reading.ts';
 import { runs } from '../../support/runs.ts';
 import { rank } from '../../support/verdict-rank.ts';
 

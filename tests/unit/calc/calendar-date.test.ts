@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { formatDay, parseDate } from '../../../src/calc/index.ts';
+import { formatDay, parseDate } from '../../../src/calc/calendar-date.ts';
 
 const iso = (text: string, order?: 'day-first' | 'month-first') => {
   const result = parseDate(text, order);

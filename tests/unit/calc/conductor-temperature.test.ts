@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { conductors, temperatureFactor } from '../../../src/calc/index.ts';
+import { conductors, temperatureFactor } from '../../../src/calc/conductor-temperature.ts';
 import { runs } from '../../support/runs.ts';
 
 const celsius = fc.double({ min: -20, max: 180, noNaN: true });

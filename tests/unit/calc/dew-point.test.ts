@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { dewPoint } from '../../../src/calc/index.ts';
+import { dewPoint } from '../../../src/calc/dew-point.ts';
 
 describe('the dew point', () => {
   it.each([

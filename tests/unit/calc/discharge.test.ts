@@ -1,17 +1,10 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import {
-  assessDischarge,
-  type DischargeInput,
-  limitValue,
-  missing,
-  ohms,
-  type Reading,
-  secondsUntil,
-  timeConstantBetween,
-  voltageAfter,
-  volts,
-} from '../../../src/calc/index.ts';
+import { assessDischarge } from '../../../src/calc/discharge.ts';
+import type { DischargeInput } from '../../../src/calc/discharge-input.ts';
+import { secondsUntil, timeConstantBetween, voltageAfter } from '../../../src/calc/discharge-law.ts';
+import { limitValue } from '../../../src/calc/limits.ts';
+import { missing, ohms, type Reading, volts } from '../../../src/calc/reading.ts';
 import { figures } from '../../support/found.ts';
 import { runs } from '../../support/runs.ts';
 

@@ -1,14 +1,6 @@
 import { describe, expect, it } from 'vitest';
-import {
-  formatQuantity,
-  formatReading,
-  formatRounded,
-  missing,
-  ohms,
-  overOhms,
-  type Unit,
-  underOhms,
-} from '../../../src/calc/index.ts';
+import { formatQuantity, formatReading, formatRounded } from '../../../src/calc/format-reading.ts';
+import { missing, ohms, overOhms, type Unit, underOhms } from '../../../src/calc/reading.ts';
 
 describe('a quantity with as many digits as it needs', () => {
   const rows: [number, Unit, string][] = [

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { formatSeconds } from '../../../src/calc/index.ts';
+import { formatSeconds } from '../../../src/calc/format-reading.ts';
 
 describe('formatSeconds rounds a wait up, never down', () => {
   it.each([

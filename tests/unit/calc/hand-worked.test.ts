@@ -1,11 +1,8 @@
 import { describe, expect, it } from 'vitest';
-import {
-  type Assessment,
-  assessBridge,
-  assessInsulation,
-  assessIsolation,
-  suspectPositions,
-} from '../../../src/calc/index.ts';
+import type { Assessment } from '../../../src/calc/assessment.ts';
+import { assessBridge, suspectPositions } from '../../../src/calc/bridge.ts';
+import { assessInsulation } from '../../../src/calc/insulation.ts';
+import { assessIsolation } from '../../../src/calc/isolation.ts';
 import {
   bridgeCases,
   bridgeInput,

@@ -1,6 +1,9 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { assessInsulation, type InsulationInput, missing, type Phase, phases } from '../../../src/calc/index.ts';
+import { assessInsulation } from '../../../src/calc/insulation.ts';
+import type { InsulationInput } from '../../../src/calc/insulation-input.ts';
+import { type Phase, phases } from '../../../src/calc/phases.ts';
+import { missing } from '../../../src/calc/reading.ts';
 import { insulationInput, testerLimits } from '../../support/arbitrary-insulation.ts';
 import { higher, lower, weakerInstrument } from '../../support/arbitrary-readings.ts';
 import { runs } from '../../support/runs.ts';

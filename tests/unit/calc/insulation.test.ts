@@ -1,5 +1,7 @@
 import { describe, expect, it } from 'vitest';
-import { assessInsulation, type InsulationFinding, type InsulationInput, missing } from '../../../src/calc/index.ts';
+import { assessInsulation } from '../../../src/calc/insulation.ts';
+import type { InsulationFinding, InsulationInput } from '../../../src/calc/insulation-input.ts';
+import { missing } from '../../../src/calc/reading.ts';
 import { found } from '../../support/found.ts';
 import { typed, typedPhases } from '../../support/typed.ts';
 

@@ -1,8 +1,10 @@
 import { describe, expect, it } from 'vitest';
-import { limitValue, type Reading, type StageReadings } from '../../../src/calc/index.ts';
 import { judgeAfterTrip } from '../../../src/calc/insulation-point.ts';
 import { intervalOf } from '../../../src/calc/interval.ts';
+import type { StageReadings } from '../../../src/calc/isolation-input.ts';
 import { judgeCable, judgeMotor, peFinding } from '../../../src/calc/isolation-parts.ts';
+import { limitValue } from '../../../src/calc/limits.ts';
+import type { Reading } from '../../../src/calc/reading.ts';
 import { typed, typedPhases } from '../../support/typed.ts';
 
 const stage = (phases: string, PE: string): StageReadings => ({ ...typedPhases(phases), PE: typed(PE) });

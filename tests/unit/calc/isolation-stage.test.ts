@@ -1,8 +1,9 @@
 import { describe, expect, it } from 'vitest';
-import { limitValue, type Reading } from '../../../src/calc/index.ts';
 import { judgeAfterTrip } from '../../../src/calc/insulation-point.ts';
 import { type Instrument, type Interval, intervalOf } from '../../../src/calc/interval.ts';
 import { judgeStage } from '../../../src/calc/isolation-stage.ts';
+import { limitValue } from '../../../src/calc/limits.ts';
+import type { Reading } from '../../../src/calc/reading.ts';
 import { typedPhases } from '../../support/typed.ts';
 
 interface Given {

@@ -1,13 +1,9 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import {
-  assessIsolation,
-  type IsolationInput,
-  missing,
-  type Phase,
-  phases,
-  type Reading,
-} from '../../../src/calc/index.ts';
+import { assessIsolation } from '../../../src/calc/isolation.ts';
+import type { IsolationInput } from '../../../src/calc/isolation-input.ts';
+import { type Phase, phases } from '../../../src/calc/phases.ts';
+import { missing, type Reading } from '../../../src/calc/reading.ts';
 import { testerLimits } from '../../support/arbitrary-insulation.ts';
 import { isolationInput } from '../../support/arbitrary-isolation.ts';
 import { higher, lower, weakerInstrument } from '../../support/arbitrary-readings.ts';

@@ -1,5 +1,7 @@
 import { describe, expect, it } from 'vitest';
-import { assessIsolation, type IsolationInput, missing, type StageReadings } from '../../../src/calc/index.ts';
+import { assessIsolation } from '../../../src/calc/isolation.ts';
+import type { IsolationInput, StageReadings } from '../../../src/calc/isolation-input.ts';
+import { missing } from '../../../src/calc/reading.ts';
 import { typed, typedPhases } from '../../support/typed.ts';
 
 const stage = (phases: string, PE: string): StageReadings => ({ ...typedPhases(phases), PE: typed(PE) });

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { limit, limitConstant, limitIds, limitPoints, limitRange, limitValue } from '../../../src/calc/index.ts';
+import { limit, limitConstant, limitIds, limitPoints, limitRange, limitValue } from '../../../src/calc/limits.ts';
 
 describe('the limits as the calculations read them', () => {
   it('have the figures of the trade and the standards in base units', () => {

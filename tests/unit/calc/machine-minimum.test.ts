@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { limitValue } from '../../../src/calc/index.ts';
+import { limitValue } from '../../../src/calc/limits.ts';
 import { limitOfClass, machineMinimum } from '../../../src/calc/machine-minimum.ts';
 
 describe('the minimum of a machine class', () => {

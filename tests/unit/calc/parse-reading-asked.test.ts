@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import type { Quantity } from '../../../src/calc/index.ts';
+import type { Quantity } from '../../../src/calc/quantity.ts';
 import { failure, read } from '../../support/read-or-fail.ts';
 
 describe('a point before three digits', () => {

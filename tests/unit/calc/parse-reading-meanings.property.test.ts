@@ -1,6 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { parseReading, type Reading } from '../../../src/calc/index.ts';
+import { parseReading } from '../../../src/calc/parse-reading.ts';
+import type { Reading } from '../../../src/calc/reading.ts';
 import { runs } from '../../support/runs.ts';
 
 /*

@@ -1,7 +1,10 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { formatReading, limitRange, parseReading, type Quantity, type Reading } from '../../../src/calc/index.ts';
-import { quantityRules } from '../../../src/calc/quantity.ts';
+import { formatReading } from '../../../src/calc/format-reading.ts';
+import { limitRange } from '../../../src/calc/limits.ts';
+import { parseReading } from '../../../src/calc/parse-reading.ts';
+import { type Quantity, quantityRules } from '../../../src/calc/quantity.ts';
+import type { Reading } from '../../../src/calc/reading.ts';
 import { runs } from '../../support/runs.ts';
 
 const quantities = Object.keys(quantityRules) as Quantity[];

@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
-import { parseReading, type Quantity } from '../../../src/calc/index.ts';
+import { parseReading } from '../../../src/calc/parse-reading.ts';
+import type { Quantity } from '../../../src/calc/quantity.ts';
 import { failure, read } from '../../support/read-or-fail.ts';
 
 describe('a value in ohms, with the step of its last digit', () => {

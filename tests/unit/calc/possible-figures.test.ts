@@ -1,29 +1,19 @@
 import { describe, expect, it } from 'vitest';
-import {
-  assessAbsorption,
-  assessBridge,
-  assessBridgeDiode,
-  assessCableLength,
-  assessDischarge,
-  assessInsulation,
-  assessIsolation,
-  assessTestVoltage,
-  assessTrend,
-  assessWinding,
-  type BridgeInput,
-  celsius,
-  judgeDischarge,
-  missing,
-  ohms,
-  overOhms,
-  type Reading,
-  type TrendInput,
-  type TrendRow,
-  underOhms,
-  volts,
-} from '../../../src/calc/index.ts';
+import { assessAbsorption } from '../../../src/calc/absorption.ts';
+import { assessBridge, type BridgeInput } from '../../../src/calc/bridge.ts';
+import { assessBridgeDiode } from '../../../src/calc/bridge-diode.ts';
+import { assessCableLength } from '../../../src/calc/cable-length.ts';
+import { assessDischarge } from '../../../src/calc/discharge.ts';
+import { judgeDischarge } from '../../../src/calc/discharged.ts';
+import { assessInsulation } from '../../../src/calc/insulation.ts';
+import { assessIsolation } from '../../../src/calc/isolation.ts';
 import { impossibleFigures, isPossible } from '../../../src/calc/possible-figures.ts';
 import { judgePe } from '../../../src/calc/protective-conductor.ts';
+import { celsius, missing, ohms, overOhms, type Reading, underOhms, volts } from '../../../src/calc/reading.ts';
+import { assessTestVoltage } from '../../../src/calc/test-voltage-choice.ts';
+import { assessTrend } from '../../../src/calc/trend.ts';
+import type { TrendInput, TrendRow } from '../../../src/calc/trend-input.ts';
+import { assessWinding } from '../../../src/calc/winding.ts';
 import { found } from '../../support/found.ts';
 
 const absurd = [Number.NaN, Number.POSITIVE_INFINITY, Number.NEGATIVE_INFINITY];

@@ -1,6 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import type { Quantity } from '../../../src/calc/quantity.ts';
-import { quantityRules } from '../../../src/calc/quantity.ts';
+import { type Quantity, quantityRules } from '../../../src/calc/quantity.ts';
 import { type ReadingErrorCode, readingError } from '../../../src/calc/reading-error.ts';
 
 const codes: ReadingErrorCode[] = [

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { celsius, missing, ohms, overOhms, underOhms, volts } from '../../../src/calc/index.ts';
+import { celsius, missing, ohms, overOhms, underOhms, volts } from '../../../src/calc/reading.ts';
 
 describe('the makers of readings', () => {
   it('give a value its base unit', () => {

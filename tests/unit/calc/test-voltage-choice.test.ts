@@ -1,16 +1,14 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
+import { limitRange } from '../../../src/calc/limits.ts';
+import { missing, overOhms, volts } from '../../../src/calc/reading.ts';
+import { assessTestVoltage } from '../../../src/calc/test-voltage-choice.ts';
 import {
-  assessTestVoltage,
-  limitRange,
-  missing,
-  overOhms,
   type TestObject,
   type TestVoltageInput,
   testObjects,
-  volts,
   type Whether,
-} from '../../../src/calc/index.ts';
+} from '../../../src/calc/test-voltage-input.ts';
 import { found } from '../../support/found.ts';
 import { runs } from '../../support/runs.ts';
 import { rank } from '../../support/verdict-rank.ts';

@@ -1,5 +1,8 @@
 import { describe, expect, test } from 'vitest';
-import { formatDay, formatReading, readTrendTable, type TableReading } from '../../../src/calc/index.ts';
+import { formatDay } from '../../../src/calc/calendar-date.ts';
+import { formatReading } from '../../../src/calc/format-reading.ts';
+import type { TableReading } from '../../../src/calc/trend-input.ts';
+import { readTrendTable } from '../../../src/calc/trend-table.ts';
 
 const read = (text: string, how: TableReading = {}) =>
   readTrendTable(

@@ -1,16 +1,10 @@
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
-import {
-  assessTrend,
-  celsius,
-  formatReading,
-  missing,
-  ohms,
-  readTrendTable,
-  type TrendInput,
-  type TrendRow,
-  underOhms,
-} from '../../../src/calc/index.ts';
+import { formatReading } from '../../../src/calc/format-reading.ts';
+import { celsius, missing, ohms, underOhms } from '../../../src/calc/reading.ts';
+import { assessTrend } from '../../../src/calc/trend.ts';
+import type { TrendInput, TrendRow } from '../../../src/calc/trend-input.ts';
+import { readTrendTable } from '../../../src/calc/trend-table.ts';
 import { runs } from '../../support/runs.ts';
 import { meetsAllVerdicts, rank, tally } from '../../support/verdict-rank.ts';
 

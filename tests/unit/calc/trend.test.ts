@@ -1,19 +1,10 @@
 import { describe, expect, test } from 'vitest';
-import {
-  assessTrend,
-  celsius,
-  formatDay,
-  meetingOf,
-  missing,
-  ohms,
-  overOhms,
-  percentPerYear,
-  type Reading,
-  type TrendInput,
-  type TrendRow,
-  underOhms,
-} from '../../../src/calc/index.ts';
+import { formatDay } from '../../../src/calc/calendar-date.ts';
+import { celsius, missing, ohms, overOhms, type Reading, underOhms } from '../../../src/calc/reading.ts';
+import { assessTrend } from '../../../src/calc/trend.ts';
 import { findDrops } from '../../../src/calc/trend-drops.ts';
+import { meetingOf, percentPerYear } from '../../../src/calc/trend-fit.ts';
+import type { TrendInput, TrendRow } from '../../../src/calc/trend-input.ts';
 import { found } from '../../support/found.ts';
 
 const firstDay = 16_000;

@@ -1,8 +1,10 @@
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
-import { limitValue, parseReading, type ValueReading } from '../../../src/calc/index.ts';
 import { byLastDigit, intervalOf } from '../../../src/calc/interval.ts';
 import { read } from '../../../src/calc/isolation-fit.ts';
+import { limitValue } from '../../../src/calc/limits.ts';
+import { parseReading } from '../../../src/calc/parse-reading.ts';
+import type { ValueReading } from '../../../src/calc/reading.ts';
 import { runs } from '../../support/runs.ts';
 
 /** A figure as typed, with what its text says by itself: its value and the place of its last digit, in ohms. */

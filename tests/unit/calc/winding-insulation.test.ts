@@ -1,23 +1,14 @@
 import { describe, expect, it } from 'vitest';
-import {
-  assessInsulation,
-  assessIsolation,
-  type CorrectionMethod,
-  celsius,
-  correctionMethods,
-  type Instrument,
-  type InsulationInput,
-  type IsolationInput,
-  limitRange,
-  missing,
-  ohms,
-  overOhms,
-  type Phases,
-  type Reading,
-  underOhms,
-  type Verdict,
-  volts,
-} from '../../../src/calc/index.ts';
+import type { Verdict } from '../../../src/calc/assessment.ts';
+import { assessInsulation } from '../../../src/calc/insulation.ts';
+import type { InsulationInput } from '../../../src/calc/insulation-input.ts';
+import type { Instrument } from '../../../src/calc/interval.ts';
+import { assessIsolation } from '../../../src/calc/isolation.ts';
+import type { IsolationInput } from '../../../src/calc/isolation-input.ts';
+import { limitRange } from '../../../src/calc/limits.ts';
+import type { Phases } from '../../../src/calc/phases.ts';
+import { celsius, missing, ohms, overOhms, type Reading, underOhms, volts } from '../../../src/calc/reading.ts';
+import { type CorrectionMethod, correctionMethods } from '../../../src/calc/temperature-correction.ts';
 import { factorAt, judgeWinding } from '../../../src/calc/winding-insulation.ts';
 import { typed } from '../../support/typed.ts';
 

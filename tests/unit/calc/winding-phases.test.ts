@@ -1,9 +1,10 @@
 import { describe, expect, it } from 'vitest';
-import type { Interval, Pairs } from '../../../src/calc/index.ts';
+import type { Interval } from '../../../src/calc/interval.ts';
 import {
   deltaPhases,
   oddDeltaWinding,
   oddPhase,
+  type Pairs,
   sharedTerminal,
   starPhases,
   sumOfOthers,

@@ -1,15 +1,8 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import {
-  assessWinding,
-  missing,
-  ohms,
-  overOhms,
-  type Reading,
-  type WindingInput,
-  type WindingPair,
-  windingPairs,
-} from '../../../src/calc/index.ts';
+import { missing, ohms, overOhms, type Reading } from '../../../src/calc/reading.ts';
+import { assessWinding, type WindingInput } from '../../../src/calc/winding.ts';
+import { type WindingPair, windingPairs } from '../../../src/calc/winding-phases.ts';
 import { weakerInstrument } from '../../support/arbitrary-readings.ts';
 import { plainWinding, windingInput } from '../../support/arbitrary-winding.ts';
 import { runs } from '../../support/runs.ts';

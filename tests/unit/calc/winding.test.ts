@@ -1,12 +1,8 @@
 import { describe, expect, it } from 'vitest';
-import {
-  assessWinding,
-  deviationInterval,
-  missing,
-  parseReading,
-  type Reading,
-  type WindingInput,
-} from '../../../src/calc/index.ts';
+import { parseReading } from '../../../src/calc/parse-reading.ts';
+import { missing, type Reading } from '../../../src/calc/reading.ts';
+import { assessWinding, type WindingInput } from '../../../src/calc/winding.ts';
+import { deviationInterval } from '../../../src/calc/winding-balance.ts';
 import { found as finding } from '../../support/found.ts';
 import { typed } from '../../support/typed.ts';
 

@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
-import { judgeDischarge, volts } from '../../../src/calc/index.ts';
+import { judgeDischarge } from '../../../src/calc/discharged.ts';
+import { volts } from '../../../src/calc/reading.ts';
 import { nextStep } from '../../../src/guide/next-step.ts';
 import type { Damage, InspectedPart } from '../../../src/kernel/vocabulary.ts';
 import type { Answers, VisitAnswers } from '../../../src/visit/steps/questions.ts';

@@ -1,5 +1,5 @@
 import { expect, it } from 'vitest';
-import { volts } from '../../../src/calc/index.ts';
+import { volts } from '../../../src/calc/reading.ts';
 import { nextStep } from '../../../src/guide/next-step.ts';
 import type { VisitAnswers } from '../../../src/visit/steps/questions.ts';
 

@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { assessIsolation } from '../../../src/calc/index.ts';
+import { assessIsolation } from '../../../src/calc/isolation.ts';
 import { readForm } from '../../../src/islands/form/read-form.ts';
 import { isolationInput } from '../../../src/islands/isolation/form.ts';
 import { anyForm, forms, liftVisit, names, visits } from './visits.ts';

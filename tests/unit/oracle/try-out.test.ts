@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
-import { missing, type Verdict } from '../../../src/calc/index.ts';
+import type { Verdict } from '../../../src/calc/assessment.ts';
+import { missing } from '../../../src/calc/reading.ts';
 import { bridge } from '../../oracle/bridge.ts';
 import { Dice } from '../../oracle/dice.ts';
 import { poisoned } from '../../oracle/poison.ts';

@@ -3,8 +3,7 @@ import { nextStep } from '../../../src/guide/next-step.ts';
 import { answerStep, changeDetails, copyOf, newVisit, noteDecision } from '../../../src/record/change-visit.ts';
 import { readVisit } from '../../../src/record/read-visit.ts';
 import type { VisitRecord } from '../../../src/record/visit-schema.ts';
-import type { VisitAnswers } from '../../../src/visit/steps/questions.ts';
-import { questions } from '../../../src/visit/steps/questions.ts';
+import { questions, type VisitAnswers } from '../../../src/visit/steps/questions.ts';
 import { at, failed } from './support/typical-visit.ts';
 
 const fresh = newVisit('visit-0001', at(0));

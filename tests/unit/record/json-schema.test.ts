@@ -1,7 +1,7 @@
 import { Ajv2020 } from 'ajv/dist/2020.js';
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { limitValue } from '../../../src/calc/index.ts';
+import { limitValue } from '../../../src/calc/limits.ts';
 import { GET } from '../../../src/pages/schema/visit-1.json.ts';
 import { exportVisit } from '../../../src/record/export-visit.ts';
 import { visitJsonSchema } from '../../../src/record/json-schema.ts';

@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { limitValue } from '../../../src/calc/index.ts';
+import { limitValue } from '../../../src/calc/limits.ts';
 import { readVisit, readVisitFile, readVisitText } from '../../../src/record/read-visit.ts';
 import { arbitraryVisit, wholeVisits } from './support/arbitrary-visit.ts';
 import { typicalVisit } from './support/typical-visit.ts';

@@ -1,7 +1,7 @@
 import { deflateRawSync } from 'node:zlib';
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { limitValue } from '../../../src/calc/index.ts';
+import { limitValue } from '../../../src/calc/limits.ts';
 import { toBase64url } from '../../../src/record/base64url.ts';
 import { pack } from '../../../src/record/pack.ts';
 import { readShare, shareText } from '../../../src/record/share.ts';

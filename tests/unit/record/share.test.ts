@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { limitValue } from '../../../src/calc/index.ts';
+import { limitValue } from '../../../src/calc/limits.ts';
 import { changeDetails, newVisit } from '../../../src/record/change-visit.ts';
 import { readShare, type Shared, shareText } from '../../../src/record/share.ts';
 import { shareAddress, shareInAddress } from '../../../src/record/share-address.ts';

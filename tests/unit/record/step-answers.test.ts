@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { missing, volts } from '../../../src/calc/index.ts';
+import { missing, volts } from '../../../src/calc/reading.ts';
 import type { Form } from '../../../src/visit/steps/fields.ts';
 import { stepIds } from '../../../src/visit/steps/ids.ts';
 import { type AskedStepId, isMeasured, questions } from '../../../src/visit/steps/questions.ts';

@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
-import { parseReading } from '../../../src/calc/index.ts';
+import { parseReading } from '../../../src/calc/parse-reading.ts';
 import { axisNetwork } from '../../../src/simulator/axis-network.ts';
 import { asFound, cores } from '../../../src/simulator/axis-state.ts';
 import { faultedAxis, faultIds } from '../../../src/simulator/faulted-axis.ts';

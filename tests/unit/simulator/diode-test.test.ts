@@ -1,14 +1,9 @@
 import { describe, expect, test } from 'vitest';
-import {
-  assessBridgeDiode,
-  type BridgeDiodeInput,
-  mapPhases,
-  type Phases,
-  parseReading,
-  phases,
-  type Reading,
-  suspectPositions,
-} from '../../../src/calc/index.ts';
+import { suspectPositions } from '../../../src/calc/bridge.ts';
+import { assessBridgeDiode, type BridgeDiodeInput } from '../../../src/calc/bridge-diode.ts';
+import { parseReading } from '../../../src/calc/parse-reading.ts';
+import { mapPhases, type Phases, phases } from '../../../src/calc/phases.ts';
+import type { Reading } from '../../../src/calc/reading.ts';
 import { asFound, leadsOff } from '../../../src/simulator/axis-state.ts';
 import { type FaultedAxis, faultedAxis } from '../../../src/simulator/faulted-axis.ts';
 import { drawInstruments } from '../../../src/simulator/instruments.ts';

@@ -1,6 +1,7 @@
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
-import { intervalOf, parseReading } from '../../../src/calc/index.ts';
+import { intervalOf } from '../../../src/calc/interval.ts';
+import { parseReading } from '../../../src/calc/parse-reading.ts';
 import { resolutionOf, showCount, showOver, withError } from '../../../src/simulator/display.ts';
 import { drawInstruments, multimeter } from '../../../src/simulator/instruments.ts';
 import { seeded } from '../../../src/simulator/random.ts';

@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { phases } from '../../../src/calc/index.ts';
+import { phases } from '../../../src/calc/phases.ts';
 import { axisNetwork } from '../../../src/simulator/axis-network.ts';
 import { asFound } from '../../../src/simulator/axis-state.ts';
 import { faultedAxis, faultIds } from '../../../src/simulator/faulted-axis.ts';

@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { limitRange, limitValue } from '../../../src/calc/index.ts';
+import { limitRange, limitValue } from '../../../src/calc/limits.ts';
 import { type AxisState, asFound, cableFree, leadsOff } from '../../../src/simulator/axis-state.ts';
 import { switchedOn } from '../../../src/simulator/discharge.ts';
 import { faultedAxis } from '../../../src/simulator/faulted-axis.ts';

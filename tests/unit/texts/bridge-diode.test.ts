@@ -1,6 +1,7 @@
 import fc from 'fast-check';
 import { expect, it } from 'vitest';
-import { assessBridgeDiode, volts } from '../../../src/calc/index.ts';
+import { assessBridgeDiode } from '../../../src/calc/bridge-diode.ts';
+import { volts } from '../../../src/calc/reading.ts';
 import { bridgeDiodeFindings, bridgeDiodeSteps } from '../../../src/texts/bridge-diode.ts';
 import { bothTests, diodeTest } from '../../support/arbitrary-diode.ts';
 import { diodeInput } from '../../support/diode-cases.ts';

@@ -1,6 +1,9 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { assessBridge, assessInsulation, assessIsolation, volts } from '../../../src/calc/index.ts';
+import { assessBridge } from '../../../src/calc/bridge.ts';
+import { assessInsulation } from '../../../src/calc/insulation.ts';
+import { assessIsolation } from '../../../src/calc/isolation.ts';
+import { volts } from '../../../src/calc/reading.ts';
 import { bridgeFindings, bridgeSteps } from '../../../src/texts/bridge.ts';
 import { insulationFindings, insulationSteps } from '../../../src/texts/insulation.ts';
 import { isolationFindings, isolationSteps } from '../../../src/texts/isolation.ts';

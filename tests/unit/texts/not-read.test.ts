@@ -1,5 +1,6 @@
 import { expect, it } from 'vitest';
-import { assessDischarge, missing, type Reading, volts } from '../../../src/calc/index.ts';
+import { assessDischarge } from '../../../src/calc/discharge.ts';
+import { missing, type Reading, volts } from '../../../src/calc/reading.ts';
 import { dischargeFindings } from '../../../src/texts/discharge.ts';
 import { sentenceOf } from '../../../src/texts/sentences.ts';
 import { trendFindings } from '../../../src/texts/trend.ts';

@@ -1,4 +1,5 @@
-import { type BridgeFinding, type FindingOf, findingMaker, type Nothing, type Step } from '../../../src/calc/index.ts';
+import { type FindingOf, findingMaker, type Nothing, type Step } from '../../../src/calc/assessment.ts';
+import type { BridgeFinding } from '../../../src/calc/bridge.ts';
 import { type FindingSentences, type StepSentences, sentenceOf } from '../../../src/texts/sentences.ts';
 
 // Read by the compiler only: each line that must not compile is marked, and the mark itself is an error on a line that does.

@@ -1,6 +1,7 @@
 import fc from 'fast-check';
 import { expect, it } from 'vitest';
-import { assessWinding, ohms } from '../../../src/calc/index.ts';
+import { ohms } from '../../../src/calc/reading.ts';
+import { assessWinding } from '../../../src/calc/winding.ts';
 import { sentenceOf } from '../../../src/texts/sentences.ts';
 import { windingFindings, windingSteps } from '../../../src/texts/winding.ts';
 import { windingInput } from '../../support/arbitrary-winding.ts';

@@ -1,4 +1,6 @@
-import { formatRounded, limitValue, type Reading } from '../../../calc/index.ts';
+import { formatRounded } from '../../../calc/format-reading.ts';
+import { limitValue } from '../../../calc/limits.ts';
+import type { Reading } from '../../../calc/reading.ts';
 import type { oneReadingField } from '../../../record/migrations.ts';
 import { type Form, highest, tick, ticked, voltage } from '../fields.ts';
 import { lineOf, type Question } from '../question.ts';

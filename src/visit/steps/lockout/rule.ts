@@ -1,4 +1,5 @@
-import { judgeDischarge, type Reading } from '../../../calc/index.ts';
+import { judgeDischarge } from '../../../calc/discharged.ts';
+import type { Reading } from '../../../calc/reading.ts';
 import type { StepProblem } from '../problems.ts';
 import type { Rule } from '../rule.ts';
 import type { BusAnswer, DeadProofId, LockoutAnswer } from './question.ts';

@@ -1,9 +1,7 @@
-import type {
-  BridgeAssessment,
-  InsulationAssessment,
-  IsolationAssessment,
-  WindingAssessment,
-} from '../../../calc/index.ts';
+import type { BridgeAssessment } from '../../../calc/bridge.ts';
+import type { InsulationAssessment } from '../../../calc/insulation-input.ts';
+import type { IsolationAssessment } from '../../../calc/isolation-input.ts';
+import type { WindingAssessment } from '../../../calc/winding.ts';
 import type { Form } from '../fields.ts';
 import type { StepWords } from '../question.ts';
 

@@ -1,4 +1,5 @@
-import { formatRounded, limitValue } from '../../../calc/index.ts';
+import { formatRounded } from '../../../calc/format-reading.ts';
+import { limitValue } from '../../../calc/limits.ts';
 import { askDone, type DoneAnswer } from '../done.ts';
 import type { Question } from '../question.ts';
 

@@ -1,9 +1,7 @@
-import type {
-  BridgeAssessment,
-  InsulationAssessment,
-  IsolationAssessment,
-  WindingAssessment,
-} from '../../../../src/calc/index.ts';
+import type { BridgeAssessment } from '../../../../src/calc/bridge.ts';
+import type { InsulationAssessment } from '../../../../src/calc/insulation-input.ts';
+import type { IsolationAssessment } from '../../../../src/calc/isolation-input.ts';
+import type { WindingAssessment } from '../../../../src/calc/winding.ts';
 import type { Symptom } from '../../../../src/kernel/vocabulary.ts';
 import type { FindDriveAnswer } from '../../../../src/visit/steps/find-drive/question.ts';
 import type { InspectAnswer } from '../../../../src/visit/steps/inspect/question.ts';

@@ -1,4 +1,4 @@
-import type { IsolationAssessment } from '../../../../src/calc/index.ts';
+import type { IsolationAssessment } from '../../../../src/calc/isolation-input.ts';
 import { isolation } from './readings.ts';
 
 const absent = undefined;

@@ -1,4 +1,4 @@
-import type { Reading } from '../../../../src/calc/index.ts';
+import type { Reading } from '../../../../src/calc/reading.ts';
 import type { StepId } from '../../../../src/visit/steps/ids.ts';
 import type { LockoutAnswer } from '../../../../src/visit/steps/lockout/question.ts';
 import type { Given } from './visit.ts';

@@ -1,17 +1,9 @@
-import {
-  assessBridge,
-  assessInsulation,
-  assessIsolation,
-  assessWinding,
-  type BridgeAssessment,
-  type BridgeInput,
-  type InsulationAssessment,
-  type InsulationInput,
-  type IsolationAssessment,
-  type IsolationInput,
-  type StageReadings,
-  type WindingAssessment,
-} from '../../../../src/calc/index.ts';
+import { assessBridge, type BridgeAssessment, type BridgeInput } from '../../../../src/calc/bridge.ts';
+import { assessInsulation } from '../../../../src/calc/insulation.ts';
+import type { InsulationAssessment, InsulationInput } from '../../../../src/calc/insulation-input.ts';
+import { assessIsolation } from '../../../../src/calc/isolation.ts';
+import type { IsolationAssessment, IsolationInput, StageReadings } from '../../../../src/calc/isolation-input.ts';
+import { assessWinding, type WindingAssessment } from '../../../../src/calc/winding.ts';
 import { typed, typedPhases } from '../../../support/typed.ts';
 
 /** The six readings, `DC+ to U | V | W` and `DC− to U | V | W`, motor leads off, bus discharged. */

@@ -1,5 +1,6 @@
 import { describe, expect, test } from 'vitest';
-import { absorptionTimes, clockFace } from '../../../../src/calc/index.ts';
+import { absorptionTimes } from '../../../../src/calc/absorption-input.ts';
+import { clockFace } from '../../../../src/calc/format-reading.ts';
 import { markName, stageAt } from '../../../../src/islands/absorption/stopwatch.ts';
 
 const start = 1_700_000_000_000;

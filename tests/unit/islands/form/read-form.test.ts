@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import type { Quantity } from '../../../../src/calc/index.ts';
+import type { Quantity } from '../../../../src/calc/quantity.ts';
 import type { CalculatorForm } from '../../../../src/islands/form/calculator-form.ts';
 import { blankForm, type FormField, fillForm, isBlank, type Typed } from '../../../../src/islands/form/field.ts';
 import { readForm } from '../../../../src/islands/form/read-form.ts';
