@@ -2,10 +2,10 @@ import { satteri } from '@astrojs/markdown-satteri';
 import mdx from '@astrojs/mdx';
 import preact from '@astrojs/preact';
 import { defineConfig } from 'astro/config';
-import { finishPages } from './src/build/finish-pages.ts';
-import { buildTargets } from './src/build/targets.ts';
-import { linkTerms, readGlossary } from './src/glossary/link-terms.ts';
-import { importCalculator } from './src/markdown/import-calculator.ts';
+import { finishPages } from './src/astro/finish-pages.ts';
+import { importCalculator } from './src/astro/import-calculator.ts';
+import { linkTerms, readGlossary } from './src/library/glossary/link-terms.ts';
+import { buildTargets } from './src/shipped/targets.ts';
 
 /**
  * What reaches the reader is written for the oldest browsers that the site is made for; what renders pages is not. A list

@@ -1,11 +1,11 @@
 import { defineCollection } from 'astro:content';
 import { file, glob } from 'astro/loaders';
-import { articleSchema } from './schemas/article.ts';
-import { visitCaseSchema } from './schemas/case.ts';
-import { exerciseSetSchema } from './schemas/exercise.ts';
-import { glossarySchema } from './schemas/glossary.ts';
-import { limitTopicSchema } from './schemas/limit.ts';
-import { sourceSchema } from './schemas/source.ts';
+import { articleSchema } from './library/articles/article-schema.ts';
+import { visitCaseSchema } from './library/cases/case-schema.ts';
+import { exerciseSetSchema } from './library/exercises/exercise-schema.ts';
+import { glossarySchema } from './library/glossary/glossary-schema.ts';
+import { limitTopicSchema } from './library/tables/limit-schema.ts';
+import { sourceSchema } from './library/tables/source-schema.ts';
 
 export const collections = {
   articles: defineCollection({

@@ -1,4 +1,4 @@
-import { href } from '../components/href.ts';
+import { href } from '../ui/href.ts';
 
 /** What an operating system needs to install the site beside its programs; the addresses follow the base path. */
 export function GET(): Response {

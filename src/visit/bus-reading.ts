@@ -1,5 +1,5 @@
-import { busReadingFor } from '../guide/dead-proofs.ts';
 import type { EvaluatedVisit } from './evaluate.ts';
+import { busReadingFor } from './guide/dead-proofs.ts';
 
 /** The bus as it was last measured, if that still holds: its text and when it was measured, as an ISO time. */
 export function busReading({ visit, answers }: EvaluatedVisit): { value: string; at: string } | undefined {

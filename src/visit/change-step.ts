@@ -1,15 +1,15 @@
-import { newestBusReading } from '../guide/dead-proofs.ts';
-import { answerStep, noteDecision } from '../record/change-visit.ts';
-import { sameForm } from '../record/visit-draft.ts';
-import type { StepRecord, VisitRecord } from '../record/visit-schema.ts';
-import { decisionAdvice, decisionHeadline } from '../texts/decision.ts';
 import { busReading } from './bus-reading.ts';
 import { type EvaluatedVisit, evaluate } from './evaluate.ts';
+import { newestBusReading } from './guide/dead-proofs.ts';
+import { answerStep, noteDecision } from './record/change-visit.ts';
+import { sameForm } from './record/visit-draft.ts';
+import type { StepRecord, VisitRecord } from './record/visit-schema.ts';
 import { stepCalculators } from './steps/calculators.ts';
 import type { Form } from './steps/fields.ts';
 import { type StepId, stepIds } from './steps/ids.ts';
 import { isMeasured, questions } from './steps/questions.ts';
 import { holdsOneStretch } from './steps/rules.ts';
+import { decisionAdvice, decisionHeadline } from './words/decision.ts';
 
 /**
  * The visit with a step's form as it now stands. Only an answer that the guide reads differently takes a new number: a

@@ -1,6 +1,6 @@
-import { isDeadProof } from '../guide/dead-proofs.ts';
-import type { PathStep } from '../guide/path.ts';
-import type { VisitRecord } from '../record/visit-schema.ts';
+import { isDeadProof } from './guide/dead-proofs.ts';
+import type { PathStep } from './guide/path.ts';
+import type { VisitRecord } from './record/visit-schema.ts';
 import type { StepId } from './steps/ids.ts';
 import { isPlain, rules } from './steps/rules.ts';
 

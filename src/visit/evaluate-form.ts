@@ -1,8 +1,8 @@
-import type { Assessment } from '../calc/assessment.ts';
-import type { Outcome } from '../islands/form/calculator-form.ts';
-import { readForm } from '../islands/form/read-form.ts';
-import { verdictWords } from '../islands/form/verdict-words.ts';
-import type { Snapshot } from '../record/snapshot-schema.ts';
+import type { Assessment } from '../kernel/assessment/assessment.ts';
+import type { Outcome } from '../kernel/form/calculator-form.ts';
+import { readForm } from '../kernel/form/read-form.ts';
+import { verdictWords } from '../ui/verdict/verdict-words.ts';
+import type { Snapshot } from './record/snapshot-schema.ts';
 import { snapshotOf } from './snapshot.ts';
 import { stepCalculators } from './steps/calculators.ts';
 import { type Form, ticked } from './steps/fields.ts';

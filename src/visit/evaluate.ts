@@ -1,11 +1,11 @@
-import { busProofProblem, isDeadProof } from '../guide/dead-proofs.ts';
-import { type GuideState, nextStep } from '../guide/next-step.ts';
-import type { PathStep } from '../guide/path.ts';
-import { type SnapshotDifference, snapshotDiffers } from '../record/snapshot-differs.ts';
-import { stretchAt } from '../record/stretch.ts';
-import type { VisitRecord } from '../record/visit-schema.ts';
 import { changedBefore } from './changed-before.ts';
 import { type EvaluatedForm, evaluateForm, isEmpty } from './evaluate-form.ts';
+import { busProofProblem, isDeadProof } from './guide/dead-proofs.ts';
+import { type GuideState, nextStep } from './guide/next-step.ts';
+import type { PathStep } from './guide/path.ts';
+import { type SnapshotDifference, snapshotDiffers } from './record/snapshot-differs.ts';
+import { stretchAt } from './record/stretch.ts';
+import type { VisitRecord } from './record/visit-schema.ts';
 import { type StepId, stepIds } from './steps/ids.ts';
 import { isMeasured, type VisitAnswers } from './steps/questions.ts';
 import { holdsOneStretch, rules } from './steps/rules.ts';

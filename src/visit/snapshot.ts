@@ -1,8 +1,8 @@
 import sources from '../../content/sources/sources.json' with { type: 'json' };
-import { type LimitId, limit } from '../calc/limits.ts';
-import { formatLimit } from '../components/format-limit.ts';
-import type { Outcome } from '../islands/form/calculator-form.ts';
-import type { LimitSnapshot, Snapshot } from '../record/snapshot-schema.ts';
+import type { Outcome } from '../kernel/form/calculator-form.ts';
+import { type LimitId, limit } from '../kernel/limits.ts';
+import { formatLimit } from '../kernel/words/format-limit.ts';
+import type { LimitSnapshot, Snapshot } from './record/snapshot-schema.ts';
 
 /** What is said of a measured step's readings, as a record keeps it; undefined where they give no verdict. */
 export function snapshotOf(outcome: Outcome, parts: Snapshot['parts']): Snapshot | undefined {

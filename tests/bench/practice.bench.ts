@@ -1,7 +1,7 @@
-import { feedback } from '../../src/practice/feedback.ts';
-import { Session } from '../../src/practice/session.ts';
-import { setUp } from '../../src/practice/set-up.ts';
-import type { Mode } from '../../src/simulator/measure.ts';
+import { feedback } from '../../src/practice/case/feedback.ts';
+import { Session } from '../../src/practice/case/session.ts';
+import { setUp } from '../../src/practice/case/set-up.ts';
+import type { Mode } from '../../src/practice/simulator/measure.ts';
 import { type Bench, milliseconds } from './measured.ts';
 
 const windingCelsius = 22;

@@ -1,5 +1,5 @@
-import { formatDay } from '../../src/calc/calendar-date.ts';
-import { seeded } from '../../src/simulator/random.ts';
+import { formatDay } from '../../src/kernel/reading/calendar-date.ts';
+import { seeded } from '../../src/practice/simulator/random.ts';
 
 /** A semicolon file with decimal commas: a reading a day, falling by a few percent a year, with scatter. */
 export function trendFile(rows: number, seed = 1): string {

@@ -1,16 +1,16 @@
 import { h } from 'preact';
 import { renderToString } from 'preact-render-to-string';
-import { limitValue } from '../../src/calc/limits.ts';
-import { missing } from '../../src/calc/reading.ts';
-import { assessTrend } from '../../src/calc/trend.ts';
-import type { TrendAssessment } from '../../src/calc/trend-input.ts';
-import { readTrendTable } from '../../src/calc/trend-table.ts';
-import { cellsOf } from '../../src/islands/trend/cells.ts';
+import { cellsOf } from '../../src/calculators/trend/cells.ts';
+import { assessTrend } from '../../src/calculators/trend/rule/assess.ts';
+import type { TrendAssessment } from '../../src/calculators/trend/rule/input.ts';
+import { readTrendTable } from '../../src/calculators/trend/rule/table.ts';
+import { limitValue } from '../../src/kernel/limits.ts';
+import { missing } from '../../src/kernel/reading/reading.ts';
 import { loadComponents } from './load-component.ts';
 import { type Bench, milliseconds } from './measured.ts';
 import { trendFile } from './trend-file.ts';
 
-type PlotModule = typeof import('../../src/islands/trend/TrendPlot.tsx');
+type PlotModule = typeof import('../../src/calculators/trend/TrendPlot.tsx');
 
 /** As many as are taken. A second for all three together on a tablet of a quarter of this speed. */
 const rows = limitValue('trend-rows') - 1;
@@ -19,7 +19,7 @@ const slowdown = 4;
 export const bench: Bench = {
   name: `A trend file of ${rows} rows, read, fitted and drawn`,
   run: async () => {
-    const { TrendPlot } = await loadComponents<PlotModule>('/src/islands/trend/TrendPlot.tsx');
+    const { TrendPlot } = await loadComponents<PlotModule>('/src/calculators/trend/TrendPlot.tsx');
     const file = trendFile(rows);
     const read = () => readTrendTable(cellsOf(file) ?? []);
     const table = read();

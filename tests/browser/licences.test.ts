@@ -2,7 +2,7 @@ import { existsSync, mkdirSync, mkdtempSync, readFileSync, statSync, writeFileSy
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { expect, test } from 'vitest';
-import { ShippedPackages } from '../../src/build/shipped-licences.ts';
+import { ShippedPackages } from '../../src/shipped/licences.ts';
 import { root, siteFolder } from '../tools/paths.ts';
 import { open } from './support/open.ts';
 
@@ -48,7 +48,7 @@ test('a package without a text of its licence stops the build', () => {
 
 test('what is no package, and what was left out, counts for nothing', () => {
   const shipped = new ShippedPackages();
-  shipped.add(join(root, 'src/islands/mount.ts'));
+  shipped.add(join(root, 'src/calculators/mount.ts'));
   shipped.addBundle([]);
   expect(shipped.licences()).not.toMatch(/^- /m);
 });

@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { encodeCase, windingTemperatures } from '../../src/practice/case-code.ts';
+import { encodeCase, windingTemperatures } from '../../src/practice/case/case-code.ts';
 import { axe } from './support/axe.ts';
 import { tabTo } from './support/keyboard.ts';
 import { overflowing } from './support/layout.ts';

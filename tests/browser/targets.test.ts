@@ -1,7 +1,7 @@
 import { globSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { describe, expect, test } from 'vitest';
-import { buildTargets } from '../../src/build/targets.ts';
+import { buildTargets } from '../../src/shipped/targets.ts';
 import { siteFolder } from '../tools/paths.ts';
 import { youngFeatures } from '../tools/script-features.ts';
 import { sourceFeatures } from '../tools/source-features.ts';

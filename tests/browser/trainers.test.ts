@@ -1,6 +1,6 @@
 import { expect, test } from 'vitest';
-import { fillQuestion, plainText } from '../../src/components/exercises/fill.ts';
-import { exerciseSetSchema } from '../../src/schemas/exercise.ts';
+import { exerciseSetSchema } from '../../src/library/exercises/exercise-schema.ts';
+import { fillQuestion, plainText } from '../../src/library/exercises/fill.ts';
 import { filesOf, jsonOf } from '../content/support/files.ts';
 import { open } from './support/open.ts';
 

@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { limitValue } from '../../src/calc/limits.ts';
+import { limitValue } from '../../src/kernel/limits.ts';
 import { trendFile } from '../bench/trend-file.ts';
 import { axe } from './support/axe.ts';
 import { typeInto } from './support/keyboard.ts';

@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { shareText } from '../../src/record/share.ts';
+import { shareText } from '../../src/visit/record/share.ts';
 import { motorAndCable, visitOf } from '../support/marrow-bay-visits.ts';
 import { address, open, openIn } from './support/open.ts';
 import { importVisit, listed } from './support/visit-files.ts';

@@ -2,15 +2,19 @@ import { expect, test } from 'vitest';
 import { betweenRows, room, visit, warm } from '../../content/articles/measuring/insulation-testing.example.ts';
 import { bus } from '../../content/articles/safety/safe-measurement.example.ts';
 import { dcMinus, dcPlus } from '../../content/articles/trip/causes-of-an-overcurrent-trip.example.ts';
-import { assessBridge, suspectPositions } from '../../src/calc/bridge.ts';
-import { dewPoint } from '../../src/calc/dew-point.ts';
-import { assessInsulation } from '../../src/calc/insulation.ts';
-import { assessIsolation } from '../../src/calc/isolation.ts';
-import { limitValue } from '../../src/calc/limits.ts';
-import { parallel } from '../../src/calc/parallel-law.ts';
-import { mapPhases } from '../../src/calc/phases.ts';
-import { celsius, missing, ohms, volts } from '../../src/calc/reading.ts';
-import { type CorrectionMethod, correctionFactor, correctionMethods } from '../../src/calc/temperature-correction.ts';
+import { assessBridge, suspectPositions } from '../../src/calculators/bridge/rule/assess.ts';
+import { assessInsulation } from '../../src/calculators/insulation/rule/assess.ts';
+import { assessIsolation } from '../../src/calculators/isolation/rule/assess.ts';
+import { dewPoint } from '../../src/kernel/electrics/dew-point.ts';
+import { parallel } from '../../src/kernel/electrics/parallel-law.ts';
+import { mapPhases } from '../../src/kernel/electrics/phases.ts';
+import {
+  type CorrectionMethod,
+  correctionFactor,
+  correctionMethods,
+} from '../../src/kernel/electrics/temperature-correction.ts';
+import { limitValue } from '../../src/kernel/limits.ts';
+import { celsius, missing, ohms, volts } from '../../src/kernel/reading/reading.ts';
 
 // What the worked examples of the articles say in words, held against the calculators.
 

@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { limit, limitIds } from '../../src/calc/limits.ts';
+import { limit, limitIds } from '../../src/kernel/limits.ts';
 import { attributesOf, listed, matterProse, splitArticle, typedProse, wordCount } from './support/article-text.ts';
 import { filesOf, jsonOf } from './support/files.ts';
 import { allowedNumbers, typedNumbers } from './support/typed-numbers.ts';

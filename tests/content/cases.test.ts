@@ -1,15 +1,15 @@
 import { basename } from 'node:path';
 import { describe, expect, test } from 'vitest';
-import { parseReading } from '../../src/calc/parse-reading.ts';
-import type { Quantity } from '../../src/calc/quantity.ts';
-import { caseCalculators, caseForms } from '../../src/components/case-forms.ts';
-import { casePieces } from '../../src/components/case-prose.ts';
-import { caseVisit } from '../../src/components/case-visit.ts';
-import { calculatorNames } from '../../src/islands/share/calculator-names.ts';
-import { readShare, shareText } from '../../src/record/share.ts';
-import { visitSchema } from '../../src/record/visit-schema.ts';
-import { withoutSnapshots } from '../../src/record/without-snapshots.ts';
-import { type VisitCase, visitCaseSchema } from '../../src/schemas/case.ts';
+import { parseReading } from '../../src/kernel/reading/parse-reading.ts';
+import type { Quantity } from '../../src/kernel/reading/quantity.ts';
+import { caseCalculators, caseForms } from '../../src/library/cases/case-forms.ts';
+import { casePieces } from '../../src/library/cases/case-prose.ts';
+import { type VisitCase, visitCaseSchema } from '../../src/library/cases/case-schema.ts';
+import { caseVisit } from '../../src/library/cases/case-visit.ts';
+import { calculatorNames } from '../../src/ui/sharing/calculator-names.ts';
+import { readShare, shareText } from '../../src/visit/record/share.ts';
+import { visitSchema } from '../../src/visit/record/visit-schema.ts';
+import { withoutSnapshots } from '../../src/visit/record/without-snapshots.ts';
 import { filesOf, jsonOf } from './support/files.ts';
 import { readingLevel } from './support/reading-level.ts';
 

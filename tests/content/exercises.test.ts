@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
-import { fillQuestion, plainText } from '../../src/components/exercises/fill.ts';
-import { exerciseSetSchema } from '../../src/schemas/exercise.ts';
+import { exerciseSetSchema } from '../../src/library/exercises/exercise-schema.ts';
+import { fillQuestion, plainText } from '../../src/library/exercises/fill.ts';
 import { filesOf, jsonOf } from './support/files.ts';
 import { typedNumbers } from './support/typed-numbers.ts';
 

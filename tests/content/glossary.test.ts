@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { glossarySchema } from '../../src/schemas/glossary.ts';
+import { glossarySchema } from '../../src/library/glossary/glossary-schema.ts';
 import { filesOf, jsonOf } from './support/files.ts';
 import { typedNumbers } from './support/typed-numbers.ts';
 

@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest';
-import { limitIds } from '../../src/calc/limits.ts';
-import { limitTopicSchema } from '../../src/schemas/limit.ts';
-import { sourceSchema } from '../../src/schemas/source.ts';
+import { limitIds } from '../../src/kernel/limits.ts';
+import { limitTopicSchema } from '../../src/library/tables/limit-schema.ts';
+import { sourceSchema } from '../../src/library/tables/source-schema.ts';
 import { filesOf, jsonOf } from './support/files.ts';
 
 const topics = jsonOf('content/limits/*.json');

@@ -7,17 +7,17 @@ import * as sure from '../../content/articles/measuring/how-sure-is-a-reading.ex
 import * as trend from '../../content/articles/measuring/reading-a-trend.example.ts';
 import * as mover from '../../content/articles/measuring/temperature-moisture-and-time.example.ts';
 import * as winding from '../../content/articles/measuring/winding-resistance.example.ts';
-import { assessBridge, suspectPositions } from '../../src/calc/bridge.ts';
-import { assessBridgeDiode } from '../../src/calc/bridge-diode.ts';
-import { assessCableLength } from '../../src/calc/cable-length.ts';
-import { assessInsulation } from '../../src/calc/insulation.ts';
-import type { Instrument } from '../../src/calc/interval.ts';
-import { assessIsolation } from '../../src/calc/isolation.ts';
-import { parseReading } from '../../src/calc/parse-reading.ts';
-import type { Phases } from '../../src/calc/phases.ts';
-import type { Quantity } from '../../src/calc/quantity.ts';
-import { celsius, missing, ohms, type Reading, volts } from '../../src/calc/reading.ts';
-import { assessWinding } from '../../src/calc/winding.ts';
+import { assessBridge, suspectPositions } from '../../src/calculators/bridge/rule/assess.ts';
+import { assessBridgeDiode } from '../../src/calculators/bridge-diode/rule/assess.ts';
+import { assessCableLength } from '../../src/calculators/cable-length/rule/assess.ts';
+import { assessInsulation } from '../../src/calculators/insulation/rule/assess.ts';
+import { assessIsolation } from '../../src/calculators/isolation/rule/assess.ts';
+import { assessWinding } from '../../src/calculators/winding/rule/assess.ts';
+import type { Phases } from '../../src/kernel/electrics/phases.ts';
+import type { Instrument } from '../../src/kernel/reading/interval.ts';
+import { parseReading } from '../../src/kernel/reading/parse-reading.ts';
+import type { Quantity } from '../../src/kernel/reading/quantity.ts';
+import { celsius, missing, ohms, type Reading, volts } from '../../src/kernel/reading/reading.ts';
 import { found } from '../support/found.ts';
 
 // What the worked examples of the section "measuring" say in words, held against the calculators.

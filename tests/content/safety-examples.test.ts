@@ -2,12 +2,12 @@ import { expect, test } from 'vitest';
 import { after, before } from '../../content/articles/deciding/baseline-and-record.example.ts';
 import { shown } from '../../content/articles/deciding/motor-and-cable-together.example.ts';
 import * as dcBus from '../../content/articles/safety/the-dc-bus.example.ts';
-import { assessDischarge } from '../../src/calc/discharge.ts';
-import { limitValue } from '../../src/calc/limits.ts';
-import { parallel } from '../../src/calc/parallel-law.ts';
-import { parseReading } from '../../src/calc/parse-reading.ts';
-import { missing, volts } from '../../src/calc/reading.ts';
-import { correctionFactor } from '../../src/calc/temperature-correction.ts';
+import { assessDischarge } from '../../src/calculators/discharge/rule/assess.ts';
+import { parallel } from '../../src/kernel/electrics/parallel-law.ts';
+import { correctionFactor } from '../../src/kernel/electrics/temperature-correction.ts';
+import { limitValue } from '../../src/kernel/limits.ts';
+import { parseReading } from '../../src/kernel/reading/parse-reading.ts';
+import { missing, volts } from '../../src/kernel/reading/reading.ts';
 
 // What the worked examples of these articles say in words, held against the calculators.
 

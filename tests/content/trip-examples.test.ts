@@ -2,10 +2,10 @@ import { expect, test } from 'vitest';
 import { atMotor, throughCable } from '../../content/articles/trip/motor-failure.example.ts';
 import { dcMinus, dcPlus } from '../../content/articles/trip/output-stage-failure.example.ts';
 import { throughMotor, throughShort } from '../../content/articles/trip/what-the-drive-means.example.ts';
-import { assessBridge, suspectPositions } from '../../src/calc/bridge.ts';
-import { mapPhases } from '../../src/calc/phases.ts';
-import { ohms, volts } from '../../src/calc/reading.ts';
-import { assessWinding } from '../../src/calc/winding.ts';
+import { assessBridge, suspectPositions } from '../../src/calculators/bridge/rule/assess.ts';
+import { assessWinding } from '../../src/calculators/winding/rule/assess.ts';
+import { mapPhases } from '../../src/kernel/electrics/phases.ts';
+import { ohms, volts } from '../../src/kernel/reading/reading.ts';
 import { found } from '../support/found.ts';
 
 // What the worked examples of the section on the trip say in words, held against the calculators.

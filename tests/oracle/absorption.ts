@@ -1,6 +1,6 @@
-import { assessAbsorption } from '../../src/calc/absorption.ts';
-import type { AbsorptionInput } from '../../src/calc/absorption-input.ts';
-import type { Reading } from '../../src/calc/reading.ts';
+import { assessAbsorption } from '../../src/calculators/absorption/rule/assess.ts';
+import type { AbsorptionInput } from '../../src/calculators/absorption/rule/input.ts';
+import type { Reading } from '../../src/kernel/reading/reading.ts';
 import { instrument, lowered, reading, span } from './readings.ts';
 import { having, type Subject } from './subject.ts';
 

@@ -1,7 +1,7 @@
-import { assessBridgeDiode, type BridgeDiodeInput } from '../../src/calc/bridge-diode.ts';
-import type { Instrument } from '../../src/calc/interval.ts';
-import type { Phases } from '../../src/calc/phases.ts';
-import type { Reading } from '../../src/calc/reading.ts';
+import { assessBridgeDiode, type BridgeDiodeInput } from '../../src/calculators/bridge-diode/rule/assess.ts';
+import type { Phases } from '../../src/kernel/electrics/phases.ts';
+import type { Instrument } from '../../src/kernel/reading/interval.ts';
+import type { Reading } from '../../src/kernel/reading/reading.ts';
 import { bus, rail, railShows } from './bridge.ts';
 import type { Dice } from './dice.ts';
 import { busIsDead, figure, hair, instrument, reading, span } from './readings.ts';

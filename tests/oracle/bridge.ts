@@ -1,7 +1,7 @@
-import { assessBridge, type BridgeInput } from '../../src/calc/bridge.ts';
-import type { Instrument } from '../../src/calc/interval.ts';
-import type { Phases } from '../../src/calc/phases.ts';
-import type { Reading } from '../../src/calc/reading.ts';
+import { assessBridge, type BridgeInput } from '../../src/calculators/bridge/rule/assess.ts';
+import type { Phases } from '../../src/kernel/electrics/phases.ts';
+import type { Instrument } from '../../src/kernel/reading/interval.ts';
+import type { Reading } from '../../src/kernel/reading/reading.ts';
 import type { Dice } from './dice.ts';
 import { busIsDead, hair, instrument, reading, span } from './readings.ts';
 import { having, type Subject } from './subject.ts';

@@ -1,6 +1,6 @@
-import { assessCableLength } from '../../src/calc/cable-length.ts';
-import type { CableLengthInput } from '../../src/calc/cable-length-input.ts';
-import type { Reading } from '../../src/calc/reading.ts';
+import { assessCableLength } from '../../src/calculators/cable-length/rule/assess.ts';
+import type { CableLengthInput } from '../../src/calculators/cable-length/rule/input.ts';
+import type { Reading } from '../../src/kernel/reading/reading.ts';
 import { figure, instrument, least, lowered, reading } from './readings.ts';
 import { having, type Subject } from './subject.ts';
 

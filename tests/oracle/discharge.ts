@@ -1,6 +1,6 @@
-import { assessDischarge } from '../../src/calc/discharge.ts';
-import type { DischargeInput } from '../../src/calc/discharge-input.ts';
-import type { Reading } from '../../src/calc/reading.ts';
+import { assessDischarge } from '../../src/calculators/discharge/rule/assess.ts';
+import type { DischargeInput } from '../../src/calculators/discharge/rule/input.ts';
+import type { Reading } from '../../src/kernel/reading/reading.ts';
 import { instrument, reading } from './readings.ts';
 import { having, type Subject } from './subject.ts';
 

@@ -1,6 +1,6 @@
-import { assessInsulation } from '../../src/calc/insulation.ts';
-import type { InsulationInput } from '../../src/calc/insulation-input.ts';
-import type { Reading } from '../../src/calc/reading.ts';
+import { assessInsulation } from '../../src/calculators/insulation/rule/assess.ts';
+import type { InsulationInput } from '../../src/calculators/insulation/rule/input.ts';
+import type { Reading } from '../../src/kernel/reading/reading.ts';
 import { deadShort, figure, instrument, least, lowered, reading, shown, span } from './readings.ts';
 import { having, type Subject } from './subject.ts';
 import { leastCorrected, passesAfterTrip } from './winding-to-ground.ts';

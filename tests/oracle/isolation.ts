@@ -1,8 +1,8 @@
-import type { Instrument } from '../../src/calc/interval.ts';
-import { assessIsolation } from '../../src/calc/isolation.ts';
-import type { IsolationInput, StageReadings } from '../../src/calc/isolation-input.ts';
-import type { Phases } from '../../src/calc/phases.ts';
-import type { Reading } from '../../src/calc/reading.ts';
+import { assessIsolation } from '../../src/calculators/isolation/rule/assess.ts';
+import type { IsolationInput, StageReadings } from '../../src/calculators/isolation/rule/input.ts';
+import type { Phases } from '../../src/kernel/electrics/phases.ts';
+import type { Instrument } from '../../src/kernel/reading/interval.ts';
+import type { Reading } from '../../src/kernel/reading/reading.ts';
 import type { Dice } from './dice.ts';
 import { deadShort, figure, instrument, least, lowered, reading } from './readings.ts';
 import { having, type Subject } from './subject.ts';

@@ -1,5 +1,5 @@
-import type { Instrument } from '../../src/calc/interval.ts';
-import type { Reading } from '../../src/calc/reading.ts';
+import type { Instrument } from '../../src/kernel/reading/interval.ts';
+import type { Reading } from '../../src/kernel/reading/reading.ts';
 import type { Dice } from './dice.ts';
 
 type Unit = Extract<Reading, { kind: 'value' }>['unit'];

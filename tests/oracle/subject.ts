@@ -1,4 +1,4 @@
-import type { Verdict } from '../../src/calc/assessment.ts';
+import type { Verdict } from '../../src/kernel/assessment/assessment.ts';
 import type { Dice } from './dice.ts';
 
 /**

@@ -1,6 +1,6 @@
-import type { Reading } from '../../src/calc/reading.ts';
-import { assessTestVoltage } from '../../src/calc/test-voltage-choice.ts';
-import type { TestVoltageInput } from '../../src/calc/test-voltage-input.ts';
+import { assessTestVoltage } from '../../src/calculators/test-voltage/rule/assess.ts';
+import type { TestVoltageInput } from '../../src/calculators/test-voltage/rule/input.ts';
+import type { Reading } from '../../src/kernel/reading/reading.ts';
 import { figure, reading } from './readings.ts';
 import { having, type Subject } from './subject.ts';
 

@@ -1,6 +1,6 @@
-import type { Reading } from '../../src/calc/reading.ts';
-import { assessTrend } from '../../src/calc/trend.ts';
-import type { TrendInput, TrendRow } from '../../src/calc/trend-input.ts';
+import { assessTrend } from '../../src/calculators/trend/rule/assess.ts';
+import type { TrendInput, TrendRow } from '../../src/calculators/trend/rule/input.ts';
+import type { Reading } from '../../src/kernel/reading/reading.ts';
 import type { Dice } from './dice.ts';
 import { minimumOf } from './insulation.ts';
 import { absurd, figure, reading, span } from './readings.ts';

@@ -1,4 +1,4 @@
-import type { Verdict } from '../../src/calc/assessment.ts';
+import type { Verdict } from '../../src/kernel/assessment/assessment.ts';
 import { absorption } from './absorption.ts';
 import { bridge } from './bridge.ts';
 import { bridgeDiode } from './bridge-diode.ts';

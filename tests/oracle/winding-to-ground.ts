@@ -1,6 +1,6 @@
-import type { Instrument } from '../../src/calc/interval.ts';
-import type { Reading } from '../../src/calc/reading.ts';
-import type { CorrectionMethod } from '../../src/calc/temperature-correction.ts';
+import type { CorrectionMethod } from '../../src/kernel/electrics/temperature-correction.ts';
+import type { Instrument } from '../../src/kernel/reading/interval.ts';
+import type { Reading } from '../../src/kernel/reading/reading.ts';
 import { figure, span } from './readings.ts';
 
 // The published rules of temperature, typed once more on purpose: no figure and no line here comes from the rules.

@@ -1,6 +1,6 @@
-import type { Instrument } from '../../src/calc/interval.ts';
-import type { Reading } from '../../src/calc/reading.ts';
-import { assessWinding, type WindingInput } from '../../src/calc/winding.ts';
+import { assessWinding, type WindingInput } from '../../src/calculators/winding/rule/assess.ts';
+import type { Instrument } from '../../src/kernel/reading/interval.ts';
+import type { Reading } from '../../src/kernel/reading/reading.ts';
 import { figure, hair, instrument, reading, type Span, span } from './readings.ts';
 import { having, type Subject } from './subject.ts';
 

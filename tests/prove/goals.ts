@@ -1,5 +1,5 @@
-import type { OpenItem } from '../../src/guide/decision.ts';
-import type { Fault } from '../../src/simulator/fault-types.ts';
+import type { Fault } from '../../src/practice/simulator/fault-types.ts';
+import type { OpenItem } from '../../src/visit/guide/decision.ts';
 import type { Outcome } from './outcome.ts';
 import { summarise } from './summary.ts';
 

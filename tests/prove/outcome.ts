@@ -1,9 +1,9 @@
-import type { DecisionKind, OpenItem } from '../../src/guide/decision.ts';
 import type { Part } from '../../src/kernel/vocabulary.ts';
-import type { Unsafe } from '../../src/practice/judge.ts';
+import type { Unsafe } from '../../src/practice/case/judge.ts';
+import { setUp } from '../../src/practice/case/set-up.ts';
 import { Robot } from '../../src/practice/robot/robot.ts';
-import { setUp } from '../../src/practice/set-up.ts';
-import type { Fault } from '../../src/simulator/fault-types.ts';
+import type { Fault } from '../../src/practice/simulator/fault-types.ts';
+import type { DecisionKind, OpenItem } from '../../src/visit/guide/decision.ts';
 
 /** One visit to one faulty axis, held against the truth. */
 export interface Outcome {

@@ -1,4 +1,4 @@
-import { faultIds } from '../../src/simulator/faulted-axis.ts';
+import { faultIds } from '../../src/practice/simulator/faulted-axis.ts';
 import { missedGoals } from './goals.ts';
 import { type Outcome, play } from './outcome.ts';
 import { type Row, summarise } from './summary.ts';

@@ -1,4 +1,4 @@
-import { singleFaults } from '../../src/simulator/faults.ts';
+import { singleFaults } from '../../src/practice/simulator/faults.ts';
 import type { Outcome } from './outcome.ts';
 
 /** All visits to one fault, or to one combination. */

@@ -1,8 +1,8 @@
 import { describe, expect, it } from 'vitest';
-import { assessAbsorption } from '../../src/calc/absorption.ts';
-import type { AbsorptionInput } from '../../src/calc/absorption-input.ts';
-import { limit, limitRange, limitValue } from '../../src/calc/limits.ts';
-import { celsius, ohms } from '../../src/calc/reading.ts';
+import { assessAbsorption } from '../../src/calculators/absorption/rule/assess.ts';
+import type { AbsorptionInput } from '../../src/calculators/absorption/rule/input.ts';
+import { limit, limitRange, limitValue } from '../../src/kernel/limits.ts';
+import { celsius, ohms } from '../../src/kernel/reading/reading.ts';
 
 /** A form-wound winding with plain values, to six digits. */
 function ratios(megohms: Record<number, number>, thermalClass: AbsorptionInput['thermalClass'] = 'BFH') {

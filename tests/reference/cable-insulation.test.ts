@@ -1,7 +1,7 @@
 import { evaluate } from 'mathjs';
 import { describe, expect, it } from 'vitest';
-import { constantFromResistivity, coreInsulation } from '../../src/calc/cable-insulation.ts';
-import { limit, limitPoints, limitRange, limitValue } from '../../src/calc/limits.ts';
+import { constantFromResistivity, coreInsulation } from '../../src/kernel/electrics/cable-insulation.ts';
+import { limit, limitPoints, limitRange, limitValue } from '../../src/kernel/limits.ts';
 
 /**
  * Source: textbooks on cables, R = ρ/(2πL)·ln(D/d), read; evaluated here by mathjs with units, apart from our code.

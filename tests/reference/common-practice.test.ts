@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import insulation from '../../content/limits/insulation.json' with { type: 'json' };
-import { afterTripLeakage, shownAfterTrip } from '../../src/calc/after-trip-leakage.ts';
-import { type LimitId, limit, limitRange, limitValue } from '../../src/calc/limits.ts';
+import { afterTripLeakage, shownAfterTrip } from '../../src/kernel/electrics/after-trip-leakage.ts';
+import { type LimitId, limit, limitRange, limitValue } from '../../src/kernel/limits.ts';
 
 /** Common practice, no source: what the trade reads, and what no standard says. */
 describe('common practice, no source', () => {

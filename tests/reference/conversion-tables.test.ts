@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
-import { limit, limitPoints } from '../../src/calc/limits.ts';
-import { correctionFactor, interpolate, validityOf } from '../../src/calc/temperature-correction.ts';
+import { correctionFactor, interpolate, validityOf } from '../../src/kernel/electrics/temperature-correction.ts';
+import { limit, limitPoints } from '../../src/kernel/limits.ts';
 
 /** Source: ANSI/NETA MTS, table 100.14.1, solid insulation to 20 °C; recalled from memory. Typed here a second time. */
 const solid: [celsius: number, factor: number][] = [

@@ -1,7 +1,7 @@
 import psychrolib from 'psychrolib';
 import { describe, expect, it } from 'vitest';
-import { dewPoint } from '../../src/calc/dew-point.ts';
-import { limit } from '../../src/calc/limits.ts';
+import { dewPoint } from '../../src/kernel/electrics/dew-point.ts';
+import { limit } from '../../src/kernel/limits.ts';
 
 psychrolib.SetUnitSystem(psychrolib.SI);
 

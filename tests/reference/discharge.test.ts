@@ -1,10 +1,15 @@
 import { evaluate } from 'mathjs';
 import { describe, expect, it } from 'vitest';
-import { assessDischarge } from '../../src/calc/discharge.ts';
-import type { EnergyFinding } from '../../src/calc/discharge-input.ts';
-import { secondsUntil, storedEnergy, timeConstantBetween, voltageAfter } from '../../src/calc/discharge-law.ts';
-import { limit, limitValue } from '../../src/calc/limits.ts';
-import { missing, type Reading, volts } from '../../src/calc/reading.ts';
+import { assessDischarge } from '../../src/calculators/discharge/rule/assess.ts';
+import type { EnergyFinding } from '../../src/calculators/discharge/rule/input.ts';
+import {
+  secondsUntil,
+  storedEnergy,
+  timeConstantBetween,
+  voltageAfter,
+} from '../../src/kernel/electrics/discharge-law.ts';
+import { limit, limitValue } from '../../src/kernel/limits.ts';
+import { missing, type Reading, volts } from '../../src/kernel/reading/reading.ts';
 import recordedValues from './ngspice/recorded.json' with { type: 'json' };
 
 const recorded = recordedValues.discharge;

@@ -1,8 +1,8 @@
 import { describe, expect, it } from 'vitest';
-import { limit, limitRange, limitValue } from '../../src/calc/limits.ts';
-import { machineMinimum } from '../../src/calc/machine-minimum.ts';
-import { correctionFactor, validityOf } from '../../src/calc/temperature-correction.ts';
-import { testVoltageRow } from '../../src/calc/test-voltage.ts';
+import { testVoltageRow } from '../../src/kernel/assessment/test-voltage.ts';
+import { machineMinimum } from '../../src/kernel/electrics/machine-minimum.ts';
+import { correctionFactor, validityOf } from '../../src/kernel/electrics/temperature-correction.ts';
+import { limit, limitRange, limitValue } from '../../src/kernel/limits.ts';
 
 /** Source: IEEE 43-2000, clause 6.3, KT = 0.5^((40 − T)/10); read in texts that reproduce it. */
 describe('the halving rule of IEEE 43', () => {

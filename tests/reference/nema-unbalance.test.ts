@@ -1,6 +1,6 @@
 import { mean } from 'mathjs';
 import { describe, expect, it } from 'vitest';
-import { deviationFromMean, pairwiseSpread } from '../../src/calc/spread.ts';
+import { deviationFromMean, pairwiseSpread } from '../../src/kernel/reading/spread.ts';
 
 /**
  * Source: NEMA MG 1, 12.45 and 14.36: 100 × largest deviation from the mean / mean, with the worked example of 460,

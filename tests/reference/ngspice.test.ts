@@ -1,10 +1,10 @@
 import { describe, expect, it } from 'vitest';
-import { assessBridge, type BridgeInput, suspectPositions } from '../../src/calc/bridge.ts';
-import { assessIsolation } from '../../src/calc/isolation.ts';
-import type { IsolationInput, StageReadings } from '../../src/calc/isolation-input.ts';
-import { parallel } from '../../src/calc/parallel-law.ts';
-import type { Phases } from '../../src/calc/phases.ts';
-import { celsius, ohms, overOhms, type Reading, volts } from '../../src/calc/reading.ts';
+import { assessBridge, type BridgeInput, suspectPositions } from '../../src/calculators/bridge/rule/assess.ts';
+import { assessIsolation } from '../../src/calculators/isolation/rule/assess.ts';
+import type { IsolationInput, StageReadings } from '../../src/calculators/isolation/rule/input.ts';
+import { parallel } from '../../src/kernel/electrics/parallel-law.ts';
+import type { Phases } from '../../src/kernel/electrics/phases.ts';
+import { celsius, ohms, overOhms, type Reading, volts } from '../../src/kernel/reading/reading.ts';
 import { hasNgspice, networks, simulate } from './ngspice/networks.ts';
 import recordedValues from './ngspice/recorded.json' with { type: 'json' };
 

@@ -1,8 +1,8 @@
 import { describe, expect, it } from 'vitest';
-import { axisNetwork } from '../../src/simulator/axis-network.ts';
-import { chargeAfter } from '../../src/simulator/discharge.ts';
-import type { Capacitor } from '../../src/simulator/network.ts';
-import { operatingPoint } from '../../src/simulator/operating-point.ts';
+import { axisNetwork } from '../../src/practice/simulator/axis-network.ts';
+import { chargeAfter } from '../../src/practice/simulator/discharge.ts';
+import type { Capacitor } from '../../src/practice/simulator/network.ts';
+import { operatingPoint } from '../../src/practice/simulator/operating-point.ts';
 import { hasNgspice } from './ngspice/networks.ts';
 import { dischargeCases, dischargeSeconds, restCases } from './simulator-ngspice/cases.ts';
 import { type Recorded, simulateAll } from './simulator-ngspice/record.ts';

@@ -1,8 +1,8 @@
 import { describe, expect, it } from 'vitest';
-import { limitRange, limitValue } from '../../src/calc/limits.ts';
-import { missing, volts } from '../../src/calc/reading.ts';
-import { assessTestVoltage } from '../../src/calc/test-voltage-choice.ts';
-import type { TestObject } from '../../src/calc/test-voltage-input.ts';
+import { assessTestVoltage } from '../../src/calculators/test-voltage/rule/assess.ts';
+import type { TestObject } from '../../src/calculators/test-voltage/rule/input.ts';
+import { limitRange, limitValue } from '../../src/kernel/limits.ts';
+import { missing, volts } from '../../src/kernel/reading/reading.ts';
 
 const spanFor = (object: TestObject, rated: number) => {
   const { row } = assessTestVoltage({ object, rated: volts(rated), set: missing, drive: 'off', sensitive: 'off' });

@@ -1,7 +1,7 @@
 import { TheilSenRegression } from 'ml-regression-theil-sen';
 import { expect, test } from 'vitest';
-import { inversionDistribution } from '../../src/calc/kendall.ts';
-import { heightAt, robustSlope } from '../../src/calc/theil-sen.ts';
+import { inversionDistribution } from '../../src/calculators/trend/rule/kendall.ts';
+import { heightAt, robustSlope } from '../../src/calculators/trend/rule/theil-sen.ts';
 import hundred from './theil-sen-hundred.json' with { type: 'json' };
 
 const pairs = (xs: number[], ys: number[]) => xs.map((x, index) => [x, ys[index] ?? Number.NaN] as const);

@@ -1,10 +1,10 @@
 import { lusolve, type Matrix, mean } from 'mathjs';
 import { describe, expect, it } from 'vitest';
-import { temperatureFactor } from '../../src/calc/conductor-temperature.ts';
-import { type LimitId, limit, limitValue } from '../../src/calc/limits.ts';
-import { ohms } from '../../src/calc/reading.ts';
-import { assessWinding } from '../../src/calc/winding.ts';
-import { deltaPhases, type Pairs, starPhases } from '../../src/calc/winding-phases.ts';
+import { assessWinding } from '../../src/calculators/winding/rule/assess.ts';
+import { deltaPhases, type Pairs, starPhases } from '../../src/calculators/winding/rule/phases.ts';
+import { temperatureFactor } from '../../src/kernel/electrics/conductor-temperature.ts';
+import { type LimitId, limit, limitValue } from '../../src/kernel/limits.ts';
+import { ohms } from '../../src/kernel/reading/reading.ts';
 
 const column = (solution: unknown): number[] => ((solution as Matrix).valueOf?.() ?? solution).flat(2) as number[];
 

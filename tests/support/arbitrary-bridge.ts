@@ -1,7 +1,7 @@
 import fc from 'fast-check';
-import type { BridgeInput } from '../../src/calc/bridge.ts';
-import type { Phases } from '../../src/calc/phases.ts';
-import { missing, overOhms, type Reading, volts } from '../../src/calc/reading.ts';
+import type { BridgeInput } from '../../src/calculators/bridge/rule/assess.ts';
+import type { Phases } from '../../src/kernel/electrics/phases.ts';
+import { missing, overOhms, type Reading, volts } from '../../src/kernel/reading/reading.ts';
 import { instrument, logUniform, readingOf, shown } from './arbitrary-readings.ts';
 
 /** Limits of usual multimeters, and one that is too low for any bridge. */

@@ -1,7 +1,7 @@
 import fc from 'fast-check';
-import type { BridgeDiodeInput } from '../../src/calc/bridge-diode.ts';
-import type { Phases } from '../../src/calc/phases.ts';
-import { missing, type Reading, volts } from '../../src/calc/reading.ts';
+import type { BridgeDiodeInput } from '../../src/calculators/bridge-diode/rule/assess.ts';
+import type { Phases } from '../../src/kernel/electrics/phases.ts';
+import { missing, type Reading, volts } from '../../src/kernel/reading/reading.ts';
 import { bridgeInput, position } from './arbitrary-bridge.ts';
 
 const over = (atLeast?: number): Reading =>

@@ -1,7 +1,7 @@
 import fc from 'fast-check';
-import type { InsulationInput } from '../../src/calc/insulation-input.ts';
-import { limitValue } from '../../src/calc/limits.ts';
-import { celsius, missing, ohms, type Reading, volts } from '../../src/calc/reading.ts';
+import type { InsulationInput } from '../../src/calculators/insulation/rule/input.ts';
+import { limitValue } from '../../src/kernel/limits.ts';
+import { celsius, missing, ohms, type Reading, volts } from '../../src/kernel/reading/reading.ts';
 import { instrument, logUniform, near, readingOf } from './arbitrary-readings.ts';
 
 /** Limits of usual insulation testers in ohms, one below the after-trip point. */

@@ -1,8 +1,8 @@
 import fc from 'fast-check';
-import type { IsolationInput, StageReadings } from '../../src/calc/isolation-input.ts';
-import { limitValue } from '../../src/calc/limits.ts';
-import type { Phases } from '../../src/calc/phases.ts';
-import { missing, ohms, type Reading } from '../../src/calc/reading.ts';
+import type { IsolationInput, StageReadings } from '../../src/calculators/isolation/rule/input.ts';
+import type { Phases } from '../../src/kernel/electrics/phases.ts';
+import { limitValue } from '../../src/kernel/limits.ts';
+import { missing, ohms, type Reading } from '../../src/kernel/reading/reading.ts';
 import { mostly, pe, testerLimits, testVoltage, windingTemperature } from './arbitrary-insulation.ts';
 import { instrument, logUniform, near, readingOf } from './arbitrary-readings.ts';
 

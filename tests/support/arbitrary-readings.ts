@@ -1,6 +1,13 @@
 import fc from 'fast-check';
-import type { Instrument } from '../../src/calc/interval.ts';
-import { missing, ohms, overOhms, type Reading, underOhms, type ValueReading } from '../../src/calc/reading.ts';
+import type { Instrument } from '../../src/kernel/reading/interval.ts';
+import {
+  missing,
+  ohms,
+  overOhms,
+  type Reading,
+  underOhms,
+  type ValueReading,
+} from '../../src/kernel/reading/reading.ts';
 
 /** What a display of `digits` digits shows for a resistance in ohms: the value rounded, with its step. */
 export function shown(resistance: number, digits = 3): ValueReading {

@@ -1,7 +1,7 @@
 import fc from 'fast-check';
-import { conductors } from '../../src/calc/conductor-temperature.ts';
-import { celsius, missing, ohms, overOhms, type Reading } from '../../src/calc/reading.ts';
-import type { WindingInput } from '../../src/calc/winding.ts';
+import type { WindingInput } from '../../src/calculators/winding/rule/assess.ts';
+import { conductors } from '../../src/kernel/electrics/conductor-temperature.ts';
+import { celsius, missing, ohms, overOhms, type Reading } from '../../src/kernel/reading/reading.ts';
 import { instrument, logUniform, readingOf, shown } from './arbitrary-readings.ts';
 
 /** Windings as they come: alike, nearly so, one apart, and anything. */

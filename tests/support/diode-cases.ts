@@ -1,5 +1,5 @@
-import type { BridgeDiodeInput } from '../../src/calc/bridge-diode.ts';
-import type { DiodeRail } from '../../src/calc/diode-rail.ts';
+import type { BridgeDiodeInput } from '../../src/calculators/bridge-diode/rule/assess.ts';
+import type { DiodeRail } from '../../src/calculators/bridge-diode/rule/rail.ts';
 import { typed, typedPhases } from './typed.ts';
 
 /** Three readings of the diode test, separated by bars: `0.41 | 412 mV | OL`. */

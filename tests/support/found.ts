@@ -1,4 +1,4 @@
-import type { Finding } from '../../src/calc/assessment.ts';
+import type { Finding } from '../../src/kernel/assessment/assessment.ts';
 
 /** The first finding of this code, with what it carries. */
 export function found<F extends Finding, Code extends F['code']>(

@@ -1,9 +1,9 @@
-import type { Verdict } from '../../src/calc/assessment.ts';
-import type { BridgeInput } from '../../src/calc/bridge.ts';
-import type { InsulationInput } from '../../src/calc/insulation-input.ts';
-import type { Instrument } from '../../src/calc/interval.ts';
-import type { IsolationInput, PartStatus, StageReadings } from '../../src/calc/isolation-input.ts';
-import cases from '../unit/calc/hand-worked-cases.json' with { type: 'json' };
+import type { BridgeInput } from '../../src/calculators/bridge/rule/assess.ts';
+import type { InsulationInput } from '../../src/calculators/insulation/rule/input.ts';
+import type { IsolationInput, PartStatus, StageReadings } from '../../src/calculators/isolation/rule/input.ts';
+import type { Verdict } from '../../src/kernel/assessment/assessment.ts';
+import type { Instrument } from '../../src/kernel/reading/interval.ts';
+import cases from '../unit/calculators/hand-worked-cases.json' with { type: 'json' };
 import { typed, typedPhases } from './typed.ts';
 
 /** What each case expects: the verdict, the codes and steps that matter, and why, worked by hand from the rules. */

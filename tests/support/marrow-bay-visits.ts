@@ -1,5 +1,5 @@
-import { newVisit, type VisitDetails } from '../../src/record/change-visit.ts';
-import type { VisitRecord } from '../../src/record/visit-schema.ts';
+import { newVisit, type VisitDetails } from '../../src/visit/record/change-visit.ts';
+import type { VisitRecord } from '../../src/visit/record/visit-schema.ts';
 import type { Form } from '../../src/visit/steps/fields.ts';
 import type { StepId } from '../../src/visit/steps/ids.ts';
 import { confirmStep, enterStep } from './visit-records.ts';

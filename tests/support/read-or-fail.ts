@@ -1,6 +1,6 @@
-import { parseReading } from '../../src/calc/parse-reading.ts';
-import type { Quantity } from '../../src/calc/quantity.ts';
-import type { Reading } from '../../src/calc/reading.ts';
+import { parseReading } from '../../src/kernel/reading/parse-reading.ts';
+import type { Quantity } from '../../src/kernel/reading/quantity.ts';
+import type { Reading } from '../../src/kernel/reading/reading.ts';
 
 /** What a person's text was read as. Throws where it could not be read. */
 export const read = (text: string, quantity: Quantity = 'resistance', bareUnit = ''): Reading => {

@@ -1,6 +1,6 @@
 import { expect } from 'vitest';
-import type { Finding, Step } from '../../src/calc/assessment.ts';
-import { type FindingSentences, type StepSentences, sentenceOf } from '../../src/texts/sentences.ts';
+import type { Finding, Step } from '../../src/kernel/assessment/assessment.ts';
+import { type FindingSentences, type StepSentences, sentenceOf } from '../../src/kernel/words/sentences.ts';
 
 /** A sentence that a person can read: whole, with every number filled in. */
 export function isClean(sentence: string | undefined) {

@@ -1,7 +1,7 @@
-import { parseReading } from '../../src/calc/parse-reading.ts';
-import type { Phases } from '../../src/calc/phases.ts';
-import type { Quantity } from '../../src/calc/quantity.ts';
-import type { Reading } from '../../src/calc/reading.ts';
+import type { Phases } from '../../src/kernel/electrics/phases.ts';
+import { parseReading } from '../../src/kernel/reading/parse-reading.ts';
+import type { Quantity } from '../../src/kernel/reading/quantity.ts';
+import type { Reading } from '../../src/kernel/reading/reading.ts';
 
 /** The reading that a person typed. A text that can't be read is a slip in the test. */
 export function typed(text: string, quantity: Quantity = 'resistance'): Reading {

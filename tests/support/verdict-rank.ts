@@ -1,5 +1,5 @@
 import { expect } from 'vitest';
-import type { Assessment, Verdict } from '../../src/calc/assessment.ts';
+import type { Assessment, Verdict } from '../../src/kernel/assessment/assessment.ts';
 
 /** Safety order: a worse reading may only lower the rank. */
 export const rank: Record<Verdict, number> = { 'no-go': 0, undecided: 1, go: 2 };

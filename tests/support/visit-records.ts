@@ -1,8 +1,8 @@
-import * as replay from '../../src/islands/visit/replay-draft.ts';
-import type { VisitDraft } from '../../src/record/visit-draft.ts';
-import type { VisitRecord } from '../../src/record/visit-schema.ts';
+import * as replay from '../../src/visit/app/replay-draft.ts';
 import * as change from '../../src/visit/change-step.ts';
 import { evaluate } from '../../src/visit/evaluate.ts';
+import type { VisitDraft } from '../../src/visit/record/visit-draft.ts';
+import type { VisitRecord } from '../../src/visit/record/visit-schema.ts';
 import type { Form } from '../../src/visit/steps/fields.ts';
 import type { StepId } from '../../src/visit/steps/ids.ts';
 

@@ -1,6 +1,6 @@
 import compat from '@mdn/browser-compat-data' with { type: 'json' };
 import type { CompatStatement, Identifier, SimpleSupportStatement } from '@mdn/browser-compat-data';
-import { isOlder, oldestBrowsers } from '../../src/build/targets.ts';
+import { isOlder, oldestBrowsers } from '../../src/shipped/targets.ts';
 
 // What the browsers of the targets know, after MDN's browser-compat-data.
 

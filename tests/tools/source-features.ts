@@ -5,10 +5,10 @@ import { root } from './paths.ts';
 
 /** Where the scripts of the pages and the workers begin. */
 const entries = [
-  'src/islands/mount.ts',
-  'src/islands/visit/mount-visit.ts',
-  'src/islands/practice/mount-practice.ts',
-  'src/components/search/search-box.ts',
+  'src/calculators/mount.ts',
+  'src/visit/app/mount-visit.ts',
+  'src/practice/app/mount-practice.ts',
+  'src/search/box/search-box.ts',
   'src/offline/page.ts',
   'src/offline/service-worker.ts',
 ];
@@ -16,7 +16,7 @@ const entries = [
 export interface SourceUse {
   /** `Array.at`, `BroadcastChannel`. */
   feature: string;
-  /** `src/record/changes.ts:34` */
+  /** `src/visit/storage/changes.ts:34` */
   place: string;
 }
 
@@ -34,7 +34,7 @@ export function sourceFeatures(): SourceFeatures {
     { ...ts.sys, onUnRecoverableConfigFileDiagnostic() {} },
   );
   const program = ts.createProgram(
-    [join(root, 'src/components/astro-modules.d.ts'), ...entries.map((file) => join(root, file))],
+    [join(root, 'src/site/astro-modules.d.ts'), ...entries.map((file) => join(root, file))],
     config?.options ?? {},
   );
   const checker = program.getTypeChecker();

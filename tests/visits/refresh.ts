@@ -1,6 +1,6 @@
 import { writeFileSync } from 'node:fs';
 import { join } from 'node:path';
-import { exportVisit } from '../../src/record/export-visit.ts';
+import { exportVisit } from '../../src/visit/record/export-visit.ts';
 import { loadComponents } from '../bench/load-component.ts';
 import { complete, halfDone } from './whole.ts';
 

@@ -1,6 +1,6 @@
-import type { DecisionKind, OpenItem } from '../../src/guide/decision.ts';
-import type { Proof } from '../../src/guide/evidence.ts';
 import type { Part, Symptom } from '../../src/kernel/vocabulary.ts';
+import type { DecisionKind, OpenItem } from '../../src/visit/guide/decision.ts';
+import type { Proof } from '../../src/visit/guide/evidence.ts';
 import type { Form } from '../../src/visit/steps/fields.ts';
 import type { StepId } from '../../src/visit/steps/ids.ts';
 import { done, type Entry, locked, nothingSeen, retried } from '../support/marrow-bay-visits.ts';

@@ -1,7 +1,7 @@
 import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
-import { readVisitText } from '../../src/record/read-visit.ts';
-import type { VisitRecord } from '../../src/record/visit-schema.ts';
+import { readVisitText } from '../../src/visit/record/read-visit.ts';
+import type { VisitRecord } from '../../src/visit/record/visit-schema.ts';
 import type { Expected } from './row.ts';
 
 /** A visit as a file that was exported once: these stand for every file out there, which must go on to open. */

@@ -1,6 +1,6 @@
-import { formatQuantity } from '../../../src/calc/format-reading.ts';
-import { type Interval, intervalOf } from '../../../src/calc/interval.ts';
-import { besideKnown, parallel } from '../../../src/calc/parallel-law.ts';
+import { besideKnown, parallel } from '../../../src/kernel/electrics/parallel-law.ts';
+import { formatQuantity } from '../../../src/kernel/reading/format-reading.ts';
+import { type Interval, intervalOf } from '../../../src/kernel/reading/interval.ts';
 
 /** Invented readings of Marrow Bay's Lift, in ohms and °C; a test gives them to the calculator. */
 export const visit = { joined: 24e6, cable: 1.1e9, bonded: 26e6, motor: 1.6e9, celsius: 23 };

@@ -1,8 +1,8 @@
-import { shownAfterTrip } from '../../../src/calc/after-trip-leakage.ts';
-import { coreInsulation, lengthForResistance } from '../../../src/calc/cable-insulation.ts';
-import { formatQuantity } from '../../../src/calc/format-reading.ts';
-import { limitRange, limitValue } from '../../../src/calc/limits.ts';
-import { machineMinimum } from '../../../src/calc/machine-minimum.ts';
+import { shownAfterTrip } from '../../../src/kernel/electrics/after-trip-leakage.ts';
+import { coreInsulation, lengthForResistance } from '../../../src/kernel/electrics/cable-insulation.ts';
+import { machineMinimum } from '../../../src/kernel/electrics/machine-minimum.ts';
+import { limitRange, limitValue } from '../../../src/kernel/limits.ts';
+import { formatQuantity } from '../../../src/kernel/reading/format-reading.ts';
 
 /** An invented PVC core of Marrow Bay: diameters in mm, run in m, readings in ohms, cable in °C; a test judges it. */
 export const core = { outer: 3.4, inner: 2.0, metres: 480, celsius: 21 };

@@ -1,7 +1,7 @@
-import { formatQuantity, formatRounded } from '../../../src/calc/format-reading.ts';
-import { intervalOf } from '../../../src/calc/interval.ts';
-import { limitValue } from '../../../src/calc/limits.ts';
-import type { Reading } from '../../../src/calc/reading.ts';
+import { limitValue } from '../../../src/kernel/limits.ts';
+import { formatQuantity, formatRounded } from '../../../src/kernel/reading/format-reading.ts';
+import { intervalOf } from '../../../src/kernel/reading/interval.ts';
+import type { Reading } from '../../../src/kernel/reading/reading.ts';
 
 /** An invented insulation tester, and readings near the point after a trip, in ohms; a test gives them to the calculator. */
 export const tester = { percent: 10, counts: 2 };

@@ -1,5 +1,5 @@
-import { formatQuantity } from '../../../src/calc/format-reading.ts';
-import { limitRange, limitValue } from '../../../src/calc/limits.ts';
+import { limitRange, limitValue } from '../../../src/kernel/limits.ts';
+import { formatQuantity } from '../../../src/kernel/reading/format-reading.ts';
 
 /** What a usual multimeter drives through a resistance, in volts; invented, as every meter has its own. */
 export const meterVolts = 1;

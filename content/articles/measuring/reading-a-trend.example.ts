@@ -1,10 +1,10 @@
-import { formatQuantity } from '../../../src/calc/format-reading.ts';
-import { limitConstant } from '../../../src/calc/limits.ts';
-import { missing } from '../../../src/calc/reading.ts';
-import { assessTrend } from '../../../src/calc/trend.ts';
-import { percentPerYear } from '../../../src/calc/trend-fit.ts';
-import type { TrendAssessment } from '../../../src/calc/trend-input.ts';
-import { readTrendTable } from '../../../src/calc/trend-table.ts';
+import { assessTrend } from '../../../src/calculators/trend/rule/assess.ts';
+import { percentPerYear } from '../../../src/calculators/trend/rule/fit.ts';
+import type { TrendAssessment } from '../../../src/calculators/trend/rule/input.ts';
+import { readTrendTable } from '../../../src/calculators/trend/rule/table.ts';
+import { limitConstant } from '../../../src/kernel/limits.ts';
+import { formatQuantity } from '../../../src/kernel/reading/format-reading.ts';
+import { missing } from '../../../src/kernel/reading/reading.ts';
 
 /** Invented record of Marrow Bay's Carriage: date, reading joined to PE, winding temperature. */
 export const record = [

@@ -1,7 +1,7 @@
-import { dewPoint } from '../../../src/calc/dew-point.ts';
-import { formatQuantity } from '../../../src/calc/format-reading.ts';
-import { limitRange, limitValue } from '../../../src/calc/limits.ts';
-import { correctionFactor } from '../../../src/calc/temperature-correction.ts';
+import { dewPoint } from '../../../src/kernel/electrics/dew-point.ts';
+import { correctionFactor } from '../../../src/kernel/electrics/temperature-correction.ts';
+import { limitRange, limitValue } from '../../../src/kernel/limits.ts';
+import { formatQuantity } from '../../../src/kernel/reading/format-reading.ts';
 
 /** Invented readings of Marrow Bay, in ohms, °C and percent; a test gives them to the calculators. */
 export const hot = { reading: 38e6, celsius: 55 };

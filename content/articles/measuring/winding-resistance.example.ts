@@ -1,8 +1,8 @@
-import { temperatureFactor } from '../../../src/calc/conductor-temperature.ts';
-import { formatQuantity } from '../../../src/calc/format-reading.ts';
-import { limitValue } from '../../../src/calc/limits.ts';
-import { deviationFromMean } from '../../../src/calc/spread.ts';
-import { deltaPhases, type Pairs, starPhases } from '../../../src/calc/winding-phases.ts';
+import { deltaPhases, type Pairs, starPhases } from '../../../src/calculators/winding/rule/phases.ts';
+import { temperatureFactor } from '../../../src/kernel/electrics/conductor-temperature.ts';
+import { limitValue } from '../../../src/kernel/limits.ts';
+import { formatQuantity } from '../../../src/kernel/reading/format-reading.ts';
+import { deviationFromMean } from '../../../src/kernel/reading/spread.ts';
 
 /** Invented readings of Marrow Bay, in ohms, four leads at the motor; a test gives them to the calculator. */
 export const atMotor: Pairs<number> = { UV: 1.301, VW: 1.303, WU: 1.155 };

@@ -1,5 +1,5 @@
-import { secondsUntil, storedEnergy, voltageAfter } from '../../../src/calc/discharge-law.ts';
-import { limitValue } from '../../../src/calc/limits.ts';
+import { secondsUntil, storedEnergy, voltageAfter } from '../../../src/kernel/electrics/discharge-law.ts';
+import { limitValue } from '../../../src/kernel/limits.ts';
 
 /** The invented bus of the Bridge drive: V, F, Ω, and the minutes on its label. */
 export const bus = { volts: 565, farads: 1.1e-3, ohms: 100e3, labelMinutes: 5 };

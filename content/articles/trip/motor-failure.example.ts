@@ -1,5 +1,5 @@
-import { limitValue } from '../../../src/calc/limits.ts';
-import { deviationFromMean } from '../../../src/calc/spread.ts';
+import { limitValue } from '../../../src/kernel/limits.ts';
+import { deviationFromMean } from '../../../src/kernel/reading/spread.ts';
 
 /** The invented Marrow Bay readings of the worked example, in ohms, four leads; a test gives them to the calculator. */
 export const throughCable = { UV: 1.69, VW: 1.71, WU: 1.87 };

@@ -1,5 +1,5 @@
 import type { APIRoute } from 'astro';
-import { visitJsonSchema } from '../../record/json-schema.ts';
+import { visitJsonSchema } from '../../visit/record/json-schema.ts';
 
 /** The documented form of an exported visit, for programs of others. */
 export const GET: APIRoute = () =>

@@ -1,7 +1,7 @@
-import { type Reading, volts } from '../../calc/reading.ts';
-import type { HookUp } from '../../simulator/measure.ts';
+import { type Reading, volts } from '../../kernel/reading/reading.ts';
 import type { LockoutAnswer } from '../../visit/steps/lockout/question.ts';
-import type { World } from '../world.ts';
+import type { World } from '../case/world.ts';
+import type { HookUp } from '../simulator/measure.ts';
 import { typedBack } from './rows.ts';
 
 const leads = (red: string, black: string): HookUp => ({ red, black });

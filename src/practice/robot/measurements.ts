@@ -1,13 +1,13 @@
-import type { Assessment } from '../../calc/assessment.ts';
-import { assessBridge } from '../../calc/bridge.ts';
-import { assessInsulation } from '../../calc/insulation.ts';
-import type { Instrument } from '../../calc/interval.ts';
-import { assessIsolation } from '../../calc/isolation.ts';
-import type { IsolationInput } from '../../calc/isolation-input.ts';
-import { celsius, missing, type Reading, volts } from '../../calc/reading.ts';
-import { assessWinding } from '../../calc/winding.ts';
-import type { MeterFunction } from '../../simulator/instruments.ts';
-import type { World } from '../world.ts';
+import { assessBridge } from '../../calculators/bridge/rule/assess.ts';
+import { assessInsulation } from '../../calculators/insulation/rule/assess.ts';
+import { assessIsolation } from '../../calculators/isolation/rule/assess.ts';
+import type { IsolationInput } from '../../calculators/isolation/rule/input.ts';
+import { assessWinding } from '../../calculators/winding/rule/assess.ts';
+import type { Assessment } from '../../kernel/assessment/assessment.ts';
+import type { Instrument } from '../../kernel/reading/interval.ts';
+import { celsius, missing, type Reading, volts } from '../../kernel/reading/reading.ts';
+import type { World } from '../case/world.ts';
+import type { MeterFunction } from '../simulator/instruments.ts';
 import { bondedRow, bridgeRows, cableRow, joinedRow, motorRow, windingRow } from './rows.ts';
 
 /** One measurement of the guide under way: assessed, and improved as its own next steps ask. */

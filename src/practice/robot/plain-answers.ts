@@ -1,9 +1,9 @@
-import { asFound, leadsOff } from '../../simulator/axis-state.ts';
-import type { Reach } from '../../simulator/trip.ts';
 import type { LockoutAnswer } from '../../visit/steps/lockout/question.ts';
 import type { Answers, AskedStepId } from '../../visit/steps/questions.ts';
 import type { RetryAnswer } from '../../visit/steps/retry.ts';
-import type { World } from '../world.ts';
+import type { World } from '../case/world.ts';
+import { asFound, leadsOff } from '../simulator/axis-state.ts';
+import type { Reach } from '../simulator/trip.ts';
 import { busDead, provenDead } from './dead.ts';
 
 const done = { done: true };

@@ -1,11 +1,11 @@
-import { missing } from '../../calc/reading.ts';
-import { busReadingFor } from '../../guide/dead-proofs.ts';
-import type { Decision } from '../../guide/decision.ts';
-import { pointsAtCableOrMotor } from '../../guide/evidence.ts';
-import { nextStep } from '../../guide/next-step.ts';
+import { missing } from '../../kernel/reading/reading.ts';
+import { busReadingFor } from '../../visit/guide/dead-proofs.ts';
+import type { Decision } from '../../visit/guide/decision.ts';
+import { pointsAtCableOrMotor } from '../../visit/guide/evidence.ts';
+import { nextStep } from '../../visit/guide/next-step.ts';
 import type { StepId } from '../../visit/steps/ids.ts';
 import type { Answers, MeasuredStepId, VisitAnswers } from '../../visit/steps/questions.ts';
-import type { World } from '../world.ts';
+import type { World } from '../case/world.ts';
 import { type Measuring, measureBridge, measureInsulation, measureIsolation, measureWinding } from './measurements.ts';
 import { plainAnswers } from './plain-answers.ts';
 

@@ -1,13 +1,13 @@
-import type { StageReadings } from '../../calc/isolation-input.ts';
-import { parseReading } from '../../calc/parse-reading.ts';
-import type { Phase, Phases } from '../../calc/phases.ts';
-import type { Quantity } from '../../calc/quantity.ts';
-import type { Reading } from '../../calc/reading.ts';
-import type { WindingPair } from '../../calc/winding-phases.ts';
-import { type AxisState, cableFree, leadsOff } from '../../simulator/axis-state.ts';
-import type { Measurement, Mode } from '../../simulator/measure.ts';
-import { bondedExcept } from '../bonds.ts';
-import type { World } from '../world.ts';
+import type { StageReadings } from '../../calculators/isolation/rule/input.ts';
+import type { WindingPair } from '../../calculators/winding/rule/phases.ts';
+import type { Phase, Phases } from '../../kernel/electrics/phases.ts';
+import { parseReading } from '../../kernel/reading/parse-reading.ts';
+import type { Quantity } from '../../kernel/reading/quantity.ts';
+import type { Reading } from '../../kernel/reading/reading.ts';
+import { bondedExcept } from '../case/bonds.ts';
+import type { World } from '../case/world.ts';
+import { type AxisState, cableFree, leadsOff } from '../simulator/axis-state.ts';
+import type { Measurement, Mode } from '../simulator/measure.ts';
 
 const zeroed = { zeroed: true };
 /** After an insulation test the robot leaves the leads on until the winding is discharged. */

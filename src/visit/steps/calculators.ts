@@ -1,8 +1,8 @@
-import { bridgeForm } from '../../islands/bridge/form.ts';
-import type { CalculatorForm } from '../../islands/form/calculator-form.ts';
-import { insulationForm } from '../../islands/insulation/form.ts';
-import { isolationForm } from '../../islands/isolation/form.ts';
-import { windingForm } from '../../islands/winding/form.ts';
+import { bridgeForm } from '../../calculators/bridge/form.ts';
+import { insulationForm } from '../../calculators/insulation/form.ts';
+import { isolationForm } from '../../calculators/isolation/form.ts';
+import { windingForm } from '../../calculators/winding/form.ts';
+import type { CalculatorForm } from '../../kernel/form/calculator-form.ts';
 import type { MeasuredStepId } from './questions.ts';
 
 /** The calculator of each measured step. */

@@ -1,6 +1,6 @@
-import { parseReading } from '../../calc/parse-reading.ts';
-import type { Reading } from '../../calc/reading.ts';
-import type { ChoiceField, Option, ReadingField } from '../../islands/form/field.ts';
+import type { ChoiceField, Option, ReadingField } from '../../kernel/form/field.ts';
+import { parseReading } from '../../kernel/reading/parse-reading.ts';
+import type { Reading } from '../../kernel/reading/reading.ts';
 
 /** Fields of a form by id, exactly as typed or chosen. */
 export type Form = Readonly<Record<string, string>>;

@@ -1,5 +1,5 @@
-import { lastIn } from '../../calc/last-in.ts';
-import { shownTime } from '../../record/iso-time.ts';
+import { lastIn } from '../../kernel/reading/last-in.ts';
+import { shownTime } from '../../kernel/time/iso-time.ts';
 import type { AskedField, Form } from './fields.ts';
 
 /** What a step says of itself. */

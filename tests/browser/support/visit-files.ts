@@ -1,6 +1,6 @@
 import { text } from 'node:stream/consumers';
 import type { Download, Page } from 'playwright-core';
-import type { VisitRecord } from '../../../src/record/visit-schema.ts';
+import type { VisitRecord } from '../../../src/visit/record/visit-schema.ts';
 
 /** A file as the browser's chooser takes it. */
 export function fileOf(content: unknown, name = 'visit.json') {

@@ -1,6 +1,6 @@
 import { basename } from 'node:path';
 import Slugger from 'github-slugger';
-import { limitIds } from '../../../src/calc/limits.ts';
+import { limitIds } from '../../../src/kernel/limits.ts';
 import { splitArticle } from './article-text.ts';
 import { filesOf, jsonOf } from './files.ts';
 

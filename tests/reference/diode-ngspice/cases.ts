@@ -1,12 +1,12 @@
-import { phases } from '../../../src/calc/phases.ts';
-import type { Rail } from '../../../src/calc/switch-position.ts';
-import { axisNetwork } from '../../../src/simulator/axis-network.ts';
-import { asFound, leadsOff } from '../../../src/simulator/axis-state.ts';
-import { faultedAxis } from '../../../src/simulator/faulted-axis.ts';
-import { multimeter, type Range } from '../../../src/simulator/instruments.ts';
-import { underTest } from '../../../src/simulator/measure.ts';
-import { drawAxis } from '../../../src/simulator/parameters.ts';
-import { seeded } from '../../../src/simulator/random.ts';
+import type { Rail } from '../../../src/calculators/bridge/rule/switch-position.ts';
+import { phases } from '../../../src/kernel/electrics/phases.ts';
+import { axisNetwork } from '../../../src/practice/simulator/axis-network.ts';
+import { asFound, leadsOff } from '../../../src/practice/simulator/axis-state.ts';
+import { faultedAxis } from '../../../src/practice/simulator/faulted-axis.ts';
+import { multimeter, type Range } from '../../../src/practice/simulator/instruments.ts';
+import { underTest } from '../../../src/practice/simulator/measure.ts';
+import { drawAxis } from '../../../src/practice/simulator/parameters.ts';
+import { seeded } from '../../../src/practice/simulator/random.ts';
 import { type Asked, restDeck } from '../simulator-ngspice/netlist.ts';
 import { simulate } from '../simulator-ngspice/record.ts';
 

@@ -1,12 +1,12 @@
-import { phases } from '../../../src/calc/phases.ts';
-import { axisNetwork } from '../../../src/simulator/axis-network.ts';
-import { type AxisState, asFound, cableFree, leadsOff } from '../../../src/simulator/axis-state.ts';
-import { holding } from '../../../src/simulator/discharge.ts';
-import { type FaultedAxis, faultedAxis } from '../../../src/simulator/faulted-axis.ts';
-import { insulationTester, multimeter, type Range } from '../../../src/simulator/instruments.ts';
-import { type HookUp, underTest } from '../../../src/simulator/measure.ts';
-import { drawAxis } from '../../../src/simulator/parameters.ts';
-import { seeded } from '../../../src/simulator/random.ts';
+import { phases } from '../../../src/kernel/electrics/phases.ts';
+import { axisNetwork } from '../../../src/practice/simulator/axis-network.ts';
+import { type AxisState, asFound, cableFree, leadsOff } from '../../../src/practice/simulator/axis-state.ts';
+import { holding } from '../../../src/practice/simulator/discharge.ts';
+import { type FaultedAxis, faultedAxis } from '../../../src/practice/simulator/faulted-axis.ts';
+import { insulationTester, multimeter, type Range } from '../../../src/practice/simulator/instruments.ts';
+import { type HookUp, underTest } from '../../../src/practice/simulator/measure.ts';
+import { drawAxis } from '../../../src/practice/simulator/parameters.ts';
+import { seeded } from '../../../src/practice/simulator/random.ts';
 import type { Asked } from './netlist.ts';
 
 /** One faulted network, with what is asked of it at rest or of its bus as it discharges. */

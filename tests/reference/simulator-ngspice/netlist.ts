@@ -1,5 +1,5 @@
-import { thermalVolts } from '../../../src/simulator/diode-law.ts';
-import { type Capacitor, type Element, ground, nodeIndex } from '../../../src/simulator/network.ts';
+import { thermalVolts } from '../../../src/practice/simulator/diode-law.ts';
+import { type Capacitor, type Element, ground, nodeIndex } from '../../../src/practice/simulator/network.ts';
 
 /** What every node of the simulator leaks to ground, told to ngspice as a resistor so that both solve one network. */
 const leakOhms = 1e14;

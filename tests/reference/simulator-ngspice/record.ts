@@ -3,7 +3,7 @@ import { mkdtempSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
-import { axisNetwork } from '../../../src/simulator/axis-network.ts';
+import { axisNetwork } from '../../../src/practice/simulator/axis-network.ts';
 import { dischargeCases, dischargeSeconds, restCases } from './cases.ts';
 import { dischargeDeck, restDeck } from './netlist.ts';
 

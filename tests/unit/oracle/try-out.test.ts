@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
-import type { Verdict } from '../../../src/calc/assessment.ts';
-import { missing } from '../../../src/calc/reading.ts';
+import type { Verdict } from '../../../src/kernel/assessment/assessment.ts';
+import { missing } from '../../../src/kernel/reading/reading.ts';
 import { bridge } from '../../oracle/bridge.ts';
 import { Dice } from '../../oracle/dice.ts';
 import { poisoned } from '../../oracle/poison.ts';

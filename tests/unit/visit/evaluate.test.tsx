@@ -1,17 +1,17 @@
 import { renderToString } from 'preact-render-to-string';
 import { afterEach, beforeEach, describe, expect, test, vi } from 'vitest';
-import { bridgeForm } from '../../../src/islands/bridge/form.ts';
-import type { Outcome } from '../../../src/islands/form/calculator-form.ts';
-import { insulationForm } from '../../../src/islands/insulation/form.ts';
-import { isolationForm } from '../../../src/islands/isolation/form.ts';
-import { visitState } from '../../../src/islands/visit/list-entries.ts';
-import { VisitReport } from '../../../src/islands/visit/report/VisitReport.tsx';
-import { StepList } from '../../../src/islands/visit/StepList.tsx';
-import { VisitScreen } from '../../../src/islands/visit/VisitScreen.tsx';
-import { windingForm } from '../../../src/islands/winding/form.ts';
-import type { VisitStore } from '../../../src/record/visit-store.ts';
+import { bridgeForm } from '../../../src/calculators/bridge/form.ts';
+import { insulationForm } from '../../../src/calculators/insulation/form.ts';
+import { isolationForm } from '../../../src/calculators/isolation/form.ts';
+import { windingForm } from '../../../src/calculators/winding/form.ts';
+import type { Outcome } from '../../../src/kernel/form/calculator-form.ts';
+import { visitState } from '../../../src/visit/app/list-entries.ts';
+import { StepList } from '../../../src/visit/app/StepList.tsx';
+import { VisitScreen } from '../../../src/visit/app/VisitScreen.tsx';
 import { enterStep } from '../../../src/visit/change-step.ts';
 import { type EvaluatedVisit, evaluate } from '../../../src/visit/evaluate.ts';
+import { VisitReport } from '../../../src/visit/report/VisitReport.tsx';
+import type { VisitStore } from '../../../src/visit/storage/visit-store.ts';
 import { badInsulation, driveOnly, motorAndCable, visitOf, withBusAgain } from '../../support/marrow-bay-visits.ts';
 
 const soundWinding = { UV: '1.82 Ω', VW: '1.83 Ω', WU: '1.82 Ω', leads: 'four' };

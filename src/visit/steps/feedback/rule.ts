@@ -1,6 +1,6 @@
-import { feedbackGone } from '../../../guide/evidence.ts';
-import { motorSideSpeaksAgainst } from '../../../guide/power.ts';
-import { conclude, leadsOffThen } from '../../../guide/routes.ts';
+import { feedbackGone } from '../../guide/evidence.ts';
+import { motorSideSpeaksAgainst } from '../../guide/power.ts';
+import { conclude, leadsOffThen } from '../../guide/routes.ts';
 import { notDone } from '../done.ts';
 import { retriedWithoutPermit } from '../retry.ts';
 import type { PlainRule } from '../rule.ts';

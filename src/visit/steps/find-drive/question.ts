@@ -1,4 +1,4 @@
-import { limitRange } from '../../../calc/limits.ts';
+import { limitRange } from '../../../kernel/limits.ts';
 import { choice, chosen, count, type Form, textOf, type WordsField } from '../fields.ts';
 import type { Question } from '../question.ts';
 

@@ -1,5 +1,5 @@
-import { hindered } from '../../../guide/power.ts';
-import { feedbackFirst } from '../../../guide/routes.ts';
+import { hindered } from '../../guide/power.ts';
+import { feedbackFirst } from '../../guide/routes.ts';
 import type { PlainRule } from '../rule.ts';
 
 export const inspectRule: PlainRule<'inspect'> = {

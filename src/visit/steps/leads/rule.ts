@@ -1,5 +1,5 @@
-import { mayBePowered } from '../../../guide/evidence.ts';
-import { leadsOnAt } from '../../../guide/power.ts';
+import { mayBePowered } from '../../guide/evidence.ts';
+import { leadsOnAt } from '../../guide/power.ts';
 import { notDone } from '../done.ts';
 import { retriedWithoutPermit } from '../retry.ts';
 import type { PlainRule } from '../rule.ts';

@@ -1,7 +1,7 @@
-import { formatRounded } from '../../../calc/format-reading.ts';
-import { limitValue } from '../../../calc/limits.ts';
-import type { Reading } from '../../../calc/reading.ts';
-import type { oneReadingField } from '../../../record/migrations.ts';
+import { limitValue } from '../../../kernel/limits.ts';
+import { formatRounded } from '../../../kernel/reading/format-reading.ts';
+import type { Reading } from '../../../kernel/reading/reading.ts';
+import type { oneReadingField } from '../../record/migrations.ts';
 import { type Form, highest, tick, ticked, voltage } from '../fields.ts';
 import { lineOf, type Question } from '../question.ts';
 

@@ -1,5 +1,5 @@
-import { judgeDischarge } from '../../../calc/discharged.ts';
-import type { Reading } from '../../../calc/reading.ts';
+import { judgeDischarge } from '../../../kernel/assessment/bus-discharge.ts';
+import type { Reading } from '../../../kernel/reading/reading.ts';
 import type { StepProblem } from '../problems.ts';
 import type { Rule } from '../rule.ts';
 import type { BusAnswer, DeadProofId, LockoutAnswer } from './question.ts';

@@ -1,7 +1,7 @@
-import type { BridgeAssessment } from '../../../calc/bridge.ts';
-import type { InsulationAssessment } from '../../../calc/insulation-input.ts';
-import type { IsolationAssessment } from '../../../calc/isolation-input.ts';
-import type { WindingAssessment } from '../../../calc/winding.ts';
+import type { BridgeAssessment } from '../../../calculators/bridge/rule/assess.ts';
+import type { InsulationAssessment } from '../../../calculators/insulation/rule/input.ts';
+import type { IsolationAssessment } from '../../../calculators/isolation/rule/input.ts';
+import type { WindingAssessment } from '../../../calculators/winding/rule/assess.ts';
 import type { Form } from '../fields.ts';
 import type { StepWords } from '../question.ts';
 

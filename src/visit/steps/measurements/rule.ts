@@ -4,8 +4,8 @@ import {
   motorBad,
   pointsAtCableOrMotor,
   tripsAsAWhole,
-} from '../../../guide/evidence.ts';
-import { afterMeasuring, conclude, isolationFailed } from '../../../guide/routes.ts';
+} from '../../guide/evidence.ts';
+import { afterMeasuring, conclude, isolationFailed } from '../../guide/routes.ts';
 import type { StepProblem } from '../problems.ts';
 import type { VisitAnswers } from '../questions.ts';
 import type { PlainRule } from '../rule.ts';

@@ -1,4 +1,4 @@
-import { feedbackFirst } from '../../../guide/routes.ts';
+import { feedbackFirst } from '../../guide/routes.ts';
 import type { PlainRule } from '../rule.ts';
 
 export const mechanicsRule: PlainRule<'mechanics'> = {

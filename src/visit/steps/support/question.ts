@@ -1,5 +1,5 @@
-import { formatRounded } from '../../../calc/format-reading.ts';
-import { limitValue } from '../../../calc/limits.ts';
+import { limitValue } from '../../../kernel/limits.ts';
+import { formatRounded } from '../../../kernel/reading/format-reading.ts';
 import { askDone, type DoneAnswer } from '../done.ts';
 import type { Question } from '../question.ts';
 

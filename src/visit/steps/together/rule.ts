@@ -1,5 +1,5 @@
-import { tripsAsAWhole } from '../../../guide/evidence.ts';
-import { peCoreOff } from '../../../guide/power.ts';
+import { tripsAsAWhole } from '../../guide/evidence.ts';
+import { peCoreOff } from '../../guide/power.ts';
 import { notDone } from '../done.ts';
 import { retriedWithoutPermit } from '../retry.ts';
 import type { PlainRule, Rule } from '../rule.ts';

@@ -1,0 +1,41 @@
+import { writeFileSync } from 'node:fs';
+import { join } from 'node:path';
+import { fileURLToPath } from 'node:url';
+import type { AstroIntegration } from 'astro';
+import { gatherShipped, ShippedPackages } from '../shipped/licences.ts';
+
+/**
+ * What a build does with its finished pages: it writes the search index over them, the licences of all that reaches the
+ * reader, and the worker that keeps all of it on the device.
+ */
+export function finishPages(): AstroIntegration {
+  let worker: Promise<string>;
+  const shipped = new ShippedPackages();
+  return {
+    name: 'finish-pages',
+    hooks: {
+      'astro:config:setup': ({ updateConfig }) => {
+        const gather = gatherShipped(shipped);
+        updateConfig({ vite: { plugins: [gather], worker: { plugins: () => [gather] } } });
+      },
+      'astro:build:start': () => {
+        // Bundled while the pages are rendered. Its libraries are large, and nothing but a build needs them.
+        worker = import('../offline/offline-store.ts').then(({ bundledWorker }) => bundledWorker(shipped));
+        // Whoever waits for it hears of the failure.
+        worker.catch(() => undefined);
+      },
+      'astro:build:done': async ({ dir, logger }) => {
+        const folder = fileURLToPath(dir);
+        const { writeSearchIndex } = await import('../search/index/search-index.ts');
+        logger.info(`The search finds ${await writeSearchIndex(folder)} answers.`);
+        // Pagefind writes its own scripts beside the index, so no bundle tells of it.
+        shipped.addPackage('pagefind');
+        await worker;
+        writeFileSync(join(folder, 'licences.txt'), shipped.licences());
+        const { addOfflineUse } = await import('../offline/offline-store.ts');
+        const { files, bytes } = await addOfflineUse(folder, worker);
+        logger.info(`Kept on the device for use without a network: ${files} files, ${bytes} bytes.`);
+      },
+    },
+  };
+}

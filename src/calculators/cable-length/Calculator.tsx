@@ -1,0 +1,43 @@
+import { useMemo } from 'preact/hooks';
+import { temperatureUnit } from '../../kernel/form/form-choices.ts';
+import { Choices } from '../../ui/form/Choices.tsx';
+import { MoreFields } from '../../ui/form/MoreFields.tsx';
+import { ReadingRow } from '../../ui/form/ReadingRow.tsx';
+import { type IslandProps, useForm } from '../../ui/form/use-form.ts';
+import { LateDrawing } from '../../ui/plot/LateDrawing.tsx';
+import { FormFrame } from '../frame/FormFrame.tsx';
+import { buildFields, cableLengthForm, cableLengthInput, insulationField, testerFields, testFields } from './form.ts';
+
+const { name } = cableLengthForm;
+const drawing = () => import('./LengthPlot.tsx').then((module) => module.LengthPlot);
+
+/** What a sound cable of this length reads, and whether this one does. */
+export function CableLengthCalculator(props: IslandProps) {
+  const form = useForm(cableLengthForm, props);
+  const { outcome } = form;
+  const shows = useMemo(
+    () => (outcome.state === 'judged' ? { input: cableLengthInput(outcome.read) } : undefined),
+    [outcome],
+  );
+  return (
+    <FormFrame
+      {...props}
+      definition={cableLengthForm}
+      label="Cable insulation by length"
+      form={form}
+      drawing={<LateDrawing load={drawing} shows={shows} />}
+    >
+      <Choices name={name} field={insulationField} form={form} />
+      <ReadingRow name={name} legend="One core of the cable" fields={buildFields} form={form} />
+      <ReadingRow
+        name={name}
+        legend="The test"
+        hint="Insulation tester, both ends disconnected, read after one minute: 85 MΩ, 1.4G, >700M."
+        fields={testFields}
+        form={form}
+      />
+      <Choices name={name} field={temperatureUnit} form={form} />
+      <MoreFields name={name} summary="Accuracy of the tester (optional)" fields={testerFields} form={form} />
+    </FormFrame>
+  );
+}

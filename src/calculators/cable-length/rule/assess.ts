@@ -1,0 +1,153 @@
+import { findingMaker, type Step, step, verdictOf } from '../../../kernel/assessment/assessment.ts';
+import { judgeAfterTrip } from '../../../kernel/assessment/insulation-point.ts';
+import { impossibleFigures } from '../../../kernel/assessment/possible-figures.ts';
+import { coreInsulationInterval, lengthForResistance } from '../../../kernel/electrics/cable-insulation.ts';
+import { correctionFactor, interpolate } from '../../../kernel/electrics/temperature-correction.ts';
+import { type LimitId, limitPoints, limitRange, limitValue } from '../../../kernel/limits.ts';
+import { everything, type Interval, intervalOf, times } from '../../../kernel/reading/interval.ts';
+import { lastIn } from '../../../kernel/reading/last-in.ts';
+import type { Reading } from '../../../kernel/reading/reading.ts';
+import type {
+  CableInsulation,
+  CableLengthAssessment,
+  CableLengthFinding,
+  CableLengthInput,
+  CableLengthPayloads,
+  CableLengthStepCode,
+} from './input.ts';
+
+const finding = findingMaker<CableLengthPayloads>();
+
+const constantOf: Record<CableInsulation, LimitId> = { pvc: 'cable-constant-pvc', xlpe: 'cable-constant-xlpe' };
+
+/**
+ * One core of a cable against the go/no-go point after a trip and against the least resistance that a new cable of its
+ * length has. At or above both is good, below both is bad. Below the point, but not below what the length explains, is
+ * undecided: such a run is neither condemned nor passed by one figure. K of new cable is a floor of the specification,
+ * so a cable that reaches the point and not the floor is used with a caution. Below what the machine standard asks for at
+ * the least it is bad at any length and temperature. A figure that is no number, or below zero where nothing can be, is
+ * `figure-impossible`: undecided, nothing is judged.
+ */
+export function assessCableLength(input: CableLengthInput): CableLengthAssessment {
+  const impossible = impossibleFigures(input);
+  if (impossible.length > 0) return { verdict: 'undecided', findings: impossible, next: steps(impossible) };
+  const expected = expectedOf(input);
+  const floor = belowMachineMinimum(input);
+  if (floor !== undefined) {
+    const findings = [floor, ...(expected ? remarks(input, expected) : [])];
+    return { verdict: verdictOf(findings), findings, next: steps(findings), ...(expected && { expected }) };
+  }
+  if (expected === undefined || input.reading.kind === 'missing') return incomplete(input, expected);
+  const raw = intervalOf(input.reading, input.instrument);
+  const factor = factorOf(input);
+  const corrected = times(raw, factor);
+  const findings: CableLengthFinding[] = [];
+  if (input.temperature.kind !== 'value') findings.push(finding('cable-temperature-missing', 'undecided'));
+  findings.push(judge(input, raw, corrected, expected), ...remarks(input, expected));
+  return { verdict: verdictOf(findings), findings, next: steps(findings), expected, corrected };
+}
+
+/** What the machine standard asks for at the least holds for any length, and needs neither table nor data. */
+function belowMachineMinimum({ reading, instrument }: CableLengthInput): CableLengthFinding | undefined {
+  const minimum = limitValue('machine-minimum-60204');
+  const { hi } = intervalOf(reading, instrument);
+  if (hi >= minimum) return undefined;
+  const parts = { readings: ['reading'], limits: ['machine-minimum-60204' as const], minimumOhms: minimum };
+  return finding('cable-below-machine-minimum', 'fail', parts);
+}
+
+function expectedOf({ insulation, insulationDiameter, conductorDiameter, length }: CableLengthInput) {
+  const data = [insulationDiameter, conductorDiameter, length];
+  if (data.some((reading) => reading.kind !== 'value')) return undefined;
+  const { from, to } = limitRange(constantOf[insulation]);
+  // A diameter or a length is as sure as its last digit.
+  const [outer, inner, metres] = data.map((reading) => intervalOf(reading, { counts: 1 }));
+  if (!outer || !inner || !metres || inner.lo <= 0 || metres.lo <= 0) return undefined;
+  const expected = coreInsulationInterval({ lo: from, hi: to }, outer, inner, metres);
+  return expected.lo > 0 && Number.isFinite(expected.hi) ? expected : undefined;
+}
+
+function incomplete(input: CableLengthInput, expected: Interval | undefined): CableLengthAssessment {
+  const findings: CableLengthFinding[] = [];
+  if (expected === undefined) {
+    const data = [input.insulationDiameter, input.conductorDiameter, input.length];
+    const whole = data.every((reading) => reading.kind === 'value');
+    findings.push(finding(whole ? 'diameters-impossible' : 'cable-data-missing', 'undecided'));
+  }
+  if (input.reading.kind === 'missing') findings.push(finding('cable-reading-missing', 'undecided'));
+  if (expected !== undefined) findings.push(...remarks(input, expected));
+  return { verdict: 'undecided', findings, next: steps(findings), ...(expected && { expected }) };
+}
+
+/**
+ * The factor to the temperature of the tables. Only what is published is computed: outside the table, and for
+ * insulation without one, all that is used is that a warmer cable reads lower.
+ */
+function factorOf({ insulation, temperature }: CableLengthInput): Interval {
+  if (temperature.kind !== 'value') return everything;
+  const reference = limitValue('cable-reference-temperature');
+  const { value } = temperature;
+  if (insulation === 'xlpe') {
+    if (value === reference) return { lo: 1, hi: 1 };
+    return value > reference ? { lo: 1, hi: Number.POSITIVE_INFINITY } : { lo: 0, hi: 1 };
+  }
+  const points = limitPoints('cable-conversion-thermoplastic');
+  const factor = interpolate(points, value);
+  const first = points[0]?.[0] ?? reference;
+  if (factor !== undefined && value >= first) return { lo: factor, hi: factor };
+  if (value < first) return { lo: 0, hi: points[0]?.[1] ?? 1 };
+  return { lo: lastIn(points)?.[1] ?? 1, hi: Number.POSITIVE_INFINITY };
+}
+
+function judge(input: CableLengthInput, raw: Interval, corrected: Interval, expected: Interval): CableLengthFinding {
+  const point = limitValue('after-trip-point');
+  const conversion: LimitId[] = input.insulation === 'pvc' ? ['cable-conversion-thermoplastic'] : [];
+  const limits: LimitId[] = ['after-trip-point', 'halving-rule', constantOf[input.insulation], ...conversion];
+  const parts = { readings: ['reading'], limits, pointOhms: point, newOhms: expected };
+  const stands = judgeAfterTrip(input.reading, raw, point, factorToPoint(input.temperature));
+  if (stands === 'good') {
+    return finding(corrected.lo >= expected.hi ? 'cable-passes-both' : 'cable-below-new', 'pass', parts);
+  }
+  if (stands === 'bad' && corrected.hi < expected.lo) return finding('cable-fails', 'fail', parts);
+  // The length explains a reading below the point only where the length's own floor lies below it.
+  const explains = stands === 'bad' && expected.lo < point;
+  return finding(explains ? 'cable-long-enough-to-explain' : 'cable-too-close', 'undecided', parts);
+}
+
+/** To the temperature that the go/no-go point is judged at, by the rule of the insulation calculator. */
+function factorToPoint(temperature: Reading): Interval {
+  if (temperature.kind !== 'value') return everything;
+  const factor = correctionFactor('halving', temperature.value, limitValue('reference-temperature-after-trip'));
+  return factor === undefined ? everything : { lo: factor, hi: factor };
+}
+
+/** Up to which length the go/no-go point lies below what a new cable has: there the point holds as it is. */
+function remarks(input: CableLengthInput, expected: Interval): CableLengthFinding[] {
+  const { insulationDiameter: outer, conductorDiameter: inner, length } = input;
+  if (outer.kind !== 'value' || inner.kind !== 'value' || length.kind !== 'value') return [];
+  const point = limitValue('after-trip-point');
+  const constant = limitRange(constantOf[input.insulation]).from;
+  const metres = lengthForResistance(constant, outer.value, inner.value, point);
+  const limits: LimitId[] = ['after-trip-point'];
+  const parts = { limits, holdsToMetres: metres, lengthMetres: length.value };
+  const holds = expected.lo >= point;
+  return [
+    holds ? finding('point-still-holds', 'note', parts) : finding('point-holds-no-more', 'caution', parts),
+    finding('constant-recalled', 'note', { limits: [constantOf[input.insulation]] }),
+  ];
+}
+
+const stepAfter: Partial<Record<CableLengthFinding['code'], CableLengthStepCode[]>> = {
+  'figure-impossible': ['read-figure-again'],
+  'cable-data-missing': ['measure-cable-data'],
+  'diameters-impossible': ['measure-cable-data'],
+  'cable-reading-missing': ['measure-cable'],
+  'cable-temperature-missing': ['measure-cable-temperature'],
+  'cable-below-new': ['compare-with-earlier'],
+  'cable-long-enough-to-explain': ['compare-cores', 'test-parts-of-run', 'compare-with-earlier'],
+  'cable-too-close': ['measure-cable-temperature', 'repeat-cable-exactly', 'compare-cores'],
+};
+
+function steps(findings: readonly CableLengthFinding[]): Step<CableLengthStepCode>[] {
+  return [...new Set(findings.flatMap(({ code }) => stepAfter[code] ?? []))].map((code) => step(code));
+}

@@ -1,0 +1,59 @@
+import { MoreFields } from '../../ui/form/MoreFields.tsx';
+import { ReadingInput } from '../../ui/form/ReadingInput.tsx';
+import { ReadingRow } from '../../ui/form/ReadingRow.tsx';
+import { type IslandProps, useForm } from '../../ui/form/use-form.ts';
+import { LateDrawing } from '../../ui/plot/LateDrawing.tsx';
+import { FormFrame } from '../frame/FormFrame.tsx';
+import { busFields, labelFields, meterFields, pairFields, toleranceFields } from './fields.ts';
+import { dischargeForm } from './form.ts';
+import { WaitTable } from './WaitTable.tsx';
+
+const { name } = dischargeForm;
+const drawing = () => import('./DischargePlot.tsx').then((module) => module.DischargePlot);
+
+/** How long the bus takes to the published limits. It never says that the bus is discharged. */
+export function DischargeCalculator(props: IslandProps) {
+  const form = useForm(dischargeForm, props);
+  const assessment = form.outcome.state === 'judged' ? form.outcome.assessment : undefined;
+  return (
+    <FormFrame
+      {...props}
+      definition={dischargeForm}
+      label="DC-bus discharge"
+      form={form}
+      drawing={
+        <>
+          {assessment && assessment.waits.length > 0 && (
+            <WaitTable waits={assessment.waits} fromReading={assessment.charged?.fromReading ?? false} />
+          )}
+          <LateDrawing load={drawing} shows={assessment && { assessment }} />
+        </>
+      }
+    >
+      <ReadingRow
+        name={name}
+        legend="The bus"
+        hint="From the drive manual. Leave empty what you don't know."
+        fields={busFields}
+        form={form}
+      />
+      <ReadingRow
+        name={name}
+        legend="Two readings of the voltmeter"
+        hint="With the supply locked out, and the meter left connected between them. Leave empty if you took none."
+        fields={pairFields}
+        form={form}
+      />
+      {labelFields.map((field) => (
+        <ReadingInput key={field.id} name={name} field={field} form={form} />
+      ))}
+      <MoreFields
+        name={name}
+        summary="Tolerances and accuracy (optional)"
+        hint="A display is never taken for surer than one count of its last digit."
+        fields={[...toleranceFields, ...meterFields]}
+        form={form}
+      />
+    </FormFrame>
+  );
+}

@@ -1,0 +1,33 @@
+import { defineCalculator } from '../../kernel/form/calculator-form.ts';
+import { instrumentOf } from '../../kernel/form/instrument.ts';
+import type { ReadForm } from '../../kernel/form/read-form.ts';
+import { missing } from '../../kernel/reading/reading.ts';
+import { busFields, labelFields, meterFields, pairFields, toleranceFields } from './fields.ts';
+import { assessDischarge, type DischargeAssessment } from './rule/assess.ts';
+import type { DischargeInput } from './rule/input.ts';
+import { dischargeFindings, dischargeSteps } from './words.ts';
+
+export function dischargeInput(read: ReadForm): DischargeInput {
+  const of = (id: string) => read.readings[id] ?? missing;
+  return {
+    startVoltage: of('startVoltage'),
+    capacitance: of('capacitance'),
+    capacitanceTolerance: of('capacitanceTolerance'),
+    bleeder: of('bleeder'),
+    bleederTolerance: of('bleederTolerance'),
+    timeConstant: of('timeConstant'),
+    first: of('first'),
+    second: of('second'),
+    elapsed: of('elapsed'),
+    label: of('label'),
+    instrument: instrumentOf(read),
+  };
+}
+
+export const dischargeForm = defineCalculator<DischargeAssessment>({
+  name: 'discharge',
+  fields: [...busFields, ...toleranceFields, ...pairFields, ...meterFields, ...labelFields],
+  assess: (read) => assessDischarge(dischargeInput(read)),
+  findingTexts: dischargeFindings,
+  stepTexts: dischargeSteps,
+});

@@ -1,0 +1,162 @@
+import { type Assessment, findingMaker, type Step, step, verdictOf } from '../../../kernel/assessment/assessment.ts';
+import { impossibleFigures } from '../../../kernel/assessment/possible-figures.ts';
+import { limitValue } from '../../../kernel/limits.ts';
+import { type Interval, intervalOf } from '../../../kernel/reading/interval.ts';
+import { judgeEnergy } from './energy.ts';
+import type { DischargeFinding, DischargeInput, DischargePayloads, DischargeStepCode } from './input.ts';
+import {
+  capacitanceOf,
+  hull,
+  type Known,
+  measuredTimeConstant,
+  shownVolts,
+  statedTimeConstant,
+} from './time-constant.ts';
+import { type Charged, span, type Wait, waits } from './wait.ts';
+
+const finding = findingMaker<DischargePayloads>();
+
+export interface DischargeAssessment extends Assessment<DischargeFinding, Step<DischargeStepCode>> {
+  /** What the numbers below rest on; absent where the time is not known. */
+  charged?: Charged;
+  waits: Wait[];
+}
+
+/**
+ * How long the DC bus takes to the published limits, at the shortest and at the longest. There is no go: a computed
+ * time never replaces the measurement. A no-go means that the readings prove a discharge that is too slow. Where values
+ * and readings both give a time constant, the longest time counts. A figure that is no number, or below zero where
+ * nothing can be, is `figure-impossible`: undecided, nothing is judged.
+ */
+export function assessDischarge(input: DischargeInput): DischargeAssessment {
+  const impossible = impossibleFigures(input);
+  if (impossible.length > 0) return result(impossible, []);
+  const stated = statedTimeConstant(input);
+  const measured = measuredTimeConstant(input);
+  const start = startOf(input);
+  const known = [stated.timeConstant, measured.timeConstant].filter((interval) => interval !== undefined);
+  const findings: DischargeFinding[] = [
+    finding('only-the-meter', 'undecided', { limits: ['touch-voltage'] }),
+    ...measured.findings,
+    ...stated.findings,
+  ];
+  const capacitance = capacitanceOf(input);
+  if (start === undefined) findings.push(finding('start-missing', 'undecided'));
+  else if (capacitance !== undefined) findings.push(judgeEnergy(capacitance.hi, start.hi));
+  const rises = findings.some(({ severity }) => severity === 'stop');
+  if (known.length === 0 && !rises) findings.push(finding('discharge-data-missing', 'undecided'));
+  if (rises || start === undefined || known.length === 0) return result(findings, []);
+  const nowAtMost = measured.timeConstant && shownVolts(input.second, input.instrument).hi;
+  const fromReading = startsAtReading(input);
+  const charged: Charged = { start, fromReading, timeConstant: hull(known), capacitance, nowAtMost };
+  const rows = waits(charged);
+  findings.push(
+    ...longest(rows, fromReading),
+    ...disagreements(stated, measured),
+    ...againstLabel(input, start, stated, measured),
+  );
+  return { ...result(findings, rows), charged };
+}
+
+function result(findings: DischargeFinding[], rows: Wait[]): DischargeAssessment {
+  return { verdict: verdictOf(findings), findings, next: steps(findings), waits: rows };
+}
+
+/**
+ * The bus had at least what was read first: a lower statement of the start is not believed. Over-range has no upper end
+ * to reckon from.
+ */
+function startOf({ startVoltage, first, instrument }: DischargeInput): Interval | undefined {
+  const known = [startVoltage, first].filter(({ kind }) => kind !== 'missing').map((r) => shownVolts(r, instrument));
+  if (known.length === 0 || known.some(({ hi }) => !Number.isFinite(hi))) return undefined;
+  return { lo: Math.max(...known.map(({ lo }) => lo)), hi: Math.max(...known.map(({ hi }) => hi)) };
+}
+
+/** Whether all that is known of the start is a reading, which was taken some time after the supply was cut. */
+function startsAtReading({ startVoltage, first, instrument }: DischargeInput): boolean {
+  if (first.kind === 'missing') return false;
+  if (startVoltage.kind === 'missing') return true;
+  return shownVolts(startVoltage, instrument).hi < shownVolts(first, instrument).hi;
+}
+
+function longest(rows: Wait[], atReading: boolean): DischargeFinding[] {
+  const machine = rows.find(({ limit }) => limit === 'residual-voltage-60');
+  const touch = rows.find(({ limit }) => limit === 'touch-voltage');
+  if (machine === undefined || touch === undefined) return [];
+  const { lo, hi } = touch.seconds;
+  if (!Number.isFinite(hi)) return [finding('no-end', 'undecided', { limits: ['touch-voltage'] })];
+  const found: DischargeFinding[] = [
+    finding(atReading ? 'longest-wait-from-reading' : 'longest-wait', 'caution', {
+      limits: ['touch-voltage'],
+      touchVolts: touch.volts,
+      shortestSeconds: lo,
+      longestSeconds: hi,
+      ...(touch.afterReading !== undefined && { fromSecondSeconds: touch.afterReading }),
+    }),
+  ];
+  if (machine.seconds.hi > limitValue('residual-voltage-time')) {
+    const within = limitValue('residual-voltage-time');
+    found.push(
+      finding('longer-than-standard', 'caution', {
+        limits: ['residual-voltage-60', 'residual-voltage-time'],
+        longestSeconds: machine.seconds.hi,
+        withinSeconds: within,
+        volts: machine.volts,
+      }),
+    );
+  }
+  return found;
+}
+
+function disagreements({ timeConstant: stated }: Known, { timeConstant: measured }: Known): DischargeFinding[] {
+  if (stated === undefined || measured === undefined) return [];
+  if (measured.lo > stated.hi) {
+    return [finding('slower-than-values', 'fail', { measuredSeconds: measured.lo, statedSeconds: stated.hi })];
+  }
+  if (measured.hi >= stated.lo) return [];
+  return [finding('faster-than-values', 'caution', { measuredSeconds: measured.hi, statedSeconds: stated.lo })];
+}
+
+/** Labels mean the residual voltage of the machine standard. Only readings prove a bus too slow for its label. */
+function againstLabel({ label }: DischargeInput, start: Interval, stated: Known, measured: Known): DischargeFinding[] {
+  if (label.kind !== 'value') return [];
+  const volts = limitValue('residual-voltage-60');
+  const allowed = intervalOf(label, { counts: 1 }).hi;
+  const shortest = ({ timeConstant }: Known) => (timeConstant ? span({ start, timeConstant }, volts).lo : 0);
+  const parts = (seconds: number) => ({
+    readings: ['label'],
+    limits: ['residual-voltage-60' as const],
+    seconds,
+    labelSeconds: label.value,
+    volts,
+  });
+  if (shortest(measured) > allowed) {
+    return [finding('slower-than-label', 'fail', parts(shortest(measured)))];
+  }
+  if (shortest(stated) > allowed) {
+    return [finding('values-beyond-label', 'caution', parts(shortest(stated)))];
+  }
+  return [];
+}
+
+const stepAfter: Partial<Record<DischargeFinding['code'], DischargeStepCode[]>> = {
+  'figure-impossible': ['read-figure-again'],
+  'voltage-rises': ['find-feed'],
+  'slower-than-values': ['suspect-bleeder'],
+  'slower-than-label': ['suspect-bleeder'],
+  'start-missing': ['type-discharge-data'],
+  'discharge-data-missing': ['type-discharge-data'],
+  'value-impossible': ['type-discharge-data'],
+  'pair-incomplete': ['repeat-pair'],
+  'times-equal': ['repeat-pair'],
+  'no-fall-shown': ['repeat-pair'],
+  'no-end': ['repeat-pair'],
+  'longest-wait': ['wait-then-measure'],
+  'longest-wait-from-reading': ['wait-then-measure'],
+};
+
+/** Whatever was found, the last step is the measurement. */
+function steps(findings: readonly DischargeFinding[]): Step<DischargeStepCode>[] {
+  const codes = findings.flatMap(({ code }) => stepAfter[code] ?? []);
+  return [...new Set<DischargeStepCode>([...codes, 'prove-dead'])].map((code) => step(code));
+}

@@ -1,0 +1,30 @@
+import type { CalculatorName } from '../../kernel/form/calculator-form.ts';
+import { type FormField, fillForm, type Typed } from '../../kernel/form/field.ts';
+import { href } from '../../ui/href.ts';
+import { calculatorNames } from '../../ui/sharing/calculator-names.ts';
+import { readShare } from '../../visit/record/share.ts';
+
+/** What a link offers to the form on this page. */
+export type Offered =
+  | { kind: 'form'; typed: Typed; entries: { name: string; value: string }[] }
+  | { kind: 'elsewhere'; address: string }
+  | { kind: 'refused'; message: string };
+
+/** Only fields that the form has are taken; what else a link brings is dropped. */
+export function offeredBy(share: string, name: CalculatorName, fields: readonly FormField[]): Offered {
+  const read = readShare(share, calculatorNames);
+  if (!read.ok) return { kind: 'refused', message: read.problem.message };
+  const shared = read.value;
+  if (shared.kind === 'visit') return { kind: 'elsewhere', address: `${href('/visit/')}#share=${share}` };
+  if (shared.calculator !== name) {
+    return { kind: 'elsewhere', address: `${href(`/calculators/${shared.calculator}/`)}#share=${share}` };
+  }
+  const typed = fillForm(fields, shared.form);
+  const entries = fields.flatMap((field) => {
+    const value = typed[field.id] ?? '';
+    if (value === '' || (field.kind === 'choice' && value === field.initial)) return [];
+    const label = field.kind === 'choice' && field.options.find((option) => option.value === value)?.label;
+    return [{ name: field.name, value: label || value }];
+  });
+  return { kind: 'form', typed, entries };
+}

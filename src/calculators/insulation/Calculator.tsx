@@ -1,0 +1,56 @@
+import { useMemo } from 'preact/hooks';
+import { correction, temperatureUnit, testVoltage, windingTemperature } from '../../kernel/form/form-choices.ts';
+import { Choices } from '../../ui/form/Choices.tsx';
+import { MoreFields } from '../../ui/form/MoreFields.tsx';
+import { ReadingInput } from '../../ui/form/ReadingInput.tsx';
+import { ReadingRow } from '../../ui/form/ReadingRow.tsx';
+import { type IslandProps, useForm } from '../../ui/form/use-form.ts';
+import { LateDrawing } from '../../ui/plot/LateDrawing.tsx';
+import { FormFrame } from '../frame/FormFrame.tsx';
+import { air, machineClass, occasion, pe, phaseFields, ratedVoltage, tester, testMinutes } from './fields.ts';
+import { insulationForm, insulationInput } from './form.ts';
+
+const { name } = insulationForm;
+const drawing = () => import('./InsulationPlot.tsx').then((module) => module.InsulationPlot);
+
+/** Insulation to PE, after a trip or in routine monitoring. */
+export function InsulationCalculator(props: IslandProps) {
+  const form = useForm(insulationForm, props);
+  const { outcome } = form;
+  const shows = useMemo(
+    () => (outcome.state === 'judged' ? { input: insulationInput(outcome.read) } : undefined),
+    [outcome],
+  );
+  return (
+    <FormFrame
+      {...props}
+      definition={insulationForm}
+      label="Insulation go/no-go"
+      form={form}
+      drawing={<LateDrawing load={drawing} shows={shows} />}
+    >
+      {/* A visit begins with a trip: its occasion is no question. */}
+      {props.visit === undefined && <Choices name={name} field={occasion} form={form} />}
+      <ReadingRow
+        name={name}
+        legend="Readings"
+        hint="Insulation tester, drive disconnected, read after the same time each: 3.2 MΩ, 1.4G, >700M. PE by multimeter, lowest range, with the PE core of the cable off the drive: left on, it reads a dead short even when it is broken. Last lead off, first lead on, before anything is powered."
+        fields={[...phaseFields, pe]}
+        form={form}
+      />
+      <ReadingRow name={name} legend="Test" fields={[testVoltage, ratedVoltage, testMinutes]} form={form} />
+      <ReadingInput name={name} field={windingTemperature} form={form} />
+      <Choices name={name} field={temperatureUnit} form={form} />
+      {form.read.choices.occasion === 'routine' && <Choices name={name} field={machineClass} form={form} />}
+      <Choices name={name} field={correction} form={form} />
+      <MoreFields
+        name={name}
+        summary="Air and humidity (optional)"
+        hint="For the dew point: at or below it the winding is wet, and nothing is judged."
+        fields={air}
+        form={form}
+      />
+      <MoreFields name={name} summary="Accuracy of the tester (optional)" fields={tester} form={form} />
+    </FormFrame>
+  );
+}

@@ -1,0 +1,92 @@
+import { phases } from '../../kernel/electrics/phases.ts';
+import type { ChoiceField, ReadingField } from '../../kernel/form/field.ts';
+import { instrumentFields } from '../../kernel/form/instrument.ts';
+import { limitValue } from '../../kernel/limits.ts';
+import { formatRounded } from '../../kernel/reading/format-reading.ts';
+
+const reference = formatRounded(limitValue('reference-temperature-routine'), '°C');
+const point = formatRounded(limitValue('after-trip-point'), 'Ω');
+
+/** No answer is taken for granted: the two limits are far apart, and the wrong one passes a damaged motor. */
+export const occasion: ChoiceField = {
+  kind: 'choice',
+  id: 'occasion',
+  name: 'Why do you measure?',
+  options: [
+    { value: 'after-trip', label: 'After a trip', hint: `Is anything damaged? Judged against ${point}, as read.` },
+    {
+      value: 'routine',
+      label: 'Routine monitoring',
+      hint: `Is a healthy machine ageing? Judged by IEEE 43, at ${reference}.`,
+    },
+  ],
+  initial: '',
+  required: true,
+};
+
+export const phaseFields: ReadingField[] = phases.map((phase) => ({
+  kind: 'reading',
+  id: phase,
+  label: `${phase} to PE`,
+  name: `${phase} to PE`,
+  quantity: 'resistance',
+}));
+
+export const pe: ReadingField = {
+  kind: 'reading',
+  id: 'PE',
+  label: 'PE pin to frame',
+  name: 'PE pin to frame',
+  quantity: 'resistance',
+};
+
+export const ratedVoltage: ReadingField = {
+  kind: 'reading',
+  id: 'ratedVoltage',
+  label: 'Rated voltage',
+  name: 'Rated voltage',
+  hint: 'Line to line, from the name plate.',
+  quantity: 'voltage',
+};
+
+export const testMinutes: ReadingField = {
+  kind: 'reading',
+  id: 'testMinutes',
+  label: 'Test duration',
+  name: 'Test duration',
+  hint: `Empty means ${formatRounded(limitValue('reading-time'), 'min')}. Type 60 s or 1 min.`,
+  quantity: 'duration',
+};
+
+export const machineClass: ChoiceField = {
+  kind: 'choice',
+  id: 'machineClass',
+  name: 'Kind of winding',
+  hint: 'Only routine monitoring asks for it.',
+  options: [
+    { value: 'random-wound', label: 'Random-wound', hint: 'Most servo motors; also form-wound below 1 kV.' },
+    { value: 'form-wound', label: 'Form-wound, made after about 1970' },
+    { value: 'pre-1970', label: 'Made before about 1970, or a field winding' },
+  ],
+  initial: 'random-wound',
+};
+
+export const air: ReadingField[] = [
+  {
+    kind: 'reading',
+    id: 'ambient',
+    label: 'Air temperature',
+    name: 'Air temperature',
+    quantity: 'temperature',
+    bareUnitFrom: 'temperatureUnit',
+  },
+  {
+    kind: 'reading',
+    id: 'humidity',
+    label: 'Relative humidity, %',
+    name: 'Relative humidity',
+    quantity: 'percent',
+  },
+];
+
+export const tester = instrumentFields('700 MΩ');

@@ -1,0 +1,55 @@
+import { defineCalculator } from '../../kernel/form/calculator-form.ts';
+import {
+  correction,
+  correctionOf,
+  temperatureUnit,
+  testVoltage,
+  windingTemperature,
+} from '../../kernel/form/form-choices.ts';
+import { instrumentOf } from '../../kernel/form/instrument.ts';
+import type { ReadForm } from '../../kernel/form/read-form.ts';
+import { missing } from '../../kernel/reading/reading.ts';
+import { air, machineClass, occasion, pe, phaseFields, ratedVoltage, tester, testMinutes } from './fields.ts';
+import { assessInsulation } from './rule/assess.ts';
+import type { InsulationAssessment, InsulationInput } from './rule/input.ts';
+import { insulationFindings, insulationSteps } from './words.ts';
+
+export function insulationInput(read: ReadForm): InsulationInput {
+  const of = (id: string) => read.readings[id] ?? missing;
+  const group = read.choices.machineClass;
+  return {
+    occasion: read.choices.occasion === 'routine' ? 'routine' : 'after-trip',
+    readings: { U: of('U'), V: of('V'), W: of('W') },
+    pe: of('PE'),
+    testVoltage: of('testVoltage'),
+    ratedVoltage: of('ratedVoltage'),
+    windingTemperature: of('windingTemperature'),
+    ambient: of('ambient'),
+    humidity: of('humidity'),
+    machineClass: group === 'form-wound' || group === 'pre-1970' ? group : 'random-wound',
+    correction: correctionOf(read),
+    instrument: instrumentOf(read),
+    testMinutes: of('testMinutes'),
+  };
+}
+
+export const insulationForm = defineCalculator<InsulationAssessment>({
+  name: 'insulation',
+  fields: [
+    occasion,
+    ...phaseFields,
+    pe,
+    testVoltage,
+    ratedVoltage,
+    testMinutes,
+    windingTemperature,
+    temperatureUnit,
+    machineClass,
+    correction,
+    ...air,
+    ...tester,
+  ],
+  assess: (read) => assessInsulation(insulationInput(read)),
+  findingTexts: insulationFindings,
+  stepTexts: insulationSteps,
+});

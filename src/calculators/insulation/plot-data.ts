@@ -1,0 +1,52 @@
+import { type Phases, phases } from '../../kernel/electrics/phases.ts';
+import type { Reading } from '../../kernel/reading/reading.ts';
+import type { Shape } from '../../ui/plot/Points.tsx';
+import type { InsulationInput } from './rule/input.ts';
+import { limitCurve } from './rule/target.ts';
+
+/** A phase in the plot; an arrow if the meter showed only a bound. */
+export interface Mark {
+  label: string;
+  temperature: number;
+  ohms: number;
+  shape: Shape;
+}
+
+export interface PlotData {
+  curve: ReturnType<typeof limitCurve>;
+  marks: Mark[];
+}
+
+/** Nothing lower is told apart in the plot: a dead short stands at its foot. */
+const lowestShown = 1e3;
+
+/** Each phase has a shape of its own. */
+const shapeOf: Phases<Shape> = { U: 'dot', V: 'square', W: 'triangle' };
+
+/** What the plot shows, or undefined while there is no limit to show. */
+export function plotData(input: InsulationInput): PlotData | undefined {
+  const curve = limitCurve(input);
+  return curve.length === 0 ? undefined : { curve, marks: marksOf(input) };
+}
+
+function marksOf({ readings, windingTemperature }: InsulationInput): Mark[] {
+  if (windingTemperature.kind !== 'value') return [];
+  const temperature = windingTemperature.value;
+  return phases.flatMap((phase) => {
+    const place = placeOf(readings[phase]);
+    return place === undefined ? [] : [{ label: phase, temperature, shape: shapeOf[phase], ...place }];
+  });
+}
+
+function placeOf(reading: Reading): (Pick<Mark, 'ohms'> & Partial<Pick<Mark, 'shape'>>) | undefined {
+  switch (reading.kind) {
+    case 'value':
+      return reading.value < lowestShown ? { ohms: lowestShown, shape: 'below' } : { ohms: reading.value };
+    case 'over':
+      return reading.atLeast ? { ohms: Math.max(lowestShown, reading.atLeast), shape: 'above' } : undefined;
+    case 'under':
+      return reading.atMost ? { ohms: Math.max(lowestShown, reading.atMost), shape: 'below' } : undefined;
+    default:
+      return undefined;
+  }
+}

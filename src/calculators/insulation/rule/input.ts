@@ -1,0 +1,99 @@
+import type { Assessment, FindingOf, Nothing, Step } from '../../../kernel/assessment/assessment.ts';
+import type { FigurePayloads, FigureStepCode } from '../../../kernel/assessment/possible-figures.ts';
+import type { PeJudgement } from '../../../kernel/assessment/protective-conductor.ts';
+import type { ReminderPayloads } from '../../../kernel/assessment/test-reminders.ts';
+import type { TestVoltagePayloads } from '../../../kernel/assessment/test-voltage.ts';
+import type { WindingJudgement } from '../../../kernel/assessment/winding-insulation.ts';
+import type { MachineClass } from '../../../kernel/electrics/machine-minimum.ts';
+import type { Phase, Phases } from '../../../kernel/electrics/phases.ts';
+import type { CorrectionMethod } from '../../../kernel/electrics/temperature-correction.ts';
+import type { Instrument } from '../../../kernel/reading/interval.ts';
+import type { Reading } from '../../../kernel/reading/reading.ts';
+
+/** After a trip something has happened: the strict point on the reading. Routine: published minima, corrected. */
+export type Occasion = 'after-trip' | 'routine';
+
+/**
+ * Insulation of a motor, or of motor and cable, to PE. Resistances in Ω, voltages in V (rated: line to line),
+ * temperatures in °C, humidity in %, duration in min. `pe` is the PE pin to the frame, on the lowest resistance range of a
+ * multimeter; `instrument` describes the insulation tester. Air and humidity are optional, but only together.
+ */
+export interface InsulationInput {
+  occasion: Occasion;
+  readings: Phases<Reading>;
+  pe: Reading;
+  testVoltage: Reading;
+  ratedVoltage: Reading;
+  windingTemperature: Reading;
+  ambient: Reading;
+  humidity: Reading;
+  machineClass: MachineClass;
+  correction: CorrectionMethod;
+  instrument?: Instrument;
+  testMinutes: Reading;
+}
+
+/** What was read at one phase, and what is asked of it. */
+export interface PhaseJudged {
+  phase: Phase;
+  occasion: Occasion;
+  limitOhms: number;
+  /** The temperature of the limit. */
+  referenceCelsius: number;
+  kind: Reading['kind'];
+  /** The figure or bound as read; absent if there is none. */
+  ohms?: number;
+  /** At the temperature of the limit; absent if one factor is not known. */
+  corrected?: { ohms: number; factor: number };
+}
+
+type PhasePayloads = Record<`phase-${Exclude<WindingJudgement, 'methods-differ'>}`, PhaseJudged>;
+type PePayloads = Record<`pe-${PeJudgement}`, Nothing>;
+
+export interface InsulationPayloads
+  extends FigurePayloads,
+    TestVoltagePayloads,
+    PhasePayloads,
+    PePayloads,
+    ReminderPayloads {
+  'phase-missing': { readings: Phase[] };
+  /** `methods`: those that would judge otherwise. */
+  'phase-methods-differ': PhaseJudged & { methods: CorrectionMethod[] };
+  'temperature-missing': Nothing;
+  'temperature-out-of-validity': { method: CorrectionMethod; fromCelsius: number; toCelsius: number };
+  'winding-at-dew-point': { windingCelsius: number; dewPointCelsius: number };
+  'dew-point-incomplete': Nothing;
+  'phases-differ': { ratio: number };
+  'air-not-stated': Nothing;
+  'form-wound-below-1-kv': Nothing;
+  'charts-do-not-apply': Nothing;
+  'insulation-passed': Nothing;
+  'insulation-failed': Nothing;
+}
+
+export type InsulationFinding = FindingOf<InsulationPayloads>;
+
+export type InsulationStepCode =
+  | FigureStepCode
+  | 'measure-phases'
+  | 'measure-pe'
+  | 'measure-pe-low-range'
+  | 'mend-pe'
+  | 'measure-temperature'
+  | 'other-method-or-temperature'
+  | 'state-test-voltage'
+  | 'use-insulation-tester'
+  | 'state-rated-voltage'
+  | 'measure-air'
+  | 'dry-first'
+  | 'let-cool'
+  | 'let-warm'
+  | 'repeat-near-reference'
+  | 'repeat-after-pe'
+  | 'repeat-more-exactly'
+  | 'note-range'
+  | 'find-contact'
+  | 'separate-cable-and-motor'
+  | 'keep-as-baseline';
+
+export type InsulationAssessment = Assessment<InsulationFinding, Step<InsulationStepCode>>;

@@ -1,0 +1,77 @@
+import { findingMaker } from '../../../kernel/assessment/assessment.ts';
+import { factorAt, judgeWinding, severityOf } from '../../../kernel/assessment/winding-insulation.ts';
+import { type Phase, phases } from '../../../kernel/electrics/phases.ts';
+import { limitsOfMethod, validityOf } from '../../../kernel/electrics/temperature-correction.ts';
+import { type Interval, intervalOf, times } from '../../../kernel/reading/interval.ts';
+import type { Reading } from '../../../kernel/reading/reading.ts';
+import { judgeDewPoint } from './air.ts';
+import type { InsulationFinding, InsulationInput, InsulationPayloads, PhaseJudged } from './input.ts';
+import { referenceOf, type Target, targetOf } from './target.ts';
+
+const finding = findingMaker<InsulationPayloads>();
+
+/** Judges U, V and W to PE against the limit of the occasion, with temperature and dew point. */
+export function judgePhases(input: InsulationInput): InsulationFinding[] {
+  const found: InsulationFinding[] = [];
+  const absent = phases.filter((phase) => input.readings[phase].kind === 'missing');
+  if (absent.length > 0) found.push(finding('phase-missing', 'undecided', { readings: [...absent] }));
+
+  const dew = judgeDewPoint(input);
+  found.push(...dew);
+  // A wet winding is dried before it is judged: it would be condemned for the weather.
+  if (dew.some(({ code }) => code === 'winding-at-dew-point')) return found;
+
+  const factor = factorAt(input.windingTemperature, input.correction, referenceOf(input.occasion));
+  if (input.windingTemperature.kind !== 'value') {
+    found.push(finding('temperature-missing', 'undecided', { readings: ['windingTemperature'] }));
+  }
+  if (factor === undefined) {
+    const { from, to } = validityOf(input.correction);
+    const limits = limitsOfMethod[input.correction];
+    const parts = { limits, method: input.correction, fromCelsius: from, toCelsius: to };
+    return [...found, finding('temperature-out-of-validity', 'undecided', parts)];
+  }
+  const target = targetOf(input);
+  // Without the rated voltage the minimum of an old winding is not known; that lack has its own finding.
+  if (target === undefined) return found;
+  for (const phase of phases) {
+    if (input.readings[phase].kind !== 'missing') found.push(judgePhase(input, phase, target, factor));
+  }
+  return found;
+}
+
+function judgePhase(input: InsulationInput, phase: Phase, target: Target, factor: Interval): InsulationFinding {
+  const { judgement, dissenting } = judgeWinding(input.readings[phase], {
+    occasion: input.occasion,
+    limit: target.ohms,
+    reference: target.reference,
+    temperature: input.windingTemperature,
+    correction: input.correction,
+    instrument: input.instrument,
+  });
+  const limits = [...target.limits, ...[input.correction, ...dissenting].flatMap((method) => limitsOfMethod[method])];
+  const parts = {
+    readings: [phase],
+    limits,
+    phase,
+    occasion: input.occasion,
+    limitOhms: target.ohms,
+    referenceCelsius: target.reference,
+    ...shownOf(input.readings[phase], factor),
+  };
+  if (judgement === 'methods-differ') {
+    return finding('phase-methods-differ', severityOf(judgement), { ...parts, methods: dissenting });
+  }
+  return finding(`phase-${judgement}`, severityOf(judgement), parts);
+}
+
+/** Raw value (or bound), factor and corrected value, as far as they are single finite numbers. */
+function shownOf(reading: Reading, factor: Interval): Pick<PhaseJudged, 'kind' | 'ohms' | 'corrected'> {
+  const { kind } = reading;
+  const interval = intervalOf(reading);
+  const raw = kind === 'over' ? interval.lo : interval.hi;
+  if (!Number.isFinite(raw)) return { kind };
+  if (factor.lo !== factor.hi) return { kind, ohms: raw };
+  const corrected = times({ lo: raw, hi: raw }, factor).lo;
+  return { kind, ohms: raw, corrected: { ohms: corrected, factor: factor.lo } };
+}

@@ -1,0 +1,63 @@
+import { partStatusNames } from './part-names.ts';
+import type { IsolationAssessment, PartStatus } from './rule/input.ts';
+
+type Parts = IsolationAssessment['parts'];
+
+const rows: { part: keyof Parts; name: string }[] = [
+  { part: 'cable', name: 'Cable' },
+  { part: 'motor', name: 'Motor' },
+  { part: 'protectiveConductor', name: 'Protective conductor' },
+];
+
+/** A sign for each status, drawn in a frame of 32 by 32: told apart without colour. */
+const signs: Record<PartStatus, string> = {
+  'proven-good': 'M7 17l6 7 12-15',
+  'proven-bad': 'M8 8l16 16M24 8 8 24',
+  'not-suspect': 'M7 17l6 7 12-15',
+  undecided: 'M11 12a5 5 0 1 1 7 5q-2 1-2 3M16 25v1',
+  'not-tested': 'M9 16h14',
+};
+
+const rowHeight = 52;
+
+interface Props {
+  parts: Parts;
+  /** The stages contradict each other. */
+  misfit: boolean;
+}
+
+/** What is proven of each part, as a drawn list. */
+export function PartsStrip({ parts, misfit }: Props) {
+  const height = rows.length * rowHeight;
+  return (
+    <figure class="live-figure">
+      <svg
+        class="live-drawing"
+        viewBox={`0 0 360 ${height}`}
+        role="img"
+        aria-labelledby="isolation-parts-title isolation-parts-text"
+      >
+        <title id="isolation-parts-title">What is proven of each part</title>
+        <desc id="isolation-parts-text">
+          {rows.map(({ part, name }) => `${name}: ${partStatusNames[parts[part]]}.`).join(' ')}
+        </desc>
+        {rows.map(({ part, name }, index) => (
+          <g key={part} data-part={part} data-status={parts[part]} transform={`translate(0 ${index * rowHeight})`}>
+            <rect class="frame" x="2" y="4" width="356" height={rowHeight - 8} rx="3" />
+            <rect class="switch" x="10" y="10" width="32" height="32" rx="3" />
+            <path class="sign" d={signs[parts[part]]} transform="translate(10 10)" />
+            <text x="54" y="32" class="strong">
+              {name}
+            </text>
+            <text x="348" y="32" text-anchor="end">
+              {partStatusNames[parts[part]]}
+            </text>
+          </g>
+        ))}
+      </svg>
+      {misfit && (
+        <figcaption class="misfit">The readings do not fit together. Measure again before you act on this.</figcaption>
+      )}
+    </figure>
+  );
+}

@@ -1,0 +1,25 @@
+import type { ComponentChildren } from 'preact';
+import { useOpening } from '../../ui/form/use-opening.ts';
+
+interface Props {
+  number: number;
+  title: string;
+  /** The assessment asks for this stage now. */
+  asked: boolean;
+  /** Something has been typed in it. */
+  used: boolean;
+  children: ComponentChildren;
+}
+
+/** A later stage: opens when it is asked for or holds an entry, can be opened by hand, and stays. */
+export function Stage({ number, title, asked, used, children }: Props) {
+  return (
+    <details class="more stage" ref={useOpening(asked || used)} data-stage={number}>
+      <summary>
+        Stage {number}: {title}
+        {asked && <span class="stage-asked"> asked for now</span>}
+      </summary>
+      {children}
+    </details>
+  );
+}

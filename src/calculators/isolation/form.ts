@@ -1,0 +1,48 @@
+import { defineCalculator } from '../../kernel/form/calculator-form.ts';
+import { correctionOf } from '../../kernel/form/form-choices.ts';
+import { instrumentOf } from '../../kernel/form/instrument.ts';
+import type { ReadForm } from '../../kernel/form/read-form.ts';
+import { missing } from '../../kernel/reading/reading.ts';
+import { isolationFields } from './fields.ts';
+import { assessIsolation } from './rule/assess.ts';
+import type { IsolationAssessment, IsolationInput, StageReadings } from './rule/input.ts';
+import type { StageName } from './rule/stage.ts';
+import { isolationFindings, isolationSteps } from './words.ts';
+
+function stage(name: StageName, { readings }: ReadForm): StageReadings {
+  const of = (terminal: string) => readings[name + terminal] ?? missing;
+  return { U: of('U'), V: of('V'), W: of('W'), PE: of('PE') };
+}
+
+/** A stage with nothing in it was not taken; one with a single reading was begun. */
+function takenStage(name: StageName, read: ReadForm): StageReadings | undefined {
+  const readings = stage(name, read);
+  return Object.values(readings).every(({ kind }) => kind === 'missing') ? undefined : readings;
+}
+
+export function isolationInput(read: ReadForm): IsolationInput {
+  const cable = takenStage('cable', read);
+  const bonded = takenStage('bonded', read);
+  const motor = takenStage('motor', read);
+  return {
+    joined: stage('joined', read),
+    ...(cable && { cable }),
+    ...(bonded && { bonded: { U: bonded.U, V: bonded.V, W: bonded.W } }),
+    ...(motor && { motor }),
+    cableEndsChecked: read.choices.cableEndsChecked === 'yes',
+    suspectedAnyway: read.choices.suspectedAnyway === 'yes',
+    testVoltage: read.readings.testVoltage ?? missing,
+    windingTemperature: read.readings.windingTemperature ?? missing,
+    motorTemperature: read.readings.motorTemperature ?? missing,
+    correction: correctionOf(read),
+    instrument: instrumentOf(read),
+  };
+}
+
+export const isolationForm = defineCalculator<IsolationAssessment>({
+  name: 'isolation',
+  fields: isolationFields,
+  assess: (read) => assessIsolation(isolationInput(read)),
+  findingTexts: isolationFindings,
+  stepTexts: isolationSteps,
+});

@@ -1,0 +1,115 @@
+import { step } from '../../../kernel/assessment/assessment.ts';
+import { impossibleFigures } from '../../../kernel/assessment/possible-figures.ts';
+import { judgePe } from '../../../kernel/assessment/protective-conductor.ts';
+import { testReminders } from '../../../kernel/assessment/test-reminders.ts';
+import { judgeTestVoltage } from '../../../kernel/assessment/test-voltage.ts';
+import { judgeWinding, type WindingJudgement } from '../../../kernel/assessment/winding-insulation.ts';
+import { mapPhases, type Phases, phases } from '../../../kernel/electrics/phases.ts';
+import {
+  correctionFactor,
+  correctionMethods,
+  limitsOfMethod,
+} from '../../../kernel/electrics/temperature-correction.ts';
+import { type LimitId, limitValue } from '../../../kernel/limits.ts';
+import { asRead, type Interval } from '../../../kernel/reading/interval.ts';
+import { missing, type Reading } from '../../../kernel/reading/reading.ts';
+import { checkFit, type FitFinding } from './fit.ts';
+import type { IsolationAssessment, IsolationFinding, IsolationInput } from './input.ts';
+import { nextSteps } from './next.ts';
+import { judgeCable, judgeMotor, leaksBetweenCores, peFinding } from './parts.ts';
+import { judgeStage } from './stage.ts';
+import { conclusions, type IsolationState, partsFrom, verdictFrom, weighs } from './verdict.ts';
+
+/**
+ * Separates cable from motor after a trip, in three stages, by the after-trip point and the parallel law. Go takes all
+ * of them: joined, cable with its bonded row, and motor, each good and none against another. So to take back any reading
+ * or row never makes a go; it may take a no-go back to undecided. Two things can't be held that way: a temperature that
+ * is not stated anew at the motor is that of the joined stage, and what is known of the tester is not a reading.
+ * A figure that is no number, or below zero where nothing can be, is `figure-impossible`: undecided, nothing is judged.
+ */
+export function assessIsolation(input: IsolationInput): IsolationAssessment {
+  const impossible = impossibleFigures(input);
+  if (impossible.length > 0) return refused(impossible);
+  const instrument = input.instrument ?? {};
+  const testVoltage = judgeTestVoltage(input.testVoltage);
+  const tested = testVoltage.length === 0;
+  const atMotor = atMotorStage(input);
+  const corrections = correctionLimits(input);
+  const joinedPe = judgePe(input.joined.PE);
+  const joined = judgeStage('joined', input.joined, windingJudge(input, input.windingTemperature), tested, corrections);
+  const cable = judgeCable(input, instrument, tested);
+  const motor = judgeMotor(input, windingJudge(input, atMotor), tested, corrections);
+  const change = changeBetween(atMotor, input.windingTemperature);
+  const fit = change === undefined ? [] : checkFit(withBounds(input), change);
+  const state: IsolationState = {
+    input,
+    joined,
+    joinedPe,
+    cable,
+    motor,
+    motorTemperature: atMotor,
+    joinedImplausible: impliedBad(input, fit),
+    leakBetweenCores: leaksBetweenCores(input, instrument),
+  };
+  const verdict = verdictFrom(state);
+  const findings: IsolationFinding[] = [
+    ...joined.findings,
+    peFinding('joined', joinedPe),
+    ...cable.findings,
+    ...motor.findings,
+    ...testVoltage,
+    ...fit.map((one) => (weighs(one, verdict, state) ? { ...one, severity: 'undecided' as const } : one)),
+    ...conclusions(state),
+    ...testReminders(),
+  ];
+  return { verdict, findings, next: nextSteps(state, findings), parts: partsFrom(state, fit) };
+}
+
+/** What the correction of a winding rests on, for the list of limits. */
+function correctionLimits({ correction, windingTemperature }: IsolationInput): LimitId[] {
+  const unknown: LimitId[] = windingTemperature.kind === 'value' ? [] : ['motor-temperature-unknown'];
+  return ['reference-temperature-after-trip', ...limitsOfMethod[correction], ...unknown];
+}
+
+/** The temperature of the motor stage, or that of the joined one where no other was given. */
+function atMotorStage({ motorTemperature = missing, windingTemperature }: IsolationInput): Reading {
+  return motorTemperature.kind === 'missing' ? windingTemperature : motorTemperature;
+}
+
+/** Factor from the motor's temperature to that of the joined stage, by whichever method; undefined where none is valid. */
+function changeBetween(motor: Reading, joined: Reading): Interval | undefined {
+  if (motor.kind !== 'value' || joined.kind !== 'value' || motor.value === joined.value) return asRead;
+  const factors = correctionMethods.flatMap((method) => correctionFactor(method, motor.value, joined.value) ?? []);
+  return factors.length === 0 ? undefined : { lo: Math.min(...factors), hi: Math.max(...factors) };
+}
+
+/** A winding is judged as the insulation calculator judges it. */
+function windingJudge({ correction, instrument }: IsolationInput, temperature: Reading) {
+  const limit = limitValue('after-trip-point');
+  const reference = limitValue('reference-temperature-after-trip');
+  const conditions = { occasion: 'after-trip', limit, reference, temperature, correction, instrument } as const;
+  return (reading: Reading): WindingJudgement => judgeWinding(reading, conditions).judgement;
+}
+
+/** Over-range on a tester whose limit is stated is at least that limit, for the parallel law as for the point. */
+function withBounds({ joined, cable, bonded, motor, instrument }: IsolationInput) {
+  const { upperLimit } = instrument ?? {};
+  const bounded = (one: Reading): Reading =>
+    one.kind === 'over' && upperLimit !== undefined
+      ? { ...one, atLeast: Math.min(one.atLeast ?? upperLimit, upperLimit) }
+      : one;
+  const row = (readings: Phases<Reading> | undefined) => readings && mapPhases(readings, bounded);
+  return { joined: mapPhases(joined, bounded), cable: row(cable), bonded: row(bonded), motor: row(motor) };
+}
+
+function refused(findings: IsolationFinding[]): IsolationAssessment {
+  const parts = { cable: 'undecided', motor: 'undecided', protectiveConductor: 'undecided' } as const;
+  return { verdict: 'undecided', findings, next: [step('read-figure-again')], parts };
+}
+
+/** A joined reading above what the parts allow matters where the parts together would be below the point. */
+function impliedBad({ joined }: IsolationInput, fit: readonly FitFinding[]): boolean {
+  const measured = phases.some((phase) => joined[phase].kind !== 'missing');
+  const point = limitValue('after-trip-point');
+  return measured && fit.some((one) => one.code === 'joined-too-high' && one.mostOhms < point);
+}

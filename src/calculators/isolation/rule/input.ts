@@ -1,0 +1,99 @@
+import type { Assessment, FindingOf, Nothing, Step } from '../../../kernel/assessment/assessment.ts';
+import type { FigurePayloads, FigureStepCode } from '../../../kernel/assessment/possible-figures.ts';
+import type { PeJudgement } from '../../../kernel/assessment/protective-conductor.ts';
+import type { ReminderPayloads } from '../../../kernel/assessment/test-reminders.ts';
+import type { TestVoltagePayloads } from '../../../kernel/assessment/test-voltage.ts';
+import type { Phases } from '../../../kernel/electrics/phases.ts';
+import type { CorrectionMethod } from '../../../kernel/electrics/temperature-correction.ts';
+import type { Instrument } from '../../../kernel/reading/interval.ts';
+import type { Reading } from '../../../kernel/reading/reading.ts';
+import type { FitPayloads } from './fit.ts';
+import type { StagePayloads } from './stage.ts';
+
+/** Readings to ground, in Ω. PE by multimeter on its lowest resistance range where a dead short is expected. */
+export interface StageReadings extends Phases<Reading> {
+  PE: Reading;
+}
+
+/**
+ * After-trip isolation of cable against motor. `joined`: at the drive end. `cable`: alone, both ends free.
+ * `bonded`: alone, its PE core, screen and idle cores joined to ground. `motor`: alone, at its connector, to its shell.
+ * A stage that is absent was not taken; one that is present with readings missing was begun and never gives `go`.
+ * Without `windingTemperature` (°C) no winding passes, and only what is bad at every usual one is bad.
+ * `suspectedAnyway`: the symptom points here (trips when the cable moves), so a good joined reading clears neither part.
+ */
+export interface IsolationInput {
+  joined: StageReadings;
+  cable?: StageReadings;
+  bonded?: Phases<Reading>;
+  motor?: StageReadings;
+  /** Both cable ends and the screen were looked at and are free: then a PE core that reads low is the cable's fault. */
+  cableEndsChecked: boolean;
+  suspectedAnyway: boolean;
+  testVoltage: Reading;
+  windingTemperature: Reading;
+  /** Winding temperature at the motor stage (°C); left out, it is stated to be that of the joined stage still. */
+  motorTemperature?: Reading;
+  correction: CorrectionMethod;
+  instrument?: Instrument;
+}
+
+export type PartStatus = 'proven-good' | 'proven-bad' | 'not-suspect' | 'undecided' | 'not-tested';
+
+type PePayloads = Record<`${'joined' | 'motor'}-pe-${PeJudgement}`, Nothing>;
+
+export interface IsolationPayloads
+  extends FigurePayloads,
+    StagePayloads,
+    FitPayloads,
+    TestVoltagePayloads,
+    PePayloads,
+    ReminderPayloads {
+  'cable-pe-isolated': Nothing;
+  'cable-pe-unclear': Nothing;
+  'cable-pe-low': Nothing;
+  'cable-pe-low-ends-checked': Nothing;
+  'cable-pe-missing': Nothing;
+  'bonded-row-missing': Nothing;
+  'motor-two-shorts': Nothing;
+  'motor-pins-mistaken': Nothing;
+  'cable-pe-broken-implied': Nothing;
+  'good-joined-bad-part': Nothing;
+  'cores-leak-to-each-other': Nothing;
+  'bad-joined-good-parts': Nothing;
+  'joined-good': Nothing;
+  'symptom-outweighs-joined': Nothing;
+  'part-not-known': Nothing;
+  'also-test-other-part': Nothing;
+}
+
+export type IsolationFinding = FindingOf<IsolationPayloads>;
+
+export type IsolationStepCode =
+  | FigureStepCode
+  | 'measure-joined'
+  | 'repeat-joined'
+  | 'state-winding-temperature'
+  | 'let-motor-cool'
+  | 'let-motor-warm'
+  | 'neither-suspect'
+  | 'flex-cable'
+  | 'measure-pe-low-range'
+  | 'use-insulation-tester'
+  | 'state-test-voltage'
+  | 'test-cable-alone'
+  | 'complete-cable'
+  | 'check-ends-free'
+  | 'take-bonded-row'
+  | 'test-motor-alone'
+  | 'complete-motor'
+  | 'check-pin-order'
+  | 'find-broken-pe'
+  | 're-measure-contradiction'
+  | 'replace-cable'
+  | 'replace-motor'
+  | 'replace-both';
+
+export interface IsolationAssessment extends Assessment<IsolationFinding, Step<IsolationStepCode>> {
+  parts: { cable: PartStatus; motor: PartStatus; protectiveConductor: PartStatus };
+}

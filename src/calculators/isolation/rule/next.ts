@@ -1,0 +1,91 @@
+import { type Step, step } from '../../../kernel/assessment/assessment.ts';
+import { limitValue } from '../../../kernel/limits.ts';
+import type { Reading } from '../../../kernel/reading/reading.ts';
+import type { IsolationFinding, IsolationInput, IsolationStepCode } from './input.ts';
+import type { Part } from './parts.ts';
+import { type IsolationState, joinedStatus } from './verdict.ts';
+
+/** What to measure or replace next, most pressing first. */
+export function nextSteps(state: IsolationState, findings: readonly IsolationFinding[]): Step<IsolationStepCode>[] {
+  const { joined, joinedPe, cable, motor, input } = state;
+  const { windingTemperature } = input;
+  const has = (code: IsolationFinding['code']) => findings.some((one) => one.code === code);
+  const status = joinedStatus(state);
+  const codes: (IsolationStepCode | false)[] = [
+    joined.findings.some(({ code }) => code === 'stage-incomplete') && 'measure-joined',
+    (joinedPe === 'missing' || joinedPe === 'not-proven') && 'measure-pe-low-range',
+    has('test-voltage-missing') && 'state-test-voltage',
+    has('test-voltage-too-low') && 'use-insulation-tester',
+    joinedPe === 'not-short' && 'find-broken-pe',
+  ];
+  if (status === 'undecided') {
+    const unclear = joined.findings.some(
+      ({ code, severity }) => severity === 'undecided' && !temperatureAlone.has(code) && code !== 'stage-incomplete',
+    );
+    const unstated = windingTemperature.kind !== 'value';
+    codes.push(unstated && 'state-winding-temperature', unclear && 'repeat-joined');
+    codes.push(...otherTemperature(joined.findings, windingTemperature));
+  }
+  const contradiction =
+    has('good-joined-bad-part') || findings.some((f) => f.code.startsWith('joined-too') && f.severity === 'undecided');
+  codes.push((contradiction || has('bad-joined-good-parts')) && 're-measure-contradiction');
+  const begun = [cable, motor].some((part) => part.status !== 'not-taken');
+  const goOn = status !== 'undecided' || input.suspectedAnyway || begun;
+  if (goOn) {
+    codes.push(input.suspectedAnyway && status === 'good' && 'flex-cable');
+    codes.push(...cableSteps(input, cable, has), ...motorSteps(state));
+    codes.push(replacement(isBad(cable), isBad(motor), contradiction && status === 'good'));
+  }
+  if (status === 'good' && !codes.some(Boolean)) codes.push('neither-suspect');
+  return [...new Set(codes.filter((code) => code !== false))].map((code) => step(code));
+}
+
+/** Readings that only another temperature of the motor makes clear, or one that is stated. */
+const temperatureAlone = new Set<IsolationFinding['code']>(['stage-hot', 'stage-cold', 'stage-methods-differ']);
+
+/** The methods differ the less, the nearer the winding is to room temperature. */
+function otherTemperature(findings: readonly IsolationFinding[], winding: Reading): (IsolationStepCode | false)[] {
+  const has = (code: IsolationFinding['code']) => findings.some((one) => one.code === code);
+  const warm = winding.kind === 'value' && winding.value > limitValue('reference-temperature-after-trip');
+  const differ = has('stage-methods-differ');
+  return [
+    (has('stage-hot') || (differ && warm)) && 'let-motor-cool',
+    (has('stage-cold') || (differ && !warm)) && 'let-motor-warm',
+  ];
+}
+
+function cableSteps(
+  { cable, bonded }: IsolationInput,
+  part: Part,
+  has: (code: IsolationFinding['code']) => boolean,
+): (IsolationStepCode | false)[] {
+  if (part.status === 'not-taken') return ['test-cable-alone', has('joined-good') && 'take-bonded-row'];
+  const incomplete =
+    cable === undefined || has('cable-pe-missing') || (part.status === 'undecided' && bonded !== undefined);
+  return [
+    has('cable-pe-low') && 'check-ends-free',
+    incomplete && 'complete-cable',
+    bonded === undefined && !isBad(part) && 'take-bonded-row',
+  ];
+}
+
+function motorSteps({ motor, cable, motorTemperature }: IsolationState): (IsolationStepCode | false)[] {
+  // The cable comes first: it is the part that is forgotten once the motor is found bad.
+  if (motor.status === 'not-taken') return [cable.status !== 'not-taken' && 'test-motor-alone'];
+  return [
+    ...otherTemperature(motor.findings, motorTemperature),
+    motor.findings.some(({ code }) => code === 'motor-pins-mistaken')
+      ? 'check-pin-order'
+      : motor.status === 'undecided' && 'complete-motor',
+  ];
+}
+
+function isBad({ status }: Part): boolean {
+  return status === 'bad';
+}
+
+function replacement(cableBad: boolean, motorBad: boolean, contradicted: boolean): IsolationStepCode | false {
+  if (contradicted) return false;
+  if (cableBad && motorBad) return 'replace-both';
+  return cableBad ? 'replace-cable' : motorBad && 'replace-motor';
+}

@@ -1,0 +1,117 @@
+import { findingMaker, type Verdict } from '../../../kernel/assessment/assessment.ts';
+import { judgePe, type PeJudgement } from '../../../kernel/assessment/protective-conductor.ts';
+import { phases } from '../../../kernel/electrics/phases.ts';
+import type { Reading } from '../../../kernel/reading/reading.ts';
+import type { FitFinding } from './fit.ts';
+import type { IsolationAssessment, IsolationFinding, IsolationInput, IsolationPayloads, PartStatus } from './input.ts';
+import type { Part } from './parts.ts';
+import type { StageJudgement, StageStatus } from './stage.ts';
+
+const finding = findingMaker<IsolationPayloads>();
+
+/** All that the readings show, before anything is concluded from it. */
+export interface IsolationState {
+  input: IsolationInput;
+  joined: StageJudgement;
+  joinedPe: PeJudgement;
+  cable: Part;
+  motor: Part;
+  /** Of the winding at the motor stage, in °C. */
+  motorTemperature: Reading;
+  /** Joined reads good, but cable and motor side by side cannot. */
+  joinedImplausible: boolean;
+  /** The bonded row shows a leak from core to core, which joined can't show. */
+  leakBetweenCores: boolean;
+}
+
+/** Stage 1 with its protective conductor. */
+export function joinedStatus({ joined, joinedPe }: IsolationState): StageStatus {
+  if (joined.status === 'bad') return 'bad';
+  return joined.status === 'good' && joinedPe === 'short' ? 'good' : 'undecided';
+}
+
+/**
+ * A contradiction bars `go` and never lifts a `no-go`: as long as one measurement is bad and none explains it
+ * away, nothing new is connected. A good joined reading alone is no `go`, since it can't show what the bonded row does.
+ */
+export function verdictFrom(state: IsolationState): Verdict {
+  const { cable, motor, joinedPe } = state;
+  if (joinedPe === 'not-short') return 'no-go';
+  const parts = [cable, motor];
+  const bothGood = parts.every(({ status }) => status === 'good');
+  switch (joinedStatus(state)) {
+    case 'good': {
+      if (state.leakBetweenCores) return 'no-go';
+      return bothGood && !state.joinedImplausible ? 'go' : 'undecided';
+    }
+    case 'bad':
+      return bothGood ? 'undecided' : 'no-go';
+    default:
+      return parts.some(({ showsBad }) => showsBad) ? 'no-go' : 'undecided';
+  }
+}
+
+/** Among readings that all pass, a misfit of figures is worth a remark; otherwise it is a reason to measure again. */
+export function weighs({ code }: FitFinding, verdict: Verdict, state: IsolationState): boolean {
+  if (code === 'joined-too-high') return verdict !== 'go' && !explainedBetweenCores(state);
+  if (code === 'joined-too-low' || code === 'joined-needs-bonded') return joinedStatus(state) !== 'good';
+  return false;
+}
+
+/** Joined reads good, and the one thing that speaks against it is a leak that it can't show. */
+function explainedBetweenCores(state: IsolationState): boolean {
+  return joinedStatus(state) === 'good' && state.leakBetweenCores && !state.motor.showsBad;
+}
+
+/** Findings about how the stages stand to each other. */
+export function conclusions(state: IsolationState): IsolationFinding[] {
+  const { cable, motor, joinedPe, input } = state;
+  const found: IsolationFinding[] = [];
+  const status = joinedStatus(state);
+  const parts = [cable, motor];
+  if (explainedBetweenCores(state)) {
+    found.push(finding('cores-leak-to-each-other', 'caution', { readings: phases.map((phase) => `bonded${phase}`) }));
+  } else if (status === 'good' && parts.some(({ showsBad }) => showsBad)) {
+    found.push(finding('good-joined-bad-part', 'undecided'));
+  }
+  if (status === 'good' && parts.some((part) => part.status === 'not-taken')) {
+    found.push(finding(input.suspectedAnyway ? 'symptom-outweighs-joined' : 'joined-good', 'undecided'));
+  }
+  if (status === 'bad') {
+    if (parts.every((part) => part.status === 'good')) found.push(finding('bad-joined-good-parts', 'undecided'));
+    else if (parts.every(({ showsBad }) => !showsBad)) found.push(finding('part-not-known', 'note'));
+  }
+  const untested = parts.some((part) => part.status === 'not-taken' || part.status === 'undecided');
+  if (parts.some((part) => part.showsBad) && untested) found.push(finding('also-test-other-part', 'note'));
+  if (joinedPe === 'not-short' && input.motor && judgePe(input.motor.PE) === 'short') {
+    found.push(finding('cable-pe-broken-implied', 'caution', { readings: ['joinedPE', 'motorPE'] }));
+  }
+  return found;
+}
+
+/** What is proven of each part. A contradiction takes a proof back. */
+export function partsFrom(state: IsolationState, fit: readonly FitFinding[]): IsolationAssessment['parts'] {
+  const { cable, motor, joinedPe, input } = state;
+  const status = joinedStatus(state);
+  const unexplained =
+    status === 'bad' && fit.some(({ code }) => code === 'joined-too-low' || code === 'joined-needs-bonded');
+  const contradicted =
+    status === 'good' &&
+    !explainedBetweenCores(state) &&
+    (state.joinedImplausible || [cable, motor].some(({ showsBad }) => showsBad));
+  const bothGood = cable.status === 'good' && motor.status === 'good';
+  const partStatus = (part: Part): PartStatus => {
+    if (part.status === 'not-taken')
+      return status === 'good' && !input.suspectedAnyway && !contradicted ? 'not-suspect' : 'not-tested';
+    if (contradicted || part.status === 'undecided') return 'undecided';
+    if (part.status === 'bad') return 'proven-bad';
+    return unexplained || (status === 'bad' && bothGood) ? 'undecided' : 'proven-good';
+  };
+  const peStatus: Record<PeJudgement, PartStatus> = {
+    short: 'proven-good',
+    'not-short': 'proven-bad',
+    'not-proven': 'undecided',
+    missing: 'not-tested',
+  };
+  return { cable: partStatus(cable), motor: partStatus(motor), protectiveConductor: peStatus[joinedPe] };
+}

@@ -1,0 +1,56 @@
+import { type ComponentType, h, hydrate } from 'preact';
+import type { CalculatorName } from '../kernel/form/calculator-form.ts';
+import { shownTime } from '../kernel/time/iso-time.ts';
+import { typedIn } from '../ui/form/dom-values.ts';
+import { keptEntries } from '../ui/form/keep.ts';
+import type { IslandProps } from '../ui/form/use-form.ts';
+
+const load: Record<CalculatorName, () => Promise<ComponentType<IslandProps>>> = {
+  bridge: () => import('./bridge/Calculator.tsx').then((m) => m.BridgeCalculator),
+  insulation: () => import('./insulation/Calculator.tsx').then((m) => m.InsulationCalculator),
+  isolation: () => import('./isolation/Calculator.tsx').then((m) => m.IsolationCalculator),
+  'bridge-diode': () => import('./bridge-diode/Calculator.tsx').then((m) => m.BridgeDiodeCalculator),
+  winding: () => import('./winding/Calculator.tsx').then((m) => m.WindingCalculator),
+  'test-voltage': () => import('./test-voltage/Calculator.tsx').then((m) => m.TestVoltageCalculator),
+  discharge: () => import('./discharge/Calculator.tsx').then((m) => m.DischargeCalculator),
+  absorption: () => import('./absorption/Calculator.tsx').then((m) => m.AbsorptionCalculator),
+  'cable-length': () => import('./cable-length/Calculator.tsx').then((m) => m.CableLengthCalculator),
+  trend: () => import('./trend/Calculator.tsx').then((m) => m.TrendCalculator),
+};
+
+/** Brings a server-rendered form to life, with what was typed into it before. */
+async function mount(element: HTMLElement): Promise<void> {
+  const name = element.dataset.island as CalculatorName;
+  const calculator = await load[name]();
+  // In a task of its own: two short waits are felt less on a slow tablet than a long one.
+  await new Promise((go) => setTimeout(go));
+  // Read after the script has come: until this line the person may have been typing.
+  const kept = keptEntries(name);
+  const start = { ...kept?.typed, ...typedIn(element) };
+  const visits: IslandProps['visits'] = JSON.parse(element.dataset.visits ?? '[]');
+  hydrate(
+    h(calculator, { visits, start, ...(kept && { kept: { since: shownTime(kept.at), outdated: kept.outdated } }) }),
+    element,
+  );
+  element.dataset.live = '';
+}
+
+/** Each form once: when it comes near the window, is touched, or when the page has nothing else to do. */
+function mountSoon(element: HTMLElement): void {
+  let begun = false;
+  const begin = () => {
+    if (begun) return;
+    begun = true;
+    near.disconnect();
+    void mount(element);
+  };
+  const near = new IntersectionObserver((entries) => entries.some((e) => e.isIntersecting) && begin(), {
+    rootMargin: '300px',
+  });
+  near.observe(element);
+  for (const event of ['focusin', 'pointerdown']) element.addEventListener(event, begin, { once: true });
+  if ('requestIdleCallback' in window) requestIdleCallback(begin, { timeout: 4000 });
+  else setTimeout(begin, 1000);
+}
+
+for (const element of document.querySelectorAll<HTMLElement>('[data-island]')) mountSoon(element);

@@ -1,0 +1,34 @@
+import { Choices } from '../../ui/form/Choices.tsx';
+import { ReadingRow } from '../../ui/form/ReadingRow.tsx';
+import { type IslandProps, useForm } from '../../ui/form/use-form.ts';
+import { FormFrame } from '../frame/FormFrame.tsx';
+import { driveField, objectField, ratedField, sensitiveField, setField, testVoltageForm } from './form.ts';
+import { TableRow } from './TableRow.tsx';
+
+const { name } = testVoltageForm;
+
+/** Which voltage an insulation test is made with, and whether what is set fits. */
+export function TestVoltageCalculator(props: IslandProps) {
+  const form = useForm(testVoltageForm, props);
+  const row = form.outcome.state === 'judged' ? form.outcome.assessment.row : undefined;
+  return (
+    <FormFrame
+      {...props}
+      definition={testVoltageForm}
+      label="Test voltage"
+      form={form}
+      drawing={row && <TableRow id={row} />}
+    >
+      <Choices name={name} field={objectField} form={form} />
+      <ReadingRow
+        name={name}
+        legend="Voltages"
+        hint="Leave the second one empty to see what the table gives."
+        fields={[ratedField, setField]}
+        form={form}
+      />
+      <Choices name={name} field={driveField} form={form} />
+      <Choices name={name} field={sensitiveField} form={form} />
+    </FormFrame>
+  );
+}

@@ -1,0 +1,13 @@
+import { type LimitId, limitRange } from '../../kernel/limits.ts';
+import { voltageSpan } from './words.ts';
+
+/** The row of the published table that holds, large enough to be read beside the tester. */
+export function TableRow({ id }: { id: LimitId }) {
+  const { from, to } = limitRange(id);
+  return (
+    <figure class="table-row">
+      <p>{voltageSpan(from, to)} DC</p>
+      <figcaption>The row of the published table. Its source stands below the verdict.</figcaption>
+    </figure>
+  );
+}

@@ -1,0 +1,55 @@
+import type { LateForm } from '../../kernel/form/calculator-form.ts';
+import { correction, temperatureUnit } from '../../kernel/form/form-choices.ts';
+import { Choices } from '../../ui/form/Choices.tsx';
+import { ReadingInput } from '../../ui/form/ReadingInput.tsx';
+import { type IslandProps, useForm } from '../../ui/form/use-form.ts';
+import { useOpening } from '../../ui/form/use-opening.ts';
+import { LateDrawing } from '../../ui/plot/LateDrawing.tsx';
+import { FormFrame } from '../frame/FormFrame.tsx';
+import { ratedVoltage } from '../insulation/fields.ts';
+import { AddRow } from './AddRow.tsx';
+import { bareOhms, dateOrder, decimalMark, trendFields, windingKind } from './fields.ts';
+import { RowsField } from './RowsField.tsx';
+import type { TrendAssessment } from './rule/input.ts';
+
+const name = 'trend';
+const trend: LateForm<TrendAssessment> = {
+  name,
+  fields: trendFields,
+  load: () => import('./form.ts').then((module) => module.trendForm(Date.now)),
+};
+const drawing = () => import('./TrendDrawing.tsx').then((module) => module.TrendDrawing);
+
+/** Whether the insulation of a machine is getting worse over the years. */
+export function TrendCalculator(props: IslandProps) {
+  const form = useForm(trend, props);
+  const assessment = form.outcome.state === 'judged' ? form.outcome.assessment : undefined;
+  const keptOut = assessment?.keptOut ?? [];
+  const orderAsked = form.typed.dateOrder !== '' || keptOut.some(({ code }) => code === 'date-ambiguous');
+  const answered = [bareOhms, decimalMark].some(({ id }) => (form.typed[id] ?? '') !== '');
+  const reading = useOpening(answered || keptOut.some(({ code }) => code === 'reading-unreadable'));
+  const voltageAsked = form.typed.machineClass === 'pre-1970' || (form.typed.ratedVoltage ?? '') !== '';
+  return (
+    <FormFrame
+      {...props}
+      definition={trend}
+      label="Trend of the insulation"
+      form={form}
+      drawing={<LateDrawing load={drawing} shows={assessment && { assessment }} />}
+    >
+      <RowsField form={form} />
+      {orderAsked && <Choices name={name} field={dateOrder} form={form} />}
+      <details class="more" ref={reading}>
+        <summary>How the table is to be read (optional)</summary>
+        <p class="hint">A unit in the cell or in the head of the column goes before these answers.</p>
+        <Choices name={name} field={bareOhms} form={form} />
+        <Choices name={name} field={temperatureUnit} form={form} />
+        <Choices name={name} field={decimalMark} form={form} />
+      </details>
+      <AddRow form={form} />
+      <Choices name={name} field={windingKind} form={form} />
+      {voltageAsked && <ReadingInput name={name} field={ratedVoltage} form={form} />}
+      <Choices name={name} field={correction} form={form} />
+    </FormFrame>
+  );
+}

@@ -1,0 +1,46 @@
+import { formatRounded } from '../../kernel/reading/format-reading.ts';
+import { Band } from '../../ui/plot/Band.tsx';
+import { Curve } from '../../ui/plot/Curve.tsx';
+import { LimitLine } from '../../ui/plot/LimitLine.tsx';
+import { Plot } from '../../ui/plot/Plot.tsx';
+import { Points } from '../../ui/plot/Points.tsx';
+import { trendDrawing } from './plot-data.ts';
+import { trendInWords } from './plot-words.ts';
+import type { TrendAssessment } from './rule/input.ts';
+
+/** The corrected readings over the years, the line through them, and the minimum. */
+export function TrendPlot({ assessment }: { assessment: TrendAssessment }) {
+  const drawing = trendDrawing(assessment);
+  if (drawing === undefined) return null;
+  const { frame, points, line, upper, lower, table } = drawing;
+  const { minimum } = assessment;
+  return (
+    <Plot
+      id="trend-plot"
+      title="Corrected readings over the years"
+      desc={trendInWords(assessment)}
+      frame={frame}
+      table={table}
+      caption={
+        <>
+          Dots: readings. Arrows: bounds, not in the line. Crosses: sudden falls.
+          {line.length > 0 && ' The grey area is what the scatter leaves open.'}
+        </>
+      }
+    >
+      {line.length > 0 && <Band frame={frame} upper={upper} lower={lower} look="spread" />}
+      {minimum !== undefined && (
+        // Readings come down from above, so the words stand below where there is room.
+        <LimitLine
+          frame={frame}
+          at={minimum}
+          text={`minimum ${formatRounded(minimum, 'Ω')}`}
+          below={frame.y.place(minimum) < frame.box.bottom - 24}
+        />
+      )}
+      <Points frame={frame} points={points} />
+      {/* Last: among a thousand points it would not be seen below them. */}
+      {line.length > 0 && <Curve frame={frame} points={line} look="dashed" />}
+    </Plot>
+  );
+}

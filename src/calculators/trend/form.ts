@@ -1,0 +1,39 @@
+import { defineCalculator } from '../../kernel/form/calculator-form.ts';
+import { correctionOf } from '../../kernel/form/form-choices.ts';
+import type { ReadForm } from '../../kernel/form/read-form.ts';
+import { missing } from '../../kernel/reading/reading.ts';
+import { cellsOf } from './cells.ts';
+import { trendFields } from './fields.ts';
+import { assessTrend } from './rule/assess.ts';
+import type { TrendAssessment, TrendInput, TrendTable } from './rule/input.ts';
+import { readTrendTable } from './rule/table.ts';
+import { millisecondsADay, tableReading } from './table-reading.ts';
+import { trendFindings, trendSteps } from './words.ts';
+
+function tableOf(read: ReadForm, now: number): TrendTable {
+  const cells = cellsOf(read.texts.rows ?? '');
+  if (cells === undefined) return { rows: [], keptOut: [], unused: [], problem: 'quote-not-closed' };
+  return readTrendTable(cells, tableReading(read, now));
+}
+
+/** `now` in ms from 1970-01-01. */
+export function trendInput(read: ReadForm, now: number): TrendInput {
+  const { machineClass } = read.choices;
+  return {
+    table: tableOf(read, now),
+    correction: correctionOf(read),
+    machineClass: machineClass === 'form-wound' || machineClass === 'pre-1970' ? machineClass : 'random-wound',
+    ratedVoltage: read.readings.ratedVoltage ?? missing,
+    today: now / millisecondsADay,
+  };
+}
+
+/** A trend's go ends a year after its last value, so its form needs to know the time: ms from 1970-01-01, as `Date.now`. */
+export const trendForm = (clock: () => number) =>
+  defineCalculator<TrendAssessment>({
+    name: 'trend',
+    fields: trendFields,
+    assess: (read) => assessTrend(trendInput(read, clock())),
+    findingTexts: trendFindings,
+    stepTexts: trendSteps,
+  });

@@ -1,0 +1,72 @@
+import { type CorrectionMethod, correctionFactor } from '../../../kernel/electrics/temperature-correction.ts';
+import { lastIn } from '../../../kernel/reading/last-in.ts';
+import type { Reading } from '../../../kernel/reading/reading.ts';
+import { findDrops, type Known } from './drops.ts';
+import type { CorrectedRow, KeptOutCode, KeptOutRow, TrendRow } from './input.ts';
+
+interface Corrected {
+  rows: CorrectedRow[];
+  /** Rows that lack a figure, or whose temperature the method does not reach: nothing is extrapolated. */
+  keptOut: KeptOutRow[];
+}
+
+/** Carries every row to one temperature (°C), and marks sudden falls. `rows` in the order of time. */
+export function correctRows(rows: readonly TrendRow[], method: CorrectionMethod, toCelsius: number): Corrected {
+  const keptOut: KeptOutRow[] = [];
+  const corrected = rows.flatMap((row): CorrectedRow[] => {
+    const { line, cells, day, temperature } = row;
+    const reading = asBound(row.reading);
+    const without = (code: KeptOutCode): CorrectedRow[] => {
+      keptOut.push({ line, cells, day, code });
+      return [];
+    };
+    if (reading.kind === 'missing') return without('reading-missing');
+    const ohms = figureOf(reading);
+    if (ohms === undefined) return without('bound-not-noted');
+    if (temperature.kind !== 'value') return without('temperature-missing');
+    const factor = correctionFactor(method, temperature.value, toCelsius);
+    if (factor === undefined) return without('temperature-out-of-validity');
+    // Never endless: a line can't go through such a point, and half of the reading would then be the better one.
+    const correctedOhms = Math.min(ohms * factor, Number.MAX_VALUE);
+    return [{ ...row, reading, kind: reading.kind, corrected: correctedOhms, drop: false }];
+  });
+  const drops = new Set(findDrops(corrected.map(knownOf)).map(({ index }) => index));
+  return { rows: corrected.map((row, index) => ({ ...row, drop: drops.has(index) })), keptOut };
+}
+
+/**
+ * What is less than one step of its display shows nothing but that, zero above all: it is an upper bound, since zero has
+ * no place on a logarithmic axis. One ohm if the step is not known.
+ */
+function asBound(reading: Reading): Reading {
+  if (reading.kind !== 'value') return reading;
+  const step = reading.resolution || 1;
+  return reading.value < step ? { kind: 'under', unit: reading.unit, atMost: step } : reading;
+}
+
+/** The value, or the bound that the instrument showed. */
+function figureOf(reading: Reading): number | undefined {
+  switch (reading.kind) {
+    case 'value':
+      return reading.value;
+    case 'over':
+      return reading.atLeast;
+    case 'under':
+      return reading.atMost;
+    case 'missing':
+      return undefined;
+  }
+}
+
+export function knownOf({ kind, corrected }: CorrectedRow): Known {
+  return {
+    least: kind === 'under' ? 0 : corrected,
+    most: kind === 'over' ? Number.POSITIVE_INFINITY : corrected,
+  };
+}
+
+/** All rows of the last day that has any, whatever the time of day. `rows` in the order of time. */
+export function newestRows<Row extends { day: number }>(rows: readonly Row[]): Row[] {
+  const last = Math.floor(lastIn(rows)?.day ?? 0);
+  return rows.filter(({ day }) => Math.floor(day) === last);
+}

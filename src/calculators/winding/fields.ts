@@ -1,0 +1,128 @@
+import type { ChoiceField, ReadingField } from '../../kernel/form/field.ts';
+import { windingTemperature } from '../../kernel/form/form-choices.ts';
+import { instrumentFields } from '../../kernel/form/instrument.ts';
+import { limitValue } from '../../kernel/limits.ts';
+import { formatRounded } from '../../kernel/reading/format-reading.ts';
+import { windingPairs } from './rule/phases.ts';
+import { pairNames } from './words.ts';
+
+export const pairFields: ReadingField[] = windingPairs.map((pair) => ({
+  kind: 'reading',
+  id: pair,
+  label: pairNames[pair],
+  name: pairNames[pair],
+  quantity: 'resistance',
+}));
+
+const needed = formatRounded(limitValue('winding-four-leads-below'), 'Ω');
+
+export const leads: ChoiceField = {
+  kind: 'choice',
+  id: 'leads',
+  name: 'How are the test leads kept out?',
+  hint: `Below ${needed} only four leads pass a winding: the contact of two tips changes as much as the limit allows.`,
+  options: [
+    { value: 'four', label: 'Four leads', hint: 'A milliohm meter, two leads to each terminal.' },
+    { value: 'zeroed', label: 'Two leads, zeroed', hint: 'With the tips held together, before the readings.' },
+    { value: 'subtract', label: 'Two leads, take their reading off', hint: 'Type below what the tips together read.' },
+  ],
+  initial: '',
+};
+
+export const leadOhms: ReadingField = {
+  kind: 'reading',
+  id: 'leadOhms',
+  label: 'Tips held together',
+  name: 'Resistance of the leads, tips held together',
+  hint: 'Only where it is to be taken off. Type 0.2 Ω.',
+  quantity: 'resistance',
+};
+
+export const connection: ChoiceField = {
+  kind: 'choice',
+  id: 'connection',
+  name: 'Connection of the windings',
+  hint: 'It changes which winding is suspect, not the verdict.',
+  options: [
+    { value: 'star', label: 'Star', hint: 'Most servo motors.' },
+    { value: 'delta', label: 'Delta' },
+    { value: 'unknown', label: 'Not known', hint: 'Both are worked out.' },
+  ],
+  initial: 'unknown',
+};
+
+export const windingKind: ChoiceField = {
+  kind: 'choice',
+  id: 'windingKind',
+  name: 'Kind of winding',
+  options: [
+    {
+      value: 'random-wound',
+      label: 'Random-wound',
+      hint: `Most servo motors. Up to ${formatRounded(limitValue('winding-unbalance-good'), '%')} passes.`,
+    },
+    {
+      value: 'form-wound',
+      label: 'Form coils',
+      hint: `Large machines. Up to ${formatRounded(limitValue('winding-unbalance-good-form'), '%')} passes.`,
+    },
+  ],
+  initial: 'random-wound',
+};
+
+const constant = (id: Parameters<typeof limitValue>[0]) => `Constant ${limitValue(id)}.`;
+
+export const conductor: ChoiceField = {
+  kind: 'choice',
+  id: 'conductor',
+  name: 'Metal of the winding',
+  options: [
+    { value: 'copper', label: 'Copper', hint: constant('winding-zero-copper') },
+    { value: 'copper-iec', label: 'Copper, after IEC', hint: constant('winding-zero-copper-iec') },
+    { value: 'aluminium', label: 'Aluminium', hint: constant('winding-zero-aluminium') },
+  ],
+  initial: 'copper',
+};
+
+export const correctTo: ChoiceField = {
+  kind: 'choice',
+  id: 'correctTo',
+  name: 'Carry the readings to',
+  options: [
+    { value: 'to-20', label: formatRounded(limitValue('winding-reference-20'), '°C') },
+    { value: 'to-25', label: formatRounded(limitValue('winding-reference-25'), '°C') },
+  ],
+  initial: 'to-20',
+};
+
+export const temperatureField: ReadingField = {
+  ...windingTemperature,
+  hint: 'From the built-in sensor, or from the housing once both have had hours to settle. Without it nothing is corrected.',
+};
+
+export const referenceFields: ReadingField[] = [
+  {
+    kind: 'reading',
+    id: 'reference',
+    label: 'Nameplate or earlier value',
+    name: 'Nameplate or earlier value',
+    hint: 'Line to line. A value for one winding of a star is half of that: type the double.',
+    quantity: 'resistance',
+    check: (reading) =>
+      reading.kind === 'missing' || (reading.kind === 'value' && reading.value > 0)
+        ? undefined
+        : 'A value to compare with is a plain resistance above zero. Type it like 1.84 Ω.',
+  },
+  {
+    kind: 'reading',
+    id: 'referenceTemperature',
+    label: '… given for',
+    name: 'Temperature of the nameplate or earlier value',
+    hint: 'Such as 20 °C, or 25 °C.',
+    quantity: 'temperature',
+    bareUnitFrom: 'temperatureUnit',
+  },
+];
+
+/** The highest reading is not asked: over-range between two terminals of a winding is an open circuit on any range. */
+export const meterFields = instrumentFields('').filter(({ id }) => id !== 'upperLimit');

@@ -1,0 +1,82 @@
+import { type Phase, phases } from '../../../kernel/electrics/phases.ts';
+import type { Interval } from '../../../kernel/reading/interval.ts';
+import { corners } from '../../../kernel/reading/spread.ts';
+
+export type WindingPair = 'UV' | 'VW' | 'WU';
+
+export const windingPairs: readonly WindingPair[] = ['UV', 'VW', 'WU'];
+
+export type Pairs<T> = Record<WindingPair, T>;
+
+/** The pair that a phase of a star is not part of. */
+const opposite: Record<Phase, WindingPair> = { U: 'VW', V: 'WU', W: 'UV' };
+
+/**
+ * Windings of a star in Ω, from its line-to-line resistances: UV = U + V and so on. One of them comes out below zero
+ * where a reading is more than the other two together, which no star has.
+ */
+export function starPhases(lines: Pairs<number>): Record<Phase, number> {
+  const half = (lines.UV + lines.VW + lines.WU) / 2;
+  return { U: half - lines.VW, V: half - lines.WU, W: half - lines.UV };
+}
+
+/**
+ * Windings of a delta in Ω, each between the terminals of its name: from the star that reads the same, by the
+ * star–delta transformation. Infinite where a reading is as much as the other two together: that winding is open.
+ */
+export function deltaPhases(lines: Pairs<number>): Pairs<number> {
+  const star = starPhases(lines);
+  const products = star.U * star.V + star.V * star.W + star.W * star.U;
+  return { UV: products / star.W, VW: products / star.U, WU: products / star.V };
+}
+
+/** A reading that is at least the sum of the other two, whatever the errors: no star has it, and a delta only open. */
+export function sumOfOthers(lines: Pairs<Interval>): WindingPair | undefined {
+  return windingPairs.find((pair) => {
+    const others = windingPairs.filter((other) => other !== pair);
+    return lines[pair].hi >= others.reduce((sum, other) => sum + lines[other].lo, 0);
+  });
+}
+
+/** One of three that stands apart, and on which side of the other two. */
+export interface OddOne<Name extends string> {
+  name: Name;
+  side: 'low' | 'high';
+}
+
+/**
+ * The winding that stands apart from the other two, if it does so wherever within their intervals the readings truly
+ * are: more than twice as far from the middle one as the third.
+ */
+export function oddPhase(lines: Pairs<Interval>): OddOne<Phase> | undefined {
+  return oddAtAll(lines, (corner) => Object.entries(starPhases(corner)) as [Phase, number][]);
+}
+
+export function oddDeltaWinding(lines: Pairs<Interval>): OddOne<WindingPair> | undefined {
+  return oddAtAll(lines, (corner) => Object.entries(deltaPhases(corner)) as [WindingPair, number][]);
+}
+
+function oddAtAll<Name extends string>(
+  lines: Pairs<Interval>,
+  solve: (corner: Pairs<number>) => [Name, number][],
+): OddOne<Name> | undefined {
+  const found = corners(windingPairs.map((pair) => lines[pair])).map(([UV = 0, VW = 0, WU = 0]) =>
+    odd(solve({ UV, VW, WU })),
+  );
+  const [first] = found;
+  return found.every((one) => one?.name === first?.name && one?.side === first?.side) ? first : undefined;
+}
+
+function odd<Name extends string>(values: [Name, number][]): OddOne<Name> | undefined {
+  const [low, middle, high] = [...values].sort(([, a], [, b]) => a - b);
+  if (low === undefined || middle === undefined || high === undefined || low[1] < 0) return undefined;
+  const [below, above] = [middle[1] - low[1], high[1] - middle[1]];
+  if (below > 2 * above) return { name: low[0], side: 'low' };
+  return above > 2 * below ? { name: high[0], side: 'high' } : undefined;
+}
+
+/** The terminal that is in both of two pairs: the open phase of a star. */
+export function sharedTerminal(pairs: readonly WindingPair[]): Phase | undefined {
+  const [only] = windingPairs.filter((pair) => !pairs.includes(pair));
+  return pairs.length === 2 ? phases.find((phase) => opposite[phase] === only) : undefined;
+}

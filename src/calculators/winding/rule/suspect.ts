@@ -1,0 +1,55 @@
+import { type FindingOf, findingMaker, type Nothing } from '../../../kernel/assessment/assessment.ts';
+import type { Phase, Phases } from '../../../kernel/electrics/phases.ts';
+import type { Interval } from '../../../kernel/reading/interval.ts';
+import {
+  deltaPhases,
+  type OddOne,
+  oddDeltaWinding,
+  oddPhase,
+  type Pairs,
+  starPhases,
+  sumOfOthers,
+  type WindingPair,
+} from './phases.ts';
+
+export interface SuspectPayloads {
+  'winding-phases-star': { ohms: Phases<number> };
+  'winding-phases-delta': { ohms: Pairs<number> };
+  'winding-suspect-star': OddOne<Phase>;
+  'winding-suspect-delta': OddOne<WindingPair>;
+  'winding-no-single-suspect': Nothing;
+  'winding-sum-of-others': { pair: WindingPair; connection: Connection };
+}
+
+export type SuspectFinding = FindingOf<SuspectPayloads>;
+
+const finding = findingMaker<SuspectPayloads>();
+
+/** How the three windings are joined; unknown is answered for both. */
+export type Connection = 'star' | 'delta' | 'unknown';
+
+/** What each winding has by itself. Nothing where the readings fit no winding. */
+export function phaseValues(lines: Pairs<number>, connection: Connection): SuspectFinding[] {
+  const star = starPhases(lines);
+  if (!Object.values(star).every((value) => value > 0)) return [];
+  const found: SuspectFinding[] = [];
+  if (connection !== 'delta') found.push(finding('winding-phases-star', 'note', { ohms: star }));
+  if (connection !== 'star') found.push(finding('winding-phases-delta', 'note', { ohms: deltaPhases(lines) }));
+  return found;
+}
+
+/** Which winding stands apart in readings that are not alike; they go through two windings each, or through all three. */
+export function suspects(lines: Pairs<Interval>, connection: Connection): SuspectFinding[] {
+  const sum = sumOfOthers(lines);
+  if (sum !== undefined) return [sumFinding(sum, connection)];
+  const star = connection === 'delta' ? undefined : oddPhase(lines);
+  const delta = connection === 'star' ? undefined : oddDeltaWinding(lines);
+  const found: SuspectFinding[] = [];
+  if (star !== undefined) found.push(finding('winding-suspect-star', 'note', star));
+  if (delta !== undefined) found.push(finding('winding-suspect-delta', 'note', delta));
+  return found.length > 0 ? found : [finding('winding-no-single-suspect', 'note')];
+}
+
+function sumFinding(pair: WindingPair, connection: Connection): SuspectFinding {
+  return finding('winding-sum-of-others', 'caution', { readings: [pair], pair, connection });
+}

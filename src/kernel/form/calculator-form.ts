@@ -1,0 +1,102 @@
+import type { Assessment, Severity, Verdict } from '../assessment/assessment.ts';
+import type { LimitId } from '../limits.ts';
+import { type FindingSentences, type StepSentences, sentenceOf } from '../words/sentences.ts';
+import { type FormField, isBlank, type Typed } from './field.ts';
+import { type FieldError, type ReadForm, readForm } from './read-form.ts';
+
+export type CalculatorName =
+  | 'bridge'
+  | 'bridge-diode'
+  | 'insulation'
+  | 'isolation'
+  | 'winding'
+  | 'test-voltage'
+  | 'discharge'
+  | 'absorption'
+  | 'cable-length'
+  | 'trend';
+
+/** What a calculator is made of, apart from its looks. */
+interface Definition<A extends Assessment> {
+  name: CalculatorName;
+  fields: readonly FormField[];
+  /** Judges from the answer to this question on, before any reading is typed. */
+  judgesFrom?: string;
+  /** Called only with a form that could be read whole. */
+  assess: (read: ReadForm) => A;
+  findingTexts: FindingSentences<A['findings'][number]>;
+  stepTexts: StepSentences<A['next'][number]>;
+}
+
+/** A calculator as pages, cases and visits use it: none of them needs to know its findings to have them put into words. */
+export interface CalculatorForm<A extends Assessment = Assessment>
+  extends Pick<Definition<A>, 'name' | 'fields' | 'assess'> {
+  /**
+   * From what stands in the form to what is said about it. An entry that can't be read gives no verdict, but never
+   * hides a danger that the other entries show. What was only `offered`, and not typed, judges nothing by itself.
+   */
+  judge: (typed: Typed, offered?: Typed) => Outcome<A>;
+}
+
+/** A calculator whose rule and sentences are loaded with the first entry: its script is too long to come with the form. */
+export interface LateForm<A extends Assessment = Assessment> extends Pick<CalculatorForm, 'name' | 'fields'> {
+  load: () => Promise<CalculatorForm<A>>;
+}
+
+export interface FindingLine {
+  severity: Severity;
+  text: string;
+}
+
+/** What the verdict panel shows. `stop` is a verdict of its own here: nothing is judged because going on is dangerous. */
+export type Outcome<A extends Assessment = Assessment> =
+  | { state: 'blank' }
+  /** The rule of a `LateForm` is on its way, or did not come. */
+  | { state: 'loading' | 'not-loaded' }
+  | { state: 'unreadable'; read: ReadForm; errors: Record<string, FieldError>; dangers: FindingLine[] }
+  | { state: 'unchosen'; read: ReadForm; questions: string[] }
+  | {
+      state: 'judged';
+      verdict: Verdict | 'stop';
+      assessment: A;
+      /** The entries as they were judged: what is drawn beside the verdict shows these. */
+      read: ReadForm;
+      findings: FindingLine[];
+      steps: string[];
+      limits: LimitId[];
+    };
+
+const weight: Severity[] = ['stop', 'fail', 'undecided', 'caution', 'pass', 'note'];
+
+/** Ties the rule of a calculator to its sentences: each finding of the rule has one, made from what it carries. */
+export function defineCalculator<A extends Assessment>(definition: Definition<A>): CalculatorForm<A> {
+  const { name, fields, assess } = definition;
+  return { name, fields, assess, judge: (typed, offered = {}) => judge(definition, typed, offered) };
+}
+
+function judge<A extends Assessment>(definition: Definition<A>, typed: Typed, offered: Typed): Outcome<A> {
+  const { fields, judgesFrom, findingTexts, stepTexts } = definition;
+  const read = readForm(fields, typed);
+  const isReadable = Object.keys(read.errors).length === 0;
+  const asked = judgesFrom !== undefined && (typed[judgesFrom] ?? '') !== '';
+  if (isReadable && !asked && isBlank(fields, typed, offered)) return { state: 'blank' };
+  if (isReadable && read.unchosen.length > 0)
+    return { state: 'unchosen', read, questions: read.unchosen.map(({ name }) => name) };
+  const assessment = definition.assess(read);
+  const found: readonly A['findings'][number][] = assessment.findings;
+  const next: readonly A['next'][number][] = assessment.next;
+  const findings = found
+    .map((finding) => ({ severity: finding.severity, text: sentenceOf(findingTexts, finding) }))
+    .sort((a, b) => weight.indexOf(a.severity) - weight.indexOf(b.severity));
+  const dangers = findings.filter(({ severity }) => severity === 'stop');
+  if (!isReadable) return { state: 'unreadable', read, errors: read.errors, dangers };
+  return {
+    state: 'judged',
+    verdict: dangers.length > 0 ? 'stop' : assessment.verdict,
+    assessment,
+    read,
+    findings,
+    steps: next.map((step) => sentenceOf(stepTexts, step)),
+    limits: [...new Set(found.flatMap(({ limits }) => limits))],
+  };
+}

@@ -1,0 +1,76 @@
+import type { Quantity } from '../reading/quantity.ts';
+import type { Reading } from '../reading/reading.ts';
+
+/** What stands in a form, by field id, exactly as typed or chosen. */
+export type Typed = Record<string, string>;
+
+/** A field that takes what an instrument showed, as text. */
+export interface ReadingField {
+  kind: 'reading';
+  id: string;
+  /** Beside its neighbours in a row, so it may be short. */
+  label: string;
+  /** Where it stands alone, as in the error summary. */
+  name: string;
+  hint?: string;
+  quantity: Quantity;
+  /** The choice field that says which unit a bare number has. */
+  bareUnitFrom?: string;
+  /** What is wrong with a reading that can be read, and what to do. */
+  check?: (reading: Reading) => string | undefined;
+}
+
+export interface Option {
+  value: string;
+  label: string;
+  hint?: string;
+}
+
+/** A field with a few answers; `initial` is the answer before one is chosen, `''` for none. */
+export interface ChoiceField {
+  kind: 'choice';
+  id: string;
+  name: string;
+  hint?: string;
+  options: Option[];
+  initial: string;
+  /** Without an answer there is no verdict. */
+  required?: true;
+}
+
+/** A field for a text of many lines, such as a pasted table; the calculator reads it by itself. */
+export interface TextField {
+  kind: 'text';
+  id: string;
+  name: string;
+  hint?: string;
+}
+
+export type FormField = ReadingField | ChoiceField | TextField;
+
+/** The form as it is before anybody has typed. */
+export function blankForm(fields: readonly FormField[]): Typed {
+  return Object.fromEntries(fields.map((field) => [field.id, field.kind === 'choice' ? field.initial : '']));
+}
+
+/**
+ * Whether no reading has been typed; choices alone judge nothing, and neither does what was only `offered` to the
+ * person, such as a reading of an earlier step.
+ */
+export function isBlank(fields: readonly FormField[], typed: Typed, offered: Typed = {}): boolean {
+  return fields.every(({ kind, id }) => {
+    const text = (typed[id] ?? '').trim();
+    return kind === 'choice' || text === '' || text === offered[id];
+  });
+}
+
+/** Whether the form is as it was before anybody typed or chose. */
+export function isUntouched(fields: readonly FormField[], typed: Typed): boolean {
+  return Object.entries(blankForm(fields)).every(([id, blank]) => (typed[id] ?? blank) === blank);
+}
+
+/** Takes only what the form has fields for, so that foreign data can't leave anything behind. */
+export function fillForm(fields: readonly FormField[], values: Typed): Typed {
+  const blank = blankForm(fields);
+  return Object.fromEntries(Object.entries(blank).map(([id, initial]) => [id, values[id] ?? initial]));
+}

@@ -1,0 +1,22 @@
+import { failed, type Problem, type Result, succeeded } from '../../visit/record/problem.ts';
+
+/** JSON from outside. A key that would reach an object's prototype makes the whole text damaged; never throws. */
+export function parseJson(text: string): Result<unknown, Problem<'damaged'>> {
+  try {
+    return succeeded(
+      JSON.parse(text, (key, value) => {
+        if (key === '__proto__') throw new SyntaxError('forbidden key');
+        return value;
+      }),
+    );
+  } catch {
+    // Nesting so deep that the reader runs out of stack ends here too.
+    return failed('damaged');
+  }
+}
+
+export type JsonObject = Record<string, unknown>;
+
+export function isObject(value: unknown): value is JsonObject {
+  return typeof value === 'object' && value !== null && !Array.isArray(value);
+}

@@ -1,0 +1,183 @@
+import type { LimitId } from '../limits.ts';
+import type { Unit } from './reading.ts';
+import { lookUp, resistanceWords, scale, temperatureWords, type UnitMeaning, voltageWords } from './unit-words.ts';
+
+export type { UnitMeaning };
+
+export type Quantity =
+  | 'resistance'
+  | 'voltage'
+  | 'diode'
+  | 'temperature'
+  | 'percent'
+  | 'counts'
+  | 'duration'
+  | 'seconds'
+  | 'capacitance'
+  | 'length'
+  | 'diameter';
+
+interface QuantityRule {
+  unit: Unit;
+  /** Shown in messages. */
+  example: string;
+  /** The range that a form accepts, in content/limits. */
+  accepts: LimitId;
+  /**
+   * How many decimals a bare number must have to be understood in the base unit. `never` for resistance: k, M and Ω
+   * are all usual. One for the diode test: meters show it in volts with two to four decimals, or in whole millivolts,
+   * so that 0.512 can only be volts, and 2 is a blocking 2 V or a short of 2 mV.
+   */
+  bareDecimals: number;
+  /** The units offered where one is missing. */
+  asked?: string[];
+  /** Noted from a label, a drawing or a clock, not off a display, whose point is always the decimal mark. */
+  printed?: true;
+  /** At or below is safe, above is dangerous: a figure that may lie on either side is asked about. */
+  dangerAbove?: LimitId[];
+  /** The highest figure that such a machine has, where that is less than what a form accepts. */
+  usualTo?: LimitId;
+  /** Whether an instrument can show over-range for it. */
+  overRange: boolean;
+  meaning: (unitText: string) => UnitMeaning;
+}
+
+/** Of a quantity that is never understood without a unit. */
+const never = Number.POSITIVE_INFINITY;
+
+export const quantityRules: Record<Quantity, QuantityRule> = {
+  resistance: {
+    unit: 'Ω',
+    example: '450k, 2.2 MΩ, 2M2, OL or >700M',
+    accepts: 'entry-resistance',
+    bareDecimals: never,
+    asked: ['Ω', 'kΩ', 'MΩ'],
+    dangerAbove: ['pe-dead-short'],
+    overRange: true,
+    meaning: (text) => lookUp(text, resistanceWords),
+  },
+  voltage: {
+    unit: 'V',
+    example: '0.02, 500 V, 30 mV or 1 kV',
+    accepts: 'entry-voltage',
+    bareDecimals: 0,
+    dangerAbove: ['resistance-residual-voltage', 'touch-voltage'],
+    usualTo: 'low-voltage-dc',
+    overRange: true,
+    meaning: (text) => lookUp(text, voltageWords),
+  },
+  diode: {
+    unit: 'V',
+    example: '0.412, 412 mV or OL',
+    accepts: 'entry-diode',
+    bareDecimals: 1,
+    asked: ['V', 'mV'],
+    dangerAbove: ['diode-short'],
+    overRange: true,
+    meaning: (text) => lookUp(text, voltageWords),
+  },
+  temperature: {
+    unit: '°C',
+    example: '25, 25 °C or 77 °F',
+    accepts: 'entry-temperature',
+    bareDecimals: 0,
+    overRange: false,
+    meaning: (text) => lookUp(text, temperatureWords),
+  },
+  percent: {
+    unit: '%',
+    example: '10 or 1.5 %',
+    accepts: 'entry-percent',
+    bareDecimals: 0,
+    overRange: false,
+    meaning: (text) => lookUp(text, [[/^(%|percent)( ?rh)?$/i, scale(0)]]),
+  },
+  counts: {
+    unit: 'counts',
+    example: '3',
+    accepts: 'entry-counts',
+    bareDecimals: 0,
+    overRange: false,
+    meaning: (text) => lookUp(text, [[/^(counts?|digits?|dgts?|d)$/i, scale(0)]]),
+  },
+  duration: {
+    unit: 'min',
+    example: '1, 60 s or 10 min',
+    accepts: 'entry-duration',
+    bareDecimals: 0,
+    printed: true,
+    overRange: false,
+    meaning: (text) =>
+      lookUp(text, [
+        [/^(m|min|mins|minutes?)$/i, scale(0)],
+        [/^(s|secs?|seconds?)$/i, { kind: 'convert', toBase: (seconds) => seconds / 60 }],
+        [/^(h|hrs?|hours?)$/i, { kind: 'convert', toBase: (hours) => hours * 60 }],
+      ]),
+  },
+  seconds: {
+    unit: 's',
+    example: '30, 30 s or 2 min',
+    accepts: 'entry-seconds',
+    bareDecimals: 0,
+    printed: true,
+    overRange: false,
+    meaning: (text) =>
+      lookUp(text, [
+        [/^(s|secs?|seconds?)$/i, scale(0)],
+        [/^(ms|milliseconds?)$/, scale(-3)],
+        [/^(min|mins|minutes?)$/i, { kind: 'convert', toBase: (minutes) => minutes * 60 }],
+        [/^(h|hrs?|hours?)$/i, { kind: 'convert', toBase: (hours) => hours * 3600 }],
+      ]),
+  },
+  capacitance: {
+    unit: 'F',
+    example: '1500 µF, 1.5 mF or 0.0015 F',
+    accepts: 'entry-capacitance',
+    bareDecimals: never,
+    asked: ['µF', 'mF'],
+    printed: true,
+    overRange: false,
+    // MFD, MF and mfd stand for micro on old labels and for milli elsewhere: not read.
+    meaning: (text) =>
+      lookUp(text, [
+        [/^(F|farads?)$/, scale(0)],
+        [/^(mF|millifarads?)$/, scale(-3)],
+        [/^([uµ][Ff]?|[Mm]icrofarads?)$/, scale(-6)],
+        [/^(nF|nanofarads?)$/, scale(-9)],
+      ]),
+  },
+  length: {
+    unit: 'm',
+    example: '35, 35 m or 115 ft',
+    accepts: 'entry-length',
+    bareDecimals: 0,
+    printed: true,
+    overRange: false,
+    meaning: (text) =>
+      lookUp(text, [
+        [/^(m|met(er|re)s?)$/i, scale(0)],
+        [/^(km|kilomet(er|re)s?)$/i, scale(3)],
+        [/^(ft|feet|foot|['′])$/i, { kind: 'convert', toBase: (feet) => feet * 0.3048 }],
+      ]),
+  },
+  diameter: {
+    unit: 'mm',
+    example: '2.8, 2.8 mm or 0.11 in',
+    accepts: 'entry-diameter',
+    bareDecimals: 0,
+    printed: true,
+    overRange: false,
+    meaning: (text) =>
+      lookUp(text, [
+        [/^(mm|millimet(er|re)s?)$/i, scale(0)],
+        [/^(cm|centimet(er|re)s?)$/i, scale(1)],
+        [/^(in|inch|inches|["″])$/i, { kind: 'convert', toBase: (inches) => inches * 25.4 }],
+      ]),
+  },
+};
+
+/** The quantity that a unit text belongs to, to tell a reading typed into the wrong field from a slip. */
+export function quantityOfUnit(text: string): Quantity | undefined {
+  const order: Quantity[] = ['resistance', 'voltage', 'temperature', 'percent', 'duration'];
+  return order.find((quantity) => quantityRules[quantity].meaning(text).kind !== 'unknown');
+}

@@ -1,0 +1,7 @@
+import type { CorrectionMethod } from '../electrics/temperature-correction.ts';
+
+export const methodNames: Record<CorrectionMethod, string> = {
+  halving: 'the halving rule',
+  thermosetting: 'the formulas for thermosetting insulation',
+  table: 'the conversion table',
+};

@@ -1,0 +1,39 @@
+import type { Limit } from '../../library/tables/limit-schema.ts';
+
+interface Status {
+  /** As the Tables page says it. */
+  words: string;
+  /** What it means, for the key of the Tables page. */
+  meaning: string;
+  /** The mark beside a figure in the text, where the reader should not take it for a published one. */
+  mark: string | null;
+}
+
+export const limitStatus: Record<Limit['status'], Status> = {
+  standard: { words: 'Published standard', meaning: 'The named standard gives this figure.', mark: null },
+  regulation: { words: 'Regulation', meaning: 'The named law or regulation gives this figure.', mark: null },
+  textbook: {
+    words: 'Textbook or paper',
+    meaning: 'A textbook, handbook or paper gives this figure; no standard asks for it.',
+    mark: null,
+  },
+  'common-practice': {
+    words: 'Common practice',
+    meaning: 'The trade works with this figure, and no standard sets it. The note gives its reason.',
+    mark: 'practice',
+  },
+  'project-judgement': {
+    words: 'Judgement of this fieldbook',
+    meaning: 'The authors chose this figure, because a decision needs one; the note says why.',
+    mark: 'judgement',
+  },
+};
+
+export const recalledWords = 'Recalled from memory, not read in the publication. Check it before you rely on it.';
+
+/** What stands beside a figure in the text, or an empty text for a published figure that was read. */
+export function limitMark(status: string, recalled: boolean): string {
+  return [limitStatus[status as Limit['status']].mark, recalled ? 'from memory' : null]
+    .filter((word) => word !== null)
+    .join(', ');
+}

@@ -1,0 +1,24 @@
+import { type CollectionEntry, getCollection } from 'astro:content';
+import type { CalculatorName } from '../../kernel/form/calculator-form.ts';
+import { onceABuild } from '../../site/once.ts';
+import type { WorkedVisit } from '../../ui/form/use-form.ts';
+import { href } from '../../ui/href.ts';
+
+export type CaseEntry = CollectionEntry<'cases'>;
+
+/** Every worked case, in the order of the list. */
+export const casesInOrder = onceABuild(
+  async (): Promise<readonly CaseEntry[]> => (await getCollection('cases')).sort((a, b) => a.data.order - b.data.order),
+);
+
+export function caseHref(id: string): string {
+  return href(`/cases/${id}/`);
+}
+
+/** What the cases type into one calculator; a form fills itself with one of these by `#case=`. */
+export async function workedVisits(name: CalculatorName): Promise<WorkedVisit[]> {
+  return (await casesInOrder()).flatMap(({ id, data }) => {
+    const form = data.forms[name];
+    return form === undefined ? [] : [{ id, title: data.title, form }];
+  });
+}

@@ -1,0 +1,27 @@
+import { getCollection } from 'astro:content';
+import { type ArticleEntry, articlesInOrder } from '../articles/articles.ts';
+import { sections } from '../articles/sections.ts';
+import { type FilledQuestion, fillQuestion } from '../exercises/fill.ts';
+
+export interface ExerciseSheet {
+  section: (typeof sections)[number];
+  /** Articles with their questions; the questions are numbered through the section. */
+  parts: { article: ArticleEntry; questions: (FilledQuestion & { number: number })[] }[];
+  count: number;
+}
+
+/** The questions of each section that has some, in the order of its articles. */
+export async function exerciseSheets(): Promise<ExerciseSheet[]> {
+  const sets = new Map((await getCollection('exercises')).map(({ id, data }) => [id, data.questions]));
+  const articles = await articlesInOrder();
+  return sections.flatMap((section) => {
+    let count = 0;
+    const parts = articles
+      .filter(({ id, data }) => data.section === section.id && sets.has(id))
+      .map((article) => ({
+        article,
+        questions: (sets.get(article.id) ?? []).map((question) => ({ ...fillQuestion(question), number: ++count })),
+      }));
+    return count === 0 ? [] : [{ section, parts, count }];
+  });
+}

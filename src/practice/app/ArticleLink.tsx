@@ -1,0 +1,16 @@
+import { articleLinkText } from '../words/feedback.ts';
+import { base } from './base.ts';
+
+interface Props {
+  /** Ids of articles, the closest first. */
+  wanted: readonly string[] | undefined;
+  /** Ids of those that the site has. */
+  articles: readonly string[];
+}
+
+/** A link to the closest article that there is. */
+export function ArticleLink({ wanted = [], articles }: Props) {
+  const id = wanted.find((one) => articles.includes(one));
+  if (id === undefined) return null;
+  return <a href={`${base()}/articles/${id}/`}>{articleLinkText(id)}</a>;
+}

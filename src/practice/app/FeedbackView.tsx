@@ -1,0 +1,88 @@
+import { useEffect, useMemo, useRef } from 'preact/hooks';
+import { capital } from '../../kernel/words/sentences.ts';
+import { VerdictShape } from '../../ui/verdict/VerdictShape.tsx';
+import type { Shown } from '../../ui/verdict/verdict-words.ts';
+import type { Conclusion } from '../case/conclusion.ts';
+import { feedback } from '../case/feedback.ts';
+import type { Session } from '../case/session.ts';
+import { actsWith } from '../case/time-line.ts';
+import { feedbackTexts, judgementTexts, partsText } from '../words/feedback.ts';
+import { SoundWay } from './SoundWay.tsx';
+import { TimeLine } from './TimeLine.tsx';
+
+export interface FeedbackViewProps {
+  session: Session;
+  conclusion: Conclusion;
+  articles: readonly string[];
+  onAgain: () => void;
+}
+
+/** What was right and what was not, act by act, and beside it the way that a careful person would have gone. */
+export function FeedbackView({ session, conclusion, articles, onAgain }: FeedbackViewProps) {
+  const told = useMemo(() => feedback(session, conclusion), [session, conclusion]);
+  const heading = useRef<HTMLHeadingElement>(null);
+  useEffect(() => {
+    scrollTo(0, 0);
+    heading.current?.focus({ preventScroll: true });
+  }, []);
+  const { word, why } = judgementTexts[told.judgement];
+  const unsafe = actsWith(told.line, 'unsafe') > 0;
+  const shape = shapeOf(told.judgement, unsafe);
+  const named = conclusion.kind === 'replace' ? `replace ${partsText(conclusion.parts)}` : conclusion.kind;
+  return (
+    <div class="practice-feedback">
+      <h1 tabIndex={-1} ref={heading}>
+        Case <span class="case-code">{session.code}</span>
+      </h1>
+      <section class="verdict" data-verdict={shape} aria-labelledby="judgement">
+        <h2 class="verdict-word" id="judgement">
+          <VerdictShape verdict={shape} />
+          {unsafe ? feedbackTexts.butUnsafe(word) : word}
+        </h2>
+        <p>{why}</p>
+        <dl class="practice-truth">
+          <dt>{feedbackTexts.decided}</dt>
+          <dd>{feedbackTexts.conclusion(named)}</dd>
+          <dt>{feedbackTexts.truth}</dt>
+          <dd>
+            {capital(told.truth.label)}. {feedbackTexts.toReplace(told.truth.bad)}
+          </dd>
+          {told.over.length > 0 && <Part name={feedbackTexts.over} value={partsText(told.over)} />}
+          {told.missed.length > 0 && <Part name={feedbackTexts.missed} value={partsText(told.missed)} />}
+          {told.hurtDrive && <Part name={feedbackTexts.hurt} value={feedbackTexts.hurtDrive} />}
+        </dl>
+      </section>
+      <div class="two-ways">
+        <TimeLine line={told.line} articles={articles} />
+        <SoundWay feedback={told} articles={articles} />
+      </div>
+      <p class="form-actions">
+        <a class="button" href={location.pathname}>
+          {feedbackTexts.another}
+        </a>
+        <button type="button" class="plain" onClick={onAgain}>
+          {feedbackTexts.again}
+        </button>
+        <button type="button" class="plain" onClick={() => print()}>
+          {feedbackTexts.print}
+        </button>
+      </p>
+    </div>
+  );
+}
+
+function Part({ name, value }: { name: string; value: string }) {
+  return (
+    <>
+      <dt>{name}</dt>
+      <dd>{capital(value)}</dd>
+    </>
+  );
+}
+
+/** Unsafe outweighs everything: who is dead has decided nothing. */
+function shapeOf(judgement: string, unsafe: boolean): Shown {
+  if (unsafe) return 'stop';
+  if (judgement === 'right') return 'go';
+  return ['unproven', 'guessed', 'could-be-decided'].includes(judgement) ? 'undecided' : 'no-go';
+}

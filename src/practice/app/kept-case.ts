@@ -1,0 +1,32 @@
+import { keepTyped, keptTyped } from '../../ui/form/keep.ts';
+import type { Action } from '../case/action.ts';
+import type { Conclusion } from '../case/conclusion.ts';
+
+/** The case under way on this device; a closed tab loses nothing. */
+export interface KeptCase {
+  code: string;
+  actions: Action[];
+  conclusion?: Conclusion;
+}
+
+export function keepCase({ code, actions, conclusion }: KeptCase): void {
+  keepTyped(
+    'practice',
+    { code, actions: JSON.stringify(actions), conclusion: JSON.stringify(conclusion ?? null) },
+    'localStorage',
+  );
+}
+
+/** The case that was kept; undefined where there is none, or where what is kept can't be read. */
+export function keptCase(): KeptCase | undefined {
+  const { code, actions, conclusion } = keptTyped('practice', 'localStorage');
+  if (code === undefined || actions === undefined) return undefined;
+  try {
+    const done: unknown = JSON.parse(actions);
+    const ended: Conclusion | null = JSON.parse(conclusion ?? 'null');
+    if (!Array.isArray(done)) return undefined;
+    return { code, actions: done, ...(ended === null ? {} : { conclusion: ended }) };
+  } catch {
+    return undefined;
+  }
+}

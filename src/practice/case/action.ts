@@ -1,0 +1,49 @@
+import type { Phase } from '../../kernel/electrics/phases.ts';
+import type { Damage, InspectedPart } from '../../kernel/vocabulary.ts';
+import type { Core } from '../simulator/axis-state.ts';
+import type { Measurement, Mode } from '../simulator/measure.ts';
+import type { Setting } from './setting.ts';
+
+/** What a person does with one press of a button, and nothing more to tell. */
+export type PlainAct =
+  | 'switch-off'
+  | 'lock-out'
+  | 'take-lock-off'
+  | 'prove-meter'
+  | 'wait-minute'
+  | 'wait-label'
+  | 'wait-room-temperature'
+  | 'support'
+  | 'take-support-away'
+  | 'look'
+  | 'mechanics'
+  | 'dry-connector'
+  | 'thermometer'
+  | 'switch-on'
+  | 'reset'
+  | 'enable'
+  | 'run';
+
+/** Where something can be taken off and put on again. */
+export type Joint = 'leads' | `lead-${Core}` | 'motor-plug' | 'feedback-drive' | 'feedback-device';
+
+/** One act of a person at the practice machine, as it is kept: a list of them makes the whole session anew. */
+export type Action =
+  | { act: PlainAct }
+  | { act: 'join'; joint: Joint; on: boolean }
+  /** All cores but this one, PE and screen to ground at the drive end; without a core the bonds come off. */
+  | { act: 'bond'; except?: Phase }
+  | { act: 'measure'; mode: Mode; red: string; black: string; setting: Setting };
+
+/** What a person sees of it at once. Nothing here says whether it was wise. */
+export type Result =
+  | { code: 'done' }
+  | { code: 'refused'; why: Refusal }
+  | { code: 'seen'; seen: Record<InspectedPart, Damage> }
+  | { code: 'moves-freely' }
+  | { code: 'temperature'; celsius: number }
+  | { code: 'tripped' | 'no-trip' }
+  | { code: 'reading'; shown: Measurement };
+
+/** What can't be done, whoever does it. */
+export type Refusal = 'power-is-on' | 'power-is-off' | 'lock-is-on' | 'no-lock' | 'trip-stands' | 'leads-are-on';

@@ -1,0 +1,83 @@
+import { crc32 } from '../../kernel/link/crc32.ts';
+import { faultIds } from '../simulator/faulted-axis.ts';
+import { type Random, seeded } from '../simulator/random.ts';
+
+/** All that makes a case: the same three give the same axis, the same instruments and the same readings. */
+export interface CaseKey {
+  fault: string;
+  /** 0 to 32767. */
+  seed: number;
+  /** Of the winding at the start, in °C: a step of `windingTemperatures`. */
+  windingCelsius: number;
+}
+
+/** 5 to 80 °C, in 32 steps. */
+export const windingTemperatures: readonly number[] = Array.from({ length: 32 }, (_, step) =>
+  Math.round(5 + (step * 75) / 31),
+);
+
+export const seeds = 2 ** 15;
+
+/** Digits and letters without I, L, O and U, which are misread: five bits each. */
+const alphabet = '0123456789ABCDEFGHJKMNPQRSTVWXYZ';
+
+/**
+ * A fault goes into the code as 15 bits of its id's checksum, so that codes on paper stay true when faults are added.
+ * A test sees that no two ids share them.
+ */
+export function faultMark(id: string): number {
+  return crc32(new TextEncoder().encode(id)) % seeds;
+}
+
+/**
+ * Nine signs, `XXX-XXX-XXX`: seed, fault, temperature and a check of two. Fault and temperature are scrambled by the
+ * seed, so that two codes of one fault do not look alike. It hides nothing from a person who means to look.
+ */
+export function encodeCase({ fault, seed, windingCelsius }: CaseKey): string {
+  const [maskFault, maskStep] = masks(seed);
+  const step = windingTemperatures.indexOf(windingCelsius);
+  const body = signs(seed, 3) + signs(faultMark(fault) ^ maskFault, 3) + signs(step ^ maskStep, 1);
+  return grouped(body + check(body));
+}
+
+/** The case of a code, however it is typed: small letters, without strokes, O for 0. Undefined where it is none. */
+export function decodeCase(typed: string): CaseKey | undefined {
+  const code = typed
+    .toUpperCase()
+    .replaceAll(/[^0-9A-Z]/g, '')
+    .replaceAll('O', '0')
+    .replaceAll(/[IL]/g, '1');
+  const values = [...code].map((sign) => alphabet.indexOf(sign));
+  if (code.length !== 9 || values.includes(-1) || check(code.slice(0, 7)) !== code.slice(7)) return undefined;
+  const number = (from: number, to: number) => values.slice(from, to).reduce((sum, value) => sum * 32 + value, 0);
+  const seed = number(0, 3);
+  const [maskFault, maskStep] = masks(seed);
+  const fault = faultIds.find((id) => faultMark(id) === (number(3, 6) ^ maskFault));
+  const windingCelsius = windingTemperatures[number(6, 7) ^ maskStep];
+  return fault === undefined || windingCelsius === undefined ? undefined : { fault, seed, windingCelsius };
+}
+
+/** Any fault, all as likely. */
+export function drawCase(random: Random): CaseKey {
+  const below = (count: number) => Math.floor(random() * count);
+  return {
+    fault: faultIds[below(faultIds.length)] as string,
+    seed: below(seeds),
+    windingCelsius: windingTemperatures[below(windingTemperatures.length)] as number,
+  };
+}
+
+function masks(seed: number): [fault: number, step: number] {
+  const random = seeded(seed);
+  return [Math.floor(random() * seeds), Math.floor(random() * windingTemperatures.length)];
+}
+
+function signs(value: number, length: number): string {
+  return Array.from({ length }, (_, place) => alphabet[(value >> (5 * (length - 1 - place))) & 31]).join('');
+}
+
+function check(body: string): string {
+  return signs(crc32(new TextEncoder().encode(body)) % 1024, 2);
+}
+
+const grouped = (code: string) => code.replace(/^(...)(...)(...)$/, '$1-$2-$3');

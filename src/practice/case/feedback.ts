@@ -1,0 +1,113 @@
+import type { Assessment } from '../../kernel/assessment/assessment.ts';
+import type { Part } from '../../kernel/vocabulary.ts';
+import type { Decision } from '../../visit/guide/decision.ts';
+import type { Proof } from '../../visit/guide/evidence.ts';
+import { nextStep } from '../../visit/guide/next-step.ts';
+import type { StepId } from '../../visit/steps/ids.ts';
+import type { MeasurementAnswer } from '../../visit/steps/measurements/question.ts';
+import type { Answered, Answers, VisitAnswers } from '../../visit/steps/questions.ts';
+import { Robot } from '../robot/robot.ts';
+import { decodeCase } from './case-code.ts';
+import type { Conclusion, Judgement } from './conclusion.ts';
+import { judge } from './judgement.ts';
+import type { Purpose } from './purpose.ts';
+import type { Session } from './session.ts';
+import { setUp } from './set-up.ts';
+import { measuredSteps, type TimedAct, timeLine } from './time-line.ts';
+
+type SettlingStep = 'bridge' | 'insulation' | 'isolation' | 'winding' | 'winding-motor';
+
+/** The failed findings of a step whose readings carry a proof. */
+export type Settled = {
+  [Step in SettlingStep]: { step: Step; findings: Answers[Step]['assessment']['findings'] };
+}[SettlingStep];
+
+/** One step of the shortest sound way. */
+export interface WayStep {
+  step: StepId;
+  /** A measurement that the person did not take. */
+  leftOut: boolean;
+  /** What was read there that settles the case, on an axis that nobody has hurt. */
+  settled?: Settled;
+}
+
+export interface Feedback {
+  conclusion: Conclusion;
+  judgement: Judgement;
+  truth: { label: string; bad: Part[] };
+  over: Part[];
+  missed: Part[];
+  hurtDrive: boolean;
+  /** Every act in its order, with what it was worth. */
+  line: TimedAct[];
+  /** The shortest sound way: what the guide asks of a careful person on this case, in order. */
+  way: WayStep[];
+  /** What the guide decides at its end. */
+  decision: Decision;
+}
+
+/** The step whose readings carry a proof; the other proofs need no reading. */
+const stepOf: Partial<Record<Proof, SettlingStep>> = {
+  'bridge-bad': 'bridge',
+  'isolation-bad': 'isolation',
+  'winding-bad-at-motor': 'winding-motor',
+  'winding-good-without-cable': 'winding',
+  'pe-broken': 'insulation',
+};
+
+/** What a person is told at the end. The guide plays the same case anew, on an axis that nobody has hurt. */
+export function feedback(session: Session, conclusion: Conclusion): Feedback {
+  const key = decodeCase(session.code);
+  if (key === undefined) throw new Error(`no case ${session.code}`);
+  const sound = setUp(key.fault, key.seed, key.windingCelsius);
+  const { decision, answers } = new Robot(sound).visit();
+  const path = nextStep(answers).path.map(({ id }) => id);
+  const { axis, hurtDrive } = session.world;
+  const wet = axis.leaks.some(({ a }) => a.startsWith('mated.'));
+  const purposes = new Set<Purpose>(session.entries.flatMap(({ purpose }) => purpose ?? []));
+  const settled = settledBy(decision, answers);
+  return {
+    conclusion,
+    ...judge(conclusion, { bad: axis.bad, hurtDrive, wet }, decision, purposes, neededOn(path)),
+    truth: { label: axis.label, bad: axis.bad },
+    hurtDrive,
+    line: timeLine(session.entries, path, [...settled.keys()]),
+    way: path.map((step) => {
+      const here = settled.get(step);
+      return {
+        step,
+        leftOut: measuredSteps.includes(step) && !purposes.has(step),
+        ...(here && { settled: here }),
+      };
+    }),
+    decision,
+  };
+}
+
+/** What has to be measured on this path, or tried where it measures nothing. */
+function neededOn(path: readonly StepId[]): StepId[] {
+  const measured = measuredSteps.filter((id) => path.includes(id));
+  return measured.length > 0 ? measured : path.filter((id) => id.startsWith('retry-'));
+}
+
+function settledBy({ replace }: Decision, answers: VisitAnswers): Map<StepId, Settled> {
+  const steps = replace.flatMap(({ proofs }) => proofs.flatMap((proof) => stepOf[proof] ?? []));
+  return new Map(steps.map((step) => [step, settledAt(step, answers)]));
+}
+
+function settledAt(step: SettlingStep, answers: VisitAnswers): Settled {
+  switch (step) {
+    case 'bridge':
+      return { step, findings: failedIn(answers[step]) };
+    case 'insulation':
+      return { step, findings: failedIn(answers[step]) };
+    case 'isolation':
+      return { step, findings: failedIn(answers[step]) };
+    default:
+      return { step, findings: failedIn(answers[step]) };
+  }
+}
+
+function failedIn<A extends Assessment>(given: Answered<MeasurementAnswer<A>> | undefined): A['findings'] {
+  return given?.answer.assessment.findings.filter(({ severity }) => severity === 'fail') ?? [];
+}

@@ -1,0 +1,58 @@
+import type { Phases } from '../../kernel/electrics/phases.ts';
+
+/** Conductors of the motor cable. */
+export type Core = 'U' | 'V' | 'W' | 'PE' | 'screen';
+
+export const cores: readonly Core[] = ['U', 'V', 'W', 'PE', 'screen'];
+
+/** What a person has done to the axis: which ends are on, what is joined, whether there is power. */
+export interface AxisState {
+  driveEnd: Record<Core, boolean>;
+  motorEnd: Record<Core, boolean>;
+  feedbackAtDrive: boolean;
+  feedbackAtDevice: boolean;
+  /** Wires that the person has put in, from node to node; `['cable.drive.PE', 'ground']` makes a bonded row. */
+  jumpers: [string, string][];
+  supply: boolean;
+  enabled: boolean;
+  axisSupported: boolean;
+  /** Charge of the bus, in volts. It falls only as time passes: see discharge.ts. */
+  busVolts: number;
+  /** In °C: of the winding, and of all the rest. */
+  windingCelsius: number;
+  airCelsius: number;
+}
+
+const all = (on: boolean): Record<Core, boolean> => ({ U: on, V: on, W: on, PE: on, screen: on });
+
+/** Everything connected, supply off, bus discharged. */
+export function asFound(windingCelsius: number, airCelsius: number): AxisState {
+  return {
+    driveEnd: all(true),
+    motorEnd: all(true),
+    feedbackAtDrive: true,
+    feedbackAtDevice: true,
+    jumpers: [],
+    supply: false,
+    enabled: false,
+    axisSupported: false,
+    busVolts: 0,
+    windingCelsius,
+    airCelsius,
+  };
+}
+
+/** U, V, W and the PE core off the drive; the screen stays in its clamp. */
+export function leadsOff(state: AxisState): AxisState {
+  return { ...state, driveEnd: { ...all(false), screen: true } };
+}
+
+/** The cable alone, free at both ends, screen too. */
+export function cableFree(state: AxisState): AxisState {
+  return { ...state, driveEnd: all(false), motorEnd: all(false), jumpers: [] };
+}
+
+/** Whether anything of the motor cable still reaches a terminal of the drive. */
+export function motorLeadsOn({ driveEnd }: AxisState): Phases<boolean> {
+  return { U: driveEnd.U, V: driveEnd.V, W: driveEnd.W };
+}

@@ -1,0 +1,67 @@
+import { type Phase, type Phases, phases } from '../../kernel/electrics/phases.ts';
+import { between, betweenDecades, oneOf, type Random } from './random.ts';
+import { typical } from './typical.ts';
+
+/** One axis as built, all at its reference temperature. Resistances in ohms, lengths in metres. */
+export interface AxisParameters {
+  supplyVolts: number;
+  busFarads: number;
+  bleedOhms: number;
+  /** Sense and snubber resistors from DC+ to each terminal, and from each terminal to DC−. */
+  upperOhms: Phases<number>;
+  lowerOhms: Phases<number>;
+  /** Off-state leakage of each switch at 25 °C, as a resistance. */
+  switchLeakOhms: number;
+  /** Free-wheeling diode at 25 °C. */
+  diodeSaturation: number;
+  diodeIdeality: number;
+  /** From DC− to the protective bar, inside the drive. */
+  busToGroundOhms: number;
+  cableMetres: number;
+  /** Of one core, per metre at 20 °C. */
+  coreOhmsPerMetre: number;
+  /** Insulation between any two conductors, in Ω·m at 20 °C: divide by the length. */
+  insulationOhmMetres: number;
+  /** Of one phase at 20 °C. */
+  windingOhms: Phases<number>;
+  /** Of each phase to the frame at 20 °C, dry. */
+  frameInsulationOhms: Phases<number>;
+  /** Kelvins for which the motor's insulation resistance halves. */
+  kelvinPerHalving: number;
+  feedbackVolts: number;
+  feedbackDeviceOhms: number;
+  brakeOhms: number;
+  gravityLoaded: boolean;
+}
+
+/** A sound axis drawn from the typical ranges. */
+export function drawAxis(random: Random): AxisParameters {
+  const motor = oneOf(random, typical.motors);
+  const spread = (value: number, share: number) => value * between(random, 1 - share, 1 + share);
+  const perPhase = (draw: (phase: Phase) => number): Phases<number> =>
+    Object.fromEntries(phases.map((phase) => [phase, draw(phase)])) as Phases<number>;
+  const winding = spread(motor.windingOhms, 0.2);
+  const lowerShare = between(random, ...typical.lowerShare);
+  const frame = betweenDecades(random, ...typical.frameInsulationOhms);
+  return {
+    supplyVolts: typical.supplyVolts,
+    busFarads: spread(typical.busFarads, typical.capacitorTolerance),
+    bleedOhms: spread(typical.bleedOhms, typical.resistorTolerance),
+    upperOhms: perPhase(() => spread(typical.legOhms * (1 - lowerShare), typical.resistorTolerance)),
+    lowerOhms: perPhase(() => spread(typical.legOhms * lowerShare, typical.resistorTolerance)),
+    switchLeakOhms: typical.switchLeakOhms,
+    diodeSaturation: typical.diodeSaturation,
+    diodeIdeality: typical.diodeIdeality,
+    busToGroundOhms: typical.busToGroundOhms,
+    cableMetres: Math.round(between(random, ...typical.cableMetres)),
+    coreOhmsPerMetre: motor.coreOhmsPerMetre,
+    insulationOhmMetres: betweenDecades(random, ...typical.insulationOhmMetres),
+    windingOhms: perPhase(() => spread(winding, typical.windingTolerance)),
+    frameInsulationOhms: perPhase(() => spread(frame, typical.frameTolerance)),
+    kelvinPerHalving: between(random, ...typical.kelvinPerHalving),
+    feedbackVolts: typical.feedbackVolts,
+    feedbackDeviceOhms: typical.feedbackDeviceOhms,
+    brakeOhms: typical.brakeOhms,
+    gravityLoaded: random() < 0.5,
+  };
+}

@@ -1,0 +1,65 @@
+import { globSync, mkdirSync, readFileSync, writeFileSync } from 'node:fs';
+import { dirname, join } from 'node:path';
+import { close, createIndex, type HTMLFile } from 'pagefind';
+import type { SiteWords } from '../box/site-words.ts';
+import { askedMeaning } from '../box/words.ts';
+import { searchRecords } from './search-records.ts';
+
+/** Ready-made search boxes that Pagefind brings along; this site has its own. */
+const readyMade = /^pagefind-(ui|modular-ui|component-ui|highlight)\./;
+
+/** The texts of the results lie in at most so many files; each is a file more to fetch for the store. */
+const maxFragments = 120;
+
+/** Writes Pagefind's index over the finished pages into the built folder, and the words of the site beside it; returns how many answers there are. */
+export async function writeSearchIndex(folder: string): Promise<number> {
+  const { index, errors } = await createIndex({ maxFragments });
+  if (!index) throw new Error(errors.join('\n'));
+  const sources = [...searchRecords(), ...pagesOf(folder)];
+  const added = await Promise.all(sources.map((source) => index.addHTMLFile(source)));
+  const written = await index.getFiles();
+  await close();
+  const problems = [...added, written].flatMap((part) => part.errors);
+  if (problems.length > 0) throw new Error(problems.join('\n'));
+  for (const { path, content } of written.files) {
+    if (readyMade.test(path)) continue;
+    const target = join(folder, 'pagefind', path);
+    mkdirSync(dirname(target), { recursive: true });
+    writeFileSync(target, content);
+  }
+  const found = added.map(({ file }) => file.meta);
+  const words: SiteWords = {
+    words: frequentFirst([...sources.map(({ content }) => textOf(content)), ...found.flatMap(Object.values)]),
+    terms: [...new Set(found.flatMap(termsOf))],
+  };
+  writeFileSync(join(folder, 'search-words.json'), JSON.stringify(words));
+  return added.length;
+}
+
+/** The pages that are marked as searchable. */
+function pagesOf(folder: string): HTMLFile[] {
+  return globSync('**/*.html', { cwd: folder })
+    .sort()
+    .map((sourcePath) => ({ sourcePath, content: readFileSync(join(folder, sourcePath), 'utf8') }))
+    .filter(({ content }) => content.includes(' data-pagefind-body'));
+}
+
+/** What stands in the searchable part of a page, roughly: only single words are taken out of it. */
+const textOf = (page: string) =>
+  page.replace(/^.* data-pagefind-body[^>]*>|<\/main>.*$|<(script|style)\b.*?<\/\1>|<[^>]*>|&[#\w]+;/gs, ' ');
+
+/** The words of all texts, the most frequent first: a slip of the keys is recognised by them. */
+function frequentFirst(texts: readonly string[]): string[] {
+  const counts = new Map<string, number>();
+  for (const text of texts)
+    for (const word of text.toLowerCase().match(/(?<![\p{L}\d])\p{L}{4,}(?![\p{L}\d])/gu) ?? [])
+      counts.set(word, (counts.get(word) ?? 0) + 1);
+  return [...counts].sort(([, a], [, b]) => b - a).map(([word]) => word);
+}
+
+/** Titles, terms and other words: offered by their spelling if a search finds nothing. */
+function termsOf(meta: Record<string, string>): string[] {
+  const others = [meta.words, meta.term && meta.also].flatMap((list) => list?.split(', ') ?? []);
+  const terms = [meta.title ?? meta.term ?? meta.row ?? '', ...others];
+  return terms.filter((term) => term !== '' && term !== askedMeaning);
+}

@@ -1,0 +1,86 @@
+import { globSync, readdirSync, readFileSync } from 'node:fs';
+import { join } from 'node:path';
+import { formatLimit } from '../../kernel/words/format-limit.ts';
+import type { Term } from '../../library/glossary/glossary-schema.ts';
+import type { Limit } from '../../library/tables/limit-schema.ts';
+import { figureWords, withPlainUnits } from '../box/figures.ts';
+import { askedMeaning } from '../box/words.ts';
+
+const root = join(import.meta.dirname, '../../..');
+
+/** What the search finds by itself although it is only a part of a page: its address and a page made of its words. */
+export interface SearchRecord {
+  url: string;
+  content: string;
+}
+
+/** The glossary and the tables hold a hundred short answers each: each is a result of its own, not its page. */
+export function searchRecords(): SearchRecord[] {
+  return [...glossaryRecords(), ...limitRecords()];
+}
+
+function glossaryRecords(): SearchRecord[] {
+  return filesOf<Record<string, Term>>('glossary').flatMap((file) =>
+    Object.entries(file).map(([id, { term, otherWords, alsoInText = [], definition }]) => ({
+      url: `/glossary/#${id}`,
+      content: page('term', term, [...otherWords, ...alsoInText, askedMeaning], [definition]),
+    })),
+  );
+}
+
+function limitRecords(): SearchRecord[] {
+  const sources = JSON.parse(readFileSync(join(root, 'content/sources/sources.json'), 'utf8'));
+  return filesOf<{ title: string; limits: Record<string, Limit> }>('limits').flatMap(({ title, limits }) =>
+    Object.entries(limits).map(([id, limit]) => {
+      const figure = formatLimit(limit);
+      const named = [title, id.replaceAll('-', ' '), sources[limit.source ?? '']?.short ?? '', 'limit', 'table'];
+      const figures = limit.value === undefined && limit.range === undefined ? [] : figureWords(withPlainUnits(figure));
+      return {
+        url: `/tables/#${id}`,
+        content: page(
+          'row',
+          limit.label,
+          [...named, ...figures],
+          [`${figure}. ${limit.when}`, limit.note ?? ''],
+          weightOf(id),
+        ),
+      };
+    }),
+  );
+}
+
+/** A limit that the articles name often is asked for more than one that they never name. */
+function weightOf(id: string): number {
+  return Math.min(3, 1 + (timesNamed.get(id) ?? 0) / 5);
+}
+
+const timesNamed = new Map<string, number>();
+for (const file of globSync('content/articles/**/*.mdx', { cwd: root })) {
+  for (const [, id = ''] of readFileSync(join(root, file), 'utf8').matchAll(/<Limit id="([^"]*)"/g))
+    timesNamed.set(id, (timesNamed.get(id) ?? 0) + 1);
+}
+
+function filesOf<Content>(kind: string): Content[] {
+  const folder = join(root, 'content', kind);
+  return readdirSync(folder).map((file) => JSON.parse(readFileSync(join(folder, file), 'utf8')));
+}
+
+/** `kind` names the field that the search ranks the heading by: a short record must not outrank the page that explains it. */
+function page(
+  kind: 'term' | 'row',
+  title: string,
+  otherWords: readonly string[],
+  paragraphs: readonly string[],
+  weight = 1,
+): string {
+  const words = escaped(otherWords.join(', '));
+  const text = paragraphs.map((paragraph) => `<p>${escaped(paragraph)}</p>`).join('');
+  return (
+    `<!doctype html><html lang="en"><body data-pagefind-body>` +
+    `<h4 data-w="${words}" data-pagefind-meta="${kind}, also[data-w]" data-pagefind-index-attrs="data-w">${escaped(title)}</h4>` +
+    `<div data-pagefind-weight="${weight}">${text}</div></body></html>`
+  );
+}
+
+const entities: Record<string, string> = { '&': '&amp;', '<': '&lt;', '>': '&gt;', '"': '&quot;' };
+const escaped = (text: string) => text.replace(/[&<>"]/g, (sign) => entities[sign] ?? sign);

@@ -1,0 +1,25 @@
+import { join } from 'node:path';
+import { build } from 'vite';
+import type { ShippedPackages } from './licences.ts';
+import { buildTargets } from './targets.ts';
+
+const root = join(import.meta.dirname, '../..');
+
+/**
+ * One script out of a module and all that it imports, for the oldest browsers that the site is made for: workers can't
+ * be modules in several of them. `name` is its global variable. What it contains of others is added to `shipped`.
+ */
+export async function classicScript(entry: string, name: string, shipped: ShippedPackages): Promise<string> {
+  const result = await build({
+    configFile: false,
+    logLevel: 'warn',
+    root,
+    publicDir: false,
+    define: { 'process.env.NODE_ENV': '"production"' },
+    build: { write: false, target: buildTargets, lib: { entry, formats: ['iife'], name, fileName: () => 'script.js' } },
+  });
+  const [output] = [result].flat();
+  if (!output || !('output' in output)) throw new Error(`${entry} was not built.`);
+  shipped.addBundle(output.output);
+  return output.output[0].code;
+}

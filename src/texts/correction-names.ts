@@ -1,7 +1,0 @@
-import type { CorrectionMethod } from '../calc/temperature-correction.ts';
-
-export const methodNames: Record<CorrectionMethod, string> = {
-  halving: 'the halving rule',
-  thermosetting: 'the formulas for thermosetting insulation',
-  table: 'the conversion table',
-};

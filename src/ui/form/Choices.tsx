@@ -1,0 +1,46 @@
+import type { ChoiceField } from '../../kernel/form/field.ts';
+import { fieldError } from './shown-error.ts';
+import type { FieldsState } from './use-form.ts';
+
+interface Props {
+  /** What the ids of the fields begin with. */
+  name: string;
+  field: ChoiceField;
+  form: FieldsState;
+}
+
+/** A question with a few answers, all of them in sight. */
+export function Choices({ name, field, form }: Props) {
+  const value = form.typed[field.id];
+  const error = fieldError(form, field.id);
+  const id = `${name}-${field.id}`;
+  const short = field.options.every(({ label, hint }) => label.length < 12 && hint === undefined);
+  return (
+    <fieldset id={id} tabIndex={-1} aria-describedby={field.hint && `${id}-hint`}>
+      <legend>{field.name}</legend>
+      {field.hint && (
+        <p class="hint" id={`${id}-hint`}>
+          {field.hint}
+        </p>
+      )}
+      <div class={short ? 'choices short' : 'choices'}>
+        {field.options.map((option) => (
+          <label key={option.value}>
+            <input
+              type="radio"
+              name={field.id}
+              value={option.value}
+              checked={value === option.value}
+              onChange={() => form.choose(field.id, option.value)}
+            />
+            <span>
+              {option.label}
+              {option.hint && <span class="option-hint">{option.hint}</span>}
+            </span>
+          </label>
+        ))}
+      </div>
+      {error && <p class="error">{error.message}</p>}
+    </fieldset>
+  );
+}

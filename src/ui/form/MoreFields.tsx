@@ -1,0 +1,30 @@
+import type { ComponentChildren } from 'preact';
+import type { ReadingField } from '../../kernel/form/field.ts';
+import { ReadingInput } from './ReadingInput.tsx';
+import type { FieldsState } from './use-form.ts';
+import { useOpening } from './use-opening.ts';
+
+interface Props {
+  /** What the ids of the fields begin with. */
+  name: string;
+  summary: string;
+  hint?: string;
+  fields: readonly ReadingField[];
+  form: FieldsState;
+  children?: ComponentChildren;
+}
+
+/** Optional fields, folded away until one holds an entry: nothing that counts is hidden. */
+export function MoreFields({ name, summary, hint, fields, form, children }: Props) {
+  const used = fields.some(({ id }) => (form.typed[id] ?? '') !== '');
+  return (
+    <details class="more" ref={useOpening(used)}>
+      <summary>{summary}</summary>
+      {hint && <p class="hint">{hint}</p>}
+      {fields.map((field) => (
+        <ReadingInput key={field.id} name={name} field={field} form={form} />
+      ))}
+      {children}
+    </details>
+  );
+}

@@ -1,0 +1,84 @@
+import type { CalculatorName, FindingLine, Outcome } from '../../kernel/form/calculator-form.ts';
+import { LimitsUsed } from './LimitsUsed.tsx';
+import { VerdictShape } from './VerdictShape.tsx';
+import { announcement, findingsShown, severityWords, shownVerdict, verdictWords, whyEmpty } from './verdict-words.ts';
+
+interface Props {
+  name: CalculatorName;
+  /** Of the calculator: a page may hold several verdicts. */
+  label: string;
+  outcome: Outcome;
+  /** Something was typed since: the verdict on the older entries is not shown as if it were on these. */
+  pending: boolean;
+}
+
+/**
+ * The verdict with its reasons, next steps and limits. The bar stays at the foot of the window until the panel slides
+ * over it, so that a change is seen on a phone. It is for eyes and fingers only: others hear the status.
+ */
+export function VerdictPanel({ name, label, outcome, pending }: Props) {
+  const verdict = pending ? 'empty' : shownVerdict(outcome);
+  const word = pending ? 'Reading your entries' : verdictWords[verdict];
+  const id = `${name}-verdict`;
+  return (
+    <>
+      <p class="visually-hidden" role="status">
+        {announcement(outcome)}
+      </p>
+      <div class="verdict-bar" data-verdict={verdict} aria-hidden="true" onClick={() => showPanel(id)}>
+        <VerdictShape verdict={verdict} />
+        <span>{word}</span>
+        <span class="verdict-bar-more">Why</span>
+      </div>
+      <section class="verdict" data-verdict={verdict} id={id} tabIndex={-1} aria-label={`${label}: verdict`}>
+        <h3 class="verdict-word">
+          <VerdictShape verdict={verdict} />
+          {word}
+        </h3>
+        {/* What stood here last keeps its room, lest the page jump with each key. */}
+        <div
+          class={pending ? 'verdict-reasons of-older-entries' : 'verdict-reasons'}
+          aria-hidden={pending || undefined}
+        >
+          <Findings lines={findingsShown(outcome)} />
+          {outcome.state === 'judged' ? <WhatNext outcome={outcome} /> : <p>{whyEmpty(outcome)}</p>}
+        </div>
+      </section>
+    </>
+  );
+}
+
+function Findings({ lines }: { lines: readonly FindingLine[] }) {
+  if (lines.length === 0) return null;
+  return (
+    <ul class="findings">
+      {lines.map(({ severity, text }) => (
+        <li key={text} data-severity={severity}>
+          <b>{severityWords[severity]}:</b> {text}
+        </li>
+      ))}
+    </ul>
+  );
+}
+
+function WhatNext({ outcome }: { outcome: Extract<Outcome, { state: 'judged' }> }) {
+  return (
+    <>
+      {outcome.steps.length > 0 && <h4>Next</h4>}
+      {outcome.steps.length > 0 && (
+        <ol class="next-steps">
+          {outcome.steps.map((text) => (
+            <li key={text}>{text}</li>
+          ))}
+        </ol>
+      )}
+      <LimitsUsed ids={outcome.limits} />
+    </>
+  );
+}
+
+function showPanel(id: string): void {
+  const panel = document.getElementById(id);
+  panel?.scrollIntoView();
+  panel?.focus({ preventScroll: true });
+}

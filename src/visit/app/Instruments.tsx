@@ -1,0 +1,66 @@
+import type { VisitDetails } from '../record/change-visit.ts';
+import { instrumentRows, notedInstruments, usualInstruments } from './details-fields.ts';
+import { TextInput } from './TextInput.tsx';
+import { useDraft } from './use-draft.ts';
+
+type Instrument = VisitDetails['instruments'][number];
+
+interface Props {
+  instruments: readonly Instrument[];
+  onTyped: (instruments: Instrument[]) => void;
+  onSettled: (instruments: Instrument[]) => void;
+}
+
+/** What is measured with. The calculators take the accuracy from here. */
+export function Instruments({ instruments, onTyped, onSettled }: Props) {
+  const draft = useDraft(
+    instrumentRows(instruments),
+    (rows) => onTyped(notedInstruments(rows)),
+    (rows) => onSettled(notedInstruments(rows)),
+  );
+  const rows = draft.value;
+  const set = (index: number, part: Partial<Instrument>) =>
+    draft.set(rows.map((row, position) => (position === index ? { ...row, ...part } : row)));
+  return (
+    <fieldset>
+      <legend>Instruments</legend>
+      {rows.map((row, index) => (
+        // Rows are only ever added at the end.
+        <div class="visit-instrument" key={index}>
+          {index >= usualInstruments.length && (
+            <TextInput
+              id={`instrument-${index}-what`}
+              label="Other instrument"
+              value={row.what}
+              onInput={(what) => set(index, { what })}
+              onLeave={draft.leave}
+            />
+          )}
+          <TextInput
+            id={`instrument-${index}-identification`}
+            label={row.what || 'Which one'}
+            hint="Model, number, calibrated until."
+            value={row.identification}
+            onInput={(identification) => set(index, { identification })}
+            onLeave={draft.leave}
+          />
+          <TextInput
+            id={`instrument-${index}-accuracy`}
+            label={`${row.what || 'Instrument'}: accuracy`}
+            hint="From the data sheet, such as 2.1 % + 6 counts. The calculators take it from here."
+            value={row.accuracy}
+            onInput={(accuracy) => set(index, { accuracy })}
+            onLeave={draft.leave}
+          />
+        </div>
+      ))}
+      <button
+        type="button"
+        class="plain"
+        onClick={() => draft.set([...rows, { what: '', identification: '', accuracy: '' }])}
+      >
+        Add an instrument
+      </button>
+    </fieldset>
+  );
+}

@@ -1,0 +1,67 @@
+import { useState } from 'preact/hooks';
+import { BridgeCalculator } from '../../calculators/bridge/Calculator.tsx';
+import { InsulationCalculator } from '../../calculators/insulation/Calculator.tsx';
+import { IsolationCalculator } from '../../calculators/isolation/Calculator.tsx';
+import { WindingCalculator } from '../../calculators/winding/Calculator.tsx';
+import type { Typed } from '../../kernel/form/field.ts';
+import type { EvaluatedVisit } from '../evaluate.ts';
+import type { MeasuredStepId } from '../steps/questions.ts';
+import { prefill } from './prefill.ts';
+
+const calculators = {
+  bridge: BridgeCalculator,
+  insulation: InsulationCalculator,
+  isolation: IsolationCalculator,
+  winding: WindingCalculator,
+  'winding-motor': WindingCalculator,
+};
+
+interface Props {
+  id: MeasuredStepId;
+  evaluated: EvaluatedVisit;
+  /** The guide waits for a decision of this step, or the person has left it open. */
+  askToLeaveOpen: boolean;
+  onTyped: (typed: Typed) => void;
+  onSettled: (typed: Typed) => void;
+}
+
+/** A step that is one of the calculators, filled from the record and keeping its entries in it. */
+export function MeasuredStep({ id, evaluated, askToLeaveOpen, onTyped, onSettled }: Props) {
+  const Calculator = calculators[id];
+  const form = evaluated.visit.steps[id]?.form ?? {};
+  // What is offered when the step is opened stays as it is while the person types.
+  const [{ start, notes, typedBefore }] = useState(() => ({ ...prefill(evaluated, id), typedBefore: form }));
+  const whole = (typed: Typed) => ({ ...typed, leftOpen: form.leftOpen ?? '' });
+  const tie = {
+    offered: offeredIn(id, start, typedBefore),
+    onTyped: (typed: Typed) => onTyped(whole(typed)),
+    onSettled: (typed: Typed) => onSettled(whole(typed)),
+  };
+  return (
+    <>
+      <Calculator visits={[]} start={start} notes={notes} visit={tie} />
+      {askToLeaveOpen && (
+        <div class="choices tick">
+          <label for={`${id}-left-open`}>
+            <input
+              type="checkbox"
+              id={`${id}-left-open`}
+              checked={form.leftOpen === 'yes'}
+              onChange={(event) => onSettled({ ...start, ...form, leftOpen: event.currentTarget.checked ? 'yes' : '' })}
+            />
+            <span>I can’t get a decision here. I leave it open and go on: the decision lists it.</span>
+          </label>
+        </div>
+      )}
+    </>
+  );
+}
+
+/**
+ * What the record has filled in and the person has not typed here. The joined readings are the person's own, of the same
+ * visit and at the same place: they count.
+ */
+function offeredIn(id: MeasuredStepId, start: Typed, typedBefore: Typed): Typed {
+  if (id === 'isolation') return {};
+  return Object.fromEntries(Object.entries(start).filter(([field]) => (typedBefore[field] ?? '').trim() === ''));
+}

@@ -1,0 +1,98 @@
+import { exportVisit } from '../record/export-visit.ts';
+import type { VisitStore } from '../storage/visit-store.ts';
+import { download } from './download.ts';
+import { visitHash } from './route.ts';
+import type { VisitSession } from './use-session.ts';
+import { letGo } from './window-visits.ts';
+
+interface Props {
+  session: VisitSession;
+  store: VisitStore;
+}
+
+/** Quiet while all is well; a banner with what to do when the last change is not saved. */
+export function SaveStatus({ session, store }: Props) {
+  const { evaluated, trouble, savedAt, typing, changedElsewhere } = session;
+  if (evaluated === undefined) return null;
+  return (
+    <>
+      <p class="save-status">
+        {typing && !trouble && 'Saving …'}
+        {/* Not announced again after each word. */}
+        <span role="status" hidden={typing && !trouble}>
+          {trouble ? 'Not saved' : savedAt ? `Saved ${savedAt}` : ''}
+        </span>
+      </p>
+      {/* The region stays in place while it is empty: only then is its filling announced. */}
+      <div class="save-trouble" role="alert">
+        {trouble && (
+          <>
+            <p>
+              <b>The last change is not saved.</b> {trouble.problem.message}
+            </p>
+            <p class="banner-actions">
+              <Mend session={session} store={store} />
+              <button type="button" class="plain" onClick={() => download(exportVisit(evaluated.visit))}>
+                Export this visit as a file
+              </button>
+            </p>
+          </>
+        )}
+        {!trouble && changedElsewhere === 'saved' && (
+          <>
+            <p>This visit was changed in another tab. What you see here is older.</p>
+            <p class="banner-actions">
+              <button type="button" class="plain" onClick={session.reload}>
+                Show the newer one
+              </button>
+            </p>
+          </>
+        )}
+        {!trouble && changedElsewhere === 'removed' && (
+          <p>This visit was deleted in another tab. Your next change asks you whether to put it back.</p>
+        )}
+      </div>
+    </>
+  );
+}
+
+function Mend({ session, store }: Props) {
+  const { trouble, retry } = session;
+  if (trouble === undefined) return null;
+  const { kind } = trouble.problem;
+  const mine = session.evaluated?.visit ?? trouble.mine;
+  if (kind === 'conflict') {
+    const keepBoth = async () => {
+      const result = await store.add(mine, 'keep-both');
+      if (!result.ok) return retry();
+      letGo(mine.id);
+      location.hash = visitHash(result.value.id);
+    };
+    return (
+      <>
+        <button type="button" class="primary" onClick={() => void keepBoth()}>
+          Keep both
+        </button>
+        <a class="button" href={visitHash(mine.id)} target="_blank" rel="noreferrer">
+          Look at the other one in a new tab
+        </a>
+      </>
+    );
+  }
+  if (kind === 'deleted-elsewhere') {
+    const putBack = async () => {
+      await store.restore({ ...trouble.mine });
+      retry();
+    };
+    return (
+      <button type="button" class="primary" onClick={() => void putBack()}>
+        Put it back
+      </button>
+    );
+  }
+  return (
+    <button type="button" class="primary" onClick={retry}>
+      Try again
+    </button>
+  );
+}

@@ -1,0 +1,123 @@
+import { useState } from 'preact/hooks';
+import type { EvaluatedVisit } from '../evaluate.ts';
+import { isBusProof } from '../guide/dead-proofs.ts';
+import type { PathStep } from '../guide/path.ts';
+import type { VisitRecord } from '../record/visit-schema.ts';
+import type { Form } from '../steps/fields.ts';
+import type { StepId } from '../steps/ids.ts';
+import { problemTexts } from '../steps/problems.ts';
+import { isAsked, isMeasured, questions } from '../steps/questions.ts';
+import { holdsOneStretch } from '../steps/rules.ts';
+import { symptomIn, symptomTexts } from '../steps/symptom/question.ts';
+import { AskedStep } from './AskedStep.tsx';
+import { LookAgain } from './LookAgain.tsx';
+import { MeasuredStep } from './MeasuredStep.tsx';
+
+interface Props {
+  id: StepId;
+  evaluated: EvaluatedVisit;
+  /** Each key; `onEnter` comes once what was typed has settled. */
+  onTyped: (form: Form) => void;
+  onEnter: (form: Form) => void;
+  onConfirm: () => void;
+}
+
+/** An open step: cautions first, then what to do and why, the questions or the calculator, and what is still missing. */
+export function StepBody({ id, evaluated, onTyped, onEnter, onConfirm }: Props) {
+  const { instructions, why, caution, danger } = questions[id];
+  const { visit, stretch } = evaluated;
+  const { onWay, line, stale, refuted, undone, changedBefore } = evaluated.steps[id];
+  const form = visit.steps[id]?.form ?? {};
+  // What is measured once more is not shown as it was: nothing of it may be taken for measured now.
+  const startsBlank = stale || refuted || (onWay?.status === 'check-again' && isBusProof(id));
+  const [restarts, setRestarts] = useState(0);
+  const restart = () => {
+    onEnter({});
+    setRestarts(restarts + 1);
+  };
+  return (
+    <>
+      {stale && onWay?.status === 'done' && <p>Kept as it was found then: {line}.</p>}
+      {onWay !== undefined && (onWay.status === 'check-again' || refuted || (stale && onWay.status !== 'done')) && (
+        <LookAgain
+          id={id}
+          numbers={changedBefore}
+          provedAt={visit.steps[id]?.at}
+          stale={stale}
+          undone={undone}
+          refuted={refuted}
+          onConfirm={onConfirm}
+          onRestart={restart}
+        />
+      )}
+      {onWay === undefined && (
+        <p class="left-note">
+          This step is not on the way now: something else comes first, or your answers lead elsewhere. It is kept in the
+          record, and it does not count meanwhile.
+        </p>
+      )}
+      {caution && (
+        <div class="caution" data-kind={danger ? 'danger' : 'caution'} role="note">
+          <p class="caution-word">{danger ? 'Danger' : 'Caution'}</p>
+          <p>{caution}</p>
+        </div>
+      )}
+      <ul class="step-instructions">
+        {instructions.map((text) => (
+          <li key={text}>{text}</li>
+        ))}
+      </ul>
+      <p class="step-why">{why}</p>
+      {isAsked(id) && !startsBlank && (
+        <AskedStep
+          // A break while the form is open ends it: what was ticked before it does not count after it.
+          key={`${restarts} ${holdsOneStretch(id) ? stretch : ''}`}
+          id={id}
+          start={form}
+          onTyped={onTyped}
+          onSettled={onEnter}
+        />
+      )}
+      {isMeasured(id) && (
+        <MeasuredStep
+          // So does a bus reading that was filled in before it.
+          key={id === 'bridge' ? stretch : ''}
+          id={id}
+          evaluated={evaluated}
+          askToLeaveOpen={onWay?.problem === 'undecided' || onWay?.problem === 'part-open' || form.leftOpen === 'yes'}
+          onTyped={onTyped}
+          onSettled={onEnter}
+        />
+      )}
+      {id === 'symptom' && <Likely form={form} />}
+      {(id === 'find-drive' || id === 'support-axis') && <Served visit={visit} />}
+      <p class="step-problem" role="status">
+        {onWay && !stale && missing(onWay, form)}
+      </p>
+    </>
+  );
+}
+
+/** What keeps the visit from going on; nothing while the person has not begun. */
+function missing({ id, status, problem }: PathStep, form: Form): string | undefined {
+  if (problem !== undefined) return problemTexts[problem];
+  const begun = Object.values(form).some((value) => value !== '');
+  return status === 'due' && begun && isAsked(id) ? 'Answer the questions that are still open, then go on.' : undefined;
+}
+
+function Likely({ form }: { form: Form }) {
+  const moment = symptomIn(form);
+  return moment === undefined ? null : (
+    <p class="likely">
+      <b>The moment:</b> {symptomTexts[moment].label}. <b>What it makes likely:</b> {symptomTexts[moment].likely}
+    </p>
+  );
+}
+
+function Served({ visit: { servedAxes } }: { visit: VisitRecord }) {
+  return servedAxes.length === 0 ? null : (
+    <p class="likely">
+      <b>Noted:</b> {servedAxes.map(({ drive, axes }) => `${drive || 'A drive'} serves ${axes.join(', ')}`).join('; ')}.
+    </p>
+  );
+}

@@ -1,0 +1,143 @@
+import { useEffect, useState } from 'preact/hooks';
+import { isoTime, shownTime } from '../../kernel/time/iso-time.ts';
+import { newVisit, type VisitDetails } from '../record/change-visit.ts';
+import { exportVisit } from '../record/export-visit.ts';
+import type { VisitRecord } from '../record/visit-schema.ts';
+import { newId } from '../storage/new-id.ts';
+import type { VisitStore } from '../storage/visit-store.ts';
+import { visitsLead } from '../words/start.ts';
+import { download } from './download.ts';
+import { ImportVisit } from './ImportVisit.tsx';
+import { listEntries, type VisitEntries } from './list-entries.ts';
+import { pendingSaves } from './pending-saves.ts';
+import { visitHash } from './route.ts';
+import { visitTitle } from './visit-title.ts';
+import { hold, letGo } from './window-visits.ts';
+
+/** The visits on this device. */
+export function VisitList({ store }: { store: VisitStore }) {
+  const [list, setList] = useState<VisitEntries>();
+  const [deleted, setDeleted] = useState<VisitRecord>();
+  const [message, setMessage] = useState('');
+  const show = async () => {
+    await pendingSaves();
+    setList(await listEntries(store));
+  };
+  useEffect(() => {
+    void show();
+    return store.listen(() => void show());
+  }, []);
+
+  const start = async (details: Partial<VisitDetails> = {}) => {
+    const visit = newVisit(newId(), isoTime(new Date()), details);
+    const result = await store.save(visit);
+    // A browser that keeps nothing does not stop the visit: it lives in this window.
+    if (!result.ok) hold(visit);
+    location.hash = visitHash(visit.id);
+  };
+  const remove = async (visit: VisitRecord, unsaved: boolean) => {
+    if (unsaved) letGo(visit.id);
+    const result = await store.remove(visit.id);
+    if (!result.ok && !unsaved) setMessage(result.problem.message);
+    else {
+      setDeleted(visit);
+      setMessage(`Deleted: ${visitTitle(visit)}.`);
+    }
+    await show();
+  };
+  const undo = async () => {
+    if (deleted === undefined) return;
+    const result = await store.restore(deleted);
+    if (!result.ok) hold(deleted);
+    setMessage(result.ok ? `Put back: ${visitTitle(deleted)}.` : result.problem.message);
+    setDeleted(undefined);
+    await show();
+  };
+
+  return (
+    <>
+      <h1 tabIndex={-1}>Visits</h1>
+      <p class="lead">{visitsLead}</p>
+      <p class="banner-actions">
+        <button type="button" class="primary" onClick={() => void start()}>
+          Start a visit
+        </button>
+      </p>
+      <p class="list-message" role="status">
+        {message}{' '}
+        {deleted && (
+          <button type="button" class="plain" onClick={() => void undo()}>
+            Undo
+          </button>
+        )}
+      </p>
+      <h2>On this device</h2>
+      {list?.problem && <p role="alert">{list.problem.message}</p>}
+      {list && list.entries.length === 0 && !list.problem && <p>No visits yet.</p>}
+      <ul class="visit-list" data-ready={list && ''}>
+        {list?.entries.map(({ visit, state, unsaved }) => (
+          <li key={visit.id}>
+            <a href={visitHash(visit.id)}>{visitTitle(visit)}</a>
+            <p>
+              {unsaved && <b>Not saved, only in this window. </b>}
+              {state} <span class="when">Last change {shownTime(visit.changedAt)}.</span>
+            </p>
+            <p class="banner-actions">
+              <button type="button" class="plain" onClick={() => void start(sameMachine(visit))}>
+                New visit here<span class="visually-hidden">: {visitTitle(visit)}</span>
+              </button>
+              <button type="button" class="plain" onClick={() => download(exportVisit(visit))}>
+                Export<span class="visually-hidden"> {visitTitle(visit)}</span>
+              </button>
+              <button type="button" class="plain" onClick={() => void remove(visit, unsaved)}>
+                Delete<span class="visually-hidden"> {visitTitle(visit)}</span>
+              </button>
+            </p>
+          </li>
+        ))}
+        {list?.unreadable.map(({ id, problem }) => (
+          <Unreadable key={id} id={id} message={problem.message} store={store} onRemoved={() => void show()} />
+        ))}
+      </ul>
+      <ImportVisit store={store} />
+    </>
+  );
+}
+
+/** What the next visit to the machine need not write down, nor look for, again. */
+function sameMachine({ machine, site, person, servedAxes, instruments }: VisitRecord): Partial<VisitDetails> {
+  return { machine, site, person, servedAxes, instruments };
+}
+
+interface UnreadableProps {
+  id: string;
+  message: string;
+  store: VisitStore;
+  onRemoved: () => void;
+}
+
+/** Stored, but not readable here: it can be taken out as it is, and then deleted. */
+function Unreadable({ id, message, store, onRemoved }: UnreadableProps) {
+  const [out, setOut] = useState(false);
+  const takeOut = async () => {
+    const raw = await store.loadRaw(id);
+    if (raw.ok) download({ name: `visit-${id}.json`, text: raw.value });
+    setOut(raw.ok);
+  };
+  return (
+    <li>
+      <b>A visit that can’t be read here</b>
+      <p>{message}</p>
+      <p class="banner-actions">
+        <button type="button" class="plain" onClick={() => void takeOut()}>
+          Take it out as a file
+        </button>
+        {out && (
+          <button type="button" class="plain" onClick={() => void store.remove(id).then(onRemoved)}>
+            Delete it here
+          </button>
+        )}
+      </p>
+    </li>
+  );
+}

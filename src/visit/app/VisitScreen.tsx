@@ -1,0 +1,44 @@
+import type { EvaluatedVisit } from '../evaluate.ts';
+import type { VisitStore } from '../storage/visit-store.ts';
+import { DecisionPanel } from './DecisionPanel.tsx';
+import { DetailsForm } from './DetailsForm.tsx';
+import { listHash, reportHash } from './route.ts';
+import { SaveStatus } from './SaveStatus.tsx';
+import { SendVisit } from './SendVisit.tsx';
+import { StaleVerdicts } from './StaleVerdicts.tsx';
+import { StepList } from './StepList.tsx';
+import type { VisitSession } from './use-session.ts';
+import { visitTitle } from './visit-title.ts';
+
+interface Props {
+  evaluated: EvaluatedVisit;
+  session: VisitSession;
+  store: VisitStore;
+}
+
+/** One visit: who and where, the steps, the decision, and what to do with the record. */
+export function VisitScreen({ evaluated, session, store }: Props) {
+  const { visit, guide } = evaluated;
+  return (
+    <>
+      <p class="running-head">
+        <a href={listHash}>All visits</a>
+      </p>
+      <h1 tabIndex={-1}>{visitTitle(visit)}</h1>
+      <SaveStatus session={session} store={store} />
+      <StaleVerdicts differs={evaluated.differs} />
+      <DetailsForm visit={visit} change={session.change} draft={session.draft} />
+      <StepList evaluated={evaluated} change={session.change} draft={session.draft} />
+      {guide.decision && <DecisionPanel decision={guide.decision} />}
+      <section aria-labelledby="record">
+        <h2 id="record">Report and record</h2>
+        <p>
+          <a class="button" href={reportHash(visit.id)}>
+            {guide.decision ? 'Report' : 'Report so far'}
+          </a>
+        </p>
+        <SendVisit visit={visit} />
+      </section>
+    </>
+  );
+}

@@ -1,0 +1,127 @@
+import { isBlank, type Typed } from '../../kernel/form/field.ts';
+import { shownTime } from '../../kernel/time/iso-time.ts';
+import { busReading } from '../bus-reading.ts';
+import type { EvaluatedVisit } from '../evaluate.ts';
+import { newestBusReading } from '../guide/dead-proofs.ts';
+import { pointsAtCableOrMotor } from '../guide/evidence.ts';
+import type { VisitRecord } from '../record/visit-schema.ts';
+import { stepCalculators } from '../steps/calculators.ts';
+import { type MeasuredStepId, questions } from '../steps/questions.ts';
+
+export interface Prefill {
+  /** What the form starts with: what was typed in it, and what the record knows. */
+  start: Typed;
+  /** Beside which fields it must be said where their entry comes from. */
+  notes: Record<string, string>;
+}
+
+/** The start of a calculator within a visit. What was typed in it before is never replaced, only what is empty filled. */
+export function prefill(evaluated: EvaluatedVisit, id: MeasuredStepId): Prefill {
+  const typed = stillTrue(evaluated, id);
+  const offers = [...fromEarlierSteps(evaluated, id), ...fromInstrument(evaluated.visit, id, typed)];
+  const taken = offers.filter(({ value, field }) => value !== '' && (typed[field] ?? '').trim() === '');
+  const differing = offers
+    .filter(({ value, field }) => value !== '' && (typed[field] ?? '').trim() !== '')
+    .filter(({ value, field, source }) => source !== undefined && typed[field] !== value);
+  return {
+    start: { ...typed, ...Object.fromEntries(taken.map(({ field, value }) => [field, value])) },
+    notes: Object.fromEntries([
+      ...(id === 'bridge' && busReading(evaluated) === undefined ? busNote(evaluated) : []),
+      ...taken.flatMap(({ field, note }) => (note === undefined ? [] : [[field, note]])),
+      ...differing.map(({ field, source, value }) => [field, `${source} says ${value}.`]),
+    ]),
+  };
+}
+
+interface Offer {
+  field: string;
+  value: string;
+  note?: string;
+  /** Where it comes from, if it must be said when it differs from what stands in the field. */
+  source?: string;
+}
+
+/** What was typed in the step, but for a bus reading of an earlier stretch of work. */
+function stillTrue({ visit, stretch }: EvaluatedVisit, id: MeasuredStepId): Typed {
+  const step = visit.steps[id];
+  if (step === undefined) return {};
+  const { busVoltage: _old, ...others } = step.form;
+  return id === 'bridge' && step.stretch < stretch ? others : step.form;
+}
+
+/** Why nothing is filled in, where there was a reading once. */
+function busNote({ visit, answers }: EvaluatedVisit): [string, string][] {
+  const id = newestBusReading(answers);
+  const at = id && (visit.steps[id]?.readAt.busVoltage ?? visit.steps[id]?.at);
+  return at === undefined
+    ? []
+    : [['busVoltage', `Last measured ${shownTime(at)}. That no longer holds: measure it now.`]];
+}
+
+function fromEarlierSteps(evaluated: EvaluatedVisit, id: MeasuredStepId): Offer[] {
+  const { visit, answers } = evaluated;
+  switch (id) {
+    case 'bridge': {
+      const bus = busReading(evaluated);
+      const measured = bus && `measured ${shownTime(bus.at)}`;
+      return [
+        {
+          field: 'busVoltage',
+          value: bus?.value ?? '',
+          note: `Filled in from your last lockout step, ${measured}. Measure again if you have left the cabinet since.`,
+          source: `Your last lockout step, ${measured},`,
+        },
+        { field: 'motorLeads', value: visit.steps['disconnect-leads']?.form.done === 'yes' ? 'off' : '' },
+      ];
+    }
+    case 'insulation':
+      return [{ field: 'occasion', value: 'after-trip' }];
+    case 'isolation':
+      return [...joinedStage(visit), { field: 'suspectedAnyway', value: pointsAtCableOrMotor(answers) ? 'yes' : '' }];
+    default:
+      return [];
+  }
+}
+
+/** The insulation step is the joined stage: the same readings at the same place. */
+function joinedStage(visit: VisitRecord): Offer[] {
+  const insulation = visit.steps.insulation?.form ?? {};
+  const offer = (field: string, from: string): Offer => ({
+    field,
+    value: insulation[from] ?? '',
+    note: 'Filled in from the insulation step.',
+    source: 'The insulation step',
+  });
+  return [
+    ...['U', 'V', 'W', 'PE'].map((terminal) => offer(`joined${terminal}`, terminal)),
+    ...['testVoltage', 'windingTemperature', 'temperatureUnit', 'correction'].map((field) => offer(field, field)),
+  ];
+}
+
+/** The instrument that the person has noted for this step. */
+export function notedInstrument({ instruments }: VisitRecord, id: MeasuredStepId) {
+  return questions[id].instruments
+    .map((what) => instruments.find((instrument) => instrument.what === what))
+    .find((instrument) => instrument !== undefined);
+}
+
+/** Readings that the record has judged without an accuracy are not shown as if they were judged with it. */
+function fromInstrument(visit: VisitRecord, id: MeasuredStepId, typed: Typed): Offer[] {
+  if (!isBlank(stepCalculators[id].fields, typed)) return [];
+  const used = notedInstrument(visit, id);
+  if (used === undefined) return [];
+  const note = `From the accuracy that you noted for the ${used.what.toLowerCase()}.`;
+  const { percent, counts } = readAccuracy(used.accuracy);
+  return [
+    { field: 'accuracyPercent', value: percent, note },
+    { field: 'accuracyCounts', value: counts, note },
+  ];
+}
+
+/** The two usual figures of a data sheet, `±(2.1 % + 6 counts)`; empty where the text does not say them plainly. */
+export function readAccuracy(text: string): { percent: string; counts: string } {
+  const percents = [...text.matchAll(/(\d+(?:[.,]\d+)?)\s*%/g)];
+  const counts = [...text.matchAll(/(\d+)\s*(?:counts?|digits?|dgts?|d)\b/gi)];
+  const only = (found: RegExpMatchArray[]) => (found.length === 1 ? (found[0]?.[1] ?? '') : '');
+  return { percent: only(percents), counts: only(counts) };
+}

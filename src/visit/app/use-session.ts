@@ -1,0 +1,174 @@
+import { useEffect, useMemo, useRef, useState } from 'preact/hooks';
+import { isoTime } from '../../kernel/time/iso-time.ts';
+import { type EvaluatedVisit, evaluate } from '../evaluate.ts';
+import type { Problem } from '../record/problem.ts';
+import { stretchAt } from '../record/stretch.ts';
+import { type DraftEntry, isEmptyDraft } from '../record/visit-draft.ts';
+import type { VisitRecord } from '../record/visit-schema.ts';
+import { draftJournal } from '../storage/draft-journal.ts';
+import { type VisitSaver, visitSaver } from '../storage/visit-saver.ts';
+import type { SaveResult, VisitStore } from '../storage/visit-store.ts';
+import { track } from './pending-saves.ts';
+import { replayDraft } from './replay-draft.ts';
+import { useClock } from './use-clock.ts';
+import { heldVisit, hold, letGo } from './window-visits.ts';
+
+export type Trouble = Extract<SaveResult, { ok: false }>;
+
+export interface VisitSession {
+  /** The visit as it stands now, evaluated once for each change and when its stretch of work ends. */
+  evaluated: EvaluatedVisit | undefined;
+  /** Why the visit can't be opened. */
+  missing: Problem | undefined;
+  /** When it was last saved, for people: `14:32`. */
+  savedAt: string | undefined;
+  /** Something was typed that is not part of the saved visit yet. */
+  typing: boolean;
+  /** The last save failed; what was typed is in this window. */
+  trouble: Trouble | undefined;
+  /** Another tab has saved or removed this visit since. */
+  changedElsewhere: 'saved' | 'removed' | undefined;
+  /** Keeps a key that was typed, before it has settled and changes the visit. */
+  draft: (entry: DraftEntry) => void;
+  /** Grows when the visit is loaded again: its forms then start again too. */
+  loaded: number;
+  /** Changes the visit and saves it. */
+  change: (next: (before: EvaluatedVisit, now: string) => EvaluatedVisit) => void;
+  retry: () => void;
+  /** Takes what the storage has; only offered while this window holds nothing that is not saved. */
+  reload: () => void;
+}
+
+const now = () => isoTime(new Date());
+const clock = () => now().slice(11, 16);
+
+/** One visit as this window works on it: loaded, changed, saved at once; held in the window while saving fails. */
+export function useSession(store: VisitStore, id: string): VisitSession {
+  const [evaluated, setEvaluated] = useState<EvaluatedVisit>();
+  const [missing, setMissing] = useState<Problem>();
+  const [savedAt, setSavedAt] = useState<string>();
+  const [trouble, setTrouble] = useState<Trouble>();
+  const [changedElsewhere, setChangedElsewhere] = useState<'saved' | 'removed'>();
+  const latest = useRef<EvaluatedVisit>();
+  const saver = useRef<VisitSaver>();
+  const [loaded, setLoaded] = useState(0);
+  const [typing, setTyping] = useState(false);
+  const journal = useMemo(() => draftJournal(store, id), [store, id]);
+
+  const told = (result: SaveResult) => {
+    if (result.ok) {
+      letGo(id);
+      journal.saved(result.value);
+      setTyping(!isEmptyDraft(journal.current()));
+      setTrouble(undefined);
+      setSavedAt(clock());
+      // Only the revision is news; the person may have typed on meanwhile.
+      const current = latest.current;
+      if (current !== undefined) {
+        latest.current = { ...current, visit: { ...current.visit, revision: result.value.revision } };
+      }
+    } else {
+      if (latest.current !== undefined) hold(latest.current.visit);
+      if (result.problem.kind === 'conflict') journal.forget();
+      setTrouble(result);
+    }
+  };
+
+  const show = (next: EvaluatedVisit) => {
+    latest.current = next;
+    setEvaluated(next);
+  };
+
+  const begin = (visit: VisitRecord, known?: EvaluatedVisit) => {
+    saver.current = visitSaver(store, visit.revision, told, journal.beside);
+    show(evaluate(visit, now(), known));
+    setLoaded((count) => count + 1);
+    setTrouble(undefined);
+    setChangedElsewhere(undefined);
+  };
+
+  const load = async () => {
+    const inWindow = heldVisit(id);
+    if (inWindow !== undefined) {
+      begin(inWindow);
+      saver.current?.save(inWindow);
+      return;
+    }
+    const result = await store.load(id);
+    if (!result.ok) return setMissing(result.problem);
+    const draft = await journal.load();
+    const stored = evaluate(result.value, now());
+    const typed = replayDraft(stored, draft);
+    begin(typed, stored);
+    if (typed !== result.value) saver.current?.save(typed);
+  };
+
+  // A browser that tells tabs nothing of each other is asked when the person comes back to this one.
+  const lookInStorage = async () => {
+    if (document.visibilityState !== 'visible') return;
+    const stored = await store.load(id);
+    await saver.current?.idle();
+    const mine = latest.current?.visit;
+    if (stored.ok && mine !== undefined && stored.value.revision > mine.revision) setChangedElsewhere('saved');
+  };
+
+  useEffect(() => {
+    void load();
+    // While this page lay in the browser's cache, another one may have gone on with the visit.
+    const loadAgain = ({ persisted }: PageTransitionEvent) => {
+      if (persisted) void load();
+    };
+    addEventListener('pageshow', loadAgain);
+    addEventListener('focus', lookInStorage);
+    document.addEventListener('visibilitychange', lookInStorage);
+    const stopListening = store.listen((change) => {
+      if (change.id === id) setChangedElsewhere(change.change);
+    });
+    return () => {
+      removeEventListener('pageshow', loadAgain);
+      removeEventListener('focus', lookInStorage);
+      document.removeEventListener('visibilitychange', lookInStorage);
+      stopListening();
+    };
+  }, [id]);
+
+  useClock(() => {
+    const current = latest.current;
+    if (current !== undefined && stretchAt(current.visit, now()) !== current.stretch) {
+      show(evaluate(current.visit, now(), current));
+    }
+  });
+
+  return {
+    evaluated,
+    missing,
+    savedAt,
+    trouble,
+    changedElsewhere,
+    loaded,
+    typing,
+    draft(entry) {
+      journal.enter(entry, now());
+      setTyping(true);
+    },
+    change(next) {
+      const before = latest.current;
+      if (before === undefined) return;
+      const changed = next(before, now());
+      if (changed === before) {
+        journal.saved(before.visit);
+        return setTyping(!isEmptyDraft(journal.current()));
+      }
+      show(changed);
+      saver.current?.save(changed.visit);
+      if (saver.current !== undefined) track(saver.current.idle());
+    },
+    retry() {
+      if (latest.current !== undefined) saver.current?.save(latest.current.visit);
+    },
+    reload() {
+      letGo(id);
+      void load();
+    },
+  };
+}

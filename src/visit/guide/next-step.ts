@@ -1,0 +1,61 @@
+import { lastIn } from '../../kernel/reading/last-in.ts';
+import type { StepId } from '../steps/ids.ts';
+import type { LockoutId } from '../steps/lockout/question.ts';
+import type { VisitAnswers } from '../steps/questions.ts';
+import type { PlainStepId } from '../steps/rule.ts';
+import { rules } from '../steps/rules.ts';
+import { type Decision, decide } from './decision.ts';
+import type { PathStep } from './path.ts';
+import { powerOf, powerRefused } from './power.ts';
+import { withoutPower } from './routes.ts';
+import { Way } from './way.ts';
+
+/** What the guide assumes of the machine at a step. The walk only ever goes on as these allow. */
+export interface Conditions {
+  /** The lockout that the steps now asked for stand behind; undefined while the supply may be on. */
+  lockedBy: LockoutId | undefined;
+  axisSupported: boolean;
+}
+
+export interface GuideState {
+  /** The steps so far, in order; the last one is due unless there is a decision. */
+  path: PathStep[];
+  /** The step that is due now, or undefined where the decision stands. */
+  due: StepId | undefined;
+  decision: Decision | undefined;
+  /** Answered steps that are no longer on the way: kept, marked, not counted. */
+  offPath: StepId[];
+  conditions: Conditions;
+}
+
+/**
+ * The next step of a visit, or its decision, from the record so far. Before any step that touches conductors stands a
+ * lockout with a measured bus, and a step with power ends it; before both stands the support of every axis that may
+ * fall. No step with power is asked for while anything in the record speaks against it.
+ */
+export function nextStep(visit: VisitAnswers): GuideState {
+  const way = new Way(visit);
+  let id: PlainStepId | 'decide' = 'find-drive';
+  while (id !== 'decide') {
+    const power = powerOf(id);
+    if (power !== undefined && powerRefused(visit, power) && !way.stands(id, power)) {
+      id = withoutPower[power](way.answers(), visit);
+      continue;
+    }
+    if (!way.prepare(id) || !way.pass(id)) return stateOf(way, undefined);
+    // What follows depends on the answers on the way, not on those that it has left behind.
+    id = rules[id].next(way.answers(), visit);
+  }
+  return stateOf(way, decide(way.answers(), visit));
+}
+
+function stateOf({ path, visit, lockedBy, axisSupported }: Way, decision: Decision | undefined): GuideState {
+  const on = new Set(path.map(({ id }) => id));
+  return {
+    path,
+    due: decision === undefined ? lastIn(path)?.id : undefined,
+    decision,
+    offPath: (Object.keys(visit) as StepId[]).filter((id) => !on.has(id)),
+    conditions: { lockedBy, axisSupported },
+  };
+}

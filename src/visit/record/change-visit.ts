@@ -1,0 +1,116 @@
+import { limitValue } from '../../kernel/limits.ts';
+import type { Form } from '../steps/fields.ts';
+import type { StepId } from '../steps/ids.ts';
+import { holdsOneStretch } from '../steps/rules.ts';
+import { oneReadingField } from './migrations.ts';
+import type { DecisionSnapshot, Snapshot } from './snapshot-schema.ts';
+import { stretchAt, takenOver } from './stretch.ts';
+import { type StepRecord, type VisitRecord, visitFormat, visitVersion } from './visit-schema.ts';
+
+/** What a person writes about a visit beside its steps. */
+export type VisitDetails = Omit<
+  VisitRecord,
+  'format' | 'version' | 'id' | 'revision' | 'createdAt' | 'changedAt' | 'seq' | 'stretch' | 'steps' | 'decision'
+>;
+
+const blank: VisitDetails = {
+  machine: '',
+  axis: '',
+  drive: '',
+  motor: '',
+  controllerMessage: '',
+  site: '',
+  person: '',
+  servedAxes: [],
+  instruments: [],
+  conditions: { airTemperature: '', humidity: '', surroundings: '' },
+  notes: '',
+};
+
+/** A visit that nothing is known of. `now` is an ISO time with offset (`isoTime`), `id` such as a random UUID. */
+export function newVisit(id: string, now: string, details: Partial<VisitDetails> = {}): VisitRecord {
+  return {
+    format: visitFormat,
+    version: visitVersion,
+    id,
+    revision: 0,
+    createdAt: now,
+    changedAt: now,
+    seq: 0,
+    stretch: 1,
+    ...blank,
+    ...details,
+    steps: {},
+  };
+}
+
+export function changeDetails(visit: VisitRecord, details: Partial<VisitDetails>, now: string): VisitRecord {
+  return { ...visit, ...details, changedAt: now };
+}
+
+export interface StepEntry {
+  /** Exactly as typed or chosen. */
+  form: Form;
+  /** Which of the fields are readings, so that their time is kept. */
+  readings?: readonly string[];
+  snapshot?: Snapshot | undefined;
+}
+
+/**
+ * The visit with a step answered, corrected or confirmed. Each of these takes the next number, so that the guide sees
+ * which answers rest on it; a reading whose text stays keeps its time.
+ */
+export function answerStep(visit: VisitRecord, id: StepId, entry: StepEntry, now: string): VisitRecord {
+  const before = visit.steps[id];
+  const readAt = Object.fromEntries(
+    (entry.readings ?? [])
+      .filter((field) => (entry.form[field] ?? '').trim() !== '')
+      .map((field) => {
+        const same = before?.form[field] === entry.form[field];
+        return [field, (same ? before?.readAt[field] : undefined) ?? now];
+      }),
+  );
+  const seq = nextSeq(visit);
+  const { snapshot } = entry;
+  const stretch = stretchAt(visit, now);
+  const { [oneReadingField]: _ofVersion1, ...form } = entry.form;
+  const provedBefore = earlierProofs(id, before, stretch);
+  const step = {
+    ...{ seq, at: now, stretch, form, readAt },
+    ...(snapshot && { snapshot }),
+    ...(provedBefore.length > 0 && { provedBefore }),
+  };
+  return { ...visit, seq, stretch, changedAt: now, steps: { ...visit.steps, [id]: step } };
+}
+
+/** What is proved anew in a later stretch was proved before all the same: the report says when. */
+function earlierProofs(id: StepId, before: StepRecord | undefined, stretch: number) {
+  const known = before?.provedBefore ?? [];
+  const replaced = before !== undefined && holdsOneStretch(id) && before.stretch < stretch;
+  const answered = Object.values(before?.form ?? {}).some((value) => value.trim() !== '');
+  if (!replaced || !answered) return known;
+  const { stretch: old, at, form } = before;
+  return [...known, { stretch: old, at, form }].slice(-limitValue('record-items'));
+}
+
+/** Higher than every number in the record, also where a hand has edited one. */
+function nextSeq(visit: VisitRecord): number {
+  return Math.max(visit.seq, ...Object.values(visit.steps).map((step) => step?.seq ?? 0)) + 1;
+}
+
+/** The visit with its decision as given at this moment, for reading later. */
+export function noteDecision(
+  visit: VisitRecord,
+  decision: Omit<DecisionSnapshot, 'seq' | 'at'>,
+  now: string,
+): VisitRecord {
+  return { ...visit, changedAt: now, decision: { ...decision, seq: visit.seq, at: now } };
+}
+
+/**
+ * The same visit as one of its own, to keep both of two. Neither knows what was done since in the other, power included:
+ * in the copy nothing is proved here and now.
+ */
+export function copyOf(visit: VisitRecord, id: string): VisitRecord {
+  return { ...takenOver(visit), id, revision: 0 };
+}

@@ -1,0 +1,58 @@
+import { limitValue } from '../../kernel/limits.ts';
+import { isObject, parseJson } from '../../kernel/link/parse-json.ts';
+import { type Migration, migrate, migrations } from './migrations.ts';
+import { failed, type Problem, type ReadProblemKind, type Result, succeeded } from './problem.ts';
+import { type VisitRecord, visitFormat, visitSchema, visitVersion } from './visit-schema.ts';
+
+export type ReadResult = Result<VisitRecord, Problem<ReadProblemKind>>;
+
+/** A visit from the text of a file. Never throws; a text that is not wholly a visit gives a problem and nothing else. */
+export function readVisitText(text: string): ReadResult {
+  if (byteLength(text) > limitValue('record-file')) return failed('too-large');
+  const json = parseJson(text.replace(/^\uFEFF/, ''));
+  return json.ok ? readVisit(json.value) : json;
+}
+
+/** A visit from data of any version, as it came from a file, a link or the browser's storage. */
+export function readVisit(data: unknown, known: Readonly<Record<number, Migration>> = migrations): ReadResult {
+  if (!isObject(data) || data.format !== visitFormat) return failed('foreign');
+  const { version } = data;
+  if (typeof version !== 'number' || !Number.isInteger(version)) return failed('unknown-version');
+  if (version > visitVersion) return failed('newer');
+  if (version < visitVersion && !(version in known)) return failed('unknown-version');
+  const migrated = migrate(data, version, visitVersion, known);
+  if (migrated === undefined) return failed('does-not-fit', `version ${version}`);
+  const parsed = visitSchema.safeParse(migrated);
+  return parsed.success ? succeeded(parsed.data) : failed('does-not-fit', placeOf(parsed.error.issues[0]));
+}
+
+/** Reads a chosen file: too large is refused by its size alone, before a byte is read. */
+export async function readVisitFile(file: Blob): Promise<ReadResult> {
+  if (file.size > limitValue('record-file')) return failed('too-large');
+  let bytes: ArrayBuffer;
+  try {
+    bytes = await file.arrayBuffer();
+  } catch {
+    return failed('unreadable');
+  }
+  try {
+    return readVisitText(new TextDecoder('utf-8', { fatal: true }).decode(bytes));
+  } catch {
+    return failed('damaged');
+  }
+}
+
+export function byteLength(text: string): number {
+  return new TextEncoder().encode(text).length;
+}
+
+interface Issue {
+  path: PropertyKey[];
+  keys?: string[];
+}
+
+/** Where a record does not fit: `steps.bridge.form.plusU`. Cut short, since it may be text of a stranger. */
+function placeOf(issue: Issue | undefined): string {
+  const path = [...(issue?.path ?? []), ...(issue?.keys ?? []).slice(0, 1)].map(String).join('.');
+  return path === '' ? 'the top' : path.slice(0, 120);
+}

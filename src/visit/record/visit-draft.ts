@@ -1,0 +1,87 @@
+import * as z from 'zod/mini';
+import { stepIds } from '../steps/ids.ts';
+import type { VisitDetails } from './change-visit.ts';
+import { byField, runningNumber, text, time } from './schema-parts.ts';
+import { type VisitRecord, visitSchema } from './visit-schema.ts';
+
+const { format, version, id, revision, createdAt, changedAt, seq, steps, decision, ...details } = visitSchema.shape;
+
+/** What is being typed into a visit and has not settled: it takes part in no verdict until it has. */
+const draftSchema = z.strictObject({
+  /** Grows with each key; see `newerDraft`. */
+  count: runningNumber,
+  steps: z.partialRecord(z.enum(stepIds), z.strictObject({ form: byField(text), at: time })),
+  details: z.optional(z.strictObject({ values: z.partial(z.strictObject(details)), at: time })),
+});
+
+export type VisitDraft = z.output<typeof draftSchema>;
+type StepId = (typeof stepIds)[number];
+
+/** Something typed: into a step, or into the words about the visit. */
+export type DraftEntry = { step: StepId; form: Record<string, string> } | { details: Partial<VisitDetails> };
+
+export const emptyDraft: VisitDraft = { count: 0, steps: {} };
+
+/** The draft with one more key typed. `now` is an ISO time with offset. */
+export function withEntry(draft: VisitDraft, entry: DraftEntry, now: string): VisitDraft {
+  const count = draft.count + 1;
+  if ('step' in entry)
+    return { ...draft, count, steps: { ...draft.steps, [entry.step]: { form: { ...entry.form }, at: now } } };
+  return { ...draft, count, details: { values: { ...draft.details?.values, ...entry.details }, at: now } };
+}
+
+/** What of the draft the visit does not hold yet; an answer that was given later, perhaps in another tab, stands. */
+export function unsavedPart(draft: VisitDraft, visit: VisitRecord): VisitDraft {
+  const open = Object.entries(draft.steps).filter(
+    ([step, typed]) => typed !== undefined && isOpen(typed, visit.steps[step as StepId]),
+  );
+  const values = Object.entries(draft.details?.values ?? {}).filter(
+    ([field, value]) => JSON.stringify(value) !== JSON.stringify(visit[field as keyof VisitDetails]),
+  );
+  // Words that are being typed are always newer than a save; older ones come from a storage that lost what followed.
+  const at = isOlder(draft.details?.at, visit.changedAt) ? undefined : draft.details?.at;
+  return {
+    count: draft.count,
+    steps: Object.fromEntries(open),
+    ...(at !== undefined && values.length > 0 && { details: { values: Object.fromEntries(values), at } }),
+  };
+}
+
+function isOlder(time: string | undefined, than: string): boolean {
+  return time !== undefined && Date.parse(time) < Date.parse(than);
+}
+
+function isOpen(typed: { form: Record<string, string>; at: string }, saved: VisitRecord['steps'][StepId]): boolean {
+  if (sameForm(typed.form, saved?.form ?? {})) return false;
+  return saved === undefined || !isOlder(typed.at, saved.at);
+}
+
+/** Whether two forms hold the same; a field that is empty is one that is not there. */
+export function sameForm(a: Record<string, string>, b: Record<string, string>): boolean {
+  return [...Object.keys(a), ...Object.keys(b)].every((field) => (a[field] ?? '') === (b[field] ?? ''));
+}
+
+export function isEmptyDraft({ steps: typed, details: words }: VisitDraft): boolean {
+  return Object.keys(typed).length === 0 && words === undefined;
+}
+
+/** A draft from the storage; an empty one if there is none, or none that can be read. */
+export function readDraft(stored: unknown): VisitDraft {
+  const read = draftSchema.safeParse(stored);
+  return read.success ? read.data : emptyDraft;
+}
+
+/**
+ * The one with the later entry; within the same second, the one with more keys. A browser that is killed gets back an
+ * older `localStorage`, in which a draft of long ago may stand with a large count.
+ */
+export function newerDraft(a: VisitDraft, b: VisitDraft): VisitDraft {
+  const [first, second] = [lastTyped(a), lastTyped(b)];
+  if (first !== second) return second > first ? b : a;
+  return b.count > a.count ? b : a;
+}
+
+function lastTyped({ steps: typed, details: words }: VisitDraft): number {
+  const times = [...Object.values(typed).map((entry) => entry?.at), words?.at];
+  return Math.max(0, ...times.flatMap((time) => (time === undefined ? [] : [Date.parse(time)])));
+}

@@ -1,0 +1,34 @@
+import { shownTime } from '../../kernel/time/iso-time.ts';
+import type { EvaluatedVisit } from '../evaluate.ts';
+import { isMeasured, questions } from '../steps/questions.ts';
+import { holdsOneStretch } from '../steps/rules.ts';
+
+/** Every step in its order, with its time: lockouts and retries are part of the proof. */
+export function ReportSteps({ evaluated }: { evaluated: EvaluatedVisit }) {
+  const { visit, guide, steps } = evaluated;
+  const taken = guide.path.filter(({ id }) => visit.steps[id] !== undefined);
+  return (
+    <section>
+      <h2>What was done</h2>
+      <ol class="report-steps">
+        {taken.map(({ id, status }) => {
+          const step = visit.steps[id];
+          return (
+            <li key={id}>
+              {step && (holdsOneStretch(id) ? shownTime(step.at) : step.at.slice(11, 16))}{' '}
+              {questions[id].title.replace(/\?$/, '')}: {steps[id].line}
+              {status !== 'done' && ' (not finished)'}
+              {steps[id].provedBefore.map(({ at, line }) => (
+                <span key={at}>
+                  {' '}
+                  Before that, {shownTime(at)}: {line}.
+                </span>
+              ))}
+              {!isMeasured(id) && step?.form.remark && ` “${step.form.remark}”`}
+            </li>
+          );
+        })}
+      </ol>
+    </section>
+  );
+}

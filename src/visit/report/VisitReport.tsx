@@ -1,0 +1,84 @@
+import { shownTime } from '../../kernel/time/iso-time.ts';
+import { visitHash } from '../app/route.ts';
+import { StaleVerdicts } from '../app/StaleVerdicts.tsx';
+import { visitTitle } from '../app/visit-title.ts';
+import type { EvaluatedVisit } from '../evaluate.ts';
+import { questions } from '../steps/questions.ts';
+import { measuredReports } from './measured.ts';
+import { ReportDecision } from './ReportDecision.tsx';
+import { ReportFacts } from './ReportFacts.tsx';
+import { ReportMeasurement } from './ReportMeasurement.tsx';
+import { ReportNextDrive } from './ReportNextDrive.tsx';
+import { ReportSteps } from './ReportSteps.tsx';
+
+/** The visit on one or two sheets, for the parts desk, the supplier and the next visit. */
+export function VisitReport({ evaluated }: { evaluated: EvaluatedVisit }) {
+  const { visit, answers, guide, differs } = evaluated;
+  const { decision, due, path } = guide;
+  const ids = path.map(({ id }) => id);
+  const measured = measuredReports(evaluated, ids);
+  const counted = Object.fromEntries(ids.map((id) => [id, answers[id]]).filter(([, answer]) => answer !== undefined));
+  return (
+    <article class="report">
+      <p class="report-actions">
+        <a class="button" href={visitHash(visit.id)}>
+          Back to the visit
+        </a>
+        <button type="button" class="primary" onClick={() => print()}>
+          Print
+        </button>
+      </p>
+      <h1 tabIndex={-1}>Overcurrent trip: {visitTitle(visit)}</h1>
+      <p class="report-when">
+        Begun {shownTime(visit.createdAt)}, last entry {shownTime(visit.changedAt)}. Record {visit.id}
+      </p>
+      <StaleVerdicts differs={differs} />
+      {decision ? (
+        <ReportDecision decision={decision} />
+      ) : (
+        <section>
+          <h2>No decision yet</h2>
+          <p>
+            The visit is not finished. Due: {due && questions[due].title}. Do not order or replace anything on this page
+            alone.
+          </p>
+        </section>
+      )}
+      <ReportNextDrive
+        answers={counted}
+        replacesDrive={decision?.replace.some(({ part }) => part === 'drive') ?? false}
+      />
+      <ReportFacts visit={visit} answers={answers} />
+      <section>
+        <h2>What was measured</h2>
+        {measured.length === 0 && <p>Nothing yet.</p>}
+        {measured.map((report) => (
+          <ReportMeasurement key={report.id} report={report} />
+        ))}
+      </section>
+      <ReportSteps evaluated={evaluated} />
+      <section class="report-cautions">
+        <h2>Cautions</h2>
+        <p>
+          Before anybody touches a terminal: lock out, wait the time on the drive’s label, and measure the DC bus.
+          Support a hanging axis. This page does not replace the site’s procedures, local codes or the drive manual.
+          Work on electrical equipment is for people who are qualified and permitted to do it.
+        </p>
+      </section>
+      <dl class="report-signature">
+        <div>
+          <dt>Name</dt>
+          <dd>{visit.person}</dd>
+        </div>
+        <div>
+          <dt>Signature</dt>
+          <dd />
+        </div>
+        <div>
+          <dt>Date</dt>
+          <dd />
+        </div>
+      </dl>
+    </article>
+  );
+}

@@ -1,0 +1,62 @@
+import { describe, expect, test } from 'vitest';
+import { isolationForm, isolationInput } from '../../../../src/calculators/isolation/form.ts';
+import { contradicts, stagesAsked } from '../../../../src/calculators/isolation/stages-asked.ts';
+import type { Typed } from '../../../../src/kernel/form/field.ts';
+import { readForm } from '../../../../src/kernel/form/read-form.ts';
+import { liftVisit } from '../visits.ts';
+
+const joined: Typed = {
+  joinedU: '3.1M',
+  joinedV: '2.9M',
+  joinedW: '3.2M',
+  joinedPE: '0.3 Ω',
+  testVoltage: '500',
+  windingTemperature: '32',
+};
+const input = (typed: Typed) => isolationInput(readForm(isolationForm.fields, typed));
+
+function assessed(typed: Typed) {
+  const outcome = isolationForm.judge(typed);
+  if (outcome.state !== 'judged') throw new Error(`not judged: ${outcome.state}`);
+  return outcome.assessment;
+}
+
+describe('a stage', () => {
+  test('with nothing in it was not taken', () => {
+    expect(Object.keys(input(joined))).not.toContain('cable');
+    expect(Object.keys(input({ ...joined, cableU: ' ', cableV: '-' }))).not.toContain('cable');
+  });
+
+  test('with one reading was begun', () => {
+    expect(input({ ...joined, motorU: '3M' }).motor).toMatchObject({ U: { value: 3e6 }, V: { kind: 'missing' } });
+  });
+
+  test('of the bonded row counts by itself', () => {
+    const taken = input({ ...joined, bondedU: '2G' });
+    expect(taken.bonded?.U).toMatchObject({ value: 2e9 });
+    expect(taken.cable).toBeUndefined();
+  });
+});
+
+describe('the stages open', () => {
+  test('the cable while the joined stage is good, since only its bonded row shows a leak from core to core', () => {
+    const good = { ...joined, joinedU: '>700M', joinedV: '>700M', joinedW: '>700M' };
+    expect(stagesAsked(assessed(good))).toEqual(['cable']);
+    expect(stagesAsked(assessed({ ...good, suspectedAnyway: 'yes' }))).toEqual(['cable']);
+  });
+
+  test('the cable after a bad joined stage, then the motor', () => {
+    expect(stagesAsked(assessed(joined))).toEqual(['cable']);
+    const cable = { cableU: '2G', cableV: '2G', cableW: '2G', cablePE: '2G' };
+    const bonded = { bondedU: '2G', bondedV: '2G', bondedW: '2G' };
+    expect(stagesAsked(assessed({ ...joined, ...cable }))).toContain('cable');
+    expect(stagesAsked(assessed({ ...joined, ...cable, ...bonded }))).toEqual(['motor']);
+    expect(stagesAsked(undefined)).toEqual([]);
+  });
+});
+
+test('stages that contradict each other are told', () => {
+  expect(contradicts(assessed(liftVisit('isolation')))).toBe(false);
+  const impossible = liftVisit('isolation', { joinedU: '300M', joinedV: '300M', joinedW: '300M' });
+  expect(contradicts(assessed(impossible))).toBe(true);
+});

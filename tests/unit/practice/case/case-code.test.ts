@@ -1,0 +1,68 @@
+import fc from 'fast-check';
+import { describe, expect, test } from 'vitest';
+import {
+  decodeCase,
+  drawCase,
+  encodeCase,
+  faultMark,
+  seeds,
+  windingTemperatures,
+} from '../../../../src/practice/case/case-code.ts';
+import { faultIds } from '../../../../src/practice/simulator/faulted-axis.ts';
+import { seeded } from '../../../../src/practice/simulator/random.ts';
+import { runs } from '../../../support/runs.ts';
+
+const keys = fc.record({
+  fault: fc.constantFrom(...faultIds),
+  seed: fc.integer({ min: 0, max: seeds - 1 }),
+  windingCelsius: fc.constantFrom(...windingTemperatures),
+});
+
+test('no two faults share a mark', () => {
+  expect(new Set(faultIds.map(faultMark)).size).toBe(faultIds.length);
+});
+
+test('a code comes back as the same case', () => {
+  fc.assert(
+    fc.property(keys, (key) => {
+      expect(decodeCase(encodeCase(key))).toEqual(key);
+    }),
+    { numRuns: runs },
+  );
+});
+
+describe('a code is read however a person types it', () => {
+  const key = { fault: 'short-lower-V', seed: 1, windingCelsius: 20 };
+  const code = encodeCase({ ...key, windingCelsius: windingTemperatures[6] as number });
+  const same = decodeCase(code);
+
+  test.each([
+    ['small letters', code.toLowerCase()],
+    ['without strokes', code.replaceAll('-', '')],
+    ['blanks around and between', ` ${code.replaceAll('-', ' ')} `],
+    ['O for 0, I and L for 1', code.replaceAll('0', 'O').replace('1', 'l')],
+  ])('%s', (_, typed) => {
+    expect(same).toBeDefined();
+    expect(decodeCase(typed)).toEqual(same);
+  });
+});
+
+test.each(['', 'hello', '000-000-000', 'AAA-AAA-AAAA', '🙂🙂🙂', 'UUU-UUU-UUU'])('%j is no code', (typed) => {
+  expect(decodeCase(typed)).toBeUndefined();
+});
+
+test('one wrong sign gives no other case', () => {
+  const alphabet = [...'0123456789ABCDEFGHJKMNPQRSTVWXYZ'];
+  const code = encodeCase(drawCase(seeded(12))).replaceAll('-', '');
+  const wrong = [...code].flatMap((sign, place) =>
+    alphabet.filter((other) => other !== sign).map((other) => code.slice(0, place) + other + code.slice(place + 1)),
+  );
+  expect(wrong.filter((typed) => decodeCase(typed) !== undefined)).toEqual([]);
+});
+
+test('draws reach every fault, and two draws differ', () => {
+  const random = seeded(3);
+  const drawn = Array.from({ length: 3000 }, () => drawCase(random));
+  expect(new Set(drawn.map(({ fault }) => fault)).size).toBe(faultIds.length);
+  expect(new Set(drawn.map(encodeCase)).size).toBeGreaterThan(2990);
+});

@@ -1,0 +1,20 @@
+import { expect, test } from 'vitest';
+import { typed } from '../../../support/typed.ts';
+import { insulation } from '../../visit/guide/support/readings.ts';
+
+// Found by the closed loop: a sound motor that reads about the point only because it is hot was to be read again more
+// exactly, and never left to cool, so that its visit ended undecided.
+const tester = { percent: 10, counts: 5 };
+const at = (celsius: string, readings: string) =>
+  insulation(readings, '0.2 Ω', { instrument: tester, windingTemperature: typed(celsius, 'temperature') });
+
+test.each([
+  ['hot', '76 °C', '100.9M | 104.3M | 103.8M', ['let-cool', 'repeat-more-exactly']],
+  ['cold', '6 °C', '100.9M | 104.3M | 103.8M', ['let-warm', 'repeat-more-exactly']],
+  ['at room temperature', '20 °C', '100.9M | 104.3M | 103.8M', ['repeat-more-exactly']],
+])('too close to the point and %s: %s', (_, celsius, readings, next) => {
+  const { verdict, next: steps } = at(celsius, readings);
+  expect(verdict).toBe('undecided');
+  const about = ['let-cool', 'let-warm', 'repeat-more-exactly'];
+  expect(steps.map(({ code }) => code).filter((code) => about.includes(code))).toEqual(next);
+});

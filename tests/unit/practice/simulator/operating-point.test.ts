@@ -1,0 +1,63 @@
+import { expect, test } from 'vitest';
+import { type Element, resistor, source } from '../../../../src/practice/simulator/network.ts';
+import { operatingPoint } from '../../../../src/practice/simulator/operating-point.ts';
+
+test('a divider of 1 kΩ and 3 kΩ at 12 V by hand: 9 V', () => {
+  const volts = operatingPoint([source('top', 'ground', 12, 1e3), resistor('top', 'ground', 3e3)]);
+  expect(volts('top')).toBeCloseTo(9, 9);
+  expect(volts('ground')).toBe(0);
+});
+
+test('a bridge out of balance by hand: 10 V, arms 1k/2k and 3k/4k, 0.952 V between the middles', () => {
+  const volts = operatingPoint([
+    source('top', 'ground', 10, 1e-6),
+    resistor('top', 'left', 1e3),
+    resistor('left', 'ground', 2e3),
+    resistor('top', 'right', 3e3),
+    resistor('right', 'ground', 4e3),
+  ]);
+  expect(volts('left') - volts('right')).toBeCloseTo(10 * (2 / 3 - 4 / 7), 6);
+});
+
+test('a star of three 9 MΩ to ground reads 3 MΩ where small windings join it', () => {
+  const probe = source('U', 'ground', 500, 1e6);
+  const windings = ['U', 'V', 'W'].flatMap((pin) => [resistor(pin, 'star', 1.5), resistor(pin, 'ground', 9e6)]);
+  const volts = operatingPoint([probe, ...windings]);
+  const amperes = (500 - volts('U')) / 1e6;
+  expect(volts('U') / amperes / 3e6).toBeCloseTo(1, 5);
+});
+
+const diode: Element = { kind: 'diode', anode: 'a', cathode: 'ground', saturation: 1e-9, slope: 0.03 };
+
+test('a diode in series by hand: at 1 mA it drops slope · ln(I/Is + 1) = 0.4145 V', () => {
+  const drop = 0.03 * Math.log(1e-3 / 1e-9 + 1);
+  const volts = operatingPoint([source('a', 'ground', drop + 1, 1e3), diode]);
+  expect(volts('a')).toBeCloseTo(drop, 7);
+});
+
+test.each([1, 50, 1000])('a diode in reverse at %d V carries its saturation current', (applied) => {
+  const volts = operatingPoint([source('a', 'ground', -applied, 1e6), diode]);
+  // The node itself leaks to ground, 100 TΩ.
+  expect((volts('a') + applied) / 1e6).toBeCloseTo(1e-9 + applied / 1e14, 15);
+});
+
+test('a thousand volts forward settle too', () => {
+  const volts = operatingPoint([source('a', 'ground', 1000, 1), diode]);
+  expect(volts('a')).toBeGreaterThan(0.5);
+  expect(volts('a')).toBeLessThan(1.2);
+});
+
+test('a part that floats has no current: both its ends stand at one voltage', () => {
+  const volts = operatingPoint([source('red', 'black', 500, 1e6), resistor('red', 'x', 1e3)]);
+  expect(volts('red') - volts('black')).toBeCloseTo(500, 3);
+  expect(volts('x') - volts('red')).toBeCloseTo(0, 6);
+});
+
+test('a capacitor at rest carries nothing, and a node of nothing is at ground', () => {
+  const volts = operatingPoint([
+    source('a', 'ground', 5, 1e3),
+    { kind: 'capacitor', a: 'a', b: 'ground', farads: 1e-6, volts: 3 },
+  ]);
+  expect(volts('a')).toBeCloseTo(5, 6);
+  expect(volts('nowhere')).toBe(0);
+});

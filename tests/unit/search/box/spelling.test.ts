@@ -1,0 +1,52 @@
+import fc from 'fast-check';
+import { expect, test } from 'vitest';
+import { nearestTerms } from '../../../../src/search/box/nearest.ts';
+import { slips, Vocabulary } from '../../../../src/search/box/spelling.ts';
+
+const word = fc.string({ unit: fc.constantFrom('a', 'b', 'c'), maxLength: 6 });
+
+test('slips: counted by hand', () => {
+  expect(slips('insualtion', 'insulation')).toBe(1);
+  expect(slips('acuracy', 'accuracy')).toBe(1);
+  expect(slips('moter', 'motor')).toBe(1);
+  expect(slips('', 'abc')).toBe(3);
+});
+
+test('slips: the same both ways, none only between the same words, no more than letters', () => {
+  fc.assert(
+    fc.property(word, word, (a, b) => {
+      expect(slips(a, b)).toBe(slips(b, a));
+      expect(slips(a, b) === 0).toBe(a === b);
+      expect(slips(a, b)).toBeLessThanOrEqual(Math.max(a.length, b.length));
+      expect(slips(a, b)).toBeGreaterThanOrEqual(Math.abs(a.length - b.length));
+    }),
+  );
+});
+
+// The most frequent first, as the build writes them.
+const vocabulary = new Vocabulary(['motor', 'meter', 'insulation', 'discharge', 'release', 'resolver']);
+
+test.each([
+  ['moter', 'motor'],
+  ['insualtion', 'insulation'],
+  ['resolvr', 'resolver'],
+  ['dischrge', 'discharge'],
+])('“%s” is read as “%s”', (typed, meant) => {
+  expect(vocabulary.corrected(typed)).toBe(meant);
+});
+
+test.each(['motors', 'releasing', 'igbt1', 'pe', 'xyzzyq', 'turbine'])('“%s” stays as it is', (typed) => {
+  expect(vocabulary.corrected(typed)).toBe(typed);
+});
+
+test('the beginning of a word is no slip while somebody may still be typing', () => {
+  expect(vocabulary.corrected('resol', true)).toBe('resol');
+  expect(vocabulary.corrected('dischrge', true)).toBe('discharge');
+});
+
+test('terms that are spelt alike are offered, nearest first; foreign ones are not', () => {
+  const terms = ['drag chain', 'megohmmeter', 'two-pole tester', 'hipot', 'PE'];
+  expect(nearestTerms('dragchane', terms)[0]).toBe('drag chain');
+  expect(nearestTerms('hyppot', terms)[0]).toBe('hipot');
+  expect(nearestTerms('xyzzyq', terms)).toEqual([]);
+});

@@ -1,0 +1,140 @@
+import type { Reading } from '../../../../../src/kernel/reading/reading.ts';
+import type { StepId } from '../../../../../src/visit/steps/ids.ts';
+import type { LockoutAnswer } from '../../../../../src/visit/steps/lockout/question.ts';
+import type { Given } from './visit.ts';
+
+/**
+ * The machine as the history of answers leaves it, worked out again from the rules of safe work and not from the guide:
+ * what is dangerous is told from the order of events alone, whatever the guide thinks of its path.
+ */
+export interface Machine {
+  /** Locked out and every point measured low, since the last power and in this stretch of work. */
+  dead: boolean;
+  /** It was proved dead at least once since the last break, so that what was changed meanwhile has been seen. */
+  seenSinceBreak: boolean;
+  /** What can have charged the bus since it was last measured low. */
+  chargedBy: Set<StepId>;
+  mayFall: boolean;
+  supported: boolean;
+  /** The feedback connectors of this axis are plugged in at both ends. */
+  feedbackIn: boolean;
+  /** U, V and W are on the drive. */
+  leadsOn: boolean;
+  /** The PE core is on the drive. */
+  peOn: boolean;
+}
+
+export const touching: ReadonlySet<StepId> = new Set<StepId>([
+  'inspect',
+  'unplug-feedback',
+  'unplug-device-end',
+  'plug-feedback',
+  'mechanics',
+  'disconnect-leads',
+  'bridge',
+  'insulation',
+  'isolation',
+  'winding',
+  'winding-motor',
+  'connect-pe',
+  'reconnect',
+]);
+export const powering: ReadonlySet<StepId> = new Set<StepId>([
+  'retry-feedback-off',
+  'retry-device-end',
+  'retry-feedback-on',
+  'retry-leads-off',
+  'retry-all',
+]);
+
+/** The touch voltage of the regulation (29 CFR 1910.333), typed here once more on purpose: the checker trusts nothing. */
+const touchVoltage = 50;
+
+const isLow = (reading: Reading) => reading.kind === 'value' && Math.abs(reading.value) < touchVoltage;
+
+function isDead(answer: LockoutAnswer): boolean {
+  const { lockedOut, waited, meterProved, peProved, supplyVoltage, outputVoltage, busVoltage } = answer;
+  return lockedOut && waited && meterProved && peProved && [supplyVoltage, outputVoltage, busVoltage].every(isLow);
+}
+
+/** `breakAt`: how many of the answers were given before the last break of the work; nobody knows what happened in it. */
+export function machineAfter(history: readonly Given[], breakAt = 0): Machine {
+  const machine: Machine = {
+    dead: false,
+    seenSinceBreak: false,
+    chargedBy: new Set(),
+    mayFall: true,
+    supported: false,
+    feedbackIn: true,
+    leadsOn: true,
+    peOn: true,
+  };
+  history.forEach((given, index) => {
+    if (index === breakAt) afterBreak(machine);
+    happens(machine, given);
+  });
+  if (history.length === breakAt) afterBreak(machine);
+  return machine;
+}
+
+function afterBreak(machine: Machine): void {
+  machine.dead = false;
+  machine.seenSinceBreak = false;
+  machine.supported = false;
+}
+
+function happens(machine: Machine, [id, answer]: Given): void {
+  switch (id) {
+    case 'lockout-1':
+    case 'lockout-2':
+    case 'lockout-3':
+    case 'prove-again':
+      machine.dead = isDead(answer);
+      machine.seenSinceBreak ||= machine.dead;
+      if (machine.dead) machine.chargedBy.clear();
+      break;
+    case 'bus-again':
+      if (answer.meterProved && isLow(answer.busVoltage)) machine.chargedBy.clear();
+      else machine.chargedBy.add(id);
+      break;
+    case 'symptom':
+      machine.mayFall = answer.gravityLoaded !== 'no';
+      break;
+    case 'support-axis':
+    case 'support-again':
+      machine.supported = answer.done;
+      break;
+    case 'unplug-feedback':
+    case 'unplug-device-end':
+      if (answer.done) machine.feedbackIn = false;
+      break;
+    case 'plug-feedback':
+      if (answer.done) machine.feedbackIn = true;
+      break;
+    case 'mechanics':
+      if (answer.found !== 'not-checked' && machine.leadsOn) machine.chargedBy.add(id);
+      break;
+    case 'disconnect-leads':
+      machine.leadsOn = !answer.done;
+      break;
+    case 'connect-pe':
+      if (answer.done) machine.peOn = true;
+      break;
+    case 'reconnect':
+      if (answer.done) machine.leadsOn = true;
+      if (answer.done) machine.peOn = true;
+      break;
+    case 'bridge':
+      machine.chargedBy.add(id);
+      // A bus that is found charged says that the lockout does not hold.
+      if (answer.assessment.findings.some(({ severity }) => severity === 'stop')) machine.dead = false;
+      break;
+    case 'insulation':
+    case 'isolation':
+      machine.peOn = false;
+      if (machine.leadsOn) machine.chargedBy.add(id);
+      break;
+    default:
+      if ('result' in answer && answer.result !== 'not-done') machine.dead = false;
+  }
+}

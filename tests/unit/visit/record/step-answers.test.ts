@@ -1,0 +1,135 @@
+import fc from 'fast-check';
+import { describe, expect, test } from 'vitest';
+import { missing, volts } from '../../../../src/kernel/reading/reading.ts';
+import type { Form } from '../../../../src/visit/steps/fields.ts';
+import { stepIds } from '../../../../src/visit/steps/ids.ts';
+import { type AskedStepId, isMeasured, questions } from '../../../../src/visit/steps/questions.ts';
+import { runs } from '../../../support/runs.ts';
+
+const lockedOut = { lockedOut: 'yes', waited: 'yes', meterProved: 'yes', peProved: 'yes' };
+const nothingMeasured = { supplyVoltage: missing, outputVoltage: missing, busVoltage: missing };
+const seen = { seenDrive: 'nothing', seenMotor: 'wet', seenMotorCable: 'chafed', seenFeedbackCable: 'burnt' };
+
+describe('a form that is complete gives its answer', () => {
+  const rows: [AskedStepId, Form, unknown][] = [
+    [
+      'find-drive',
+      { observation: 'looked', axesOnDrive: '2', indicatedAxis: ' 1 ' },
+      { observation: 'looked', axesOnDrive: 2, indicatedAxis: 1 },
+    ],
+    // The guide is to see an indication that the drive can't have.
+    [
+      'find-drive',
+      { observation: 'looked', axesOnDrive: '2', indicatedAxis: '3' },
+      { observation: 'looked', axesOnDrive: 2, indicatedAxis: 3 },
+    ],
+    [
+      'find-drive',
+      { observation: 'looked', axesOnDrive: '2', indicatedAxis: '0' },
+      { observation: 'looked', axesOnDrive: 2, indicatedAxis: 0 },
+    ],
+    ['find-drive', { observation: 'known', axesOnDrive: '3' }, { observation: 'known', axesOnDrive: 3 }],
+    // Whoever may not look may not know the number either, and is not held up by that.
+    ['find-drive', { observation: 'not-permitted', axesOnDrive: '' }, { observation: 'not-permitted', axesOnDrive: 1 }],
+    ['symptom', { when: 'when-hot', gravityLoaded: 'unknown' }, { when: 'when-hot', gravityLoaded: 'unknown' }],
+    [
+      'lockout-1',
+      { ...lockedOut, supplyVoltage: '0.4 V', outputVoltage: '1.2 V', busVoltage: '0.03 V' },
+      {
+        lockedOut: true,
+        waited: true,
+        meterProved: true,
+        peProved: true,
+        supplyVoltage: volts(0.4, 0.1),
+        outputVoltage: volts(1.2, 0.1),
+        busVoltage: volts(0.03, 0.01),
+      },
+    ],
+    [
+      'lockout-3',
+      { lockedOut: 'yes', waited: '', busVoltage: '' },
+      { lockedOut: true, waited: false, meterProved: false, peProved: false, ...nothingMeasured },
+    ],
+    [
+      'lockout-2',
+      { busVoltage: 'OL' },
+      {
+        lockedOut: false,
+        waited: false,
+        meterProved: false,
+        peProved: false,
+        ...nothingMeasured,
+        busVoltage: { kind: 'over', unit: 'V' },
+      },
+    ],
+    ['bus-again', { meterProved: 'yes', busVoltage: '0.2 V' }, { meterProved: true, busVoltage: volts(0.2, 0.1) }],
+    [
+      'inspect',
+      { reseated: 'none', ...seen },
+      { reseated: 'none', seen: { drive: 'nothing', motor: 'wet', motorCable: 'chafed', feedbackCable: 'burnt' } },
+    ],
+    ['unplug-feedback', { done: 'yes' }, { done: true }],
+    ['support-axis', { done: 'no' }, { done: false }],
+    ['retry-leads-off', { powerAllowed: 'yes', result: 'trips' }, { powerAllowed: true, result: 'trips' }],
+    ['retry-all', { powerAllowed: '', result: 'no-trip' }, { powerAllowed: false, result: 'no-trip' }],
+    ['mechanics', { found: 'brake-drags' }, { found: 'brake-drags' }],
+  ];
+  test.each(rows)('%s %j', (id, form, answer) => {
+    expect(questions[id].read(form)).toEqual(answer);
+  });
+});
+
+describe('one that is incomplete or can’t be read gives none', () => {
+  const rows: [AskedStepId, Form][] = [
+    ['find-drive', { axesOnDrive: '2', indicatedAxis: '1' }],
+    ['find-drive', { observation: 'looked', axesOnDrive: '2', indicatedAxis: '' }],
+    ['find-drive', { observation: 'looked', axesOnDrive: '', indicatedAxis: '1' }],
+    ['find-drive', { observation: 'looked', axesOnDrive: 'two', indicatedAxis: '1' }],
+    ['find-drive', { observation: 'looked', axesOnDrive: '0', indicatedAxis: '0' }],
+    ['find-drive', { observation: 'looked', axesOnDrive: '2.0', indicatedAxis: '1' }],
+    ['find-drive', { observation: 'looked', axesOnDrive: '-2', indicatedAxis: '1' }],
+    ['find-drive', { observation: 'looked', axesOnDrive: '9999', indicatedAxis: '1' }],
+    ['find-drive', { observation: 'guessed', axesOnDrive: '2', indicatedAxis: '1' }],
+    ['symptom', { when: 'on-enable', gravityLoaded: '' }],
+    ['symptom', { when: 'sometimes', gravityLoaded: 'no' }],
+    ['lockout-1', { ...lockedOut, busVoltage: '3 ohms' }],
+    ['lockout-1', { ...lockedOut, busVoltage: 'dead' }],
+    ['lockout-1', { lockedOut: '', waited: 'no', meterProved: 'true', busVoltage: ' ' }],
+    ['inspect', { reseated: 'yes', ...seen, seenMotor: '' }],
+    ['inspect', { reseated: '', ...seen }],
+    ['reconnect', { done: '' }],
+    ['reconnect', { done: 'YES' }],
+    ['retry-all', { powerAllowed: 'yes', result: '' }],
+    ['mechanics', { found: 'loose' }],
+  ];
+  test.each(rows)('%s %j', (id, form) => {
+    expect(questions[id].read(form)).toBeUndefined();
+  });
+
+  test('so does an empty form, for every step', () => {
+    for (const id of stepIds) if (!isMeasured(id)) expect(questions[id].read({})).toBeUndefined();
+  });
+});
+
+test('what a form inherits is no answer', () => {
+  expect(questions.reconnect.read(Object.create({ done: 'yes' }))).toBeUndefined();
+});
+
+test('no text in any field makes it throw, and only a listed answer is taken', () => {
+  const plain = stepIds.filter((id): id is AskedStepId => !isMeasured(id));
+  const word = fc.oneof(
+    fc.string(),
+    fc.constantFrom('yes', 'no', 'looked', '2', 'nothing', 'trips', '0.03 V', 'toString'),
+  );
+  fc.assert(
+    fc.property(fc.constantFrom(...plain), fc.infiniteStream(word), (id, words) => {
+      const form = Object.fromEntries(
+        questions[id].fields.map(({ id: field }) => [field, words.next().value as string]),
+      );
+      const answer = questions[id].read(form);
+      if (answer !== undefined && 'result' in answer) expect(['trips', 'no-trip', 'not-done']).toContain(answer.result);
+      if (answer !== undefined && 'done' in answer) expect(form.done).toBe(answer.done ? 'yes' : 'no');
+    }),
+    { numRuns: runs },
+  );
+});
