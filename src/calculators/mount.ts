@@ -1,27 +1,17 @@
 import { type ComponentType, h, hydrate } from 'preact';
-import type { CalculatorName } from '../kernel/form/calculator-form.ts';
 import { shownTime } from '../kernel/time/iso-time.ts';
 import { typedIn } from '../ui/form/dom-values.ts';
 import { keptEntries } from '../ui/form/keep.ts';
 import type { IslandProps } from '../ui/form/use-form.ts';
 
-const load: Record<CalculatorName, () => Promise<ComponentType<IslandProps>>> = {
-  bridge: () => import('./bridge/Calculator.tsx').then((m) => m.BridgeCalculator),
-  insulation: () => import('./insulation/Calculator.tsx').then((m) => m.InsulationCalculator),
-  isolation: () => import('./isolation/Calculator.tsx').then((m) => m.IsolationCalculator),
-  'bridge-diode': () => import('./bridge-diode/Calculator.tsx').then((m) => m.BridgeDiodeCalculator),
-  winding: () => import('./winding/Calculator.tsx').then((m) => m.WindingCalculator),
-  'test-voltage': () => import('./test-voltage/Calculator.tsx').then((m) => m.TestVoltageCalculator),
-  discharge: () => import('./discharge/Calculator.tsx').then((m) => m.DischargeCalculator),
-  absorption: () => import('./absorption/Calculator.tsx').then((m) => m.AbsorptionCalculator),
-  'cable-length': () => import('./cable-length/Calculator.tsx').then((m) => m.CableLengthCalculator),
-  trend: () => import('./trend/Calculator.tsx').then((m) => m.TrendCalculator),
-};
+const components = import.meta.glob<ComponentType<IslandProps>>('./*/Calculator.tsx', { import: 'Calculator' });
 
 /** Brings a server-rendered form to life, with what was typed into it before. */
 async function mount(element: HTMLElement): Promise<void> {
-  const name = element.dataset.island as CalculatorName;
-  const calculator = await load[name]();
+  const name = element.dataset.island ?? '';
+  const load = components[`./${name}/Calculator.tsx`];
+  if (load === undefined) throw new Error(`no calculator ${name}`);
+  const calculator = await load();
   // In a task of its own: two short waits are felt less on a slow tablet than a long one.
   await new Promise((go) => setTimeout(go));
   // Read after the script has come: until this line the person may have been typing.

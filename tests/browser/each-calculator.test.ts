@@ -1,6 +1,6 @@
 import { join } from 'node:path';
 import { describe, expect, test } from 'vitest';
-import { calculatorNames } from '../../src/ui/sharing/calculator-names.ts';
+import { calculatorNames } from '../../src/calculators/registry.ts';
 import { jsonOf } from '../content/support/files.ts';
 import { axe } from './support/axe.ts';
 import { keptDrawing, uncomputed } from './support/kept-drawing.ts';

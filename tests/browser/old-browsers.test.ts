@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { calculatorNames } from '../../src/ui/sharing/calculator-names.ts';
+import { calculatorNames } from '../../src/calculators/registry.ts';
 import { oldWindow } from './support/old-browser.ts';
 import { address, openIn } from './support/open.ts';
 import { pagesFound, typeWords } from './support/search.ts';

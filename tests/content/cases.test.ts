@@ -1,12 +1,12 @@
 import { basename } from 'node:path';
 import { describe, expect, test } from 'vitest';
+import { calculatorNames } from '../../src/calculators/registry.ts';
 import { parseReading } from '../../src/kernel/reading/parse-reading.ts';
 import type { Quantity } from '../../src/kernel/reading/quantity.ts';
-import { caseCalculators, caseForms } from '../../src/library/cases/case-forms.ts';
+import { caseForm } from '../../src/library/cases/case-forms.ts';
 import { casePieces } from '../../src/library/cases/case-prose.ts';
 import { type VisitCase, visitCaseSchema } from '../../src/library/cases/case-schema.ts';
 import { caseVisit } from '../../src/library/cases/case-visit.ts';
-import { calculatorNames } from '../../src/ui/sharing/calculator-names.ts';
 import { readShare, shareText } from '../../src/visit/record/share.ts';
 import { visitSchema } from '../../src/visit/record/visit-schema.ts';
 import { withoutSnapshots } from '../../src/visit/record/without-snapshots.ts';
@@ -21,7 +21,7 @@ const parsed = cases.map(({ id, data }) => ({ id, data: visitCaseSchema.parse(da
 test('at least ten cases, and every calculator has one', () => {
   expect(parsed.length).toBeGreaterThanOrEqual(10);
   const filled = new Set(parsed.flatMap(({ data }) => Object.keys(data.forms)));
-  expect(caseCalculators.filter((name) => !filled.has(name))).toEqual([]);
+  expect(calculatorNames.filter((name) => !filled.has(name))).toEqual([]);
 });
 
 test('their endings differ, and each has its own place in the list', () => {
@@ -34,7 +34,7 @@ test('their endings differ, and each has its own place in the list', () => {
 describe.each(parsed)('$id', ({ id, data }) => {
   const evaluated = caseVisit(id, data);
   const { visit } = evaluated;
-  const filled = caseCalculators.filter((name) => data.forms[name] !== undefined);
+  const filled = calculatorNames.filter((name) => data.forms[name] !== undefined);
 
   test('states a verdict for each calculator that it fills, and for no other', () => {
     expect(Object.keys(data.expected).sort()).toEqual([...filled].sort());
@@ -42,12 +42,12 @@ describe.each(parsed)('$id', ({ id, data }) => {
   });
 
   test.each(filled)('gives the verdict that was stated by hand: %s', (name) => {
-    const outcome = caseForms[name].form.judge(data.forms[name] ?? {});
+    const outcome = caseForm(name).form.judge(data.forms[name] ?? {});
     expect(outcome).toMatchObject({ state: 'judged', verdict: data.expected[name] });
   });
 
   test.each(filled)('names only fields that the form has: %s', (name) => {
-    const ids = [...caseForms[name].form.fields.map((field) => field.id), 'leftOpen'];
+    const ids = [...caseForm(name).form.fields.map((field) => field.id), 'leftOpen'];
     expect(Object.keys(data.forms[name] ?? {}).filter((field) => !ids.includes(field))).toEqual([]);
   });
 

@@ -8,7 +8,7 @@ import { type IslandProps, useForm } from '../../ui/form/use-form.ts';
 import { LateDrawing } from '../../ui/plot/LateDrawing.tsx';
 import { FormFrame } from '../frame/FormFrame.tsx';
 import {
-  absorptionForm,
+  calculator as absorptionForm,
   absorptionInput,
   testerFields,
   thermalClassField,
@@ -22,7 +22,7 @@ const { name } = absorptionForm;
 const drawing = () => import('./AbsorptionPlot.tsx').then((module) => module.AbsorptionPlot);
 
 /** Timed readings of one winding: the ratios, the curve, and how far they may be believed. */
-export function AbsorptionCalculator(props: IslandProps) {
+export function Calculator(props: IslandProps) {
   const form = useForm(absorptionForm, props);
   const { outcome } = form;
   const shows = useMemo(

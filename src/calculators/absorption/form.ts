@@ -54,7 +54,7 @@ export function absorptionInput(read: ReadForm): AbsorptionInput {
   };
 }
 
-export const absorptionForm = defineCalculator<AbsorptionAssessment>({
+export const calculator = defineCalculator<AbsorptionAssessment>({
   name: 'absorption',
   fields: [windingKindField, thermalClassField, ...timedFields, windingTemperature, temperatureUnit, ...testerFields],
   assess: (read) => assessAbsorption(absorptionInput(read)),

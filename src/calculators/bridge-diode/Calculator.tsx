@@ -24,7 +24,7 @@ const name = 'bridge-diode';
 const bridgeDiode: LateForm<BridgeDiodeAssessment> = {
   name,
   fields: bridgeDiodeFields,
-  load: () => import('./form.ts').then((module) => module.bridgeDiodeForm),
+  load: () => import('./form.ts').then((module) => module.calculator),
 };
 
 const rows = [
@@ -43,7 +43,7 @@ const rows = [
 ];
 
 /** The check of a drive's output stage by diode test: twelve readings, and the six resistances beside them. */
-export function BridgeDiodeCalculator(props: IslandProps) {
+export function Calculator(props: IslandProps) {
   const form = useForm(bridgeDiode, props);
   const { outcome } = form;
   const stage = useMemo(

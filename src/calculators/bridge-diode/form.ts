@@ -30,7 +30,7 @@ export function bridgeDiodeInput(read: ReadForm): BridgeDiodeInput {
   };
 }
 
-export const bridgeDiodeForm = defineCalculator<BridgeDiodeAssessment>({
+export const calculator = defineCalculator<BridgeDiodeAssessment>({
   name: 'bridge-diode',
   fields: bridgeDiodeFields,
   assess: (read) => assessBridgeDiode(bridgeDiodeInput(read)),

@@ -10,7 +10,7 @@ import { DrawnLater } from '../../ui/plot/DrawnLater.tsx';
 import { FormFrame } from '../frame/FormFrame.tsx';
 import { BridgeSchematic } from './BridgeSchematic.tsx';
 import { busVoltage, meterFields, motorLeads, railFields, tipsTogether, tolerance } from './fields.ts';
-import { bridgeForm } from './form.ts';
+import { calculator as bridgeForm } from './form.ts';
 import { bridgePositions } from './positions.ts';
 import type { BridgeAssessment } from './rule/assess.ts';
 
@@ -20,7 +20,7 @@ const minus = railFields('minus');
 const optional = [tipsTogether, tolerance, ...meterFields];
 
 /** The six-reading check of a drive's output stage. */
-export function BridgeCalculator(props: IslandProps) {
+export function Calculator(props: IslandProps) {
   const form = useForm(bridgeForm, props);
   const { outcome } = form;
   // The server draws it too, without readings.

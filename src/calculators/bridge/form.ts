@@ -27,7 +27,7 @@ export function bridgeInput(read: ReadForm): BridgeInput {
   };
 }
 
-export const bridgeForm = defineCalculator<BridgeAssessment>({
+export const calculator = defineCalculator<BridgeAssessment>({
   name: 'bridge',
   fields: [
     busVoltage,

@@ -6,13 +6,20 @@ import { ReadingRow } from '../../ui/form/ReadingRow.tsx';
 import { type IslandProps, useForm } from '../../ui/form/use-form.ts';
 import { LateDrawing } from '../../ui/plot/LateDrawing.tsx';
 import { FormFrame } from '../frame/FormFrame.tsx';
-import { buildFields, cableLengthForm, cableLengthInput, insulationField, testerFields, testFields } from './form.ts';
+import {
+  buildFields,
+  calculator as cableLengthForm,
+  cableLengthInput,
+  insulationField,
+  testerFields,
+  testFields,
+} from './form.ts';
 
 const { name } = cableLengthForm;
 const drawing = () => import('./LengthPlot.tsx').then((module) => module.LengthPlot);
 
 /** What a sound cable of this length reads, and whether this one does. */
-export function CableLengthCalculator(props: IslandProps) {
+export function Calculator(props: IslandProps) {
   const form = useForm(cableLengthForm, props);
   const { outcome } = form;
   const shows = useMemo(

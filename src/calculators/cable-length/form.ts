@@ -82,7 +82,7 @@ export function cableLengthInput(read: ReadForm): CableLengthInput {
   };
 }
 
-export const cableLengthForm = defineCalculator<CableLengthAssessment>({
+export const calculator = defineCalculator<CableLengthAssessment>({
   name: 'cable-length',
   fields: [insulationField, ...buildFields, ...testFields, temperatureUnit, ...testerFields],
   assess: (read) => assessCableLength(cableLengthInput(read)),

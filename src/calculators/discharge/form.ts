@@ -24,7 +24,7 @@ export function dischargeInput(read: ReadForm): DischargeInput {
   };
 }
 
-export const dischargeForm = defineCalculator<DischargeAssessment>({
+export const calculator = defineCalculator<DischargeAssessment>({
   name: 'discharge',
   fields: [...busFields, ...toleranceFields, ...pairFields, ...meterFields, ...labelFields],
   assess: (read) => assessDischarge(dischargeInput(read)),

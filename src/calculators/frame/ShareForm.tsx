@@ -1,12 +1,11 @@
 import type { ComponentType } from 'preact';
 import { useState } from 'preact/hooks';
-import type { CalculatorName } from '../../kernel/form/calculator-form.ts';
 import type { Typed } from '../../kernel/form/field.ts';
 import { href } from '../../ui/href.ts';
 import type { SharePanelProps } from '../../ui/sharing/SharePanel.tsx';
 
 interface Props {
-  name: CalculatorName;
+  name: string;
   typed: Typed;
 }
 

@@ -1,12 +1,11 @@
 import { useEffect, useRef, useState } from 'preact/hooks';
-import type { CalculatorName } from '../../kernel/form/calculator-form.ts';
 import type { FormField, Typed } from '../../kernel/form/field.ts';
 import { shareInAddress } from '../../kernel/link/share-address.ts';
 import { href } from '../../ui/href.ts';
 import type { Offered } from './offered.ts';
 
 interface Props {
-  name: CalculatorName;
+  name: string;
   fields: readonly FormField[];
   onTake: (typed: Typed) => void;
 }

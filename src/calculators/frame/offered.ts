@@ -1,7 +1,6 @@
-import type { CalculatorName } from '../../kernel/form/calculator-form.ts';
+import { calculatorNames } from '../../calculators/registry.ts';
 import { type FormField, fillForm, type Typed } from '../../kernel/form/field.ts';
 import { href } from '../../ui/href.ts';
-import { calculatorNames } from '../../ui/sharing/calculator-names.ts';
 import { readShare } from '../../visit/record/share.ts';
 
 /** What a link offers to the form on this page. */
@@ -11,7 +10,7 @@ export type Offered =
   | { kind: 'refused'; message: string };
 
 /** Only fields that the form has are taken; what else a link brings is dropped. */
-export function offeredBy(share: string, name: CalculatorName, fields: readonly FormField[]): Offered {
+export function offeredBy(share: string, name: string, fields: readonly FormField[]): Offered {
   const read = readShare(share, calculatorNames);
   if (!read.ok) return { kind: 'refused', message: read.problem.message };
   const shared = read.value;

@@ -8,13 +8,13 @@ import { type IslandProps, useForm } from '../../ui/form/use-form.ts';
 import { LateDrawing } from '../../ui/plot/LateDrawing.tsx';
 import { FormFrame } from '../frame/FormFrame.tsx';
 import { air, machineClass, occasion, pe, phaseFields, ratedVoltage, tester, testMinutes } from './fields.ts';
-import { insulationForm, insulationInput } from './form.ts';
+import { calculator as insulationForm, insulationInput } from './form.ts';
 
 const { name } = insulationForm;
 const drawing = () => import('./InsulationPlot.tsx').then((module) => module.InsulationPlot);
 
 /** Insulation to PE, after a trip or in routine monitoring. */
-export function InsulationCalculator(props: IslandProps) {
+export function Calculator(props: IslandProps) {
   const form = useForm(insulationForm, props);
   const { outcome } = form;
   const shows = useMemo(

@@ -33,7 +33,7 @@ export function insulationInput(read: ReadForm): InsulationInput {
   };
 }
 
-export const insulationForm = defineCalculator<InsulationAssessment>({
+export const calculator = defineCalculator<InsulationAssessment>({
   name: 'insulation',
   fields: [
     occasion,

@@ -17,7 +17,7 @@ const name = 'isolation';
 const isolation: LateForm<IsolationAssessment> = {
   name,
   fields: isolationFields,
-  load: () => import('./form.ts').then((module) => module.isolationForm),
+  load: () => import('./form.ts').then((module) => module.calculator),
 };
 const drawing = () => import('./PartsStrip.tsx').then((module) => module.PartsStrip);
 const fields = {
@@ -28,7 +28,7 @@ const fields = {
 };
 
 /** Cable against motor, in three stages. */
-export function IsolationCalculator(props: IslandProps) {
+export function Calculator(props: IslandProps) {
   const form = useForm(isolation, props);
   const { outcome, read } = form;
   const assessment = outcome.state === 'judged' ? outcome.assessment : undefined;

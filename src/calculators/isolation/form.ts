@@ -39,7 +39,7 @@ export function isolationInput(read: ReadForm): IsolationInput {
   };
 }
 
-export const isolationForm = defineCalculator<IsolationAssessment>({
+export const calculator = defineCalculator<IsolationAssessment>({
   name: 'isolation',
   fields: isolationFields,
   assess: (read) => assessIsolation(isolationInput(read)),

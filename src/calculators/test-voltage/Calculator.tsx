@@ -2,13 +2,20 @@ import { Choices } from '../../ui/form/Choices.tsx';
 import { ReadingRow } from '../../ui/form/ReadingRow.tsx';
 import { type IslandProps, useForm } from '../../ui/form/use-form.ts';
 import { FormFrame } from '../frame/FormFrame.tsx';
-import { driveField, objectField, ratedField, sensitiveField, setField, testVoltageForm } from './form.ts';
+import {
+  driveField,
+  objectField,
+  ratedField,
+  sensitiveField,
+  setField,
+  calculator as testVoltageForm,
+} from './form.ts';
 import { TableRow } from './TableRow.tsx';
 
 const { name } = testVoltageForm;
 
 /** Which voltage an insulation test is made with, and whether what is set fits. */
-export function TestVoltageCalculator(props: IslandProps) {
+export function Calculator(props: IslandProps) {
   const form = useForm(testVoltageForm, props);
   const row = form.outcome.state === 'judged' ? form.outcome.assessment.row : undefined;
   return (

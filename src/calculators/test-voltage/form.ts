@@ -90,7 +90,7 @@ function whetherOf(choice: string | undefined): Whether {
   return choice === 'off' || choice === 'connected' ? choice : 'unknown';
 }
 
-export const testVoltageForm = defineCalculator<TestVoltageChoice>({
+export const calculator = defineCalculator<TestVoltageChoice>({
   name: 'test-voltage',
   judgesFrom: objectField.id,
   fields: [objectField, ratedField, driveField, sensitiveField, setField],

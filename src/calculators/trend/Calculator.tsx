@@ -16,12 +16,12 @@ const name = 'trend';
 const trend: LateForm<TrendAssessment> = {
   name,
   fields: trendFields,
-  load: () => import('./form.ts').then((module) => module.trendForm(Date.now)),
+  load: () => import('./form.ts').then((module) => module.calculator),
 };
 const drawing = () => import('./TrendDrawing.tsx').then((module) => module.TrendDrawing);
 
 /** Whether the insulation of a machine is getting worse over the years. */
-export function TrendCalculator(props: IslandProps) {
+export function Calculator(props: IslandProps) {
   const form = useForm(trend, props);
   const assessment = form.outcome.state === 'judged' ? form.outcome.assessment : undefined;
   const keptOut = assessment?.keptOut ?? [];

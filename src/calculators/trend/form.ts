@@ -29,7 +29,7 @@ export function trendInput(read: ReadForm, now: number): TrendInput {
 }
 
 /** A trend's go ends a year after its last value, so its form needs to know the time: ms from 1970-01-01, as `Date.now`. */
-export const trendForm = (clock: () => number) =>
+export const trendAt = (clock: () => number) =>
   defineCalculator<TrendAssessment>({
     name: 'trend',
     fields: trendFields,
@@ -37,3 +37,5 @@ export const trendForm = (clock: () => number) =>
     findingTexts: trendFindings,
     stepTexts: trendSteps,
   });
+
+export const calculator = trendAt(Date.now);

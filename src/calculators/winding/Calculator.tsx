@@ -19,13 +19,13 @@ import {
   temperatureField,
   windingKind,
 } from './fields.ts';
-import { windingForm } from './form.ts';
+import { calculator as windingForm } from './form.ts';
 
 const { name } = windingForm;
 const drawing = () => import('./WindingBars.tsx').then((module) => module.WindingBars);
 
 /** Whether the three windings of a motor are alike, from the resistances between its terminals. */
-export function WindingCalculator(props: IslandProps) {
+export function Calculator(props: IslandProps) {
   const form = useForm(windingForm, props);
   const { outcome } = form;
   const shows = useMemo(() => (outcome.state === 'judged' ? { read: outcome.read } : undefined), [outcome]);

@@ -44,7 +44,7 @@ function oneOf<T extends string>(value: string | undefined, known: readonly T[],
   return known.find((one) => one === value) ?? otherwise;
 }
 
-export const windingForm = defineCalculator<WindingAssessment>({
+export const calculator = defineCalculator<WindingAssessment>({
   name: 'winding',
   fields: [
     ...pairFields,

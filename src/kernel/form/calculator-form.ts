@@ -4,21 +4,9 @@ import { type FindingSentences, type StepSentences, sentenceOf } from '../words/
 import { type FormField, isBlank, type Typed } from './field.ts';
 import { type FieldError, type ReadForm, readForm } from './read-form.ts';
 
-export type CalculatorName =
-  | 'bridge'
-  | 'bridge-diode'
-  | 'insulation'
-  | 'isolation'
-  | 'winding'
-  | 'test-voltage'
-  | 'discharge'
-  | 'absorption'
-  | 'cable-length'
-  | 'trend';
-
 /** What a calculator is made of, apart from its looks. */
 interface Definition<A extends Assessment> {
-  name: CalculatorName;
+  name: string;
   fields: readonly FormField[];
   /** Judges from the answer to this question on, before any reading is typed. */
   judgesFrom?: string;

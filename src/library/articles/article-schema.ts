@@ -1,14 +1,5 @@
 import { z } from 'astro/zod';
-
-export const hazards = [
-  'lethal-voltage',
-  'stored-energy',
-  'hanging-axis',
-  'unexpected-motion',
-  'arc-flash',
-  'test-voltage',
-  'hot-surface',
-] as const;
+import { hazardIds } from '../../site/parts/hazards.ts';
 
 export const articleSchema = z.strictObject({
   /** Heading of the page, as a technician would say it. */
@@ -21,7 +12,7 @@ export const articleSchema = z.strictObject({
   /** Place within its section, lowest first. */
   order: z.number(),
   /** What can hurt; drawn before the first step. Use an empty list only for pages that lead to no work. */
-  hazards: z.array(z.enum(hazards)),
+  hazards: z.array(z.enum(hazardIds)),
   /** What must be true before the first step, one sentence each. */
   preconditions: z.array(z.string()),
   /** What this page cannot tell the reader, one sentence each; at least one. */

@@ -1,22 +1,10 @@
 import { z } from 'astro/zod';
+import { calculatorNames } from '../../calculators/registry.ts';
 
 const verdict = z.enum(['go', 'no-go', 'undecided', 'stop']);
 
-const calculators = [
-  'discharge',
-  'bridge',
-  'bridge-diode',
-  'test-voltage',
-  'insulation',
-  'absorption',
-  'isolation',
-  'cable-length',
-  'winding',
-  'trend',
-] as const;
-
 /** One value for each calculator that the case fills. */
-const byCalculator = <Value extends z.ZodType>(value: Value) => z.partialRecord(z.enum(calculators), value);
+const byCalculator = <Value extends z.ZodType>(value: Value) => z.partialRecord(z.enum(calculatorNames), value);
 
 /** What a person types into one form, field by field, exactly as typed. */
 const typed = z.record(z.string(), z.string());
@@ -83,6 +71,3 @@ export const visitCaseSchema = z.strictObject({
 });
 
 export type VisitCase = z.infer<typeof visitCaseSchema>;
-
-/** A calculator that a case can fill. */
-export type CaseCalculator = (typeof calculators)[number];

@@ -1,5 +1,5 @@
 import { type CollectionEntry, getCollection } from 'astro:content';
-import type { CalculatorName } from '../../kernel/form/calculator-form.ts';
+import type { CalculatorName } from '../../calculators/registry.ts';
 import { onceABuild } from '../../site/once.ts';
 import type { WorkedVisit } from '../../ui/form/use-form.ts';
 import { href } from '../../ui/href.ts';

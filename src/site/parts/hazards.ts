@@ -1,7 +1,3 @@
-import type { Article } from '../../library/articles/article-schema.ts';
-
-type HazardId = Article['hazards'][number];
-
 interface Hazard {
   /** What can hurt, in a word or two. */
   word: string;
@@ -11,6 +7,18 @@ interface Hazard {
   strokes: string;
   fills: string;
 }
+
+export const hazardIds = [
+  'lethal-voltage',
+  'stored-energy',
+  'hanging-axis',
+  'unexpected-motion',
+  'arc-flash',
+  'test-voltage',
+  'hot-surface',
+] as const;
+
+export type HazardId = (typeof hazardIds)[number];
 
 /** Hazards of the front matter. The signs follow no maker's code: the word beside each carries the meaning. */
 export const hazards: Record<HazardId, Hazard> = {

@@ -1,10 +1,10 @@
-import type { CalculatorName, FindingLine, Outcome } from '../../kernel/form/calculator-form.ts';
+import type { FindingLine, Outcome } from '../../kernel/form/calculator-form.ts';
 import { LimitsUsed } from './LimitsUsed.tsx';
 import { VerdictShape } from './VerdictShape.tsx';
 import { announcement, findingsShown, severityWords, shownVerdict, verdictWords, whyEmpty } from './verdict-words.ts';
 
 interface Props {
-  name: CalculatorName;
+  name: string;
   /** Of the calculator: a page may hold several verdicts. */
   label: string;
   outcome: Outcome;

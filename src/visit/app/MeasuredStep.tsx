@@ -1,8 +1,8 @@
 import { useState } from 'preact/hooks';
-import { BridgeCalculator } from '../../calculators/bridge/Calculator.tsx';
-import { InsulationCalculator } from '../../calculators/insulation/Calculator.tsx';
-import { IsolationCalculator } from '../../calculators/isolation/Calculator.tsx';
-import { WindingCalculator } from '../../calculators/winding/Calculator.tsx';
+import { Calculator as BridgeCalculator } from '../../calculators/bridge/Calculator.tsx';
+import { Calculator as InsulationCalculator } from '../../calculators/insulation/Calculator.tsx';
+import { Calculator as IsolationCalculator } from '../../calculators/isolation/Calculator.tsx';
+import { Calculator as WindingCalculator } from '../../calculators/winding/Calculator.tsx';
 import type { Typed } from '../../kernel/form/field.ts';
 import type { EvaluatedVisit } from '../evaluate.ts';
 import type { MeasuredStepId } from '../steps/questions.ts';

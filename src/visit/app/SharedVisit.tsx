@@ -1,7 +1,7 @@
 import { useMemo, useState } from 'preact/hooks';
+import { calculatorNames } from '../../calculators/registry.ts';
 import { isoTime, shownTime } from '../../kernel/time/iso-time.ts';
 import { href } from '../../ui/href.ts';
-import { calculatorNames } from '../../ui/sharing/calculator-names.ts';
 import { completed } from '../change-step.ts';
 import { type EvaluatedVisit, evaluate } from '../evaluate.ts';
 import type { Problem } from '../record/problem.ts';

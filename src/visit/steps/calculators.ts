@@ -1,7 +1,7 @@
-import { bridgeForm } from '../../calculators/bridge/form.ts';
-import { insulationForm } from '../../calculators/insulation/form.ts';
-import { isolationForm } from '../../calculators/isolation/form.ts';
-import { windingForm } from '../../calculators/winding/form.ts';
+import { calculator as bridgeForm } from '../../calculators/bridge/form.ts';
+import { calculator as insulationForm } from '../../calculators/insulation/form.ts';
+import { calculator as isolationForm } from '../../calculators/isolation/form.ts';
+import { calculator as windingForm } from '../../calculators/winding/form.ts';
 import type { CalculatorForm } from '../../kernel/form/calculator-form.ts';
 import type { MeasuredStepId } from './questions.ts';
 

@@ -1,8 +1,8 @@
 import { globSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { expect, onTestFinished, test } from 'vitest';
+import { calculatorNames } from '../../../src/calculators/registry.ts';
 import { encodeCase, windingTemperatures } from '../../../src/practice/case/case-code.ts';
-import { calculatorNames } from '../../../src/ui/sharing/calculator-names.ts';
 import { root, siteBase, siteFolder } from '../../tools/paths.ts';
 import { serveSite } from '../../tools/serve.ts';
 import { sound } from '../support/visitor.ts';

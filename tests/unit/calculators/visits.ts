@@ -1,8 +1,8 @@
 import { readdirSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
-import { bridgeForm } from '../../../src/calculators/bridge/form.ts';
-import { insulationForm } from '../../../src/calculators/insulation/form.ts';
-import { isolationForm } from '../../../src/calculators/isolation/form.ts';
+import { calculator as bridgeForm } from '../../../src/calculators/bridge/form.ts';
+import { calculator as insulationForm } from '../../../src/calculators/insulation/form.ts';
+import { calculator as isolationForm } from '../../../src/calculators/isolation/form.ts';
 import type { CalculatorForm } from '../../../src/kernel/form/calculator-form.ts';
 import type { Typed } from '../../../src/kernel/form/field.ts';
 import { type VisitCase, visitCaseSchema } from '../../../src/library/cases/case-schema.ts';

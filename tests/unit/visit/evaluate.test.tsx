@@ -1,9 +1,9 @@
 import { renderToString } from 'preact-render-to-string';
 import { afterEach, beforeEach, describe, expect, test, vi } from 'vitest';
-import { bridgeForm } from '../../../src/calculators/bridge/form.ts';
-import { insulationForm } from '../../../src/calculators/insulation/form.ts';
-import { isolationForm } from '../../../src/calculators/isolation/form.ts';
-import { windingForm } from '../../../src/calculators/winding/form.ts';
+import { calculator as bridgeForm } from '../../../src/calculators/bridge/form.ts';
+import { calculator as insulationForm } from '../../../src/calculators/insulation/form.ts';
+import { calculator as isolationForm } from '../../../src/calculators/isolation/form.ts';
+import { calculator as windingForm } from '../../../src/calculators/winding/form.ts';
 import type { Outcome } from '../../../src/kernel/form/calculator-form.ts';
 import { visitState } from '../../../src/visit/app/list-entries.ts';
 import { StepList } from '../../../src/visit/app/StepList.tsx';

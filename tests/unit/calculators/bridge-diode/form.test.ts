@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { bridgeDiodeForm } from '../../../../src/calculators/bridge-diode/form.ts';
+import { calculator as bridgeDiodeForm } from '../../../../src/calculators/bridge-diode/form.ts';
 import { diodePositions } from '../../../../src/calculators/bridge-diode/positions.ts';
 import { readForm } from '../../../../src/kernel/form/read-form.ts';
 

@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { bridgeForm, bridgeInput } from '../../../../src/calculators/bridge/form.ts';
+import { calculator as bridgeForm, bridgeInput } from '../../../../src/calculators/bridge/form.ts';
 import { bridgePositions } from '../../../../src/calculators/bridge/positions.ts';
 import type { Typed } from '../../../../src/kernel/form/field.ts';
 import { readForm } from '../../../../src/kernel/form/read-form.ts';

@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest';
-import { bridgeForm } from '../../../../src/calculators/bridge/form.ts';
+import { calculator as bridgeForm } from '../../../../src/calculators/bridge/form.ts';
 import { offeredBy } from '../../../../src/calculators/frame/offered.ts';
-import { calculatorNames } from '../../../../src/ui/sharing/calculator-names.ts';
+import { calculatorNames } from '../../../../src/calculators/registry.ts';
 import { darkPath } from '../../../../src/ui/sharing/QrDrawing.tsx';
 import { shareText } from '../../../../src/visit/record/share.ts';
 import { driveOnly, soundBridge, visitOf } from '../../../support/marrow-bay-visits.ts';

@@ -1,6 +1,6 @@
 import { renderToString } from 'preact-render-to-string';
 import { describe, expect, test } from 'vitest';
-import { insulationForm, insulationInput } from '../../../../src/calculators/insulation/form.ts';
+import { calculator as insulationForm, insulationInput } from '../../../../src/calculators/insulation/form.ts';
 import { formulaText } from '../../../../src/calculators/insulation/formula.ts';
 import { InsulationPlot } from '../../../../src/calculators/insulation/InsulationPlot.tsx';
 import { plotData } from '../../../../src/calculators/insulation/plot-data.ts';

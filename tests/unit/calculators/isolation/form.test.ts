@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { isolationForm, isolationInput } from '../../../../src/calculators/isolation/form.ts';
+import { calculator as isolationForm, isolationInput } from '../../../../src/calculators/isolation/form.ts';
 import { contradicts, stagesAsked } from '../../../../src/calculators/isolation/stages-asked.ts';
 import type { Typed } from '../../../../src/kernel/form/field.ts';
 import { readForm } from '../../../../src/kernel/form/read-form.ts';

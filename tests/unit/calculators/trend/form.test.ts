@@ -3,7 +3,7 @@ import { expect, test } from 'vitest';
 import { addedRow } from '../../../../src/calculators/trend/added-row.ts';
 import { inventedRecord } from '../../../../src/calculators/trend/example.ts';
 import { trendFields } from '../../../../src/calculators/trend/fields.ts';
-import { trendForm } from '../../../../src/calculators/trend/form.ts';
+import { trendAt as trendForm } from '../../../../src/calculators/trend/form.ts';
 import { trendInWords } from '../../../../src/calculators/trend/plot-words.ts';
 import { readForm } from '../../../../src/kernel/form/read-form.ts';
 import { runs } from '../../../support/runs.ts';

@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { windingBars } from '../../../../src/calculators/winding/bars.ts';
-import { windingForm } from '../../../../src/calculators/winding/form.ts';
+import { calculator as windingForm } from '../../../../src/calculators/winding/form.ts';
 import { readForm } from '../../../../src/kernel/form/read-form.ts';
 
 const judged = (typed: Record<string, string>) => {

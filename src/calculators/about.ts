@@ -1,0 +1,22 @@
+import type { HazardId } from '../site/parts/hazards.ts';
+
+/** What lists of calculators say about one. */
+export interface About {
+  /** Name of its folder, of its page and in links; never changes. */
+  name: string;
+  title: string;
+  /** One line: what it takes, and which question it answers. */
+  question: string;
+}
+
+/** What the page of a calculator says before the form, and how it is found. */
+export interface PageHead {
+  /** One paragraph: what it judges, and from what. */
+  intro: string;
+  hazards: readonly HazardId[];
+  preconditions: readonly string[];
+  /** What people type for it in the search box, if the page says it otherwise. */
+  otherWords: readonly string[];
+  /** Ids of articles to read with it. */
+  related: readonly string[];
+}

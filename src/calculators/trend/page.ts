@@ -1,0 +1,28 @@
+import type { PageHead } from '../about.ts';
+
+export const page: PageHead = {
+  intro:
+    'Shows whether the insulation of a motor is getting worse: readings over years, carried to one temperature, with a robust line, its uncertainty, and when it meets the minimum.',
+  hazards: ['lethal-voltage', 'stored-energy', 'hanging-axis'],
+  preconditions: [
+    'The supply is locked out, and the DC bus was measured dead, before each reading.',
+    'Each reading was taken with the same hook-up, test voltage and test duration.',
+    'The winding temperature was noted with each reading.',
+    'A hanging axis was supported or pinned.',
+  ],
+  otherWords: [
+    'trending',
+    'history',
+    'ageing',
+    'aging',
+    'deterioration',
+    'predictive maintenance',
+    'condition monitoring',
+    'Theil-Sen',
+    'regression',
+    'spreadsheet',
+    'CSV',
+    'remaining life',
+  ],
+  related: ['measuring/reading-a-trend', 'measuring/insulation-testing', 'safety/safe-measurement'],
+};
