@@ -1,7 +1,7 @@
 import type { Assessment } from '../kernel/assessment/assessment.ts';
 import type { Outcome } from '../kernel/form/calculator-form.ts';
 import { readForm } from '../kernel/form/read-form.ts';
-import { verdictWords } from '../ui/verdict/verdict-words.ts';
+import { verdictWords } from '../kernel/form/verdict-words.ts';
 import type { Snapshot } from './record/snapshot-schema.ts';
 import { snapshotOf } from './snapshot.ts';
 import { stepCalculators } from './steps/calculators.ts';

@@ -67,7 +67,7 @@ describe.each(parsed)('$id', ({ id, data }) => {
   test('is a record that the site can store, and that a link carries unchanged', () => {
     expect(visitSchema.safeParse(visit).error?.issues ?? []).toEqual([]);
     const share = shareText({ kind: 'visit', visit });
-    expect(share.ok && readShare(share.value, calculatorNames)).toEqual({
+    expect(share.ok && readShare(share.value)).toEqual({
       ok: true,
       value: { kind: 'visit', visit: withoutSnapshots(visit) },
     });

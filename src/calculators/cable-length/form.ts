@@ -1,8 +1,8 @@
 import { defineCalculator } from '../../kernel/form/calculator-form.ts';
 import type { ChoiceField, ReadingField } from '../../kernel/form/field.ts';
-import { temperatureUnit } from '../../kernel/form/form-choices.ts';
 import { instrumentFields, instrumentOf } from '../../kernel/form/instrument.ts';
 import type { ReadForm } from '../../kernel/form/read-form.ts';
+import { temperatureUnit } from '../../kernel/form/shared-fields.ts';
 import { missing } from '../../kernel/reading/reading.ts';
 import { assessCableLength } from './rule/assess.ts';
 import type { CableLengthAssessment, CableLengthInput } from './rule/input.ts';

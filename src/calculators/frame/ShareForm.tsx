@@ -1,25 +1,29 @@
-import type { ComponentType } from 'preact';
 import { useState } from 'preact/hooks';
 import type { Typed } from '../../kernel/form/field.ts';
 import { href } from '../../ui/href.ts';
-import type { SharePanelProps } from '../../ui/sharing/SharePanel.tsx';
 
 interface Props {
   name: string;
   typed: Typed;
 }
 
+type Parts = Pick<typeof import('../../ui/sharing/SharePanel.tsx'), 'SharePanel'> &
+  Pick<typeof import('./calculator-link.ts'), 'shareEntries'>;
+
 /** A link and a QR code of a filled calculator. What makes them is loaded only when asked for. */
 export function ShareForm({ name, typed }: Props) {
-  const [Panel, setPanel] = useState<ComponentType<SharePanelProps>>();
+  const [parts, setParts] = useState<Parts>();
   const [failed, setFailed] = useState(false);
   const [shown, setShown] = useState(false);
   const toggle = async () => {
     setShown(!shown);
-    if (Panel !== undefined) return;
+    if (parts !== undefined) return;
     try {
-      const { SharePanel } = await import('../../ui/sharing/SharePanel.tsx');
-      setPanel(() => SharePanel);
+      const [{ SharePanel }, { shareEntries }] = await Promise.all([
+        import('../../ui/sharing/SharePanel.tsx'),
+        import('./calculator-link.ts'),
+      ]);
+      setParts({ SharePanel, shareEntries });
       setFailed(false);
     } catch {
       setFailed(true);
@@ -34,10 +38,10 @@ export function ShareForm({ name, typed }: Props) {
       {shown && failed && (
         <p role="alert">This part could not be loaded: there is no network. Your entries are kept; try again later.</p>
       )}
-      {shown && Panel && (
-        <Panel
+      {shown && parts && (
+        <parts.SharePanel
           name={`${name}-share`}
-          shared={{ kind: 'calculator', calculator: name, form }}
+          share={parts.shareEntries({ calculator: name, form })}
           page={new URL(href(`/calculators/${name}/`), location.href).href}
         />
       )}

@@ -1,7 +1,7 @@
-import { calculatorNames } from '../../calculators/registry.ts';
 import { type FormField, fillForm, type Typed } from '../../kernel/form/field.ts';
+import { unpackShare } from '../../kernel/link/share.ts';
 import { href } from '../../ui/href.ts';
-import { readShare } from '../../visit/record/share.ts';
+import { readEntries } from './calculator-link.ts';
 
 /** What a link offers to the form on this page. */
 export type Offered =
@@ -11,10 +11,12 @@ export type Offered =
 
 /** Only fields that the form has are taken; what else a link brings is dropped. */
 export function offeredBy(share: string, name: string, fields: readonly FormField[]): Offered {
-  const read = readShare(share, calculatorNames);
+  const unpacked = unpackShare(share);
+  if (!unpacked.ok) return { kind: 'refused', message: unpacked.problem.message };
+  if ('visit' in unpacked.value) return { kind: 'elsewhere', address: `${href('/visit/')}#share=${share}` };
+  const read = readEntries(unpacked.value);
   if (!read.ok) return { kind: 'refused', message: read.problem.message };
   const shared = read.value;
-  if (shared.kind === 'visit') return { kind: 'elsewhere', address: `${href('/visit/')}#share=${share}` };
   if (shared.calculator !== name) {
     return { kind: 'elsewhere', address: `${href(`/calculators/${shared.calculator}/`)}#share=${share}` };
   }

@@ -1,5 +1,12 @@
 import { useMemo } from 'preact/hooks';
-import { correction, temperatureUnit, testVoltage, windingTemperature } from '../../kernel/form/form-choices.ts';
+import {
+  correction,
+  machineClass,
+  ratedVoltage,
+  temperatureUnit,
+  testVoltage,
+  windingTemperature,
+} from '../../kernel/form/shared-fields.ts';
 import { Choices } from '../../ui/form/Choices.tsx';
 import { MoreFields } from '../../ui/form/MoreFields.tsx';
 import { ReadingInput } from '../../ui/form/ReadingInput.tsx';
@@ -7,7 +14,7 @@ import { ReadingRow } from '../../ui/form/ReadingRow.tsx';
 import { type IslandProps, useForm } from '../../ui/form/use-form.ts';
 import { LateDrawing } from '../../ui/plot/LateDrawing.tsx';
 import { FormFrame } from '../frame/FormFrame.tsx';
-import { air, machineClass, occasion, pe, phaseFields, ratedVoltage, tester, testMinutes } from './fields.ts';
+import { air, occasion, pe, phaseFields, tester, testMinutes } from './fields.ts';
 import { calculator as insulationForm, insulationInput } from './form.ts';
 
 const { name } = insulationForm;

@@ -40,15 +40,6 @@ export const pe: ReadingField = {
   quantity: 'resistance',
 };
 
-export const ratedVoltage: ReadingField = {
-  kind: 'reading',
-  id: 'ratedVoltage',
-  label: 'Rated voltage',
-  name: 'Rated voltage',
-  hint: 'Line to line, from the name plate.',
-  quantity: 'voltage',
-};
-
 export const testMinutes: ReadingField = {
   kind: 'reading',
   id: 'testMinutes',
@@ -56,19 +47,6 @@ export const testMinutes: ReadingField = {
   name: 'Test duration',
   hint: `Empty means ${formatRounded(limitValue('reading-time'), 'min')}. Type 60 s or 1 min.`,
   quantity: 'duration',
-};
-
-export const machineClass: ChoiceField = {
-  kind: 'choice',
-  id: 'machineClass',
-  name: 'Kind of winding',
-  hint: 'Only routine monitoring asks for it.',
-  options: [
-    { value: 'random-wound', label: 'Random-wound', hint: 'Most servo motors; also form-wound below 1 kV.' },
-    { value: 'form-wound', label: 'Form-wound, made after about 1970' },
-    { value: 'pre-1970', label: 'Made before about 1970, or a field winding' },
-  ],
-  initial: 'random-wound',
 };
 
 export const air: ReadingField[] = [

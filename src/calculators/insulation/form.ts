@@ -1,15 +1,17 @@
 import { defineCalculator } from '../../kernel/form/calculator-form.ts';
+import { instrumentOf } from '../../kernel/form/instrument.ts';
+import type { ReadForm } from '../../kernel/form/read-form.ts';
 import {
   correction,
   correctionOf,
+  machineClass,
+  ratedVoltage,
   temperatureUnit,
   testVoltage,
   windingTemperature,
-} from '../../kernel/form/form-choices.ts';
-import { instrumentOf } from '../../kernel/form/instrument.ts';
-import type { ReadForm } from '../../kernel/form/read-form.ts';
+} from '../../kernel/form/shared-fields.ts';
 import { missing } from '../../kernel/reading/reading.ts';
-import { air, machineClass, occasion, pe, phaseFields, ratedVoltage, tester, testMinutes } from './fields.ts';
+import { air, occasion, pe, phaseFields, tester, testMinutes } from './fields.ts';
 import { assessInsulation } from './rule/assess.ts';
 import type { InsulationAssessment, InsulationInput } from './rule/input.ts';
 import { insulationFindings, insulationSteps } from './words.ts';

@@ -1,5 +1,5 @@
 import type { LateForm } from '../../kernel/form/calculator-form.ts';
-import { correction, temperatureUnit, testVoltage, windingTemperature } from '../../kernel/form/form-choices.ts';
+import { correction, temperatureUnit, testVoltage, windingTemperature } from '../../kernel/form/shared-fields.ts';
 import { Choices } from '../../ui/form/Choices.tsx';
 import { MoreFields } from '../../ui/form/MoreFields.tsx';
 import { ReadingInput } from '../../ui/form/ReadingInput.tsx';

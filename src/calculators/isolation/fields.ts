@@ -1,7 +1,7 @@
 import { phases } from '../../kernel/electrics/phases.ts';
 import type { ChoiceField, FormField, ReadingField } from '../../kernel/form/field.ts';
-import { correction, temperatureUnit, testVoltage, windingTemperature } from '../../kernel/form/form-choices.ts';
 import { instrumentFields } from '../../kernel/form/instrument.ts';
+import { correction, temperatureUnit, testVoltage, windingTemperature } from '../../kernel/form/shared-fields.ts';
 import { stageNames } from './part-names.ts';
 import type { StageName } from './rule/stage.ts';
 

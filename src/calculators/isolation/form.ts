@@ -1,7 +1,7 @@
 import { defineCalculator } from '../../kernel/form/calculator-form.ts';
-import { correctionOf } from '../../kernel/form/form-choices.ts';
 import { instrumentOf } from '../../kernel/form/instrument.ts';
 import type { ReadForm } from '../../kernel/form/read-form.ts';
+import { correctionOf } from '../../kernel/form/shared-fields.ts';
 import { missing } from '../../kernel/reading/reading.ts';
 import { isolationFields } from './fields.ts';
 import { assessIsolation } from './rule/assess.ts';

@@ -1,12 +1,12 @@
 import type { LateForm } from '../../kernel/form/calculator-form.ts';
-import { correction, temperatureUnit } from '../../kernel/form/form-choices.ts';
+import { correction, ratedVoltage, temperatureUnit } from '../../kernel/form/shared-fields.ts';
 import { Choices } from '../../ui/form/Choices.tsx';
 import { ReadingInput } from '../../ui/form/ReadingInput.tsx';
 import { type IslandProps, useForm } from '../../ui/form/use-form.ts';
 import { useOpening } from '../../ui/form/use-opening.ts';
 import { LateDrawing } from '../../ui/plot/LateDrawing.tsx';
 import { FormFrame } from '../frame/FormFrame.tsx';
-import { ratedVoltage } from '../insulation/fields.ts';
+
 import { AddRow } from './AddRow.tsx';
 import { bareOhms, dateOrder, decimalMark, trendFields, windingKind } from './fields.ts';
 import { RowsField } from './RowsField.tsx';

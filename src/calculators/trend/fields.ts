@@ -1,6 +1,5 @@
 import type { ChoiceField, FormField, TextField } from '../../kernel/form/field.ts';
-import { correction, temperatureUnit } from '../../kernel/form/form-choices.ts';
-import { machineClass, ratedVoltage } from '../insulation/fields.ts';
+import { correction, machineClass, ratedVoltage, temperatureUnit } from '../../kernel/form/shared-fields.ts';
 
 export const rows: TextField = {
   kind: 'text',

@@ -1,6 +1,6 @@
 import { defineCalculator } from '../../kernel/form/calculator-form.ts';
-import { correctionOf } from '../../kernel/form/form-choices.ts';
 import type { ReadForm } from '../../kernel/form/read-form.ts';
+import { correctionOf } from '../../kernel/form/shared-fields.ts';
 import { missing } from '../../kernel/reading/reading.ts';
 import { cellsOf } from './cells.ts';
 import { trendFields } from './fields.ts';

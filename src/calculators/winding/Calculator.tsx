@@ -1,5 +1,5 @@
 import { useMemo } from 'preact/hooks';
-import { temperatureUnit } from '../../kernel/form/form-choices.ts';
+import { temperatureUnit } from '../../kernel/form/shared-fields.ts';
 import { Choices } from '../../ui/form/Choices.tsx';
 import { MoreFields } from '../../ui/form/MoreFields.tsx';
 import { ReadingInput } from '../../ui/form/ReadingInput.tsx';

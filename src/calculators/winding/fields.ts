@@ -1,6 +1,6 @@
 import type { ChoiceField, ReadingField } from '../../kernel/form/field.ts';
-import { windingTemperature } from '../../kernel/form/form-choices.ts';
 import { instrumentFields } from '../../kernel/form/instrument.ts';
+import { windingTemperature } from '../../kernel/form/shared-fields.ts';
 import { limitValue } from '../../kernel/limits.ts';
 import { formatRounded } from '../../kernel/reading/format-reading.ts';
 import { windingPairs } from './rule/phases.ts';

@@ -1,8 +1,8 @@
 import { conductors } from '../../kernel/electrics/conductor-temperature.ts';
 import { defineCalculator } from '../../kernel/form/calculator-form.ts';
-import { temperatureUnit } from '../../kernel/form/form-choices.ts';
 import { instrumentOf } from '../../kernel/form/instrument.ts';
 import type { ReadForm } from '../../kernel/form/read-form.ts';
+import { temperatureUnit } from '../../kernel/form/shared-fields.ts';
 import { missing, type Reading } from '../../kernel/reading/reading.ts';
 import {
   conductor,

@@ -1,4 +1,3 @@
-import type { Occasion } from '../../calculators/insulation/rule/input.ts';
 import {
   type CorrectionMethod,
   correctionFactor,
@@ -10,6 +9,9 @@ import { type Instrument, type Interval, intervalOf } from '../reading/interval.
 import type { Reading } from '../reading/reading.ts';
 import type { Severity } from './assessment.ts';
 import { judgeAfterTrip, judgeRoutine, type PointJudgement } from './insulation-point.ts';
+
+/** After a trip something has happened: the strict point on the reading. Routine: published minima, corrected. */
+export type Occasion = 'after-trip' | 'routine';
 
 /** How one reading of a winding stands to its limit. `methods-differ`: another valid method would judge otherwise. */
 export type WindingJudgement = PointJudgement | 'methods-differ';

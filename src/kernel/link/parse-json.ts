@@ -1,4 +1,4 @@
-import { failed, type Problem, type Result, succeeded } from '../../visit/record/problem.ts';
+import { failed, type Problem, type Result, succeeded } from './problem.ts';
 
 /** JSON from outside. A key that would reach an object's prototype makes the whole text damaged; never throws. */
 export function parseJson(text: string): Result<unknown, Problem<'damaged'>> {

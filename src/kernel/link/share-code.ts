@@ -1,5 +1,5 @@
 import { encode } from 'uqr';
-import { failed, type Problem, type Result, succeeded } from '../../visit/record/problem.ts';
+import { failed, type Problem, type Result, succeeded } from './problem.ts';
 
 /** Rows of a QR code, true for dark; with the quiet border of four that the standard asks for. */
 export interface QrCode {

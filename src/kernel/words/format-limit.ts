@@ -1,7 +1,30 @@
-import type { Limit } from '../../library/tables/limit-schema.ts';
 import { formatQuantity } from '../reading/format-reading.ts';
 
-type Unit = Limit['unit'];
+export const limitUnits = [
+  'V',
+  'Ω',
+  '°C',
+  '%',
+  '×',
+  'min',
+  's',
+  'A',
+  'J',
+  'C',
+  'F',
+  'B',
+  'counts',
+  'axes',
+  'characters',
+  'entries',
+  'years',
+  'm',
+  'mm',
+  'MΩ·kft',
+  'Ω·m',
+] as const;
+
+type Unit = (typeof limitUnits)[number];
 
 interface Range {
   from?: number | undefined;

@@ -1,4 +1,6 @@
-import type { Limit } from '../../library/tables/limit-schema.ts';
+export const limitStatuses = ['standard', 'regulation', 'textbook', 'common-practice', 'project-judgement'] as const;
+
+export type LimitStatus = (typeof limitStatuses)[number];
 
 interface Status {
   /** As the Tables page says it. */
@@ -9,7 +11,7 @@ interface Status {
   mark: string | null;
 }
 
-export const limitStatus: Record<Limit['status'], Status> = {
+export const limitStatus: Record<LimitStatus, Status> = {
   standard: { words: 'Published standard', meaning: 'The named standard gives this figure.', mark: null },
   regulation: { words: 'Regulation', meaning: 'The named law or regulation gives this figure.', mark: null },
   textbook: {
@@ -33,7 +35,7 @@ export const recalledWords = 'Recalled from memory, not read in the publication.
 
 /** What stands beside a figure in the text, or an empty text for a published figure that was read. */
 export function limitMark(status: string, recalled: boolean): string {
-  return [limitStatus[status as Limit['status']].mark, recalled ? 'from memory' : null]
+  return [limitStatus[status as LimitStatus].mark, recalled ? 'from memory' : null]
     .filter((word) => word !== null)
     .join(', ');
 }

@@ -10,10 +10,8 @@ import { type CorrectionMethod, correctionFactor } from '../../kernel/electrics/
 import { type LimitId, limitRange, limitValue } from '../../kernel/limits.ts';
 import { intervalOf } from '../../kernel/reading/interval.ts';
 import { deviationFromMean, pairwiseSpread } from '../../kernel/reading/spread.ts';
-import { type ExerciseValue, limitFigure, numberValue } from './exercise-value.ts';
+import { type Compute, type ExerciseValue, limitFigure, numberValue } from './exercise-value.ts';
 import { verdicts } from './verdicts.ts';
-
-export type Compute = (...values: ExerciseValue[]) => ExerciseValue;
 
 const figures = (values: ExerciseValue[]) => values.map(({ value }) => value);
 const lines = ([UV = Number.NaN, VW = Number.NaN, WU = Number.NaN]: number[]) => ({ UV, VW, WU });

@@ -14,6 +14,8 @@ export interface ExerciseValue {
   value: number;
 }
 
+export type Compute = (...values: ExerciseValue[]) => ExerciseValue;
+
 const quantities: Quantity[] = ['resistance', 'voltage', 'temperature', 'percent', 'length', 'duration', 'diameter'];
 
 /** What a person noted. Throws where it can't be read, so that a slip stops the build. */

@@ -1,10 +1,9 @@
 import { assessBridge } from '../../calculators/bridge/rule/assess.ts';
 import { assessInsulation } from '../../calculators/insulation/rule/assess.ts';
-import type { Occasion } from '../../calculators/insulation/rule/input.ts';
 import { judgeDischarge } from '../../kernel/assessment/bus-discharge.ts';
+import type { Occasion } from '../../kernel/assessment/winding-insulation.ts';
 import { missing, type Reading } from '../../kernel/reading/reading.ts';
-import type { Compute } from './compute.ts';
-import { type ExerciseValue, wordValue } from './exercise-value.ts';
+import { type Compute, type ExerciseValue, wordValue } from './exercise-value.ts';
 
 const readings = (values: ExerciseValue[]): Reading[] => values.map(({ reading }) => reading);
 const phasesOf = ([U = missing, V = missing, W = missing]: Reading[]) => ({ U, V, W });

@@ -1,28 +1,8 @@
 import { z } from 'astro/zod';
+import { limitUnits } from '../../kernel/words/format-limit.ts';
+import { limitStatuses } from '../../kernel/words/limit-status.ts';
 
-const unit = z.enum([
-  'V',
-  'Ω',
-  '°C',
-  '%',
-  '×',
-  'min',
-  's',
-  'A',
-  'J',
-  'C',
-  'F',
-  'B',
-  'counts',
-  'axes',
-  'characters',
-  'entries',
-  'years',
-  'm',
-  'mm',
-  'MΩ·kft',
-  'Ω·m',
-]);
+const unit = z.enum(limitUnits);
 
 /** Published tables: pairs of input and output, e.g. temperature and factor. */
 const points = z.array(z.tuple([z.number(), z.number()])).min(2);
@@ -49,7 +29,7 @@ export const limitSchema = z
     source: z.string().nullable(),
     /** Edition and clause or table, e.g. "IEEE 43-2000, table 3". */
     clause: z.string().optional(),
-    status: z.enum(['standard', 'regulation', 'textbook', 'common-practice', 'project-judgement']),
+    status: z.enum(limitStatuses),
     /** True where the figure was recalled and not seen in a text. */
     recalled: z.boolean(),
     /** What a careful reader should know: disagreements, reasons for a judgement. */

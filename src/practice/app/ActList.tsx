@@ -1,8 +1,8 @@
 import { Fragment } from 'preact';
+import { href } from '../../ui/href.ts';
 import type { Entry } from '../case/session.ts';
 import { actionText, resultText } from '../words/acts.ts';
 import { benchTexts } from '../words/bench.ts';
-import { base } from './base.ts';
 
 const calculators = [
   { path: 'bridge', name: 'bridge' },
@@ -31,7 +31,7 @@ export function ActList({ entries }: { entries: readonly Entry[] }) {
         {calculators.map(({ path, name }, position) => (
           <Fragment key={path}>
             {position > 0 && ', '}
-            <a href={`${base()}/calculators/${path}/`} target="_blank" rel="noopener">
+            <a href={href(`/calculators/${path}/`)} target="_blank" rel="noopener">
               {name}
             </a>
           </Fragment>

@@ -1,5 +1,5 @@
+import { href } from '../../ui/href.ts';
 import { articleLinkText } from '../words/feedback.ts';
-import { base } from './base.ts';
 
 interface Props {
   /** Ids of articles, the closest first. */
@@ -12,5 +12,5 @@ interface Props {
 export function ArticleLink({ wanted = [], articles }: Props) {
   const id = wanted.find((one) => articles.includes(one));
   if (id === undefined) return null;
-  return <a href={`${base()}/articles/${id}/`}>{articleLinkText(id)}</a>;
+  return <a href={href(`/articles/${id}/`)}>{articleLinkText(id)}</a>;
 }

@@ -7,15 +7,12 @@ import type { Measurement } from '../simulator/measure.ts';
 import { drawingTexts } from '../words/bench.ts';
 import { AxisDrawing } from './AxisDrawing.tsx';
 import { InstrumentDrawing } from './InstrumentDrawing.tsx';
-import { type Knobs, settingOf, startKnobs } from './knobs.ts';
+import { type Knobs, type Lead, type Placed, settingOf, startKnobs } from './knobs.ts';
 import { LeadChoice } from './LeadChoice.tsx';
 import { LeadWires } from './LeadWires.tsx';
 import { drawingSize } from './layout.ts';
 import { MeterControls } from './MeterControls.tsx';
 import { TerminalButton } from './TerminalButton.tsx';
-
-export type Lead = 'red' | 'black';
-export type Placed = Partial<Record<Lead, string>>;
 
 interface Props {
   session: Session;

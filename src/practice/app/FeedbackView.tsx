@@ -1,7 +1,7 @@
 import { useEffect, useMemo, useRef } from 'preact/hooks';
+import type { Shown } from '../../kernel/form/verdict-words.ts';
 import { capital } from '../../kernel/words/sentences.ts';
 import { VerdictShape } from '../../ui/verdict/VerdictShape.tsx';
-import type { Shown } from '../../ui/verdict/verdict-words.ts';
 import type { Conclusion } from '../case/conclusion.ts';
 import { feedback } from '../case/feedback.ts';
 import type { Session } from '../case/session.ts';

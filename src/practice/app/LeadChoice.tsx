@@ -1,6 +1,6 @@
 import { terminalName } from '../words/acts.ts';
 import { benchTexts } from '../words/bench.ts';
-import type { Lead } from './Bench.tsx';
+import type { Lead } from './knobs.ts';
 
 interface Props {
   next: Lead;

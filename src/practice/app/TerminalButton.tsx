@@ -1,6 +1,6 @@
 import type { Terminal } from '../case/terminals.ts';
 import { terminalName } from '../words/acts.ts';
-import type { Lead, Placed } from './Bench.tsx';
+import type { Lead, Placed } from './knobs.ts';
 import { columnX, rowY, terminalRadius } from './layout.ts';
 
 interface Props {

@@ -6,6 +6,9 @@ export const modes: readonly Mode[] = ['volts', 'ohms', 'diode', 'milliohms', 'i
 /** What testers of this kind offer, in volts. */
 export const testVoltages: readonly number[] = [100, 250, 500, 1000];
 
+export type Lead = 'red' | 'black';
+export type Placed = Partial<Record<Lead, string>>;
+
 /** How the person has set the instruments; each keeps its setting while another is in use. */
 export interface Knobs {
   mode: Mode;

@@ -1,6 +1,6 @@
 import type { Typed } from '../../kernel/form/field.ts';
 import { isoTime } from '../../kernel/time/iso-time.ts';
-import { continues } from '../../visit/record/stretch.ts';
+import { continues } from '../../kernel/time/work-pause.ts';
 
 const key = (name: string) => `fieldbook-typed-${name}`;
 

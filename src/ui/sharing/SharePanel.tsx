@@ -1,23 +1,23 @@
 import { useState } from 'preact/hooks';
+import type { ShareResult } from '../../kernel/link/share.ts';
 import { shareAddress } from '../../kernel/link/share-address.ts';
 import { shareCode } from '../../kernel/link/share-code.ts';
-import { type Shared, shareText } from '../../visit/record/share.ts';
 import { QrDrawing } from './QrDrawing.tsx';
 
 export interface SharePanelProps {
   /** Begins the ids of the panel's fields. */
   name: string;
-  shared: Shared;
+  /** What the link carries, or why there is none. */
+  share: ShareResult<string>;
   /** The page that opens the link; without its fragment. */
   page: string;
 }
 
 /** A link and a QR code of what is typed. Both carry it themselves: nothing is uploaded. */
-export function SharePanel({ name, shared, page }: SharePanelProps) {
+export function SharePanel({ name, share, page }: SharePanelProps) {
   const [copied, setCopied] = useState('');
-  const text = shareText(shared);
-  if (!text.ok) return <p class="error">{text.problem.message}</p>;
-  const address = shareAddress(page, text.value);
+  if (!share.ok) return <p class="error">{share.problem.message}</p>;
+  const address = shareAddress(page, share.value);
   const code = shareCode(address);
   const copy = async () => {
     try {

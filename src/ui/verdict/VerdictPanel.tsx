@@ -1,7 +1,14 @@
 import type { FindingLine, Outcome } from '../../kernel/form/calculator-form.ts';
+import {
+  announcement,
+  findingsShown,
+  severityWords,
+  shownVerdict,
+  verdictWords,
+  whyEmpty,
+} from '../../kernel/form/verdict-words.ts';
 import { LimitsUsed } from './LimitsUsed.tsx';
 import { VerdictShape } from './VerdictShape.tsx';
-import { announcement, findingsShown, severityWords, shownVerdict, verdictWords, whyEmpty } from './verdict-words.ts';
 
 interface Props {
   name: string;

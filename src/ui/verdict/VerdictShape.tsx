@@ -1,4 +1,4 @@
-import type { Shown } from './verdict-words.ts';
+import type { Shown } from '../../kernel/form/verdict-words.ts';
 
 const circle = 'M24 3a21 21 0 1 1 0 42a21 21 0 1 1 0-42z';
 

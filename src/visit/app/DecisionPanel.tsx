@@ -1,6 +1,6 @@
+import type { Shown } from '../../kernel/form/verdict-words.ts';
 import { capital } from '../../kernel/words/sentences.ts';
 import { VerdictShape } from '../../ui/verdict/VerdictShape.tsx';
-import type { Shown } from '../../ui/verdict/verdict-words.ts';
 import type { Decision } from '../guide/decision.ts';
 import { decisionAdvice, decisionHeadline, neverSwap, openTexts, partNames, proofTexts } from '../words/decision.ts';
 

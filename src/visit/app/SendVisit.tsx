@@ -1,6 +1,7 @@
 import { useState } from 'preact/hooks';
 import { SharePanel } from '../../ui/sharing/SharePanel.tsx';
 import { exportVisit } from '../record/export-visit.ts';
+import { shareText } from '../record/share.ts';
 import type { VisitRecord } from '../record/visit-schema.ts';
 import { download } from './download.ts';
 
@@ -18,7 +19,11 @@ export function SendVisit({ visit }: { visit: VisitRecord }) {
         </button>
       </p>
       {shown && (
-        <SharePanel name="visit-share" shared={{ kind: 'visit', visit }} page={location.href.split('#')[0] ?? ''} />
+        <SharePanel
+          name="visit-share"
+          share={shareText({ kind: 'visit', visit })}
+          page={location.href.split('#')[0] ?? ''}
+        />
       )}
     </>
   );

@@ -1,10 +1,9 @@
 import { useMemo, useState } from 'preact/hooks';
-import { calculatorNames } from '../../calculators/registry.ts';
+import type { Problem } from '../../kernel/link/problem.ts';
 import { isoTime, shownTime } from '../../kernel/time/iso-time.ts';
 import { href } from '../../ui/href.ts';
 import { completed } from '../change-step.ts';
 import { type EvaluatedVisit, evaluate } from '../evaluate.ts';
-import type { Problem } from '../record/problem.ts';
 import { readShare } from '../record/share.ts';
 import { takenOver } from '../record/stretch.ts';
 import type { VisitRecord } from '../record/visit-schema.ts';
@@ -17,7 +16,7 @@ import { visitTitle } from './visit-title.ts';
 
 /** What a link carries, shown before anything is stored. */
 export function SharedVisit({ share, store }: { share: string; store: VisitStore }) {
-  const read = useMemo(() => readShare(share, calculatorNames), [share]);
+  const read = useMemo(() => readShare(share), [share]);
   if (!read.ok) return <Refused problem={read.problem} />;
   if (read.value.kind !== 'visit') return <OfCalculator name={read.value.calculator} share={share} />;
   return <Offer visit={read.value.visit} store={store} />;

@@ -1,6 +1,6 @@
+import type { Problem } from '../../kernel/link/problem.ts';
 import { isoTime } from '../../kernel/time/iso-time.ts';
 import { type EvaluatedVisit, evaluate } from '../evaluate.ts';
-import type { Problem } from '../record/problem.ts';
 import type { VisitRecord } from '../record/visit-schema.ts';
 import { questions } from '../steps/questions.ts';
 import type { VisitStore } from '../storage/visit-store.ts';

@@ -1,7 +1,7 @@
 import { useEffect, useMemo, useRef, useState } from 'preact/hooks';
+import type { Problem } from '../../kernel/link/problem.ts';
 import { isoTime } from '../../kernel/time/iso-time.ts';
 import { type EvaluatedVisit, evaluate } from '../evaluate.ts';
-import type { Problem } from '../record/problem.ts';
 import { stretchAt } from '../record/stretch.ts';
 import { type DraftEntry, isEmptyDraft } from '../record/visit-draft.ts';
 import type { VisitRecord } from '../record/visit-schema.ts';

@@ -1,8 +1,7 @@
 import { limitValue } from '../../kernel/limits.ts';
 import type { Form } from '../steps/fields.ts';
-import type { StepId } from '../steps/ids.ts';
+import { oneReadingField, type StepId } from '../steps/ids.ts';
 import { holdsOneStretch } from '../steps/rules.ts';
-import { oneReadingField } from './migrations.ts';
 import type { DecisionSnapshot, Snapshot } from './snapshot-schema.ts';
 import { stretchAt, takenOver } from './stretch.ts';
 import { type StepRecord, type VisitRecord, visitFormat, visitVersion } from './visit-schema.ts';

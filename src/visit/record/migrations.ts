@@ -1,10 +1,5 @@
 import { isObject, type JsonObject } from '../../kernel/link/parse-json.ts';
-
-/**
- * 'yes' in a lockout of version 1: its one reading was the highest of all points. No form asks for it, and it goes
- * with the first change, so that what is proved again is measured point by point.
- */
-export const oneReadingField = 'oneReading';
+import { oneReadingField } from '../steps/ids.ts';
 
 /** Makes a record of the next version from one of version n. Pure; may take for granted that version n fits. */
 export type Migration = (old: JsonObject) => JsonObject;

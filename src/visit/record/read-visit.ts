@@ -1,7 +1,7 @@
 import { limitValue } from '../../kernel/limits.ts';
 import { isObject, parseJson } from '../../kernel/link/parse-json.ts';
+import { failed, type Problem, type ReadProblemKind, type Result, succeeded } from '../../kernel/link/problem.ts';
 import { type Migration, migrate, migrations } from './migrations.ts';
-import { failed, type Problem, type ReadProblemKind, type Result, succeeded } from './problem.ts';
 import { type VisitRecord, visitFormat, visitSchema, visitVersion } from './visit-schema.ts';
 
 export type ReadResult = Result<VisitRecord, Problem<ReadProblemKind>>;

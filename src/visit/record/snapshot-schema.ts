@@ -1,5 +1,5 @@
 import * as z from 'zod/mini';
-import { code, list, longText, runningNumber, text, time } from './schema-parts.ts';
+import { code, list, longText, runningNumber, text, time } from '../../kernel/link/schema-parts.ts';
 
 /** A limit as it was when the verdict was given, with its value in words, so that an old record stays readable. */
 export const limitSnapshotSchema = z.strictObject({

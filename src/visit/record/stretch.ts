@@ -1,4 +1,4 @@
-import { limitValue } from '../../kernel/limits.ts';
+import { continues } from '../../kernel/time/work-pause.ts';
 import type { VisitRecord } from './visit-schema.ts';
 
 /**
@@ -22,13 +22,6 @@ export function stretchAt(visit: Stretches, now: string): number {
 /** The visit as it comes from a file or a link: nothing in it was proved here and now. */
 export function takenOver(visit: VisitRecord): VisitRecord {
   return { ...visit, stretch: newest(visit) + 1 };
-}
-
-/** Whether what was so at `last` may be taken for so at `now`: the same day, no long pause, no clock set back. ISO times. */
-export function continues(last: string, now: string): boolean {
-  const pause = Date.parse(now) - Date.parse(last);
-  const sameDay = last.slice(0, 10) === now.slice(0, 10);
-  return sameDay && pause >= 0 && pause <= limitValue('work-pause') * 60_000;
 }
 
 /**

@@ -1,7 +1,7 @@
 import * as z from 'zod/mini';
+import { byField, runningNumber, text, time } from '../../kernel/link/schema-parts.ts';
 import { stepIds } from '../steps/ids.ts';
 import type { VisitDetails } from './change-visit.ts';
-import { byField, runningNumber, text, time } from './schema-parts.ts';
 import { type VisitRecord, visitSchema } from './visit-schema.ts';
 
 const { format, version, id, revision, createdAt, changedAt, seq, steps, decision, ...details } = visitSchema.shape;

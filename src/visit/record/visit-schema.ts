@@ -1,6 +1,6 @@
 import * as z from 'zod/mini';
+import { byField, list, longText, runningNumber, text, time, visitId } from '../../kernel/link/schema-parts.ts';
 import { stepIds } from '../steps/ids.ts';
-import { byField, list, longText, runningNumber, text, time, visitId } from './schema-parts.ts';
 import { decisionSnapshotSchema, snapshotSchema } from './snapshot-schema.ts';
 
 export const visitFormat = 'overcurrent-fieldbook-visit';

@@ -30,3 +30,9 @@ export const stepIds = [
 ] as const;
 
 export type StepId = (typeof stepIds)[number];
+
+/**
+ * 'yes' in a lockout of version 1: its one reading was the highest of all points. No form asks for it, and it goes
+ * with the first change, so that what is proved again is measured point by point.
+ */
+export const oneReadingField = 'oneReading';

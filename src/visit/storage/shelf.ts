@@ -1,4 +1,4 @@
-import type { Problem } from '../record/problem.ts';
+import type { Problem } from '../../kernel/link/problem.ts';
 import { readVisit } from '../record/read-visit.ts';
 import type { DecisionSnapshot } from '../record/snapshot-schema.ts';
 import type { VisitRecord } from '../record/visit-schema.ts';

@@ -1,6 +1,6 @@
 import { limitValue } from '../../kernel/limits.ts';
+import { type Problem, type Result, succeeded } from '../../kernel/link/problem.ts';
 import { copyOf } from '../record/change-visit.ts';
-import { failed, type Problem, type Result, succeeded } from '../record/problem.ts';
 import { byteLength, readVisit } from '../record/read-visit.ts';
 import { emptyDraft, readDraft, type VisitDraft } from '../record/visit-draft.ts';
 import type { VisitRecord } from '../record/visit-schema.ts';
@@ -10,7 +10,7 @@ import { forgetLocalDraft } from './local-draft.ts';
 import { newId } from './new-id.ts';
 import { askToPersist } from './persistence.ts';
 import { type Shelf, shelfOf } from './shelf.ts';
-import { storageProblem } from './storage-problem.ts';
+import { storageProblem, storageRefused } from './storage-problem.ts';
 
 /** What came of a save. After a problem `mine` is what the caller still holds, `stored` what the storage has instead. */
 export type SaveResult =
@@ -98,12 +98,12 @@ export function visitStore(parts: StoreParts = {}): VisitStore {
     load: (id) =>
       reading(async (visits) => {
         const row = await visits.get(id);
-        return row === undefined ? failed('not-found') : readVisit(row.record);
+        return row === undefined ? storageRefused('not-found') : readVisit(row.record);
       }),
     loadRaw: (id) =>
       reading(async (visits) => {
         const row = await visits.get(id);
-        return row === undefined ? failed('not-found') : succeeded(JSON.stringify(row.record, null, 2));
+        return row === undefined ? storageRefused('not-found') : succeeded(JSON.stringify(row.record, null, 2));
       }),
     save: (mine, draft) => put(mine, (stored) => nextRevision(mine, stored), draft),
     async add(mine, whenHere) {
@@ -128,7 +128,8 @@ export function visitStore(parts: StoreParts = {}): VisitStore {
         // The other copy is in `localStorage`; a save that fails speaks for itself.
       }
     },
-    restore: (mine) => put(mine, (stored) => (stored.kind === 'nothing' ? succeeded(mine) : failed('conflict'))),
+    restore: (mine) =>
+      put(mine, (stored) => (stored.kind === 'nothing' ? succeeded(mine) : storageRefused('conflict'))),
     async remove(id) {
       try {
         const removed = await db.run('readwrite', async (visits) => {
@@ -136,7 +137,7 @@ export function visitStore(parts: StoreParts = {}): VisitStore {
           await visits.delete(id);
           return stored;
         });
-        if (removed.kind === 'nothing') return failed('not-found');
+        if (removed.kind === 'nothing') return storageRefused('not-found');
         forgetLocalDraft(id);
         changes.tell({ id, change: 'removed' });
         return succeeded(removed.kind === 'visit' ? removed.visit : undefined);
@@ -167,11 +168,11 @@ function nextRevision(mine: VisitRecord, stored: Stored): Decided {
       // Perhaps of a newer edition: what can't be read is never written over.
       return { ok: false, problem: stored.problem };
     case 'nothing':
-      return mine.revision === 0 ? succeeded({ ...mine, revision: 1 }) : failed('deleted-elsewhere');
+      return mine.revision === 0 ? succeeded({ ...mine, revision: 1 }) : storageRefused('deleted-elsewhere');
     case 'visit':
       return stored.visit.revision === mine.revision
         ? succeeded({ ...mine, revision: mine.revision + 1 })
-        : failed('conflict');
+        : storageRefused('conflict');
   }
 }
 
@@ -183,7 +184,7 @@ function takenIn(
 ): Decided {
   if (stored.kind === 'nothing') return succeeded({ ...mine, revision: Math.max(1, mine.revision) });
   if (whenHere === 'keep-both') return succeeded({ ...copyOf(mine, newId()), revision: 1 });
-  if (whenHere === undefined || stored.kind === 'unreadable') return failed('already-here');
+  if (whenHere === undefined || stored.kind === 'unreadable') return storageRefused('already-here');
   // Above both, so that a tab that holds either of them learns of it.
   return succeeded({ ...mine, revision: Math.max(mine.revision, stored.visit.revision) + 1 });
 }
@@ -191,9 +192,9 @@ function takenIn(
 /** What can't be read back must not be stored. */
 function unfitToSave(visit: VisitRecord): Problem | undefined {
   const read = readVisit(visit);
-  if (!read.ok) return failed('not-savable', read.problem.where).problem;
+  if (!read.ok) return storageRefused('not-savable', read.problem.where).problem;
   const size = byteLength(JSON.stringify(visit));
-  return size > limitValue('record-file') ? failed('visit-too-large').problem : undefined;
+  return size > limitValue('record-file') ? storageRefused('visit-too-large').problem : undefined;
 }
 
 async function nextOrder(visits: Visits<'readwrite'>): Promise<number> {

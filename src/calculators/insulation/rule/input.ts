@@ -3,15 +3,12 @@ import type { FigurePayloads, FigureStepCode } from '../../../kernel/assessment/
 import type { PeJudgement } from '../../../kernel/assessment/protective-conductor.ts';
 import type { ReminderPayloads } from '../../../kernel/assessment/test-reminders.ts';
 import type { TestVoltagePayloads } from '../../../kernel/assessment/test-voltage.ts';
-import type { WindingJudgement } from '../../../kernel/assessment/winding-insulation.ts';
+import type { Occasion, WindingJudgement } from '../../../kernel/assessment/winding-insulation.ts';
 import type { MachineClass } from '../../../kernel/electrics/machine-minimum.ts';
 import type { Phase, Phases } from '../../../kernel/electrics/phases.ts';
 import type { CorrectionMethod } from '../../../kernel/electrics/temperature-correction.ts';
 import type { Instrument } from '../../../kernel/reading/interval.ts';
 import type { Reading } from '../../../kernel/reading/reading.ts';
-
-/** After a trip something has happened: the strict point on the reading. Routine: published minima, corrected. */
-export type Occasion = 'after-trip' | 'routine';
 
 /**
  * Insulation of a motor, or of motor and cable, to PE. Resistances in Ω, voltages in V (rated: line to line),

@@ -1,7 +1,8 @@
+import type { Occasion } from '../../../kernel/assessment/winding-insulation.ts';
 import { limitOfClass, machineMinimum } from '../../../kernel/electrics/machine-minimum.ts';
 import { correctionFactor, validityOf } from '../../../kernel/electrics/temperature-correction.ts';
 import { type LimitId, limitValue } from '../../../kernel/limits.ts';
-import type { InsulationInput, Occasion } from './input.ts';
+import type { InsulationInput } from './input.ts';
 
 /** The limit that the occasion calls for. */
 export interface Target {

@@ -1,8 +1,8 @@
 import { limitValue } from '../../../kernel/limits.ts';
 import { formatRounded } from '../../../kernel/reading/format-reading.ts';
 import type { Reading } from '../../../kernel/reading/reading.ts';
-import type { oneReadingField } from '../../record/migrations.ts';
 import { type Form, highest, tick, ticked, voltage } from '../fields.ts';
+import { oneReadingField } from '../ids.ts';
 import { lineOf, type Question } from '../question.ts';
 
 export type LockoutId = 'lockout-1' | 'lockout-2' | 'lockout-3';
@@ -59,14 +59,11 @@ const busFields = [
   bus,
 ];
 
-/** The record names it; here only its type is taken, so that no page with questions loads the reader of records. */
-const oneReadingOfVersion1: typeof oneReadingField = 'oneReading';
-
 /** What is not ticked was not done; the guide then says which of it is missing. */
 function readLockout(form: Form): LockoutAnswer | undefined {
   const busVoltage = voltage(form, 'busVoltage');
   // Version 1 asked for the highest of all points in one field, and not for PE.
-  const oneReading = ticked(form, oneReadingOfVersion1);
+  const oneReading = ticked(form, oneReadingField);
   const supplyVoltage = oneReading ? busVoltage : voltage(form, 'supplyVoltage');
   const outputVoltage = oneReading ? busVoltage : voltage(form, 'outputVoltage');
   if (!begun(form) || !busVoltage || !supplyVoltage || !outputVoltage) return undefined;

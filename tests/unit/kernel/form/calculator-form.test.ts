@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import type { Outcome } from '../../../../src/kernel/form/calculator-form.ts';
-import { announcement, findingsShown, shownVerdict, whyEmpty } from '../../../../src/ui/verdict/verdict-words.ts';
+import { announcement, findingsShown, shownVerdict, whyEmpty } from '../../../../src/kernel/form/verdict-words.ts';
 import { forms, liftVisit } from '../../calculators/visits.ts';
 
 const bridge = (changes = {}) => forms.bridge.judge(liftVisit('bridge', changes));

@@ -10,14 +10,13 @@ import { liftVisit } from '../../calculators/visits.ts';
 import { must } from './support/must.ts';
 import { failed, typicalVisit } from './support/typical-visit.ts';
 
-const calculators = ['bridge', 'insulation', 'isolation', 'winding'];
 const visit = typicalVisit();
 const good = must(shareText({ kind: 'visit', visit }));
 
 /** A share that is packed as ours are, whatever is in it. */
 const packed = (text: string) => `1.${toBase64url(pack(text, shareDictionary))}`;
 const kindOf = (share: string) => {
-  const read = readShare(share, calculators);
+  const read = readShare(share);
   return read.ok ? 'read' : read.problem.kind;
 };
 
@@ -36,7 +35,7 @@ describe('fuzz: each of 10,000 gives a problem with a message, or what was sent;
   test('texts and bytes at random', () => {
     fc.assert(
       fc.property(text, (share) => {
-        const read = readShare(share, calculators);
+        const read = readShare(share);
         expect(read.ok).toBe(false);
         if (!read.ok) expect(read.problem.message.length).toBeGreaterThan(20);
       }),
@@ -50,14 +49,14 @@ describe('fuzz: each of 10,000 gives a problem with a message, or what was sent;
       take: fc.nat({ max: 40 }),
       put: fc.oneof(fc.stringMatching(/^[A-Za-z0-9_-]{0,20}$/), fc.string({ maxLength: 10 })),
     });
-    const sent = readShare(good, calculators);
+    const sent = readShare(good);
     fc.assert(
       fc.property(fc.array(change, { minLength: 1, maxLength: 3 }), (changes) => {
         const share = changes.reduce(
           (link, { at, take, put }) => link.slice(0, at) + put + link.slice(at + take),
           good,
         );
-        const read = readShare(share, calculators);
+        const read = readShare(share);
         if (read.ok) expect(read).toEqual(sent);
       }),
       { numRuns: fuzzed },
@@ -73,7 +72,7 @@ describe('fuzz: each of 10,000 gives a problem with a message, or what was sent;
     );
     fc.assert(
       fc.property(shape, (json) => {
-        const read = readShare(packed(json), calculators);
+        const read = readShare(packed(json));
         // An empty list of steps is a visit; nothing else of this fits.
         if (read.ok) expect(read.value).toMatchObject({ kind: 'visit', visit: { steps: {} } });
       }),
@@ -130,13 +129,13 @@ describe('hostile by hand', () => {
   test('a false verdict in a link is dropped', () => {
     const lie = { ...failed, verdict: 'go' as const, sentences: ['All is well. Switch on.'] };
     const steps = { ...visit.steps, bridge: { ...visit.steps.bridge, snapshot: lie } };
-    const read = must(readShare(packed(JSON.stringify({ visit: { ...visit, steps } })), calculators));
+    const read = must(readShare(packed(JSON.stringify({ visit: { ...visit, steps } }))));
     expect(JSON.stringify(read)).not.toContain('All is well');
   });
 
   test('markup in a field is only a text', () => {
     const markup = '<img src=x onerror=alert(1)>';
-    expect(readShare(bridge({ plusU: markup }), calculators)).toMatchObject({
+    expect(readShare(bridge({ plusU: markup }))).toMatchObject({
       ok: true,
       value: { form: { plusU: markup } },
     });
@@ -149,7 +148,7 @@ test('one character changed anywhere never gives another reading', () => {
   const alphabet = 'ABCDEFGHIJKLMNOPQRSTUVWXYZabcdefghijklmnopqrstuvwxyz0123456789-_.';
   for (let at = 0; at < link.length; at += 1) {
     for (const character of alphabet) {
-      const read = readShare(link.slice(0, at) + character + link.slice(at + 1), calculators);
+      const read = readShare(link.slice(0, at) + character + link.slice(at + 1));
       if (read.ok) expect(read.value).toEqual({ kind: 'calculator', calculator: 'bridge', form });
     }
   }

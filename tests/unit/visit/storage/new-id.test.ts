@@ -1,5 +1,5 @@
 import { expect, test, vi } from 'vitest';
-import { visitId } from '../../../../src/visit/record/schema-parts.ts';
+import { visitId } from '../../../../src/kernel/link/schema-parts.ts';
 import { newId } from '../../../../src/visit/storage/new-id.ts';
 
 test('an id is one that a visit may have, and another each time', () => {

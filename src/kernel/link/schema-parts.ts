@@ -1,5 +1,5 @@
 import * as z from 'zod/mini';
-import { limitValue } from '../../kernel/limits.ts';
+import { limitValue } from '../limits.ts';
 
 /** What a person typed or chose in one field, exactly; may be empty. */
 export const text = z.string().check(z.maxLength(limitValue('record-text')));

@@ -1,5 +1,5 @@
-import type { Severity } from '../../kernel/assessment/assessment.ts';
-import type { FindingLine, Outcome } from '../../kernel/form/calculator-form.ts';
+import type { Severity } from '../assessment/assessment.ts';
+import type { FindingLine, Outcome } from './calculator-form.ts';
 
 export type Shown = 'go' | 'no-go' | 'undecided' | 'stop' | 'empty';
 

@@ -56,3 +56,25 @@ export const testVoltage: ReadingField = {
   hint: 'As set on the insulation tester.',
   quantity: 'voltage',
 };
+
+export const ratedVoltage: ReadingField = {
+  kind: 'reading',
+  id: 'ratedVoltage',
+  label: 'Rated voltage',
+  name: 'Rated voltage',
+  hint: 'Line to line, from the name plate.',
+  quantity: 'voltage',
+};
+
+export const machineClass: ChoiceField = {
+  kind: 'choice',
+  id: 'machineClass',
+  name: 'Kind of winding',
+  hint: 'Only routine monitoring asks for it.',
+  options: [
+    { value: 'random-wound', label: 'Random-wound', hint: 'Most servo motors; also form-wound below 1 kV.' },
+    { value: 'form-wound', label: 'Form-wound, made after about 1970' },
+    { value: 'pre-1970', label: 'Made before about 1970, or a field winding' },
+  ],
+  initial: 'random-wound',
+};

@@ -1,0 +1,11 @@
+import { limitValue } from '../limits.ts';
+
+/**
+ * Whether what was so at `last` may be taken for so at `now`: the same day, no long pause, no clock set back. ISO times.
+ * In a break somebody else may have been at the machine, and a bus recovers.
+ */
+export function continues(last: string, now: string): boolean {
+  const pause = Date.parse(now) - Date.parse(last);
+  const sameDay = last.slice(0, 10) === now.slice(0, 10);
+  return sameDay && pause >= 0 && pause <= limitValue('work-pause') * 60_000;
+}
