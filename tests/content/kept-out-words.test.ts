@@ -49,7 +49,7 @@ test('articles, code, tests and both guides are read', () => {
       'content/limits/absorption.json',
       'content/articles/measuring/insulation-testing.mdx',
       'src/calculators/absorption/words.ts',
-      'src/calculators/absorption/Page.astro',
+      'src/calculators/absorption/PageText.astro',
       'tests/search/queries.json',
       'tests/reference/absorption.test.ts',
     ]),

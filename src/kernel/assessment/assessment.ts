@@ -9,7 +9,7 @@ export type Verdict = 'go' | 'no-go' | 'undecided';
 export type Severity = 'stop' | 'fail' | 'undecided' | 'pass' | 'caution' | 'note';
 
 /**
- * What all findings have. `code` is stable and has one sentence in `src/texts`; `readings` name the fields that it
+ * What all findings have. `code` is stable and has one sentence in `words.ts`; `readings` name the fields that it
  * rests on; `limits` the limits that it used.
  */
 export interface Finding<Code extends string = string> {
@@ -59,7 +59,7 @@ export function findingMaker<Payloads>(): FindingMaker<Payloads> {
   return make as FindingMaker<Payloads>;
 }
 
-/** What to do next. `code` is stable and has one sentence in `src/texts`. */
+/** What to do next. `code` is stable and has one sentence in `words.ts`. */
 export interface Step<Code extends string = string> {
   code: Code;
 }

@@ -31,7 +31,7 @@ interface Range {
   to?: number | undefined;
 }
 
-/** The parts of a limit that make its printed figure; a limit of content/limits fits, and so does one of `src/calc`. */
+/** The parts of a limit that make its printed figure; a limit of content/limits fits, and so does one of `limits.ts`. */
 export interface LimitFigure {
   unit: string;
   inputUnit?: string | undefined;

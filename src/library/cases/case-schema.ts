@@ -30,7 +30,7 @@ const guidedVisit = z.strictObject({
       }),
     )
     .min(1),
-  /** The decision stated by hand, with codes of src/guide; checked in a test. */
+  /** The decision stated by hand, with codes of src/visit/guide; checked in a test. */
   decision: z.strictObject({
     kind: z.enum(['replace', 'inconclusive', 'no-fault-found', 'mechanical', 'undecided']),
     /** Parts with what proves them bad. */

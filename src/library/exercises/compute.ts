@@ -26,7 +26,7 @@ const corrected =
 
 /**
  * What a question may compute, by name; the arguments stand in the comment, in their order. Every function hands its
- * numbers to `src/calc`, so that an answer can't differ from what the calculators say.
+ * numbers to the calculators’ rules, so that an answer can't differ from what the calculators say.
  */
 export const compute: Record<string, Compute> = {
   ...verdicts,
