@@ -7,36 +7,23 @@ import { ReadingRow } from '../../ui/form/ReadingRow.tsx';
 import { type IslandProps, useForm } from '../../ui/form/use-form.ts';
 import { LateDrawing } from '../../ui/plot/LateDrawing.tsx';
 import { FormFrame } from '../frame/FormFrame.tsx';
-import {
-  calculator as absorptionForm,
-  absorptionInput,
-  testerFields,
-  thermalClassField,
-  timedFields,
-  windingKindField,
-} from './form.ts';
+import { absorptionInput, calculator, testerFields, thermalClassField, timedFields, windingKindField } from './form.ts';
 import { PasteReadings } from './PasteReadings.tsx';
 import { StopwatchPanel } from './StopwatchPanel.tsx';
 
-const { name } = absorptionForm;
+const { name } = calculator;
 const drawing = () => import('./AbsorptionPlot.tsx').then((module) => module.AbsorptionPlot);
 
 /** Timed readings of one winding: the ratios, the curve, and how far they may be believed. */
 export function Calculator(props: IslandProps) {
-  const form = useForm(absorptionForm, props);
+  const form = useForm(calculator, props);
   const { outcome } = form;
   const shows = useMemo(
     () => (outcome.state === 'judged' ? { input: absorptionInput(outcome.read) } : undefined),
     [outcome],
   );
   return (
-    <FormFrame
-      {...props}
-      definition={absorptionForm}
-      label="Polarization index"
-      form={form}
-      drawing={<LateDrawing load={drawing} shows={shows} />}
-    >
+    <FormFrame {...props} calculator={calculator} form={form} drawing={<LateDrawing load={drawing} shows={shows} />}>
       <Choices name={name} field={windingKindField} form={form} />
       <Choices name={name} field={thermalClassField} form={form} />
       <StopwatchPanel name={name} />

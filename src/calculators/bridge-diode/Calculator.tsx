@@ -1,5 +1,4 @@
 import { useMemo } from 'preact/hooks';
-import type { LateForm } from '../../kernel/form/calculator-form.ts';
 import { Choices } from '../../ui/form/Choices.tsx';
 import { MoreFields } from '../../ui/form/MoreFields.tsx';
 import { ReadingInput } from '../../ui/form/ReadingInput.tsx';
@@ -8,24 +7,11 @@ import { type IslandProps, useForm } from '../../ui/form/use-form.ts';
 import { DrawnLater } from '../../ui/plot/DrawnLater.tsx';
 import { BridgeSchematic } from '../bridge/BridgeSchematic.tsx';
 import { FormFrame } from '../frame/FormFrame.tsx';
-import {
-  bridgeDiodeFields,
-  busVoltage,
-  diodeFields,
-  meterFields,
-  motorLeads,
-  resistanceFields,
-  steadiness,
-} from './fields.ts';
+import { busVoltage, diodeFields, meterFields, motorLeads, resistanceFields, steadiness } from './fields.ts';
+import { calculator } from './form.ts';
 import { diodePositions } from './positions.ts';
-import type { BridgeDiodeAssessment } from './rule/assess.ts';
 
-const name = 'bridge-diode';
-const bridgeDiode: LateForm<BridgeDiodeAssessment> = {
-  name,
-  fields: bridgeDiodeFields,
-  load: () => import('./form.ts').then((module) => module.calculator),
-};
+const { name } = calculator;
 
 const rows = [
   {
@@ -44,7 +30,7 @@ const rows = [
 
 /** The check of a drive's output stage by diode test: twelve readings, and the six resistances beside them. */
 export function Calculator(props: IslandProps) {
-  const form = useForm(bridgeDiode, props);
+  const form = useForm(calculator, props);
   const { outcome } = form;
   const stage = useMemo(
     () =>
@@ -60,8 +46,7 @@ export function Calculator(props: IslandProps) {
   return (
     <FormFrame
       {...props}
-      definition={bridgeDiode}
-      label="Bridge by diode test"
+      calculator={calculator}
       form={form}
       drawing={<DrawnLater drawing={BridgeSchematic} shows={stage} />}
     >

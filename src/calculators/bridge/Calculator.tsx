@@ -10,26 +10,25 @@ import { DrawnLater } from '../../ui/plot/DrawnLater.tsx';
 import { FormFrame } from '../frame/FormFrame.tsx';
 import { BridgeSchematic } from './BridgeSchematic.tsx';
 import { busVoltage, meterFields, motorLeads, railFields, tipsTogether, tolerance } from './fields.ts';
-import { calculator as bridgeForm } from './form.ts';
+import { calculator } from './form.ts';
 import { bridgePositions } from './positions.ts';
 import type { BridgeAssessment } from './rule/assess.ts';
 
-const { name } = bridgeForm;
+const { name } = calculator;
 const plus = railFields('plus');
 const minus = railFields('minus');
 const optional = [tipsTogether, tolerance, ...meterFields];
 
 /** The six-reading check of a drive's output stage. */
 export function Calculator(props: IslandProps) {
-  const form = useForm(bridgeForm, props);
+  const form = useForm(calculator, props);
   const { outcome } = form;
   // The server draws it too, without readings.
   const shows = useMemo(() => ({ positions: positionsOf(outcome) }), [outcome]);
   return (
     <FormFrame
       {...props}
-      definition={bridgeForm}
-      label="Bridge balance"
+      calculator={calculator}
       form={form}
       drawing={<DrawnLater drawing={BridgeSchematic} shows={shows} />}
     >
@@ -60,6 +59,6 @@ export function Calculator(props: IslandProps) {
 }
 
 function positionsOf(outcome: Outcome<BridgeAssessment>) {
-  const read = 'read' in outcome ? outcome.read : readForm(bridgeForm.fields, {});
+  const read = 'read' in outcome ? outcome.read : readForm(calculator.fields, {});
   return bridgePositions(read, outcome.state === 'judged' ? outcome.assessment : undefined);
 }

@@ -6,34 +6,21 @@ import { ReadingRow } from '../../ui/form/ReadingRow.tsx';
 import { type IslandProps, useForm } from '../../ui/form/use-form.ts';
 import { LateDrawing } from '../../ui/plot/LateDrawing.tsx';
 import { FormFrame } from '../frame/FormFrame.tsx';
-import {
-  buildFields,
-  calculator as cableLengthForm,
-  cableLengthInput,
-  insulationField,
-  testerFields,
-  testFields,
-} from './form.ts';
+import { buildFields, cableLengthInput, calculator, insulationField, testerFields, testFields } from './form.ts';
 
-const { name } = cableLengthForm;
+const { name } = calculator;
 const drawing = () => import('./LengthPlot.tsx').then((module) => module.LengthPlot);
 
 /** What a sound cable of this length reads, and whether this one does. */
 export function Calculator(props: IslandProps) {
-  const form = useForm(cableLengthForm, props);
+  const form = useForm(calculator, props);
   const { outcome } = form;
   const shows = useMemo(
     () => (outcome.state === 'judged' ? { input: cableLengthInput(outcome.read) } : undefined),
     [outcome],
   );
   return (
-    <FormFrame
-      {...props}
-      definition={cableLengthForm}
-      label="Cable insulation by length"
-      form={form}
-      drawing={<LateDrawing load={drawing} shows={shows} />}
-    >
+    <FormFrame {...props} calculator={calculator} form={form} drawing={<LateDrawing load={drawing} shows={shows} />}>
       <Choices name={name} field={insulationField} form={form} />
       <ReadingRow name={name} legend="One core of the cable" fields={buildFields} form={form} />
       <ReadingRow

@@ -5,21 +5,20 @@ import { type IslandProps, useForm } from '../../ui/form/use-form.ts';
 import { LateDrawing } from '../../ui/plot/LateDrawing.tsx';
 import { FormFrame } from '../frame/FormFrame.tsx';
 import { busFields, labelFields, meterFields, pairFields, toleranceFields } from './fields.ts';
-import { calculator as dischargeForm } from './form.ts';
+import { calculator } from './form.ts';
 import { WaitTable } from './WaitTable.tsx';
 
-const { name } = dischargeForm;
+const { name } = calculator;
 const drawing = () => import('./DischargePlot.tsx').then((module) => module.DischargePlot);
 
 /** How long the bus takes to the published limits. It never says that the bus is discharged. */
 export function Calculator(props: IslandProps) {
-  const form = useForm(dischargeForm, props);
+  const form = useForm(calculator, props);
   const assessment = form.outcome.state === 'judged' ? form.outcome.assessment : undefined;
   return (
     <FormFrame
       {...props}
-      definition={dischargeForm}
-      label="DC-bus discharge"
+      calculator={calculator}
       form={form}
       drawing={
         <>

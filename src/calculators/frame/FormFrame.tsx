@@ -10,9 +10,7 @@ import { SharedForm } from './SharedForm.tsx';
 import { ShareForm } from './ShareForm.tsx';
 
 interface Props extends IslandProps {
-  definition: Pick<CalculatorForm, 'name' | 'fields'>;
-  /** What the form is for, as its name. */
-  label: string;
+  calculator: Pick<CalculatorForm, 'name' | 'title' | 'fields'>;
   form: FormState;
   children: ComponentChildren;
   /** Drawing that follows the form, between the fields and the verdict. */
@@ -20,20 +18,20 @@ interface Props extends IslandProps {
 }
 
 /** What all calculators have in common around their own fields. */
-export function FormFrame({ definition, label, form, visits, children, drawing, visit }: Props) {
-  const { name, fields } = definition;
+export function FormFrame({ calculator, form, visits, children, drawing, visit }: Props) {
+  const { name, title, fields } = calculator;
   // Within a visit the whole visit is shared, not one form of it.
   const alone = visit === undefined;
   return (
-    <form ref={useUnfoldedPrint<HTMLFormElement>()} class="calculator" aria-label={label} {...formProps}>
+    <form ref={useUnfoldedPrint<HTMLFormElement>()} class="calculator" aria-label={title} {...formProps}>
       {alone && (
         <SharedForm name={name} fields={fields} onTake={(typed) => form.fill(typed, 'Filled in from the link.')} />
       )}
       <FormActions visits={visits} form={form} />
       {children}
-      <ErrorSummary definition={definition} form={form} />
+      <ErrorSummary calculator={calculator} form={form} />
       {drawing}
-      <VerdictPanel name={name} label={label} outcome={form.outcome} pending={form.pending} />
+      <VerdictPanel name={name} label={title} outcome={form.outcome} pending={form.pending} />
       {alone && <ShareForm name={name} typed={form.typed} />}
     </form>
   );

@@ -15,27 +15,21 @@ import { type IslandProps, useForm } from '../../ui/form/use-form.ts';
 import { LateDrawing } from '../../ui/plot/LateDrawing.tsx';
 import { FormFrame } from '../frame/FormFrame.tsx';
 import { air, occasion, pe, phaseFields, tester, testMinutes } from './fields.ts';
-import { calculator as insulationForm, insulationInput } from './form.ts';
+import { calculator, insulationInput } from './form.ts';
 
-const { name } = insulationForm;
+const { name } = calculator;
 const drawing = () => import('./InsulationPlot.tsx').then((module) => module.InsulationPlot);
 
 /** Insulation to PE, after a trip or in routine monitoring. */
 export function Calculator(props: IslandProps) {
-  const form = useForm(insulationForm, props);
+  const form = useForm(calculator, props);
   const { outcome } = form;
   const shows = useMemo(
     () => (outcome.state === 'judged' ? { input: insulationInput(outcome.read) } : undefined),
     [outcome],
   );
   return (
-    <FormFrame
-      {...props}
-      definition={insulationForm}
-      label="Insulation go/no-go"
-      form={form}
-      drawing={<LateDrawing load={drawing} shows={shows} />}
-    >
+    <FormFrame {...props} calculator={calculator} form={form} drawing={<LateDrawing load={drawing} shows={shows} />}>
       {/* A visit begins with a trip: its occasion is no question. */}
       {props.visit === undefined && <Choices name={name} field={occasion} form={form} />}
       <ReadingRow

@@ -2,30 +2,17 @@ import { Choices } from '../../ui/form/Choices.tsx';
 import { ReadingRow } from '../../ui/form/ReadingRow.tsx';
 import { type IslandProps, useForm } from '../../ui/form/use-form.ts';
 import { FormFrame } from '../frame/FormFrame.tsx';
-import {
-  driveField,
-  objectField,
-  ratedField,
-  sensitiveField,
-  setField,
-  calculator as testVoltageForm,
-} from './form.ts';
+import { calculator, driveField, objectField, ratedField, sensitiveField, setField } from './form.ts';
 import { TableRow } from './TableRow.tsx';
 
-const { name } = testVoltageForm;
+const { name } = calculator;
 
 /** Which voltage an insulation test is made with, and whether what is set fits. */
 export function Calculator(props: IslandProps) {
-  const form = useForm(testVoltageForm, props);
+  const form = useForm(calculator, props);
   const row = form.outcome.state === 'judged' ? form.outcome.assessment.row : undefined;
   return (
-    <FormFrame
-      {...props}
-      definition={testVoltageForm}
-      label="Test voltage"
-      form={form}
-      drawing={row && <TableRow id={row} />}
-    >
+    <FormFrame {...props} calculator={calculator} form={form} drawing={row && <TableRow id={row} />}>
       <Choices name={name} field={objectField} form={form} />
       <ReadingRow
         name={name}

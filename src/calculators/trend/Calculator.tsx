@@ -1,4 +1,3 @@
-import type { LateForm } from '../../kernel/form/calculator-form.ts';
 import { correction, ratedVoltage, temperatureUnit } from '../../kernel/form/shared-fields.ts';
 import { Choices } from '../../ui/form/Choices.tsx';
 import { ReadingInput } from '../../ui/form/ReadingInput.tsx';
@@ -6,23 +5,17 @@ import { type IslandProps, useForm } from '../../ui/form/use-form.ts';
 import { useOpening } from '../../ui/form/use-opening.ts';
 import { LateDrawing } from '../../ui/plot/LateDrawing.tsx';
 import { FormFrame } from '../frame/FormFrame.tsx';
-
 import { AddRow } from './AddRow.tsx';
-import { bareOhms, dateOrder, decimalMark, trendFields, windingKind } from './fields.ts';
+import { bareOhms, dateOrder, decimalMark, windingKind } from './fields.ts';
+import { calculator } from './form.ts';
 import { RowsField } from './RowsField.tsx';
-import type { TrendAssessment } from './rule/input.ts';
 
-const name = 'trend';
-const trend: LateForm<TrendAssessment> = {
-  name,
-  fields: trendFields,
-  load: () => import('./form.ts').then((module) => module.calculator),
-};
+const { name } = calculator;
 const drawing = () => import('./TrendDrawing.tsx').then((module) => module.TrendDrawing);
 
 /** Whether the insulation of a machine is getting worse over the years. */
 export function Calculator(props: IslandProps) {
-  const form = useForm(trend, props);
+  const form = useForm(calculator, props);
   const assessment = form.outcome.state === 'judged' ? form.outcome.assessment : undefined;
   const keptOut = assessment?.keptOut ?? [];
   const orderAsked = form.typed.dateOrder !== '' || keptOut.some(({ code }) => code === 'date-ambiguous');
@@ -32,8 +25,7 @@ export function Calculator(props: IslandProps) {
   return (
     <FormFrame
       {...props}
-      definition={trend}
-      label="Trend of the insulation"
+      calculator={calculator}
       form={form}
       drawing={<LateDrawing load={drawing} shows={assessment && { assessment }} />}
     >

@@ -19,26 +19,20 @@ import {
   temperatureField,
   windingKind,
 } from './fields.ts';
-import { calculator as windingForm } from './form.ts';
+import { calculator } from './form.ts';
 
-const { name } = windingForm;
+const { name } = calculator;
 const drawing = () => import('./WindingBars.tsx').then((module) => module.WindingBars);
 
 /** Whether the three windings of a motor are alike, from the resistances between its terminals. */
 export function Calculator(props: IslandProps) {
-  const form = useForm(windingForm, props);
+  const form = useForm(calculator, props);
   const { outcome } = form;
   const shows = useMemo(() => (outcome.state === 'judged' ? { read: outcome.read } : undefined), [outcome]);
   // Shown as well where an entry stands in it: nothing that counts is hidden.
   const leadsAsked = form.read.choices.leads === 'subtract' || (form.typed.leadOhms ?? '') !== '';
   return (
-    <FormFrame
-      {...props}
-      definition={windingForm}
-      label="Winding resistance"
-      form={form}
-      drawing={<LateDrawing load={drawing} shows={shows} />}
-    >
+    <FormFrame {...props} calculator={calculator} form={form} drawing={<LateDrawing load={drawing} shows={shows} />}>
       <ReadingRow
         name={name}
         legend="Readings"

@@ -1,12 +1,11 @@
 import { useLayoutEffect, useMemo, useRef, useState } from 'preact/hooks';
 import type { Assessment } from '../../kernel/assessment/assessment.ts';
-import type { CalculatorForm, LateForm, Outcome } from '../../kernel/form/calculator-form.ts';
-import { blankForm, fillForm, isBlank, isUntouched, type Typed } from '../../kernel/form/field.ts';
+import type { CalculatorForm, Outcome } from '../../kernel/form/calculator-form.ts';
+import { blankForm, fillForm, isUntouched, type Typed } from '../../kernel/form/field.ts';
 import { type FieldError, type ReadForm, readForm } from '../../kernel/form/read-form.ts';
 import { caseInAddress, openedByReload } from './address.ts';
 import { keepEntries } from './keep.ts';
 import { useRedrawOnShow } from './use-redraw.ts';
-import { useRule } from './use-rule.ts';
 import { useSettling } from './use-settling.ts';
 
 /** An example visit, as far as one calculator needs it. */
@@ -71,7 +70,7 @@ export interface FormState<A extends Assessment = Assessment> extends FieldsStat
 
 /** The state of a calculator's form. */
 export function useForm<A extends Assessment>(
-  form: CalculatorForm<A> | LateForm<A>,
+  form: CalculatorForm<A>,
   { visits, start = {}, kept, visit, notes = {} }: IslandProps,
 ): FormState<A> {
   const { fields, name } = form;
@@ -117,13 +116,7 @@ export function useForm<A extends Assessment>(
     return () => removeEventListener('hashchange', fillFromAddress);
   }, []);
 
-  const isEmpty = isBlank(fields, settled, visit?.offered);
-  const rule = useRule(form, !isEmpty);
-  const outcome = useMemo(
-    (): Outcome<A> =>
-      typeof rule === 'object' ? rule.judge(settled, visit?.offered) : { state: isEmpty ? 'blank' : rule },
-    [settled, rule],
-  );
+  const outcome = useMemo(() => form.judge(settled, visit?.offered), [settled]);
   return {
     typed,
     read: readForm(fields, typed),
