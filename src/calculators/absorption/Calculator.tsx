@@ -4,7 +4,7 @@ import { Choices } from '../../ui/form/Choices.tsx';
 import { MoreFields } from '../../ui/form/MoreFields.tsx';
 import { ReadingInput } from '../../ui/form/ReadingInput.tsx';
 import { ReadingRow } from '../../ui/form/ReadingRow.tsx';
-import { type IslandProps, useForm } from '../../ui/form/use-form.ts';
+import { type CalculatorProps, useForm } from '../../ui/form/use-form.ts';
 import { LateDrawing } from '../../ui/plot/LateDrawing.tsx';
 import { FormFrame } from '../frame/FormFrame.tsx';
 import { absorptionInput, calculator, testerFields, thermalClassField, timedFields, windingKindField } from './form.ts';
@@ -15,7 +15,7 @@ const { name } = calculator;
 const drawing = () => import('./AbsorptionPlot.tsx').then((module) => module.AbsorptionPlot);
 
 /** Timed readings of one winding: the ratios, the curve, and how far they may be believed. */
-export function Calculator(props: IslandProps) {
+export function Calculator(props: CalculatorProps) {
   const form = useForm(calculator, props);
   const { outcome } = form;
   const shows = useMemo(

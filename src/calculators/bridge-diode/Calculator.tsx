@@ -3,7 +3,7 @@ import { Choices } from '../../ui/form/Choices.tsx';
 import { MoreFields } from '../../ui/form/MoreFields.tsx';
 import { ReadingInput } from '../../ui/form/ReadingInput.tsx';
 import { ReadingRow } from '../../ui/form/ReadingRow.tsx';
-import { type IslandProps, useForm } from '../../ui/form/use-form.ts';
+import { type CalculatorProps, useForm } from '../../ui/form/use-form.ts';
 import { DrawnLater } from '../../ui/plot/DrawnLater.tsx';
 import { BridgeSchematic } from '../bridge/BridgeSchematic.tsx';
 import { FormFrame } from '../frame/FormFrame.tsx';
@@ -29,7 +29,7 @@ const rows = [
 ];
 
 /** The check of a drive's output stage by diode test: twelve readings, and the six resistances beside them. */
-export function Calculator(props: IslandProps) {
+export function Calculator(props: CalculatorProps) {
   const form = useForm(calculator, props);
   const { outcome } = form;
   const stage = useMemo(

@@ -5,7 +5,7 @@ import { Choices } from '../../ui/form/Choices.tsx';
 import { MoreFields } from '../../ui/form/MoreFields.tsx';
 import { ReadingInput } from '../../ui/form/ReadingInput.tsx';
 import { ReadingRow } from '../../ui/form/ReadingRow.tsx';
-import { type IslandProps, useForm } from '../../ui/form/use-form.ts';
+import { type CalculatorProps, useForm } from '../../ui/form/use-form.ts';
 import { DrawnLater } from '../../ui/plot/DrawnLater.tsx';
 import { FormFrame } from '../frame/FormFrame.tsx';
 import { BridgeSchematic } from './BridgeSchematic.tsx';
@@ -20,7 +20,7 @@ const minus = railFields('minus');
 const optional = [tipsTogether, tolerance, ...meterFields];
 
 /** The six-reading check of a drive's output stage. */
-export function Calculator(props: IslandProps) {
+export function Calculator(props: CalculatorProps) {
   const form = useForm(calculator, props);
   const { outcome } = form;
   // The server draws it too, without readings.

@@ -3,7 +3,7 @@ import { temperatureUnit } from '../../kernel/form/shared-fields.ts';
 import { Choices } from '../../ui/form/Choices.tsx';
 import { MoreFields } from '../../ui/form/MoreFields.tsx';
 import { ReadingRow } from '../../ui/form/ReadingRow.tsx';
-import { type IslandProps, useForm } from '../../ui/form/use-form.ts';
+import { type CalculatorProps, useForm } from '../../ui/form/use-form.ts';
 import { LateDrawing } from '../../ui/plot/LateDrawing.tsx';
 import { FormFrame } from '../frame/FormFrame.tsx';
 import { buildFields, cableLengthInput, calculator, insulationField, testerFields, testFields } from './form.ts';
@@ -12,7 +12,7 @@ const { name } = calculator;
 const drawing = () => import('./LengthPlot.tsx').then((module) => module.LengthPlot);
 
 /** What a sound cable of this length reads, and whether this one does. */
-export function Calculator(props: IslandProps) {
+export function Calculator(props: CalculatorProps) {
   const form = useForm(calculator, props);
   const { outcome } = form;
   const shows = useMemo(

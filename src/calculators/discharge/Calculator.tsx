@@ -1,7 +1,7 @@
 import { MoreFields } from '../../ui/form/MoreFields.tsx';
 import { ReadingInput } from '../../ui/form/ReadingInput.tsx';
 import { ReadingRow } from '../../ui/form/ReadingRow.tsx';
-import { type IslandProps, useForm } from '../../ui/form/use-form.ts';
+import { type CalculatorProps, useForm } from '../../ui/form/use-form.ts';
 import { LateDrawing } from '../../ui/plot/LateDrawing.tsx';
 import { FormFrame } from '../frame/FormFrame.tsx';
 import { busFields, labelFields, meterFields, pairFields, toleranceFields } from './fields.ts';
@@ -12,7 +12,7 @@ const { name } = calculator;
 const drawing = () => import('./DischargePlot.tsx').then((module) => module.DischargePlot);
 
 /** How long the bus takes to the published limits. It never says that the bus is discharged. */
-export function Calculator(props: IslandProps) {
+export function Calculator(props: CalculatorProps) {
   const form = useForm(calculator, props);
   const assessment = form.outcome.state === 'judged' ? form.outcome.assessment : undefined;
   return (

@@ -2,14 +2,14 @@ import type { ComponentChildren } from 'preact';
 import type { CalculatorForm } from '../../kernel/form/calculator-form.ts';
 import { ErrorSummary } from '../../ui/form/ErrorSummary.tsx';
 import { FormActions } from '../../ui/form/FormActions.tsx';
-import { formProps } from '../../ui/form/form-props.ts';
-import type { FormState, IslandProps } from '../../ui/form/use-form.ts';
-import { useUnfoldedPrint } from '../../ui/form/use-unfolded-print.ts';
+import { useUnfoldedPrint } from '../../ui/form/folded-parts.ts';
+import { formProps } from '../../ui/form/form-behaviour.ts';
+import type { CalculatorProps, FormState } from '../../ui/form/use-form.ts';
 import { VerdictPanel } from '../../ui/verdict/VerdictPanel.tsx';
 import { SharedForm } from './SharedForm.tsx';
 import { ShareForm } from './ShareForm.tsx';
 
-interface Props extends IslandProps {
+interface Props extends CalculatorProps {
   calculator: Pick<CalculatorForm, 'name' | 'title' | 'fields'>;
   form: FormState;
   children: ComponentChildren;

@@ -11,7 +11,7 @@ import { Choices } from '../../ui/form/Choices.tsx';
 import { MoreFields } from '../../ui/form/MoreFields.tsx';
 import { ReadingInput } from '../../ui/form/ReadingInput.tsx';
 import { ReadingRow } from '../../ui/form/ReadingRow.tsx';
-import { type IslandProps, useForm } from '../../ui/form/use-form.ts';
+import { type CalculatorProps, useForm } from '../../ui/form/use-form.ts';
 import { LateDrawing } from '../../ui/plot/LateDrawing.tsx';
 import { FormFrame } from '../frame/FormFrame.tsx';
 import { air, occasion, pe, phaseFields, tester, testMinutes } from './fields.ts';
@@ -21,7 +21,7 @@ const { name } = calculator;
 const drawing = () => import('./InsulationPlot.tsx').then((module) => module.InsulationPlot);
 
 /** Insulation to PE, after a trip or in routine monitoring. */
-export function Calculator(props: IslandProps) {
+export function Calculator(props: CalculatorProps) {
   const form = useForm(calculator, props);
   const { outcome } = form;
   const shows = useMemo(

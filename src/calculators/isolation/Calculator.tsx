@@ -3,7 +3,7 @@ import { Choices } from '../../ui/form/Choices.tsx';
 import { MoreFields } from '../../ui/form/MoreFields.tsx';
 import { ReadingInput } from '../../ui/form/ReadingInput.tsx';
 import { ReadingRow } from '../../ui/form/ReadingRow.tsx';
-import { type IslandProps, useForm } from '../../ui/form/use-form.ts';
+import { type CalculatorProps, useForm } from '../../ui/form/use-form.ts';
 import { LateDrawing } from '../../ui/plot/LateDrawing.tsx';
 import { FormFrame } from '../frame/FormFrame.tsx';
 import { cableEndsChecked, motorTemperature, stageFields, suspectedAnyway, tester } from './fields.ts';
@@ -22,7 +22,7 @@ const fields = {
 };
 
 /** Cable against motor, in three stages. */
-export function Calculator(props: IslandProps) {
+export function Calculator(props: CalculatorProps) {
   const form = useForm(calculator, props);
   const { outcome, read } = form;
   const assessment = outcome.state === 'judged' ? outcome.assessment : undefined;

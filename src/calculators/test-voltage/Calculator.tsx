@@ -1,6 +1,6 @@
 import { Choices } from '../../ui/form/Choices.tsx';
 import { ReadingRow } from '../../ui/form/ReadingRow.tsx';
-import { type IslandProps, useForm } from '../../ui/form/use-form.ts';
+import { type CalculatorProps, useForm } from '../../ui/form/use-form.ts';
 import { FormFrame } from '../frame/FormFrame.tsx';
 import { calculator, driveField, objectField, ratedField, sensitiveField, setField } from './form.ts';
 import { TableRow } from './TableRow.tsx';
@@ -8,7 +8,7 @@ import { TableRow } from './TableRow.tsx';
 const { name } = calculator;
 
 /** Which voltage an insulation test is made with, and whether what is set fits. */
-export function Calculator(props: IslandProps) {
+export function Calculator(props: CalculatorProps) {
   const form = useForm(calculator, props);
   const row = form.outcome.state === 'judged' ? form.outcome.assessment.row : undefined;
   return (

@@ -1,5 +1,5 @@
 import { useLayoutEffect, useState } from 'preact/hooks';
-import { keepTyped, keptTyped } from '../../ui/form/keep.ts';
+import { storedTexts, storeTexts } from '../../ui/form/kept-entries.ts';
 import type { FormState } from '../../ui/form/use-form.ts';
 
 interface Props {
@@ -19,10 +19,10 @@ const none = { addDate: '', addReading: '', addTemperature: '' };
 export function AddRow({ form }: Props) {
   const [typed, setTyped] = useState<Record<string, string>>(none);
   // After the first drawing, which is the server's.
-  useLayoutEffect(() => setTyped({ ...none, ...keptTyped(name, 'sessionStorage') }), []);
+  useLayoutEffect(() => setTyped({ ...none, ...storedTexts(name, 'sessionStorage') }), []);
   const keep = (next: Record<string, string>) => {
     setTyped(next);
-    keepTyped(name, next, 'sessionStorage');
+    storeTexts(name, next, 'sessionStorage');
   };
   const [wrong, setWrong] = useState<string>();
   const put = async () => {

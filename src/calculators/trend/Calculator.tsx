@@ -1,8 +1,8 @@
 import { correction, ratedVoltage, temperatureUnit } from '../../kernel/form/shared-fields.ts';
 import { Choices } from '../../ui/form/Choices.tsx';
+import { useOpening } from '../../ui/form/folded-parts.ts';
 import { ReadingInput } from '../../ui/form/ReadingInput.tsx';
-import { type IslandProps, useForm } from '../../ui/form/use-form.ts';
-import { useOpening } from '../../ui/form/use-opening.ts';
+import { type CalculatorProps, useForm } from '../../ui/form/use-form.ts';
 import { LateDrawing } from '../../ui/plot/LateDrawing.tsx';
 import { FormFrame } from '../frame/FormFrame.tsx';
 import { AddRow } from './AddRow.tsx';
@@ -14,7 +14,7 @@ const { name } = calculator;
 const drawing = () => import('./TrendDrawing.tsx').then((module) => module.TrendDrawing);
 
 /** Whether the insulation of a machine is getting worse over the years. */
-export function Calculator(props: IslandProps) {
+export function Calculator(props: CalculatorProps) {
   const form = useForm(calculator, props);
   const assessment = form.outcome.state === 'judged' ? form.outcome.assessment : undefined;
   const keptOut = assessment?.keptOut ?? [];

@@ -4,7 +4,7 @@ import { Choices } from '../../ui/form/Choices.tsx';
 import { MoreFields } from '../../ui/form/MoreFields.tsx';
 import { ReadingInput } from '../../ui/form/ReadingInput.tsx';
 import { ReadingRow } from '../../ui/form/ReadingRow.tsx';
-import { type IslandProps, useForm } from '../../ui/form/use-form.ts';
+import { type CalculatorProps, useForm } from '../../ui/form/use-form.ts';
 import { LateDrawing } from '../../ui/plot/LateDrawing.tsx';
 import { FormFrame } from '../frame/FormFrame.tsx';
 import {
@@ -25,7 +25,7 @@ const { name } = calculator;
 const drawing = () => import('./WindingBars.tsx').then((module) => module.WindingBars);
 
 /** Whether the three windings of a motor are alike, from the resistances between its terminals. */
-export function Calculator(props: IslandProps) {
+export function Calculator(props: CalculatorProps) {
   const form = useForm(calculator, props);
   const { outcome } = form;
   const shows = useMemo(() => (outcome.state === 'judged' ? { read: outcome.read } : undefined), [outcome]);
