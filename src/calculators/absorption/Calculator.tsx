@@ -1,4 +1,3 @@
-import { useMemo } from 'preact/hooks';
 import { temperatureUnit, windingTemperature } from '../../kernel/form/shared-fields.ts';
 import { Choices } from '../../ui/form/Choices.tsx';
 import { MoreFields } from '../../ui/form/MoreFields.tsx';
@@ -12,18 +11,23 @@ import { PasteReadings } from './PasteReadings.tsx';
 import { StopwatchPanel } from './StopwatchPanel.tsx';
 
 const { name } = calculator;
-const drawing = () => import('./AbsorptionPlot.tsx').then((module) => module.AbsorptionPlot);
+const loadDrawing = () => import('./AbsorptionPlot.tsx').then((module) => module.AbsorptionPlot);
 
 /** Timed readings of one winding: the ratios, the curve, and how far they may be believed. */
 export function Calculator(props: CalculatorProps) {
   const form = useForm(calculator, props);
-  const { outcome } = form;
-  const shows = useMemo(
-    () => (outcome.state === 'judged' ? { input: absorptionInput(outcome.read) } : undefined),
-    [outcome],
-  );
   return (
-    <FormFrame {...props} calculator={calculator} form={form} drawing={<LateDrawing load={drawing} shows={shows} />}>
+    <FormFrame
+      {...props}
+      calculator={calculator}
+      form={form}
+      drawing={(outcome) => (
+        <LateDrawing
+          load={loadDrawing}
+          shows={outcome.state === 'judged' ? { input: absorptionInput(outcome.read) } : undefined}
+        />
+      )}
+    >
       <Choices name={name} field={windingKindField} form={form} />
       <Choices name={name} field={thermalClassField} form={form} />
       <StopwatchPanel name={name} />

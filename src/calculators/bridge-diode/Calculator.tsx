@@ -1,10 +1,8 @@
-import { useMemo } from 'preact/hooks';
 import { Choices } from '../../ui/form/Choices.tsx';
 import { MoreFields } from '../../ui/form/MoreFields.tsx';
 import { ReadingInput } from '../../ui/form/ReadingInput.tsx';
 import { ReadingRow } from '../../ui/form/ReadingRow.tsx';
 import { type CalculatorProps, useForm } from '../../ui/form/use-form.ts';
-import { DrawnLater } from '../../ui/plot/DrawnLater.tsx';
 import { BridgeSchematic } from '../bridge/BridgeSchematic.tsx';
 import { FormFrame } from '../frame/FormFrame.tsx';
 import { busVoltage, diodeFields, meterFields, motorLeads, resistanceFields, steadiness } from './fields.ts';
@@ -31,24 +29,20 @@ const rows = [
 /** The check of a drive's output stage by diode test: twelve readings, and the six resistances beside them. */
 export function Calculator(props: CalculatorProps) {
   const form = useForm(calculator, props);
-  const { outcome } = form;
-  const stage = useMemo(
-    () =>
-      'read' in outcome
-        ? {
-            positions: diodePositions(outcome.read, outcome.state === 'judged' ? outcome.assessment : undefined),
-            title: 'Output stage with the forward drops',
-            caption: 'The forward drop of each diode, at the switch that it belongs to.',
-          }
-        : undefined,
-    [outcome],
-  );
   return (
     <FormFrame
       {...props}
       calculator={calculator}
       form={form}
-      drawing={<DrawnLater drawing={BridgeSchematic} shows={stage} />}
+      drawing={(outcome) =>
+        'read' in outcome && (
+          <BridgeSchematic
+            positions={diodePositions(outcome.read, outcome.state === 'judged' ? outcome.assessment : undefined)}
+            title="Output stage with the forward drops"
+            caption="The forward drop of each diode, at the switch that it belongs to."
+          />
+        )
+      }
     >
       <ReadingInput name={name} field={busVoltage} form={form} />
       <Choices name={name} field={motorLeads} form={form} />

@@ -1,4 +1,3 @@
-import { useMemo } from 'preact/hooks';
 import type { Outcome } from '../../kernel/form/calculator-form.ts';
 import { readForm } from '../../kernel/form/read-form.ts';
 import { Choices } from '../../ui/form/Choices.tsx';
@@ -6,7 +5,6 @@ import { MoreFields } from '../../ui/form/MoreFields.tsx';
 import { ReadingInput } from '../../ui/form/ReadingInput.tsx';
 import { ReadingRow } from '../../ui/form/ReadingRow.tsx';
 import { type CalculatorProps, useForm } from '../../ui/form/use-form.ts';
-import { DrawnLater } from '../../ui/plot/DrawnLater.tsx';
 import { FormFrame } from '../frame/FormFrame.tsx';
 import { BridgeSchematic } from './BridgeSchematic.tsx';
 import { busVoltage, meterFields, motorLeads, railFields, tipsTogether, tolerance } from './fields.ts';
@@ -22,15 +20,12 @@ const optional = [tipsTogether, tolerance, ...meterFields];
 /** The six-reading check of a drive's output stage. */
 export function Calculator(props: CalculatorProps) {
   const form = useForm(calculator, props);
-  const { outcome } = form;
-  // The server draws it too, without readings.
-  const shows = useMemo(() => ({ positions: positionsOf(outcome) }), [outcome]);
   return (
     <FormFrame
       {...props}
       calculator={calculator}
       form={form}
-      drawing={<DrawnLater drawing={BridgeSchematic} shows={shows} />}
+      drawing={(outcome) => <BridgeSchematic positions={positionsOf(outcome)} />}
     >
       <ReadingInput name={name} field={busVoltage} form={form} />
       <Choices name={name} field={motorLeads} form={form} />
@@ -58,6 +53,7 @@ export function Calculator(props: CalculatorProps) {
   );
 }
 
+/** The server draws the schematic too, without readings. */
 function positionsOf(outcome: Outcome<BridgeAssessment>) {
   const read = 'read' in outcome ? outcome.read : readForm(calculator.fields, {});
   return bridgePositions(read, outcome.state === 'judged' ? outcome.assessment : undefined);

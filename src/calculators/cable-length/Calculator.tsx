@@ -1,4 +1,3 @@
-import { useMemo } from 'preact/hooks';
 import { temperatureUnit } from '../../kernel/form/shared-fields.ts';
 import { Choices } from '../../ui/form/Choices.tsx';
 import { MoreFields } from '../../ui/form/MoreFields.tsx';
@@ -9,18 +8,23 @@ import { FormFrame } from '../frame/FormFrame.tsx';
 import { buildFields, cableLengthInput, calculator, insulationField, testerFields, testFields } from './form.ts';
 
 const { name } = calculator;
-const drawing = () => import('./LengthPlot.tsx').then((module) => module.LengthPlot);
+const loadDrawing = () => import('./LengthPlot.tsx').then((module) => module.LengthPlot);
 
 /** What a sound cable of this length reads, and whether this one does. */
 export function Calculator(props: CalculatorProps) {
   const form = useForm(calculator, props);
-  const { outcome } = form;
-  const shows = useMemo(
-    () => (outcome.state === 'judged' ? { input: cableLengthInput(outcome.read) } : undefined),
-    [outcome],
-  );
   return (
-    <FormFrame {...props} calculator={calculator} form={form} drawing={<LateDrawing load={drawing} shows={shows} />}>
+    <FormFrame
+      {...props}
+      calculator={calculator}
+      form={form}
+      drawing={(outcome) => (
+        <LateDrawing
+          load={loadDrawing}
+          shows={outcome.state === 'judged' ? { input: cableLengthInput(outcome.read) } : undefined}
+        />
+      )}
+    >
       <Choices name={name} field={insulationField} form={form} />
       <ReadingRow name={name} legend="One core of the cable" fields={buildFields} form={form} />
       <ReadingRow

@@ -9,7 +9,7 @@ import { calculator } from './form.ts';
 import { WaitTable } from './WaitTable.tsx';
 
 const { name } = calculator;
-const drawing = () => import('./DischargePlot.tsx').then((module) => module.DischargePlot);
+const loadDrawing = () => import('./DischargePlot.tsx').then((module) => module.DischargePlot);
 
 /** How long the bus takes to the published limits. It never says that the bus is discharged. */
 export function Calculator(props: CalculatorProps) {
@@ -20,14 +20,14 @@ export function Calculator(props: CalculatorProps) {
       {...props}
       calculator={calculator}
       form={form}
-      drawing={
+      drawing={() => (
         <>
           {assessment && assessment.waits.length > 0 && (
             <WaitTable waits={assessment.waits} fromReading={assessment.charged?.fromReading ?? false} />
           )}
-          <LateDrawing load={drawing} shows={assessment && { assessment }} />
+          <LateDrawing load={loadDrawing} shows={assessment && { assessment }} />
         </>
-      }
+      )}
     >
       <ReadingRow
         name={name}

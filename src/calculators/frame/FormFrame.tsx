@@ -1,5 +1,7 @@
 import type { ComponentChildren } from 'preact';
-import type { CalculatorForm } from '../../kernel/form/calculator-form.ts';
+import { useMemo } from 'preact/hooks';
+import type { Assessment } from '../../kernel/assessment/assessment.ts';
+import type { CalculatorForm, Outcome } from '../../kernel/form/calculator-form.ts';
 import { ErrorSummary } from '../../ui/form/ErrorSummary.tsx';
 import { FormActions } from '../../ui/form/FormActions.tsx';
 import { useUnfoldedPrint } from '../../ui/form/folded-parts.ts';
@@ -9,17 +11,19 @@ import { VerdictPanel } from '../../ui/verdict/VerdictPanel.tsx';
 import { SharedForm } from './SharedForm.tsx';
 import { ShareForm } from './ShareForm.tsx';
 
-interface Props extends CalculatorProps {
+interface Props<A extends Assessment> extends CalculatorProps {
   calculator: Pick<CalculatorForm, 'name' | 'title' | 'fields'>;
-  form: FormState;
+  form: FormState<A>;
   children: ComponentChildren;
-  /** Drawing that follows the form, between the fields and the verdict. */
-  drawing: ComponentChildren;
+  /** What is drawn between the fields and the verdict. */
+  drawing: (outcome: Outcome<A>) => ComponentChildren;
 }
 
 /** What all calculators have in common around their own fields. */
-export function FormFrame({ calculator, form, visits, children, drawing, visit }: Props) {
+export function FormFrame<A extends Assessment>({ calculator, form, visits, children, drawing, visit }: Props<A>) {
   const { name, title, fields } = calculator;
+  // Drawn once for each outcome, not with each key.
+  const drawn = useMemo(() => drawing(form.outcome), [form.outcome]);
   // Within a visit the whole visit is shared, not one form of it.
   const alone = visit === undefined;
   return (
@@ -30,7 +34,7 @@ export function FormFrame({ calculator, form, visits, children, drawing, visit }
       <FormActions visits={visits} form={form} />
       {children}
       <ErrorSummary calculator={calculator} form={form} />
-      {drawing}
+      {drawn}
       <VerdictPanel name={name} label={title} outcome={form.outcome} pending={form.pending} />
       {alone && <ShareForm name={name} typed={form.typed} />}
     </form>

@@ -1,4 +1,3 @@
-import { useMemo } from 'preact/hooks';
 import {
   correction,
   machineClass,
@@ -18,18 +17,23 @@ import { air, occasion, pe, phaseFields, tester, testMinutes } from './fields.ts
 import { calculator, insulationInput } from './form.ts';
 
 const { name } = calculator;
-const drawing = () => import('./InsulationPlot.tsx').then((module) => module.InsulationPlot);
+const loadDrawing = () => import('./InsulationPlot.tsx').then((module) => module.InsulationPlot);
 
 /** Insulation to PE, after a trip or in routine monitoring. */
 export function Calculator(props: CalculatorProps) {
   const form = useForm(calculator, props);
-  const { outcome } = form;
-  const shows = useMemo(
-    () => (outcome.state === 'judged' ? { input: insulationInput(outcome.read) } : undefined),
-    [outcome],
-  );
   return (
-    <FormFrame {...props} calculator={calculator} form={form} drawing={<LateDrawing load={drawing} shows={shows} />}>
+    <FormFrame
+      {...props}
+      calculator={calculator}
+      form={form}
+      drawing={(outcome) => (
+        <LateDrawing
+          load={loadDrawing}
+          shows={outcome.state === 'judged' ? { input: insulationInput(outcome.read) } : undefined}
+        />
+      )}
+    >
       {/* A visit begins with a trip: its occasion is no question. */}
       {props.visit === undefined && <Choices name={name} field={occasion} form={form} />}
       <ReadingRow

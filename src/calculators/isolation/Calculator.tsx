@@ -13,7 +13,7 @@ import { Stage } from './Stage.tsx';
 import { contradicts, type LaterStage, stagesAsked } from './stages-asked.ts';
 
 const { name } = calculator;
-const drawing = () => import('./PartsStrip.tsx').then((module) => module.PartsStrip);
+const loadDrawing = () => import('./PartsStrip.tsx').then((module) => module.PartsStrip);
 const fields = {
   joined: stageFields('joined'),
   cable: stageFields('cable'),
@@ -37,7 +37,12 @@ export function Calculator(props: CalculatorProps) {
     used: isUsed,
   });
   return (
-    <FormFrame {...props} calculator={calculator} form={form} drawing={<LateDrawing load={drawing} shows={parts} />}>
+    <FormFrame
+      {...props}
+      calculator={calculator}
+      form={form}
+      drawing={() => <LateDrawing load={loadDrawing} shows={parts} />}
+    >
       <Choices name={name} field={suspectedAnyway} form={form} />
       <ReadingRow
         name={name}

@@ -10,9 +10,15 @@ const { name } = calculator;
 /** Which voltage an insulation test is made with, and whether what is set fits. */
 export function Calculator(props: CalculatorProps) {
   const form = useForm(calculator, props);
-  const row = form.outcome.state === 'judged' ? form.outcome.assessment.row : undefined;
   return (
-    <FormFrame {...props} calculator={calculator} form={form} drawing={row && <TableRow id={row} />}>
+    <FormFrame
+      {...props}
+      calculator={calculator}
+      form={form}
+      drawing={(outcome) =>
+        outcome.state === 'judged' && outcome.assessment.row && <TableRow id={outcome.assessment.row} />
+      }
+    >
       <Choices name={name} field={objectField} form={form} />
       <ReadingRow
         name={name}

@@ -11,7 +11,7 @@ import { calculator } from './form.ts';
 import { RowsField } from './RowsField.tsx';
 
 const { name } = calculator;
-const drawing = () => import('./TrendDrawing.tsx').then((module) => module.TrendDrawing);
+const loadDrawing = () => import('./TrendDrawing.tsx').then((module) => module.TrendDrawing);
 
 /** Whether the insulation of a machine is getting worse over the years. */
 export function Calculator(props: CalculatorProps) {
@@ -27,7 +27,7 @@ export function Calculator(props: CalculatorProps) {
       {...props}
       calculator={calculator}
       form={form}
-      drawing={<LateDrawing load={drawing} shows={assessment && { assessment }} />}
+      drawing={() => <LateDrawing load={loadDrawing} shows={assessment && { assessment }} />}
     >
       <RowsField form={form} />
       {orderAsked && <Choices name={name} field={dateOrder} form={form} />}

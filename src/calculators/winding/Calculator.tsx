@@ -1,4 +1,3 @@
-import { useMemo } from 'preact/hooks';
 import { temperatureUnit } from '../../kernel/form/shared-fields.ts';
 import { Choices } from '../../ui/form/Choices.tsx';
 import { MoreFields } from '../../ui/form/MoreFields.tsx';
@@ -22,17 +21,22 @@ import {
 import { calculator } from './form.ts';
 
 const { name } = calculator;
-const drawing = () => import('./WindingBars.tsx').then((module) => module.WindingBars);
+const loadDrawing = () => import('./WindingBars.tsx').then((module) => module.WindingBars);
 
 /** Whether the three windings of a motor are alike, from the resistances between its terminals. */
 export function Calculator(props: CalculatorProps) {
   const form = useForm(calculator, props);
-  const { outcome } = form;
-  const shows = useMemo(() => (outcome.state === 'judged' ? { read: outcome.read } : undefined), [outcome]);
   // Shown as well where an entry stands in it: nothing that counts is hidden.
   const leadsAsked = form.read.choices.leads === 'subtract' || (form.typed.leadOhms ?? '') !== '';
   return (
-    <FormFrame {...props} calculator={calculator} form={form} drawing={<LateDrawing load={drawing} shows={shows} />}>
+    <FormFrame
+      {...props}
+      calculator={calculator}
+      form={form}
+      drawing={(outcome) => (
+        <LateDrawing load={loadDrawing} shows={outcome.state === 'judged' ? { read: outcome.read } : undefined} />
+      )}
+    >
       <ReadingRow
         name={name}
         legend="Readings"
