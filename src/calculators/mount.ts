@@ -1,10 +1,10 @@
 import { type ComponentType, h, hydrate } from 'preact';
 import { shownTime } from '../kernel/time/iso-time.ts';
-import { typedIn } from '../ui/form/dom-values.ts';
-import { keptEntries } from '../ui/form/keep.ts';
-import type { IslandProps } from '../ui/form/use-form.ts';
+import { typedBeforeScript } from '../ui/form/form-start.ts';
+import { keptEntries } from '../ui/form/kept-entries.ts';
+import type { CalculatorProps } from '../ui/form/use-form.ts';
 
-const components = import.meta.glob<ComponentType<IslandProps>>('./*/Calculator.tsx', { import: 'Calculator' });
+const components = import.meta.glob<ComponentType<CalculatorProps>>('./*/Calculator.tsx', { import: 'Calculator' });
 
 /** Brings a server-rendered form to life, with what was typed into it before. */
 async function mount(element: HTMLElement): Promise<void> {
@@ -16,8 +16,8 @@ async function mount(element: HTMLElement): Promise<void> {
   await new Promise((go) => setTimeout(go));
   // Read after the script has come: until this line the person may have been typing.
   const kept = keptEntries(name);
-  const start = { ...kept?.typed, ...typedIn(element) };
-  const visits: IslandProps['visits'] = JSON.parse(element.dataset.visits ?? '[]');
+  const start = { ...kept?.typed, ...typedBeforeScript(element) };
+  const visits: CalculatorProps['visits'] = JSON.parse(element.dataset.visits ?? '[]');
   hydrate(
     h(calculator, { visits, start, ...(kept && { kept: { since: shownTime(kept.at), outdated: kept.outdated } }) }),
     element,

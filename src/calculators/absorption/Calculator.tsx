@@ -1,41 +1,32 @@
-import { useMemo } from 'preact/hooks';
 import { temperatureUnit, windingTemperature } from '../../kernel/form/shared-fields.ts';
 import { Choices } from '../../ui/form/Choices.tsx';
 import { MoreFields } from '../../ui/form/MoreFields.tsx';
 import { ReadingInput } from '../../ui/form/ReadingInput.tsx';
 import { ReadingRow } from '../../ui/form/ReadingRow.tsx';
-import { type IslandProps, useForm } from '../../ui/form/use-form.ts';
+import { type CalculatorProps, useForm } from '../../ui/form/use-form.ts';
 import { LateDrawing } from '../../ui/plot/LateDrawing.tsx';
 import { FormFrame } from '../frame/FormFrame.tsx';
-import {
-  calculator as absorptionForm,
-  absorptionInput,
-  testerFields,
-  thermalClassField,
-  timedFields,
-  windingKindField,
-} from './form.ts';
+import { absorptionInput, calculator, testerFields, thermalClassField, timedFields, windingKindField } from './form.ts';
 import { PasteReadings } from './PasteReadings.tsx';
 import { StopwatchPanel } from './StopwatchPanel.tsx';
 
-const { name } = absorptionForm;
-const drawing = () => import('./AbsorptionPlot.tsx').then((module) => module.AbsorptionPlot);
+const { name } = calculator;
+const loadDrawing = () => import('./AbsorptionPlot.tsx').then((module) => module.AbsorptionPlot);
 
 /** Timed readings of one winding: the ratios, the curve, and how far they may be believed. */
-export function Calculator(props: IslandProps) {
-  const form = useForm(absorptionForm, props);
-  const { outcome } = form;
-  const shows = useMemo(
-    () => (outcome.state === 'judged' ? { input: absorptionInput(outcome.read) } : undefined),
-    [outcome],
-  );
+export function Calculator(props: CalculatorProps) {
+  const form = useForm(calculator, props);
   return (
     <FormFrame
       {...props}
-      definition={absorptionForm}
-      label="Polarization index"
+      calculator={calculator}
       form={form}
-      drawing={<LateDrawing load={drawing} shows={shows} />}
+      drawing={(outcome) => (
+        <LateDrawing
+          load={loadDrawing}
+          shows={outcome.state === 'judged' ? { input: absorptionInput(outcome.read) } : undefined}
+        />
+      )}
     >
       <Choices name={name} field={windingKindField} form={form} />
       <Choices name={name} field={thermalClassField} form={form} />

@@ -5,6 +5,7 @@ import type { ReadForm } from '../../kernel/form/read-form.ts';
 import { temperatureUnit, windingTemperature } from '../../kernel/form/shared-fields.ts';
 import { limitValue } from '../../kernel/limits.ts';
 import { missing } from '../../kernel/reading/reading.ts';
+import { absorption } from './about.ts';
 import { assessAbsorption } from './rule/assess.ts';
 import { type AbsorptionAssessment, type AbsorptionInput, absorptionField, absorptionTimes } from './rule/input.ts';
 import { markName } from './stopwatch.ts';
@@ -55,7 +56,7 @@ export function absorptionInput(read: ReadForm): AbsorptionInput {
 }
 
 export const calculator = defineCalculator<AbsorptionAssessment>({
-  name: 'absorption',
+  ...absorption,
   fields: [windingKindField, thermalClassField, ...timedFields, windingTemperature, temperatureUnit, ...testerFields],
   assess: (read) => assessAbsorption(absorptionInput(read)),
   findingTexts: absorptionFindings,

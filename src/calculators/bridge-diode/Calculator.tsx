@@ -1,31 +1,15 @@
-import { useMemo } from 'preact/hooks';
-import type { LateForm } from '../../kernel/form/calculator-form.ts';
 import { Choices } from '../../ui/form/Choices.tsx';
 import { MoreFields } from '../../ui/form/MoreFields.tsx';
 import { ReadingInput } from '../../ui/form/ReadingInput.tsx';
 import { ReadingRow } from '../../ui/form/ReadingRow.tsx';
-import { type IslandProps, useForm } from '../../ui/form/use-form.ts';
-import { DrawnLater } from '../../ui/plot/DrawnLater.tsx';
+import { type CalculatorProps, useForm } from '../../ui/form/use-form.ts';
 import { BridgeSchematic } from '../bridge/BridgeSchematic.tsx';
 import { FormFrame } from '../frame/FormFrame.tsx';
-import {
-  bridgeDiodeFields,
-  busVoltage,
-  diodeFields,
-  meterFields,
-  motorLeads,
-  resistanceFields,
-  steadiness,
-} from './fields.ts';
+import { busVoltage, diodeFields, meterFields, motorLeads, resistanceFields, steadiness } from './fields.ts';
+import { calculator } from './form.ts';
 import { diodePositions } from './positions.ts';
-import type { BridgeDiodeAssessment } from './rule/assess.ts';
 
-const name = 'bridge-diode';
-const bridgeDiode: LateForm<BridgeDiodeAssessment> = {
-  name,
-  fields: bridgeDiodeFields,
-  load: () => import('./form.ts').then((module) => module.calculator),
-};
+const { name } = calculator;
 
 const rows = [
   {
@@ -43,27 +27,22 @@ const rows = [
 ];
 
 /** The check of a drive's output stage by diode test: twelve readings, and the six resistances beside them. */
-export function Calculator(props: IslandProps) {
-  const form = useForm(bridgeDiode, props);
-  const { outcome } = form;
-  const stage = useMemo(
-    () =>
-      'read' in outcome
-        ? {
-            positions: diodePositions(outcome.read, outcome.state === 'judged' ? outcome.assessment : undefined),
-            title: 'Output stage with the forward drops',
-            caption: 'The forward drop of each diode, at the switch that it belongs to.',
-          }
-        : undefined,
-    [outcome],
-  );
+export function Calculator(props: CalculatorProps) {
+  const form = useForm(calculator, props);
   return (
     <FormFrame
       {...props}
-      definition={bridgeDiode}
-      label="Bridge by diode test"
+      calculator={calculator}
       form={form}
-      drawing={<DrawnLater drawing={BridgeSchematic} shows={stage} />}
+      drawing={(outcome) =>
+        'read' in outcome && (
+          <BridgeSchematic
+            positions={diodePositions(outcome.read, outcome.state === 'judged' ? outcome.assessment : undefined)}
+            title="Output stage with the forward drops"
+            caption="The forward drop of each diode, at the switch that it belongs to."
+          />
+        )
+      }
     >
       <ReadingInput name={name} field={busVoltage} form={form} />
       <Choices name={name} field={motorLeads} form={form} />

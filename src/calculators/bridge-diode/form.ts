@@ -4,6 +4,7 @@ import { instrumentOf } from '../../kernel/form/instrument.ts';
 import type { ReadForm } from '../../kernel/form/read-form.ts';
 import { missing, type Reading } from '../../kernel/reading/reading.ts';
 import type { Rail } from '../bridge/rule/switch-position.ts';
+import { bridgeDiode } from './about.ts';
 import { bridgeDiodeFields, resistanceFields } from './fields.ts';
 import { assessBridgeDiode, type BridgeDiodeAssessment, type BridgeDiodeInput } from './rule/assess.ts';
 import type { DiodeRail } from './rule/rail.ts';
@@ -31,7 +32,7 @@ export function bridgeDiodeInput(read: ReadForm): BridgeDiodeInput {
 }
 
 export const calculator = defineCalculator<BridgeDiodeAssessment>({
-  name: 'bridge-diode',
+  ...bridgeDiode,
   fields: bridgeDiodeFields,
   assess: (read) => assessBridgeDiode(bridgeDiodeInput(read)),
   findingTexts: bridgeDiodeFindings,

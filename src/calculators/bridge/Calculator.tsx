@@ -1,37 +1,31 @@
-import { useMemo } from 'preact/hooks';
 import type { Outcome } from '../../kernel/form/calculator-form.ts';
 import { readForm } from '../../kernel/form/read-form.ts';
 import { Choices } from '../../ui/form/Choices.tsx';
 import { MoreFields } from '../../ui/form/MoreFields.tsx';
 import { ReadingInput } from '../../ui/form/ReadingInput.tsx';
 import { ReadingRow } from '../../ui/form/ReadingRow.tsx';
-import { type IslandProps, useForm } from '../../ui/form/use-form.ts';
-import { DrawnLater } from '../../ui/plot/DrawnLater.tsx';
+import { type CalculatorProps, useForm } from '../../ui/form/use-form.ts';
 import { FormFrame } from '../frame/FormFrame.tsx';
 import { BridgeSchematic } from './BridgeSchematic.tsx';
 import { busVoltage, meterFields, motorLeads, railFields, tipsTogether, tolerance } from './fields.ts';
-import { calculator as bridgeForm } from './form.ts';
+import { calculator } from './form.ts';
 import { bridgePositions } from './positions.ts';
 import type { BridgeAssessment } from './rule/assess.ts';
 
-const { name } = bridgeForm;
+const { name } = calculator;
 const plus = railFields('plus');
 const minus = railFields('minus');
 const optional = [tipsTogether, tolerance, ...meterFields];
 
 /** The six-reading check of a drive's output stage. */
-export function Calculator(props: IslandProps) {
-  const form = useForm(bridgeForm, props);
-  const { outcome } = form;
-  // The server draws it too, without readings.
-  const shows = useMemo(() => ({ positions: positionsOf(outcome) }), [outcome]);
+export function Calculator(props: CalculatorProps) {
+  const form = useForm(calculator, props);
   return (
     <FormFrame
       {...props}
-      definition={bridgeForm}
-      label="Bridge balance"
+      calculator={calculator}
       form={form}
-      drawing={<DrawnLater drawing={BridgeSchematic} shows={shows} />}
+      drawing={(outcome) => <BridgeSchematic positions={positionsOf(outcome)} />}
     >
       <ReadingInput name={name} field={busVoltage} form={form} />
       <Choices name={name} field={motorLeads} form={form} />
@@ -59,7 +53,8 @@ export function Calculator(props: IslandProps) {
   );
 }
 
+/** The server draws the schematic too, without readings. */
 function positionsOf(outcome: Outcome<BridgeAssessment>) {
-  const read = 'read' in outcome ? outcome.read : readForm(bridgeForm.fields, {});
+  const read = 'read' in outcome ? outcome.read : readForm(calculator.fields, {});
   return bridgePositions(read, outcome.state === 'judged' ? outcome.assessment : undefined);
 }

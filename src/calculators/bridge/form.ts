@@ -3,6 +3,7 @@ import { defineCalculator } from '../../kernel/form/calculator-form.ts';
 import { instrumentOf, numberOf } from '../../kernel/form/instrument.ts';
 import type { ReadForm } from '../../kernel/form/read-form.ts';
 import { missing, type Reading } from '../../kernel/reading/reading.ts';
+import { bridge } from './about.ts';
 import { busVoltage, meterFields, motorLeads, railFields, tipsTogether, tolerance } from './fields.ts';
 import { assessBridge, type BridgeAssessment, type BridgeInput } from './rule/assess.ts';
 import type { Rail } from './rule/switch-position.ts';
@@ -28,7 +29,7 @@ export function bridgeInput(read: ReadForm): BridgeInput {
 }
 
 export const calculator = defineCalculator<BridgeAssessment>({
-  name: 'bridge',
+  ...bridge,
   fields: [
     busVoltage,
     motorLeads,

@@ -1,38 +1,29 @@
-import { useMemo } from 'preact/hooks';
 import { temperatureUnit } from '../../kernel/form/shared-fields.ts';
 import { Choices } from '../../ui/form/Choices.tsx';
 import { MoreFields } from '../../ui/form/MoreFields.tsx';
 import { ReadingRow } from '../../ui/form/ReadingRow.tsx';
-import { type IslandProps, useForm } from '../../ui/form/use-form.ts';
+import { type CalculatorProps, useForm } from '../../ui/form/use-form.ts';
 import { LateDrawing } from '../../ui/plot/LateDrawing.tsx';
 import { FormFrame } from '../frame/FormFrame.tsx';
-import {
-  buildFields,
-  calculator as cableLengthForm,
-  cableLengthInput,
-  insulationField,
-  testerFields,
-  testFields,
-} from './form.ts';
+import { buildFields, cableLengthInput, calculator, insulationField, testerFields, testFields } from './form.ts';
 
-const { name } = cableLengthForm;
-const drawing = () => import('./LengthPlot.tsx').then((module) => module.LengthPlot);
+const { name } = calculator;
+const loadDrawing = () => import('./LengthPlot.tsx').then((module) => module.LengthPlot);
 
 /** What a sound cable of this length reads, and whether this one does. */
-export function Calculator(props: IslandProps) {
-  const form = useForm(cableLengthForm, props);
-  const { outcome } = form;
-  const shows = useMemo(
-    () => (outcome.state === 'judged' ? { input: cableLengthInput(outcome.read) } : undefined),
-    [outcome],
-  );
+export function Calculator(props: CalculatorProps) {
+  const form = useForm(calculator, props);
   return (
     <FormFrame
       {...props}
-      definition={cableLengthForm}
-      label="Cable insulation by length"
+      calculator={calculator}
       form={form}
-      drawing={<LateDrawing load={drawing} shows={shows} />}
+      drawing={(outcome) => (
+        <LateDrawing
+          load={loadDrawing}
+          shows={outcome.state === 'judged' ? { input: cableLengthInput(outcome.read) } : undefined}
+        />
+      )}
     >
       <Choices name={name} field={insulationField} form={form} />
       <ReadingRow name={name} legend="One core of the cable" fields={buildFields} form={form} />

@@ -4,6 +4,7 @@ import { instrumentFields, instrumentOf } from '../../kernel/form/instrument.ts'
 import type { ReadForm } from '../../kernel/form/read-form.ts';
 import { temperatureUnit } from '../../kernel/form/shared-fields.ts';
 import { missing } from '../../kernel/reading/reading.ts';
+import { cableLength } from './about.ts';
 import { assessCableLength } from './rule/assess.ts';
 import type { CableLengthAssessment, CableLengthInput } from './rule/input.ts';
 import { cableLengthFindings, cableLengthSteps } from './words.ts';
@@ -83,7 +84,7 @@ export function cableLengthInput(read: ReadForm): CableLengthInput {
 }
 
 export const calculator = defineCalculator<CableLengthAssessment>({
-  name: 'cable-length',
+  ...cableLength,
   fields: [insulationField, ...buildFields, ...testFields, temperatureUnit, ...testerFields],
   assess: (read) => assessCableLength(cableLengthInput(read)),
   findingTexts: cableLengthFindings,

@@ -1,34 +1,33 @@
 import { MoreFields } from '../../ui/form/MoreFields.tsx';
 import { ReadingInput } from '../../ui/form/ReadingInput.tsx';
 import { ReadingRow } from '../../ui/form/ReadingRow.tsx';
-import { type IslandProps, useForm } from '../../ui/form/use-form.ts';
+import { type CalculatorProps, useForm } from '../../ui/form/use-form.ts';
 import { LateDrawing } from '../../ui/plot/LateDrawing.tsx';
 import { FormFrame } from '../frame/FormFrame.tsx';
 import { busFields, labelFields, meterFields, pairFields, toleranceFields } from './fields.ts';
-import { calculator as dischargeForm } from './form.ts';
+import { calculator } from './form.ts';
 import { WaitTable } from './WaitTable.tsx';
 
-const { name } = dischargeForm;
-const drawing = () => import('./DischargePlot.tsx').then((module) => module.DischargePlot);
+const { name } = calculator;
+const loadDrawing = () => import('./DischargePlot.tsx').then((module) => module.DischargePlot);
 
 /** How long the bus takes to the published limits. It never says that the bus is discharged. */
-export function Calculator(props: IslandProps) {
-  const form = useForm(dischargeForm, props);
+export function Calculator(props: CalculatorProps) {
+  const form = useForm(calculator, props);
   const assessment = form.outcome.state === 'judged' ? form.outcome.assessment : undefined;
   return (
     <FormFrame
       {...props}
-      definition={dischargeForm}
-      label="DC-bus discharge"
+      calculator={calculator}
       form={form}
-      drawing={
+      drawing={() => (
         <>
           {assessment && assessment.waits.length > 0 && (
             <WaitTable waits={assessment.waits} fromReading={assessment.charged?.fromReading ?? false} />
           )}
-          <LateDrawing load={drawing} shows={assessment && { assessment }} />
+          <LateDrawing load={loadDrawing} shows={assessment && { assessment }} />
         </>
-      }
+      )}
     >
       <ReadingRow
         name={name}

@@ -2,6 +2,7 @@ import { defineCalculator } from '../../kernel/form/calculator-form.ts';
 import { instrumentOf } from '../../kernel/form/instrument.ts';
 import type { ReadForm } from '../../kernel/form/read-form.ts';
 import { missing } from '../../kernel/reading/reading.ts';
+import { discharge } from './about.ts';
 import { busFields, labelFields, meterFields, pairFields, toleranceFields } from './fields.ts';
 import { assessDischarge, type DischargeAssessment } from './rule/assess.ts';
 import type { DischargeInput } from './rule/input.ts';
@@ -25,7 +26,7 @@ export function dischargeInput(read: ReadForm): DischargeInput {
 }
 
 export const calculator = defineCalculator<DischargeAssessment>({
-  name: 'discharge',
+  ...discharge,
   fields: [...busFields, ...toleranceFields, ...pairFields, ...meterFields, ...labelFields],
   assess: (read) => assessDischarge(dischargeInput(read)),
   findingTexts: dischargeFindings,

@@ -1,4 +1,3 @@
-import { useMemo } from 'preact/hooks';
 import {
   correction,
   machineClass,
@@ -11,30 +10,29 @@ import { Choices } from '../../ui/form/Choices.tsx';
 import { MoreFields } from '../../ui/form/MoreFields.tsx';
 import { ReadingInput } from '../../ui/form/ReadingInput.tsx';
 import { ReadingRow } from '../../ui/form/ReadingRow.tsx';
-import { type IslandProps, useForm } from '../../ui/form/use-form.ts';
+import { type CalculatorProps, useForm } from '../../ui/form/use-form.ts';
 import { LateDrawing } from '../../ui/plot/LateDrawing.tsx';
 import { FormFrame } from '../frame/FormFrame.tsx';
 import { air, occasion, pe, phaseFields, tester, testMinutes } from './fields.ts';
-import { calculator as insulationForm, insulationInput } from './form.ts';
+import { calculator, insulationInput } from './form.ts';
 
-const { name } = insulationForm;
-const drawing = () => import('./InsulationPlot.tsx').then((module) => module.InsulationPlot);
+const { name } = calculator;
+const loadDrawing = () => import('./InsulationPlot.tsx').then((module) => module.InsulationPlot);
 
 /** Insulation to PE, after a trip or in routine monitoring. */
-export function Calculator(props: IslandProps) {
-  const form = useForm(insulationForm, props);
-  const { outcome } = form;
-  const shows = useMemo(
-    () => (outcome.state === 'judged' ? { input: insulationInput(outcome.read) } : undefined),
-    [outcome],
-  );
+export function Calculator(props: CalculatorProps) {
+  const form = useForm(calculator, props);
   return (
     <FormFrame
       {...props}
-      definition={insulationForm}
-      label="Insulation go/no-go"
+      calculator={calculator}
       form={form}
-      drawing={<LateDrawing load={drawing} shows={shows} />}
+      drawing={(outcome) => (
+        <LateDrawing
+          load={loadDrawing}
+          shows={outcome.state === 'judged' ? { input: insulationInput(outcome.read) } : undefined}
+        />
+      )}
     >
       {/* A visit begins with a trip: its occasion is no question. */}
       {props.visit === undefined && <Choices name={name} field={occasion} form={form} />}

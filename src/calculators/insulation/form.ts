@@ -11,6 +11,7 @@ import {
   windingTemperature,
 } from '../../kernel/form/shared-fields.ts';
 import { missing } from '../../kernel/reading/reading.ts';
+import { insulation } from './about.ts';
 import { air, occasion, pe, phaseFields, tester, testMinutes } from './fields.ts';
 import { assessInsulation } from './rule/assess.ts';
 import type { InsulationAssessment, InsulationInput } from './rule/input.ts';
@@ -36,7 +37,7 @@ export function insulationInput(read: ReadForm): InsulationInput {
 }
 
 export const calculator = defineCalculator<InsulationAssessment>({
-  name: 'insulation',
+  ...insulation,
   fields: [
     occasion,
     ...phaseFields,

@@ -1,25 +1,19 @@
-import type { LateForm } from '../../kernel/form/calculator-form.ts';
 import { correction, temperatureUnit, testVoltage, windingTemperature } from '../../kernel/form/shared-fields.ts';
 import { Choices } from '../../ui/form/Choices.tsx';
 import { MoreFields } from '../../ui/form/MoreFields.tsx';
 import { ReadingInput } from '../../ui/form/ReadingInput.tsx';
 import { ReadingRow } from '../../ui/form/ReadingRow.tsx';
-import { type IslandProps, useForm } from '../../ui/form/use-form.ts';
+import { type CalculatorProps, useForm } from '../../ui/form/use-form.ts';
 import { LateDrawing } from '../../ui/plot/LateDrawing.tsx';
 import { FormFrame } from '../frame/FormFrame.tsx';
-import { cableEndsChecked, isolationFields, motorTemperature, stageFields, suspectedAnyway, tester } from './fields.ts';
-import type { IsolationAssessment } from './rule/input.ts';
+import { cableEndsChecked, motorTemperature, stageFields, suspectedAnyway, tester } from './fields.ts';
+import { calculator } from './form.ts';
 import type { StageName } from './rule/stage.ts';
 import { Stage } from './Stage.tsx';
 import { contradicts, type LaterStage, stagesAsked } from './stages-asked.ts';
 
-const name = 'isolation';
-const isolation: LateForm<IsolationAssessment> = {
-  name,
-  fields: isolationFields,
-  load: () => import('./form.ts').then((module) => module.calculator),
-};
-const drawing = () => import('./PartsStrip.tsx').then((module) => module.PartsStrip);
+const { name } = calculator;
+const loadDrawing = () => import('./PartsStrip.tsx').then((module) => module.PartsStrip);
 const fields = {
   joined: stageFields('joined'),
   cable: stageFields('cable'),
@@ -28,8 +22,8 @@ const fields = {
 };
 
 /** Cable against motor, in three stages. */
-export function Calculator(props: IslandProps) {
-  const form = useForm(isolation, props);
+export function Calculator(props: CalculatorProps) {
+  const form = useForm(calculator, props);
   const { outcome, read } = form;
   const assessment = outcome.state === 'judged' ? outcome.assessment : undefined;
   const parts = assessment && { parts: assessment.parts, misfit: contradicts(assessment) };
@@ -45,10 +39,9 @@ export function Calculator(props: IslandProps) {
   return (
     <FormFrame
       {...props}
-      definition={isolation}
-      label="Cable or motor"
+      calculator={calculator}
       form={form}
-      drawing={<LateDrawing load={drawing} shows={parts} />}
+      drawing={() => <LateDrawing load={loadDrawing} shows={parts} />}
     >
       <Choices name={name} field={suspectedAnyway} form={form} />
       <ReadingRow

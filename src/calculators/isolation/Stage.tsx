@@ -1,5 +1,5 @@
 import type { ComponentChildren } from 'preact';
-import { useOpening } from '../../ui/form/use-opening.ts';
+import { useOpening } from '../../ui/form/folded-parts.ts';
 
 interface Props {
   number: number;

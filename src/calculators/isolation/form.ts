@@ -3,6 +3,7 @@ import { instrumentOf } from '../../kernel/form/instrument.ts';
 import type { ReadForm } from '../../kernel/form/read-form.ts';
 import { correctionOf } from '../../kernel/form/shared-fields.ts';
 import { missing } from '../../kernel/reading/reading.ts';
+import { isolation } from './about.ts';
 import { isolationFields } from './fields.ts';
 import { assessIsolation } from './rule/assess.ts';
 import type { IsolationAssessment, IsolationInput, StageReadings } from './rule/input.ts';
@@ -40,7 +41,7 @@ export function isolationInput(read: ReadForm): IsolationInput {
 }
 
 export const calculator = defineCalculator<IsolationAssessment>({
-  name: 'isolation',
+  ...isolation,
   fields: isolationFields,
   assess: (read) => assessIsolation(isolationInput(read)),
   findingTexts: isolationFindings,

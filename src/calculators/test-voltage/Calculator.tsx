@@ -1,30 +1,23 @@
 import { Choices } from '../../ui/form/Choices.tsx';
 import { ReadingRow } from '../../ui/form/ReadingRow.tsx';
-import { type IslandProps, useForm } from '../../ui/form/use-form.ts';
+import { type CalculatorProps, useForm } from '../../ui/form/use-form.ts';
 import { FormFrame } from '../frame/FormFrame.tsx';
-import {
-  driveField,
-  objectField,
-  ratedField,
-  sensitiveField,
-  setField,
-  calculator as testVoltageForm,
-} from './form.ts';
+import { calculator, driveField, objectField, ratedField, sensitiveField, setField } from './form.ts';
 import { TableRow } from './TableRow.tsx';
 
-const { name } = testVoltageForm;
+const { name } = calculator;
 
 /** Which voltage an insulation test is made with, and whether what is set fits. */
-export function Calculator(props: IslandProps) {
-  const form = useForm(testVoltageForm, props);
-  const row = form.outcome.state === 'judged' ? form.outcome.assessment.row : undefined;
+export function Calculator(props: CalculatorProps) {
+  const form = useForm(calculator, props);
   return (
     <FormFrame
       {...props}
-      definition={testVoltageForm}
-      label="Test voltage"
+      calculator={calculator}
       form={form}
-      drawing={row && <TableRow id={row} />}
+      drawing={(outcome) =>
+        outcome.state === 'judged' && outcome.assessment.row && <TableRow id={outcome.assessment.row} />
+      }
     >
       <Choices name={name} field={objectField} form={form} />
       <ReadingRow

@@ -2,6 +2,7 @@ import { defineCalculator } from '../../kernel/form/calculator-form.ts';
 import type { ChoiceField, Option, ReadingField } from '../../kernel/form/field.ts';
 import type { ReadForm } from '../../kernel/form/read-form.ts';
 import { missing } from '../../kernel/reading/reading.ts';
+import { testVoltage } from './about.ts';
 import { assessTestVoltage } from './rule/assess.ts';
 import {
   type TestObject,
@@ -91,7 +92,7 @@ function whetherOf(choice: string | undefined): Whether {
 }
 
 export const calculator = defineCalculator<TestVoltageChoice>({
-  name: 'test-voltage',
+  ...testVoltage,
   judgesFrom: objectField.id,
   fields: [objectField, ratedField, driveField, sensitiveField, setField],
   assess: (read) => assessTestVoltage(testVoltageInput(read)),

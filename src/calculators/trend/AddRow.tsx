@@ -1,6 +1,7 @@
 import { useLayoutEffect, useState } from 'preact/hooks';
-import { keepTyped, keptTyped } from '../../ui/form/keep.ts';
+import { storedTexts, storeTexts } from '../../ui/form/kept-entries.ts';
 import type { FormState } from '../../ui/form/use-form.ts';
+import { addedRow } from './added-row.ts';
 
 interface Props {
   form: Pick<FormState, 'typed' | 'read' | 'choose'>;
@@ -15,29 +16,23 @@ const parts = [
 const name = 'trend-row';
 const none = { addDate: '', addReading: '', addTemperature: '' };
 
-/** One row at a time, for those who have no table. A row that can't be used is told before it is added. */
+/** One row at a time, for those who have no table. If a row can't be used, the form says so before it is added. */
 export function AddRow({ form }: Props) {
   const [typed, setTyped] = useState<Record<string, string>>(none);
   // After the first drawing, which is the server's.
-  useLayoutEffect(() => setTyped({ ...none, ...keptTyped(name, 'sessionStorage') }), []);
+  useLayoutEffect(() => setTyped({ ...none, ...storedTexts(name, 'sessionStorage') }), []);
   const keep = (next: Record<string, string>) => {
     setTyped(next);
-    keepTyped(name, next, 'sessionStorage');
+    storeTexts(name, next, 'sessionStorage');
   };
   const [wrong, setWrong] = useState<string>();
-  const put = async () => {
+  const add = () => {
     const cells = parts.map(({ id }) => typed[id]?.trim() ?? '');
-    const { addedRow } = await import('./added-row.ts');
     const added = addedRow(form.typed.rows ?? '', cells, form.read, Date.now());
     setWrong('wrong' in added ? added.wrong : undefined);
     if ('wrong' in added) return;
     form.choose('rows', added.rows);
     keep(none);
-  };
-  const add = () => {
-    put().catch(() =>
-      setWrong('The reader of rows could not be loaded. The row stays here: load the page again later.'),
-    );
   };
   return (
     <fieldset class="reading-row">

@@ -1,28 +1,21 @@
-import type { LateForm } from '../../kernel/form/calculator-form.ts';
 import { correction, ratedVoltage, temperatureUnit } from '../../kernel/form/shared-fields.ts';
 import { Choices } from '../../ui/form/Choices.tsx';
+import { useOpening } from '../../ui/form/folded-parts.ts';
 import { ReadingInput } from '../../ui/form/ReadingInput.tsx';
-import { type IslandProps, useForm } from '../../ui/form/use-form.ts';
-import { useOpening } from '../../ui/form/use-opening.ts';
+import { type CalculatorProps, useForm } from '../../ui/form/use-form.ts';
 import { LateDrawing } from '../../ui/plot/LateDrawing.tsx';
 import { FormFrame } from '../frame/FormFrame.tsx';
-
 import { AddRow } from './AddRow.tsx';
-import { bareOhms, dateOrder, decimalMark, trendFields, windingKind } from './fields.ts';
+import { bareOhms, dateOrder, decimalMark, windingKind } from './fields.ts';
+import { calculator } from './form.ts';
 import { RowsField } from './RowsField.tsx';
-import type { TrendAssessment } from './rule/input.ts';
 
-const name = 'trend';
-const trend: LateForm<TrendAssessment> = {
-  name,
-  fields: trendFields,
-  load: () => import('./form.ts').then((module) => module.calculator),
-};
-const drawing = () => import('./TrendDrawing.tsx').then((module) => module.TrendDrawing);
+const { name } = calculator;
+const loadDrawing = () => import('./TrendDrawing.tsx').then((module) => module.TrendDrawing);
 
 /** Whether the insulation of a machine is getting worse over the years. */
-export function Calculator(props: IslandProps) {
-  const form = useForm(trend, props);
+export function Calculator(props: CalculatorProps) {
+  const form = useForm(calculator, props);
   const assessment = form.outcome.state === 'judged' ? form.outcome.assessment : undefined;
   const keptOut = assessment?.keptOut ?? [];
   const orderAsked = form.typed.dateOrder !== '' || keptOut.some(({ code }) => code === 'date-ambiguous');
@@ -32,10 +25,9 @@ export function Calculator(props: IslandProps) {
   return (
     <FormFrame
       {...props}
-      definition={trend}
-      label="Trend of the insulation"
+      calculator={calculator}
       form={form}
-      drawing={<LateDrawing load={drawing} shows={assessment && { assessment }} />}
+      drawing={() => <LateDrawing load={loadDrawing} shows={assessment && { assessment }} />}
     >
       <RowsField form={form} />
       {orderAsked && <Choices name={name} field={dateOrder} form={form} />}

@@ -3,6 +3,7 @@ import { correction, machineClass, ratedVoltage, temperatureUnit } from '../../k
 
 export const rows: TextField = {
   kind: 'text',
+  long: true,
   id: 'rows',
   name: 'Readings',
   hint: 'One row for each reading: date, resistance, winding temperature. Paste them from a spreadsheet, open a CSV file, or add them one by one.',

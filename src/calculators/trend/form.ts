@@ -2,6 +2,7 @@ import { defineCalculator } from '../../kernel/form/calculator-form.ts';
 import type { ReadForm } from '../../kernel/form/read-form.ts';
 import { correctionOf } from '../../kernel/form/shared-fields.ts';
 import { missing } from '../../kernel/reading/reading.ts';
+import { trend } from './about.ts';
 import { cellsOf } from './cells.ts';
 import { trendFields } from './fields.ts';
 import { assessTrend } from './rule/assess.ts';
@@ -31,7 +32,7 @@ export function trendInput(read: ReadForm, now: number): TrendInput {
 /** A trend's go ends a year after its last value, so its form needs to know the time: ms from 1970-01-01, as `Date.now`. */
 export const trendAt = (clock: () => number) =>
   defineCalculator<TrendAssessment>({
-    name: 'trend',
+    ...trend,
     fields: trendFields,
     assess: (read) => assessTrend(trendInput(read, clock())),
     findingTexts: trendFindings,

@@ -1,10 +1,9 @@
-import { useMemo } from 'preact/hooks';
 import { temperatureUnit } from '../../kernel/form/shared-fields.ts';
 import { Choices } from '../../ui/form/Choices.tsx';
 import { MoreFields } from '../../ui/form/MoreFields.tsx';
 import { ReadingInput } from '../../ui/form/ReadingInput.tsx';
 import { ReadingRow } from '../../ui/form/ReadingRow.tsx';
-import { type IslandProps, useForm } from '../../ui/form/use-form.ts';
+import { type CalculatorProps, useForm } from '../../ui/form/use-form.ts';
 import { LateDrawing } from '../../ui/plot/LateDrawing.tsx';
 import { FormFrame } from '../frame/FormFrame.tsx';
 import {
@@ -19,25 +18,24 @@ import {
   temperatureField,
   windingKind,
 } from './fields.ts';
-import { calculator as windingForm } from './form.ts';
+import { calculator } from './form.ts';
 
-const { name } = windingForm;
-const drawing = () => import('./WindingBars.tsx').then((module) => module.WindingBars);
+const { name } = calculator;
+const loadDrawing = () => import('./WindingBars.tsx').then((module) => module.WindingBars);
 
 /** Whether the three windings of a motor are alike, from the resistances between its terminals. */
-export function Calculator(props: IslandProps) {
-  const form = useForm(windingForm, props);
-  const { outcome } = form;
-  const shows = useMemo(() => (outcome.state === 'judged' ? { read: outcome.read } : undefined), [outcome]);
+export function Calculator(props: CalculatorProps) {
+  const form = useForm(calculator, props);
   // Shown as well where an entry stands in it: nothing that counts is hidden.
   const leadsAsked = form.read.choices.leads === 'subtract' || (form.typed.leadOhms ?? '') !== '';
   return (
     <FormFrame
       {...props}
-      definition={windingForm}
-      label="Winding resistance"
+      calculator={calculator}
       form={form}
-      drawing={<LateDrawing load={drawing} shows={shows} />}
+      drawing={(outcome) => (
+        <LateDrawing load={loadDrawing} shows={outcome.state === 'judged' ? { read: outcome.read } : undefined} />
+      )}
     >
       <ReadingRow
         name={name}

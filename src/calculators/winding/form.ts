@@ -4,6 +4,7 @@ import { instrumentOf } from '../../kernel/form/instrument.ts';
 import type { ReadForm } from '../../kernel/form/read-form.ts';
 import { temperatureUnit } from '../../kernel/form/shared-fields.ts';
 import { missing, type Reading } from '../../kernel/reading/reading.ts';
+import { winding } from './about.ts';
 import {
   conductor,
   connection,
@@ -45,7 +46,7 @@ function oneOf<T extends string>(value: string | undefined, known: readonly T[],
 }
 
 export const calculator = defineCalculator<WindingAssessment>({
-  name: 'winding',
+  ...winding,
   fields: [
     ...pairFields,
     leads,

@@ -7,6 +7,7 @@ import { type FieldError, type ReadForm, readForm } from './read-form.ts';
 /** What a calculator is made of, apart from its looks. */
 interface Definition<A extends Assessment> {
   name: string;
+  title: string;
   fields: readonly FormField[];
   /** Judges from the answer to this question on, before any reading is typed. */
   judgesFrom?: string;
@@ -18,17 +19,12 @@ interface Definition<A extends Assessment> {
 
 /** A calculator as pages, cases and visits use it: none of them needs to know its findings to have them put into words. */
 export interface CalculatorForm<A extends Assessment = Assessment>
-  extends Pick<Definition<A>, 'name' | 'fields' | 'assess'> {
+  extends Pick<Definition<A>, 'name' | 'title' | 'fields' | 'assess'> {
   /**
    * From what stands in the form to what is said about it. An entry that can't be read gives no verdict, but never
    * hides a danger that the other entries show. What was only `offered`, and not typed, judges nothing by itself.
    */
   judge: (typed: Typed, offered?: Typed) => Outcome<A>;
-}
-
-/** A calculator whose rule and sentences are loaded with the first entry: its script is too long to come with the form. */
-export interface LateForm<A extends Assessment = Assessment> extends Pick<CalculatorForm, 'name' | 'fields'> {
-  load: () => Promise<CalculatorForm<A>>;
 }
 
 export interface FindingLine {
@@ -39,8 +35,6 @@ export interface FindingLine {
 /** What the verdict panel shows. `stop` is a verdict of its own here: nothing is judged because going on is dangerous. */
 export type Outcome<A extends Assessment = Assessment> =
   | { state: 'blank' }
-  /** The rule of a `LateForm` is on its way, or did not come. */
-  | { state: 'loading' | 'not-loaded' }
   | { state: 'unreadable'; read: ReadForm; errors: Record<string, FieldError>; dangers: FindingLine[] }
   | { state: 'unchosen'; read: ReadForm; questions: string[] }
   | {
@@ -58,8 +52,8 @@ const weight: Severity[] = ['stop', 'fail', 'undecided', 'caution', 'pass', 'not
 
 /** Ties the rule of a calculator to its sentences: each finding of the rule has one, made from what it carries. */
 export function defineCalculator<A extends Assessment>(definition: Definition<A>): CalculatorForm<A> {
-  const { name, fields, assess } = definition;
-  return { name, fields, assess, judge: (typed, offered = {}) => judge(definition, typed, offered) };
+  const { name, title, fields, assess } = definition;
+  return { name, title, fields, assess, judge: (typed, offered = {}) => judge(definition, typed, offered) };
 }
 
 function judge<A extends Assessment>(definition: Definition<A>, typed: Typed, offered: Typed): Outcome<A> {

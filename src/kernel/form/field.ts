@@ -10,9 +10,11 @@ export interface ReadingField {
   id: string;
   /** Beside its neighbours in a row, so it may be short. */
   label: string;
-  /** Where it stands alone, as in the error summary. */
+  /** Used without its neighbours, as in the error summary. */
   name: string;
   hint?: string;
+  /** How it is named in the line that sums up a step of a visit. */
+  inLine?: string;
   quantity: Quantity;
   /** The choice field that says which unit a bare number has. */
   bareUnitFrom?: string;
@@ -38,15 +40,29 @@ export interface ChoiceField {
   required?: true;
 }
 
-/** A field for a text of many lines, such as a pasted table; the calculator reads it by itself. */
+/** A field whose text is taken as typed. */
 export interface TextField {
   kind: 'text';
   id: string;
   name: string;
   hint?: string;
+  /** Has room for several lines. */
+  long?: true;
+  /** Asks for a keypad of digits. */
+  digits?: true;
 }
 
-export type FormField = ReadingField | ChoiceField | TextField;
+/** Something that is confirmed: 'yes' or ''. */
+export interface TickField {
+  kind: 'tick';
+  id: string;
+  name: string;
+  /** How it is named in the line that sums up a step of a visit; without it, it is left out. */
+  inLine?: string;
+}
+
+/** The fields of every form: calculators and the questions of a visit. */
+export type FormField = ReadingField | ChoiceField | TextField | TickField;
 
 /** The form as it is before anybody has typed. */
 export function blankForm(fields: readonly FormField[]): Typed {
@@ -54,13 +70,13 @@ export function blankForm(fields: readonly FormField[]): Typed {
 }
 
 /**
- * Whether no reading has been typed; choices alone judge nothing, and neither does what was only `offered` to the
+ * Whether no reading has been typed; choices and ticks alone judge nothing, and neither does what was only `offered` to the
  * person, such as a reading of an earlier step.
  */
 export function isBlank(fields: readonly FormField[], typed: Typed, offered: Typed = {}): boolean {
   return fields.every(({ kind, id }) => {
     const text = (typed[id] ?? '').trim();
-    return kind === 'choice' || text === '' || text === offered[id];
+    return kind === 'choice' || kind === 'tick' || text === '' || text === offered[id];
   });
 }
 

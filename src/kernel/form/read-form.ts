@@ -11,8 +11,9 @@ export interface FieldError {
 /** A form as it was understood: readings and choices by field id, and what could not be understood. */
 export interface ReadForm {
   readings: Record<string, Reading>;
+  /** A tick counts as the choice 'yes' or ''. */
   choices: Record<string, string>;
-  /** Texts of many lines, as typed. */
+  /** Texts as typed. */
   texts: Record<string, string>;
   errors: Record<string, FieldError>;
   /** Required choices without an answer. */
@@ -23,9 +24,19 @@ export interface ReadForm {
 export function readForm(fields: readonly FormField[], typed: Typed): ReadForm {
   const read: ReadForm = { readings: {}, choices: {}, texts: {}, errors: {}, unchosen: [] };
   for (const field of fields) {
-    if (field.kind === 'choice') readChoice(field, typed, read);
-    else if (field.kind === 'text') read.texts[field.id] = typed[field.id] ?? '';
-    else readReading(field, typed, read);
+    switch (field.kind) {
+      case 'reading':
+        readReading(field, typed, read);
+        break;
+      case 'choice':
+        readChoice(field, typed, read);
+        break;
+      case 'tick':
+        read.choices[field.id] = typed[field.id] === 'yes' ? 'yes' : '';
+        break;
+      case 'text':
+        read.texts[field.id] = typed[field.id] ?? '';
+    }
   }
   return read;
 }

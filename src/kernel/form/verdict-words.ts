@@ -36,10 +36,6 @@ export function whyEmpty(outcome: Outcome): string {
   switch (outcome.state) {
     case 'blank':
       return 'Type your readings above. The verdict follows as you go.';
-    case 'loading':
-      return 'Reading your entries.';
-    case 'not-loaded':
-      return 'The script that judges your entries could not be loaded, so nothing is judged. Your entries are kept. Load the page again when you have a network.';
     case 'unchosen':
       return `Answer first: ${outcome.questions.join(', ')}.`;
     case 'unreadable':
@@ -54,7 +50,5 @@ export function whyEmpty(outcome: Outcome): string {
 /** What a screen reader hears when the verdict changes: the word and the weightiest reason. */
 export function announcement(outcome: Outcome): string {
   const reason = findingsShown(outcome)[0]?.text ?? whyEmpty(outcome);
-  return outcome.state === 'blank' || outcome.state === 'loading'
-    ? ''
-    : `Verdict: ${verdictWords[shownVerdict(outcome)]}. ${reason}`;
+  return outcome.state === 'blank' ? '' : `Verdict: ${verdictWords[shownVerdict(outcome)]}. ${reason}`;
 }

@@ -1,4 +1,4 @@
-import { keepTyped, keptTyped } from '../../ui/form/keep.ts';
+import { storedTexts, storeTexts } from '../../ui/form/kept-entries.ts';
 import type { Action } from '../case/action.ts';
 import type { Conclusion } from '../case/conclusion.ts';
 
@@ -10,7 +10,7 @@ export interface KeptCase {
 }
 
 export function keepCase({ code, actions, conclusion }: KeptCase): void {
-  keepTyped(
+  storeTexts(
     'practice',
     { code, actions: JSON.stringify(actions), conclusion: JSON.stringify(conclusion ?? null) },
     'localStorage',
@@ -19,7 +19,7 @@ export function keepCase({ code, actions, conclusion }: KeptCase): void {
 
 /** The case that was kept; undefined where there is none, or where what is kept can't be read. */
 export function keptCase(): KeptCase | undefined {
-  const { code, actions, conclusion } = keptTyped('practice', 'localStorage');
+  const { code, actions, conclusion } = storedTexts('practice', 'localStorage');
   if (code === undefined || actions === undefined) return undefined;
   try {
     const done: unknown = JSON.parse(actions);

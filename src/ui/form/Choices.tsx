@@ -1,6 +1,5 @@
 import type { ChoiceField } from '../../kernel/form/field.ts';
-import { fieldError } from './shown-error.ts';
-import type { FieldsState } from './use-form.ts';
+import type { FieldsState } from './use-fields.ts';
 
 interface Props {
   /** What the ids of the fields begin with. */
@@ -12,7 +11,7 @@ interface Props {
 /** A question with a few answers, all of them in sight. */
 export function Choices({ name, field, form }: Props) {
   const value = form.typed[field.id];
-  const error = fieldError(form, field.id);
+  const error = form.errors[field.id];
   const id = `${name}-${field.id}`;
   const short = field.options.every(({ label, hint }) => label.length < 12 && hint === undefined);
   return (

@@ -1,8 +1,8 @@
 import type { ComponentChildren } from 'preact';
 import type { ReadingField } from '../../kernel/form/field.ts';
+import { useOpening } from './folded-parts.ts';
 import { ReadingInput } from './ReadingInput.tsx';
-import type { FieldsState } from './use-form.ts';
-import { useOpening } from './use-opening.ts';
+import type { FieldsState } from './use-fields.ts';
 
 interface Props {
   /** What the ids of the fields begin with. */

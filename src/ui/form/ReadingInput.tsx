@@ -2,10 +2,9 @@ import { useEffect, useRef } from 'preact/hooks';
 import type { ReadingField } from '../../kernel/form/field.ts';
 import type { Quantity } from '../../kernel/reading/quantity.ts';
 import { missing } from '../../kernel/reading/reading.ts';
-import { echo } from './echo.ts';
-import { focusNextQuestion } from './next-question.ts';
-import { fieldError } from './shown-error.ts';
-import type { FieldsState } from './use-form.ts';
+import { focusNextQuestion } from './form-behaviour.ts';
+import { readback } from './readback.ts';
+import type { FieldsState } from './use-fields.ts';
 
 interface Props {
   /** What the ids of the fields begin with. */
@@ -26,7 +25,7 @@ const keyboardOf = (quantity: Quantity) => (quantity === 'percent' || quantity =
 /** A text field for a reading: label, hint, field, what was understood, error, offers to mend it. */
 export function ReadingInput({ name, field, form, likelyUnit }: Props) {
   const input = useRef<HTMLInputElement>(null);
-  const error = fieldError(form, field.id);
+  const error = form.errors[field.id];
   const note = form.notes[field.id];
   const id = `${name}-${field.id}`;
   const described = [field.hint && `${id}-hint`, note && `${id}-note`, error ? `${id}-error` : `${id}-echo`]
@@ -64,7 +63,7 @@ export function ReadingInput({ name, field, form, likelyUnit }: Props) {
         onBlur={form.leave}
       />
       <p class="echo" id={`${id}-echo`}>
-        {echo(form.read.readings[field.id] ?? missing, form.typed[field.id])}
+        {readback(form.read.readings[field.id] ?? missing, form.typed[field.id])}
       </p>
       <div ref={place} class="mend">
         {error && (

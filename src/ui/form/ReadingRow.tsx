@@ -1,7 +1,7 @@
 import type { ReadingField } from '../../kernel/form/field.ts';
 import { lastIn } from '../../kernel/reading/last-in.ts';
 import { ReadingInput } from './ReadingInput.tsx';
-import type { FieldsState } from './use-form.ts';
+import type { FieldsState } from './use-fields.ts';
 
 interface Props {
   /** What the ids of the fields begin with. */

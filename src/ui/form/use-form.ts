@@ -1,13 +1,10 @@
-import { useLayoutEffect, useMemo, useRef, useState } from 'preact/hooks';
+import { useLayoutEffect, useMemo, useState } from 'preact/hooks';
 import type { Assessment } from '../../kernel/assessment/assessment.ts';
-import type { CalculatorForm, LateForm, Outcome } from '../../kernel/form/calculator-form.ts';
-import { blankForm, fillForm, isBlank, isUntouched, type Typed } from '../../kernel/form/field.ts';
-import { type FieldError, type ReadForm, readForm } from '../../kernel/form/read-form.ts';
-import { caseInAddress, openedByReload } from './address.ts';
-import { keepEntries } from './keep.ts';
-import { useRedrawOnShow } from './use-redraw.ts';
-import { useRule } from './use-rule.ts';
-import { useSettling } from './use-settling.ts';
+import type { CalculatorForm, Outcome } from '../../kernel/form/calculator-form.ts';
+import { blankForm, fillForm, isUntouched, type Typed } from '../../kernel/form/field.ts';
+import { caseInAddress, openedByReload } from './form-start.ts';
+import { keepEntries } from './kept-entries.ts';
+import { type FieldsState, useFields } from './use-fields.ts';
 
 /** An example visit, as far as one calculator needs it. */
 export interface WorkedVisit {
@@ -26,16 +23,16 @@ export interface VisitTie {
   onSettled: (typed: Typed) => void;
 }
 
-export interface IslandProps {
+export interface CalculatorProps {
   visits: WorkedVisit[];
   /** What the form begins with: typed before the script came, kept on this device, or kept in a visit. */
   start?: Typed;
   /** Since when the entries are kept, for people: they may belong to another axis. See `KeptEntries`. */
   kept?: { since: string; outdated: boolean };
-  /** Given where the form is a step of a visit, which keeps the entries. */
+  /** Given if the form is a step of a visit, which keeps the entries. */
   visit?: VisitTie;
-  /** Stands beside a field, by its id: where its entry comes from. */
-  notes?: Readonly<Record<string, string>>;
+  /** What is shown beside a field, by its id: where its entry comes from. */
+  notes?: FieldsState['notes'];
 }
 
 /** Something that changed the whole form at once, and the way back. */
@@ -44,22 +41,8 @@ interface Change {
   back: { label: string; text: string; typed: Typed };
 }
 
-/** What the fields of any form work with. Every control is drawn from `typed`, and from nothing else. */
-export interface FieldsState {
-  typed: Typed;
-  /** The form as it stands at this moment, for the line beside each field. */
-  read: ReadForm;
-  /** What could not be read when the entries last settled. */
-  errors: Readonly<Record<string, FieldError>>;
-  notes: Readonly<Record<string, string>>;
-  type: (id: string, value: string) => void;
-  /** Judge soon: the person left the field. */
-  leave: () => void;
-  choose: (id: string, value: string) => void;
-}
-
 export interface FormState<A extends Assessment = Assessment> extends FieldsState {
-  /** What is said about the entries that have settled: the person paused or left a field. */
+  /** What is said about the entries that have settled. */
   outcome: Outcome<A>;
   /** Something was typed that the outcome does not know yet. */
   pending: boolean;
@@ -69,78 +52,46 @@ export interface FormState<A extends Assessment = Assessment> extends FieldsStat
   undo: () => void;
 }
 
-/** The state of a calculator's form. */
+/** The state of a calculator's form: its fields, the outcome, kept entries, the case in the address, undo. */
 export function useForm<A extends Assessment>(
-  form: CalculatorForm<A> | LateForm<A>,
-  { visits, start = {}, kept, visit, notes = {} }: IslandProps,
+  { fields, name, judge }: CalculatorForm<A>,
+  { visits, start = {}, kept, visit, notes }: CalculatorProps,
 ): FormState<A> {
-  const { fields, name } = form;
-  // The first drawing of a form that the server drew is blank, as the server's is; what it begins with comes next.
-  const [typed, setTyped] = useState<Typed>(() => fillForm(fields, visit === undefined ? {} : start));
-  const [settled, setSettled] = useState(typed);
   const [change, setChange] = useState<Change>();
-  const latest = useRef(typed);
-  useRedrawOnShow();
-
-  const { onType, onLeave, settle } = useSettling(() => {
-    setSettled(latest.current);
-    if (visit !== undefined) visit.onSettled(latest.current);
-    else keepEntries(name, isUntouched(fields, latest.current) ? undefined : latest.current);
+  const form = useFields({
+    fields,
+    // The first drawing of a form that the server drew is blank, as the server's is; what it begins with comes next.
+    start: fillForm(fields, visit === undefined ? {} : start),
+    ...(notes && { notes }),
+    onTyped: visit?.onTyped,
+    onSettled: (settled) => {
+      if (visit !== undefined) visit.onSettled(settled);
+      else keepEntries(name, isUntouched(fields, settled) ? undefined : settled);
+    },
   });
-  const put = (next: Typed) => {
-    latest.current = next;
-    setTyped(next);
-    visit?.onTyped(next);
-  };
-  const replace = (next: Typed, text: string, label = 'Undo', undone = 'Undone.') => {
-    setChange({ text, back: { label, text: undone, typed: latest.current } });
-    put(next);
-    settle();
-  };
+  const replace = (next: Typed, text: string, label = 'Undo', undone = 'Undone.') =>
+    setChange({ text, back: { label, text: undone, typed: form.replace(next) } });
 
   // Before the next event: a key pressed in between would be overwritten.
   useLayoutEffect(() => {
     if (visit !== undefined) return;
     const begun = fillForm(fields, start);
     if (kept !== undefined) replace(begun, keptText(kept), 'Clear them', 'Cleared.');
-    else if (fields.some(({ id }) => begun[id] !== latest.current[id])) {
-      put(begun);
-      settle();
-    }
+    else if (!isUntouched(fields, begun)) form.replace(begun);
     const fillFromAddress = () => {
       const worked = visits.find(({ id }) => id === caseInAddress());
       if (worked !== undefined) replace(fillForm(fields, worked.form), `Filled in: ${worked.title} (invented).`);
     };
     // A reload keeps what the person changed since the link was opened.
-    if (!openedByReload() || isUntouched(fields, latest.current)) fillFromAddress();
+    if (!openedByReload() || isUntouched(fields, begun)) fillFromAddress();
     addEventListener('hashchange', fillFromAddress);
     return () => removeEventListener('hashchange', fillFromAddress);
   }, []);
 
-  const isEmpty = isBlank(fields, settled, visit?.offered);
-  const rule = useRule(form, !isEmpty);
-  const outcome = useMemo(
-    (): Outcome<A> =>
-      typeof rule === 'object' ? rule.judge(settled, visit?.offered) : { state: isEmpty ? 'blank' : rule },
-    [settled, rule],
-  );
   return {
-    typed,
-    read: readForm(fields, typed),
-    errors: outcome.state === 'unreadable' ? outcome.errors : {},
-    outcome,
-    pending: typed !== settled,
+    ...form,
+    outcome: useMemo(() => judge(form.settled, visit?.offered), [form.settled]),
     change,
-    notes,
-    type: (id, value) => {
-      put({ ...latest.current, [id]: value });
-      onType();
-    },
-    leave: onLeave,
-    choose: (id, value) => {
-      put({ ...latest.current, [id]: value });
-      settle();
-    },
     fill: (values, text) => replace(fillForm(fields, values), text),
     clear: () => replace(blankForm(fields), 'Cleared.'),
     undo: () => change && replace(change.back.typed, change.back.text),

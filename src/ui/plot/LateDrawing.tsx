@@ -1,15 +1,14 @@
-import type { ComponentType } from 'preact';
+import { type ComponentType, h } from 'preact';
 import { useEffect, useState } from 'preact/hooks';
-import { DrawnLater } from './DrawnLater.tsx';
 
 interface Props<P> {
   load: () => Promise<ComponentType<P>>;
-  /** What is drawn; nothing yet where undefined. */
+  /** What is drawn; undefined while there is nothing to draw. */
   shows: P | undefined;
 }
 
 /**
- * A drawing whose script comes only when there is something to draw. If it can't be loaded the page says so and goes on
+ * A drawing whose script is loaded when there is something to draw. If it can't be loaded the page says so and works
  * without it: the verdict and its numbers do not rest on the drawing.
  */
 export function LateDrawing<P extends object>({ load, shows }: Props<P>) {
@@ -23,8 +22,9 @@ export function LateDrawing<P extends object>({ load, shows }: Props<P>) {
       () => setFailed(true),
     );
   }, [wanted]);
-  if (Drawing !== undefined) return <DrawnLater drawing={Drawing} shows={shows} />;
-  return failed && wanted ? (
+  if (!wanted) return null;
+  if (Drawing !== undefined) return h(Drawing, shows);
+  return failed ? (
     <p class="hint">
       The drawing could not be loaded. The verdict below does not need it. Load the page again to see it.
     </p>

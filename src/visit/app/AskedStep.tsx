@@ -1,12 +1,11 @@
-import type { Typed } from '../../kernel/form/field.ts';
+import type { FormField, Typed } from '../../kernel/form/field.ts';
 import { Choices } from '../../ui/form/Choices.tsx';
-import { formProps } from '../../ui/form/form-props.ts';
+import { formProps } from '../../ui/form/form-behaviour.ts';
 import { ReadingInput } from '../../ui/form/ReadingInput.tsx';
-import type { FieldsState } from '../../ui/form/use-form.ts';
-import type { AskedField } from '../steps/fields.ts';
+import { type FieldsState, useFields } from '../../ui/form/use-fields.ts';
 import { type AskedStepId, questions } from '../steps/questions.ts';
 import { TextInput } from './TextInput.tsx';
-import { useStepForm } from './use-step-form.ts';
+import { TickInput } from './TickInput.tsx';
 
 interface Props {
   id: AskedStepId;
@@ -18,7 +17,7 @@ interface Props {
 /** A step that asks a few questions. */
 export function AskedStep({ id, start, onTyped, onSettled }: Props) {
   const { fields } = questions[id];
-  const form = useStepForm(fields, start, onTyped, onSettled);
+  const form = useFields({ fields, start, onTyped, onSettled });
   return (
     <form class="step-form" {...formProps}>
       {fields.map((field) => (
@@ -28,7 +27,7 @@ export function AskedStep({ id, start, onTyped, onSettled }: Props) {
   );
 }
 
-function Field({ name, field, form }: { name: string; field: AskedField; form: FieldsState }) {
+function Field({ name, field, form }: { name: string; field: FormField; form: FieldsState }) {
   const id = `${name}-${field.id}`;
   const value = form.typed[field.id] ?? '';
   switch (field.kind) {
@@ -37,20 +36,8 @@ function Field({ name, field, form }: { name: string; field: AskedField; form: F
     case 'reading':
       return <ReadingInput name={name} field={field} form={form} />;
     case 'tick':
-      return (
-        <div class="choices tick">
-          <label for={id}>
-            <input
-              type="checkbox"
-              id={id}
-              checked={value === 'yes'}
-              onChange={(event) => form.choose(field.id, event.currentTarget.checked ? 'yes' : '')}
-            />
-            <span>{field.name}</span>
-          </label>
-        </div>
-      );
-    case 'words':
+      return <TickInput id={id} label={field.name} value={value} onChoose={(next) => form.choose(field.id, next)} />;
+    case 'text':
       return (
         <TextInput
           id={id}

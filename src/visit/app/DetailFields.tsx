@@ -1,16 +1,16 @@
+import type { Entries } from '../../ui/form/use-entries.ts';
 import type { DetailField } from './details-fields.ts';
 import { TextInput } from './TextInput.tsx';
-import type { Draft } from './use-draft.ts';
 
 interface Props<Words extends Partial<Record<DetailField['id'], string>>> {
   fields: readonly DetailField[];
-  draft: Draft<Words>;
+  entries: Entries<Words>;
 }
 
 /** Fields for words about a visit. */
 export function DetailFields<Words extends Partial<Record<DetailField['id'], string>>>({
   fields,
-  draft,
+  entries,
 }: Props<Words>) {
   return (
     <>
@@ -21,9 +21,9 @@ export function DetailFields<Words extends Partial<Record<DetailField['id'], str
           label={label}
           hint={hint}
           long={long}
-          value={draft.value[id] ?? ''}
-          onInput={(value) => draft.set({ ...draft.value, [id]: value })}
-          onLeave={draft.leave}
+          value={entries.typed[id] ?? ''}
+          onInput={(value) => entries.type((before) => ({ ...before, [id]: value }))}
+          onLeave={entries.leave}
         />
       ))}
     </>

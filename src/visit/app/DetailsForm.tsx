@@ -1,5 +1,6 @@
-import { formProps } from '../../ui/form/form-props.ts';
-import { useOpening } from '../../ui/form/use-opening.ts';
+import { useOpening } from '../../ui/form/folded-parts.ts';
+import { formProps } from '../../ui/form/form-behaviour.ts';
+import { useEntries } from '../../ui/form/use-entries.ts';
 import { evaluate } from '../evaluate.ts';
 import { changeDetails, type VisitDetails } from '../record/change-visit.ts';
 import type { VisitRecord } from '../record/visit-schema.ts';
@@ -8,7 +9,6 @@ import { conditionFields, nameFields, plateFields } from './details-fields.ts';
 import { Instruments } from './Instruments.tsx';
 import { ServedAxes } from './ServedAxes.tsx';
 import { TextInput } from './TextInput.tsx';
-import { useDraft } from './use-draft.ts';
 import type { VisitSession } from './use-session.ts';
 
 interface Props {
@@ -19,32 +19,33 @@ interface Props {
 
 /** Who and where, instruments, conditions, notes: everything that is no step. Folded, but for the name of a new visit. */
 export function DetailsForm({ visit, change, draft }: Props) {
-  const put = (details: Partial<VisitDetails>) =>
+  const onSettled = (details: Partial<VisitDetails>) =>
     change((before, now) => evaluate(changeDetails(before.visit, details, now), now, before));
-  const typed = (details: Partial<VisitDetails>) => draft({ details });
+  const onTyped = (details: Partial<VisitDetails>) => draft({ details });
   const { machine, axis, controllerMessage, drive, motor, site, person, conditions, notes } = visit;
-  const name = useDraft({ machine, axis, controllerMessage }, typed, put);
-  const more = useDraft({ drive, motor, site, person, conditions, notes }, typed, put);
-  const setMore = (part: Partial<typeof more.value>) => more.set({ ...more.value, ...part });
+  const name = useEntries({ start: { machine, axis, controllerMessage }, onTyped, onSettled });
+  const more = useEntries({ start: { drive, motor, site, person, conditions, notes }, onTyped, onSettled });
+  const typeMore = (part: (before: typeof more.typed) => Partial<typeof more.typed>) =>
+    more.type((before) => ({ ...before, ...part(before) }));
   const isNew = axis === '' && visit.seq === 0;
   return (
     <form class="visit-details" {...formProps}>
       <details class="more" ref={useOpening(isNew)}>
         <summary>Machine, axis, message</summary>
-        <DetailFields fields={nameFields} draft={name} />
+        <DetailFields fields={nameFields} entries={name} />
       </details>
       <details class="more">
         <summary>Drive, motor, instruments, conditions, notes</summary>
-        <DetailFields fields={plateFields} draft={more} />
+        <DetailFields fields={plateFields} entries={more} />
         <ServedAxes
           rows={visit.servedAxes}
-          onTyped={(servedAxes) => typed({ servedAxes })}
-          onSettled={(servedAxes) => put({ servedAxes })}
+          onTyped={(servedAxes) => onTyped({ servedAxes })}
+          onSettled={(servedAxes) => onSettled({ servedAxes })}
         />
         <Instruments
           instruments={visit.instruments}
-          onTyped={(instruments) => typed({ instruments })}
-          onSettled={(instruments) => put({ instruments })}
+          onTyped={(instruments) => onTyped({ instruments })}
+          onSettled={(instruments) => onSettled({ instruments })}
         />
         <fieldset>
           <legend>Conditions</legend>
@@ -54,8 +55,8 @@ export function DetailsForm({ visit, change, draft }: Props) {
               id={`visit-${id}`}
               label={label}
               hint={hint}
-              value={more.value.conditions[id]}
-              onInput={(value) => setMore({ conditions: { ...more.value.conditions, [id]: value } })}
+              value={more.typed.conditions[id]}
+              onInput={(value) => typeMore(({ conditions: before }) => ({ conditions: { ...before, [id]: value } }))}
               onLeave={more.leave}
             />
           ))}
@@ -64,8 +65,8 @@ export function DetailsForm({ visit, change, draft }: Props) {
           id="visit-notes"
           label="Notes"
           long
-          value={more.value.notes}
-          onInput={(value) => setMore({ notes: value })}
+          value={more.typed.notes}
+          onInput={(value) => typeMore(() => ({ notes: value }))}
           onLeave={more.leave}
         />
       </details>

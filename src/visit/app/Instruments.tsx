@@ -1,7 +1,7 @@
+import { useEntries } from '../../ui/form/use-entries.ts';
 import type { VisitDetails } from '../record/change-visit.ts';
 import { instrumentRows, notedInstruments, usualInstruments } from './details-fields.ts';
 import { TextInput } from './TextInput.tsx';
-import { useDraft } from './use-draft.ts';
 
 type Instrument = VisitDetails['instruments'][number];
 
@@ -13,14 +13,14 @@ interface Props {
 
 /** What is measured with. The calculators take the accuracy from here. */
 export function Instruments({ instruments, onTyped, onSettled }: Props) {
-  const draft = useDraft(
-    instrumentRows(instruments),
-    (rows) => onTyped(notedInstruments(rows)),
-    (rows) => onSettled(notedInstruments(rows)),
-  );
-  const rows = draft.value;
+  const entries = useEntries({
+    start: instrumentRows(instruments),
+    onTyped: (typed) => onTyped(notedInstruments(typed)),
+    onSettled: (settled) => onSettled(notedInstruments(settled)),
+  });
+  const rows = entries.typed;
   const set = (index: number, part: Partial<Instrument>) =>
-    draft.set(rows.map((row, position) => (position === index ? { ...row, ...part } : row)));
+    entries.type((before) => before.map((row, position) => (position === index ? { ...row, ...part } : row)));
   return (
     <fieldset>
       <legend>Instruments</legend>
@@ -33,7 +33,7 @@ export function Instruments({ instruments, onTyped, onSettled }: Props) {
               label="Other instrument"
               value={row.what}
               onInput={(what) => set(index, { what })}
-              onLeave={draft.leave}
+              onLeave={entries.leave}
             />
           )}
           <TextInput
@@ -42,7 +42,7 @@ export function Instruments({ instruments, onTyped, onSettled }: Props) {
             hint="Model, number, calibrated until."
             value={row.identification}
             onInput={(identification) => set(index, { identification })}
-            onLeave={draft.leave}
+            onLeave={entries.leave}
           />
           <TextInput
             id={`instrument-${index}-accuracy`}
@@ -50,14 +50,14 @@ export function Instruments({ instruments, onTyped, onSettled }: Props) {
             hint="From the data sheet, such as 2.1 % + 6 counts. The calculators take it from here."
             value={row.accuracy}
             onInput={(accuracy) => set(index, { accuracy })}
-            onLeave={draft.leave}
+            onLeave={entries.leave}
           />
         </div>
       ))}
       <button
         type="button"
         class="plain"
-        onClick={() => draft.set([...rows, { what: '', identification: '', accuracy: '' }])}
+        onClick={() => entries.type((before) => [...before, { what: '', identification: '', accuracy: '' }])}
       >
         Add an instrument
       </button>

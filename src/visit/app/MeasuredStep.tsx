@@ -7,6 +7,7 @@ import type { Typed } from '../../kernel/form/field.ts';
 import type { EvaluatedVisit } from '../evaluate.ts';
 import type { MeasuredStepId } from '../steps/questions.ts';
 import { prefill } from './prefill.ts';
+import { TickInput } from './TickInput.tsx';
 
 const calculators = {
   bridge: BridgeCalculator,
@@ -41,17 +42,12 @@ export function MeasuredStep({ id, evaluated, askToLeaveOpen, onTyped, onSettled
     <>
       <Calculator visits={[]} start={start} notes={notes} visit={tie} />
       {askToLeaveOpen && (
-        <div class="choices tick">
-          <label for={`${id}-left-open`}>
-            <input
-              type="checkbox"
-              id={`${id}-left-open`}
-              checked={form.leftOpen === 'yes'}
-              onChange={(event) => onSettled({ ...start, ...form, leftOpen: event.currentTarget.checked ? 'yes' : '' })}
-            />
-            <span>I can’t get a decision here. I leave it open and go on: the decision lists it.</span>
-          </label>
-        </div>
+        <TickInput
+          id={`${id}-left-open`}
+          label="I can’t get a decision here. I leave it open and go on: the decision lists it."
+          value={form.leftOpen ?? ''}
+          onChoose={(leftOpen) => onSettled({ ...start, ...form, leftOpen })}
+        />
       )}
     </>
   );

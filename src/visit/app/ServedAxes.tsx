@@ -1,6 +1,6 @@
+import { useEntries } from '../../ui/form/use-entries.ts';
 import type { VisitDetails } from '../record/change-visit.ts';
 import { TextInput } from './TextInput.tsx';
-import { useDraft } from './use-draft.ts';
 
 type Served = VisitDetails['servedAxes'][number];
 
@@ -18,18 +18,18 @@ interface Row {
 /** Which drive serves which axes, so that the next visit need not look again. */
 export function ServedAxes({ rows, onTyped, onSettled }: Props) {
   const start = rows.map(({ drive, axes }) => ({ drive, axes: axes.join(', ') }));
-  const draft = useDraft<Row[]>(
-    start.length > 0 ? start : [{ drive: '', axes: '' }],
-    (typed) => onTyped(served(typed)),
-    (typed) => onSettled(served(typed)),
-  );
+  const entries = useEntries<Row[]>({
+    start: start.length > 0 ? start : [{ drive: '', axes: '' }],
+    onTyped: (typed) => onTyped(served(typed)),
+    onSettled: (settled) => onSettled(served(settled)),
+  });
   const set = (index: number, part: Partial<Row>) =>
-    draft.set(draft.value.map((row, position) => (position === index ? { ...row, ...part } : row)));
+    entries.type((before) => before.map((row, position) => (position === index ? { ...row, ...part } : row)));
   return (
     <fieldset>
       <legend>Which drive serves which axes</legend>
       <p class="hint">Axes in the order of the drive’s own indications, with a comma between.</p>
-      {draft.value.map((row, index) => (
+      {entries.typed.map((row, index) => (
         // Rows are only ever added at the end.
         <div class="reading-row" key={index}>
           <TextInput
@@ -37,18 +37,22 @@ export function ServedAxes({ rows, onTyped, onSettled }: Props) {
             label={`Drive ${index + 1}`}
             value={row.drive}
             onInput={(drive) => set(index, { drive })}
-            onLeave={draft.leave}
+            onLeave={entries.leave}
           />
           <TextInput
             id={`served-${index}-axes`}
             label={`Axes of drive ${index + 1}`}
             value={row.axes}
             onInput={(axes) => set(index, { axes })}
-            onLeave={draft.leave}
+            onLeave={entries.leave}
           />
         </div>
       ))}
-      <button type="button" class="plain" onClick={() => draft.set([...draft.value, { drive: '', axes: '' }])}>
+      <button
+        type="button"
+        class="plain"
+        onClick={() => entries.type((before) => [...before, { drive: '', axes: '' }])}
+      >
         Add a drive
       </button>
     </fieldset>

@@ -1,40 +1,14 @@
-import type { ChoiceField, Option, ReadingField } from '../../kernel/form/field.ts';
+import type { ChoiceField, Option, ReadingField, TextField, TickField } from '../../kernel/form/field.ts';
 import { parseReading } from '../../kernel/reading/parse-reading.ts';
 import type { Reading } from '../../kernel/reading/reading.ts';
 
 /** Fields of a form by id, exactly as typed or chosen. */
 export type Form = Readonly<Record<string, string>>;
 
-/** A field that takes words as they are; `digits` asks for a number keypad, `long` for several lines. */
-export interface WordsField {
-  kind: 'words';
-  id: string;
-  name: string;
-  hint?: string;
-  digits?: true;
-  long?: true;
-}
-
-/** Something that is confirmed: 'yes' or ''. */
-export interface TickField {
-  kind: 'tick';
-  id: string;
-  name: string;
-  /** How a tick stands in the line of its step; without it, it is not named there. */
-  inLine?: string;
-}
-
 /** A question with a few answers; the type knows them. */
 export interface Choice<Value extends string> extends ChoiceField {
   options: (Option & { value: Value })[];
 }
-
-/** A voltage at many points, of which the highest is typed; `inLine` names the points in the line of the step. */
-export interface VoltageField extends ReadingField {
-  inLine: string;
-}
-
-export type AskedField = ChoiceField | VoltageField | WordsField | TickField;
 
 type Label = string | { label: string; hint: string };
 
@@ -52,12 +26,12 @@ export function tick(id: string, name: string, inLine?: string): TickField {
 }
 
 /** One field for many points: the highest figure decides, and a tired hand types one. */
-export function highest(id: string, label: string, hint: string, inLine: string): VoltageField {
+export function highest(id: string, label: string, hint: string, inLine: string): ReadingField {
   return { kind: 'reading', id, label, name: label, hint, quantity: 'voltage', inLine };
 }
 
 /** Free words; the guide does not read them. */
-export const remark: WordsField = { kind: 'words', id: 'remark', name: 'What you see, in your words', long: true };
+export const remark: TextField = { kind: 'text', id: 'remark', name: 'What you see, in your words', long: true };
 
 /** The text of a field; empty if the form itself does not hold it. */
 export function textOf(form: Form, id: string): string {

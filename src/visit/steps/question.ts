@@ -1,6 +1,7 @@
+import type { FormField } from '../../kernel/form/field.ts';
 import { lastIn } from '../../kernel/reading/last-in.ts';
 import { shownTime } from '../../kernel/time/iso-time.ts';
-import type { AskedField, Form } from './fields.ts';
+import type { Form } from './fields.ts';
 
 /** What a step says of itself. */
 export interface StepWords {
@@ -24,7 +25,7 @@ export type Times = Readonly<Record<string, string>>;
 
 /** A step that asks a few questions. */
 export interface Question<Answer> extends StepWords {
-  fields: readonly AskedField[];
+  fields: readonly FormField[];
   /**
    * The guide's answer from the form as typed. A form that is incomplete or can't be read gives none, so that the step
    * stays due. Never throws.
@@ -35,7 +36,7 @@ export interface Question<Answer> extends StepWords {
 }
 
 /** The line of most steps: each answer in short. A voltage stands with the time at which it was measured. */
-export function lineOf(fields: readonly AskedField[]): Question<unknown>['line'] {
+export function lineOf(fields: readonly FormField[]): Question<unknown>['line'] {
   return (form, readAt) => {
     const times = Object.values(readAt).sort();
     const measured = times.length === 0 ? [] : [`measured ${shownTime(lastIn(times) ?? '')}`];
@@ -43,17 +44,17 @@ export function lineOf(fields: readonly AskedField[]): Question<unknown>['line']
   };
 }
 
-function answerInLine(field: AskedField, form: Form): string[] {
+function answerInLine(field: FormField, form: Form): string[] {
   const value = (form[field.id] ?? '').trim();
   if (value === '' || field.id === 'remark') return [];
   switch (field.kind) {
     case 'reading':
-      return [`${field.inLine} ${value}`];
+      return [`${field.inLine ?? field.name} ${value}`];
     case 'tick':
       return field.inLine === undefined ? [] : [field.inLine];
     case 'choice':
       return [field.options.find((option) => option.value === value)?.label ?? value];
-    default:
+    case 'text':
       return [value];
   }
 }

@@ -1,5 +1,6 @@
+import type { TextField } from '../../../kernel/form/field.ts';
 import { limitRange } from '../../../kernel/limits.ts';
-import { choice, chosen, count, type Form, textOf, type WordsField } from '../fields.ts';
+import { choice, chosen, count, type Form, textOf } from '../fields.ts';
 import type { Question } from '../question.ts';
 
 /**
@@ -17,22 +18,22 @@ const observation = choice<FindDriveAnswer['observation']>('observation', 'How d
   'not-permitted': { label: 'From the drawings', hint: 'I am not permitted to look while energised.' },
   known: 'From an earlier record',
 });
-const axesOnDrive: WordsField = {
-  kind: 'words',
+const axesOnDrive: TextField = {
+  kind: 'text',
   id: 'axesOnDrive',
   name: 'How many motor outputs does this drive have?',
   hint: 'Count its groups of motor terminals.',
   digits: true,
 };
-const indicatedAxis: WordsField = {
-  kind: 'words',
+const indicatedAxis: TextField = {
+  kind: 'text',
   id: 'indicatedAxis',
   name: 'Which of these outputs does its indication name?',
   hint: 'Count from 1, as the manual counts. Leave it empty if you did not look.',
   digits: true,
 };
-const outputLabel: WordsField = {
-  kind: 'words',
+const outputLabel: TextField = {
+  kind: 'text',
   id: 'outputLabel',
   name: 'Label at the motor terminals of this output',
   hint: 'From the drawings or the housing. Touch nothing.',

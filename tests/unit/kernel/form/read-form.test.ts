@@ -46,6 +46,32 @@ describe('an entry that can’t be read', () => {
   });
 });
 
+describe('the fields that only a visit has', () => {
+  const fields: FormField[] = [
+    { kind: 'tick', id: 'locked', name: 'Locked out' },
+    { kind: 'text', id: 'remark', name: 'What you see' },
+  ];
+
+  test.each([
+    ['yes', 'yes'],
+    ['', ''],
+    ['perhaps', ''],
+    [undefined, ''],
+  ])('a tick that holds %j is read as %j', (locked, expected) => {
+    const read = readForm(fields, locked === undefined ? {} : { locked });
+    expect(read).toMatchObject({ choices: { locked: expected }, errors: {}, unchosen: [] });
+  });
+
+  test('a text is taken as typed', () => {
+    expect(readForm(fields, { remark: ' burnt? 450 ' }).texts).toEqual({ remark: ' burnt? 450 ' });
+  });
+
+  test('a tick alone is no reading', () => {
+    expect(isBlank(fields, { locked: 'yes' })).toBe(true);
+    expect(isBlank(fields, { locked: 'yes', remark: 'burnt' })).toBe(false);
+  });
+});
+
 describe('a blank form', () => {
   test.each(names)('%s judges nothing, whatever is chosen', (name) => {
     const form = anyForm(name);
@@ -86,8 +112,16 @@ const tables = [
 ];
 
 function textsFor(field: FormField): string[] {
-  if (field.kind === 'text') return tables;
-  return field.kind === 'choice' ? field.options.map(({ value }) => value) : readable[field.quantity];
+  switch (field.kind) {
+    case 'reading':
+      return readable[field.quantity];
+    case 'choice':
+      return field.options.map(({ value }) => value);
+    case 'text':
+      return tables;
+    case 'tick':
+      return ['', 'yes'];
+  }
 }
 
 function entriesOf(form: CalculatorForm, alsoUnreadable: boolean) {

@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { echo } from '../../../../src/ui/form/echo.ts';
+import { readback } from '../../../../src/ui/form/readback.ts';
 import { typed } from '../../../support/typed.ts';
 
 test.each([
@@ -17,10 +17,10 @@ test.each([
   [' — ', 'taken as no reading'],
   ['', ''],
   ['  ', ''],
-])('%s is echoed as “%s”', (text, expected) => {
-  expect(echo(typed(text), text)).toBe(expected);
+])('%s is read back as “%s”', (text, expected) => {
+  expect(readback(typed(text), text)).toBe(expected);
 });
 
-test('a text that could not be read is echoed by nothing: its error says what is wrong', () => {
-  expect(echo({ kind: 'missing' }, '450')).toBe('');
+test('a text that could not be read has no readback: its error says what is wrong', () => {
+  expect(readback({ kind: 'missing' }, '450')).toBe('');
 });

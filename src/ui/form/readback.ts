@@ -6,7 +6,7 @@ import { isDash } from '../../kernel/reading/typed-text.ts';
  * What was understood, in full, so that the person can see a slip of the unit: "= 450 kΩ". `typed` is the text that
  * was read: a dash is said to be no reading, and nothing typed is echoed by nothing.
  */
-export function echo(reading: Reading, typed = ''): string {
+export function readback(reading: Reading, typed = ''): string {
   switch (reading.kind) {
     case 'missing':
       return isDash(typed) ? 'taken as no reading' : '';

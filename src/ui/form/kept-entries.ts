@@ -11,7 +11,7 @@ type Where = 'sessionStorage' | 'localStorage';
  * Keeps texts by their ids, or forgets them. A browser that refuses storage keeps nothing, and the form works all the
  * same.
  */
-export function keepTyped(name: string, typed: Typed | undefined, where: Where): void {
+export function storeTexts(name: string, typed: Typed | undefined, where: Where): void {
   try {
     if (typed === undefined) globalThis[where].removeItem(key(name));
     else globalThis[where].setItem(key(name), JSON.stringify(typed));
@@ -21,7 +21,7 @@ export function keepTyped(name: string, typed: Typed | undefined, where: Where):
 }
 
 /** What was kept, as texts by id; empty where there is nothing that can be used. */
-export function keptTyped(name: string, where: Where): Typed {
+export function storedTexts(name: string, where: Where): Typed {
   try {
     const kept: unknown = JSON.parse(globalThis[where].getItem(key(name)) ?? '{}');
     if (typeof kept !== 'object' || kept === null) return {};
@@ -35,11 +35,11 @@ const places = ['sessionStorage', 'localStorage'] as const;
 
 /** Keeps the entries of a calculator on this device until they are cleared: for this tab, and for a later one. */
 export function keepEntries(name: string, typed: Typed | undefined, now: Date = new Date()): void {
-  const before = keptTyped(name, 'sessionStorage');
+  const before = storedTexts(name, 'sessionStorage');
   const same = typed !== undefined && Object.entries(typed).every(([id, text]) => before[id] === text);
   // What is only shown again was not typed again.
   const keptAt = (same ? before.keptAt : undefined) ?? isoTime(now);
-  for (const where of places) keepTyped(name, typed && { ...typed, keptAt }, where);
+  for (const where of places) storeTexts(name, typed && { ...typed, keptAt }, where);
 }
 
 /** What is true of the machine at the moment, and is not known any more after a break. */
@@ -56,7 +56,7 @@ export interface KeptEntries {
 /** What was kept of a calculator: by this tab, or else by the tab that kept something last. */
 export function keptEntries(name: string, now: Date = new Date()): KeptEntries | undefined {
   for (const where of places) {
-    const { keptAt, ...typed } = keptTyped(name, where);
+    const { keptAt, ...typed } = storedTexts(name, where);
     if (keptAt === undefined) continue;
     const stands = continues(keptAt, isoTime(now));
     const kept = Object.entries(typed).filter(([id]) => stands || !trueOfTheMoment.includes(id));

@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { typedIn } from '../../../../src/ui/form/dom-values.ts';
+import { caseInAddress, typedBeforeScript } from '../../../../src/ui/form/form-start.ts';
 
 const input = (entry: Partial<HTMLInputElement>) => ({ type: 'text', checked: false, defaultChecked: false, ...entry });
 const formWith = (...inputs: Partial<HTMLInputElement>[]) =>
@@ -7,7 +7,7 @@ const formWith = (...inputs: Partial<HTMLInputElement>[]) =>
 
 test('takes what was typed and leaves what is empty', () => {
   const form = formWith({ name: 'plusU', value: '450k' }, { name: 'plusV', value: '' });
-  expect(typedIn(form)).toEqual({ plusU: '450k' });
+  expect(typedBeforeScript(form)).toEqual({ plusU: '450k' });
 });
 
 test('takes a radio button that the person changed, not the one that the page came with', () => {
@@ -16,5 +16,11 @@ test('takes a radio button that the person changed, not the one that the page ca
     { type: 'radio', name: 'motorLeads', value: 'connected' },
     { type: 'radio', name: 'correction', value: 'halving', checked: true, defaultChecked: true },
   );
-  expect(typedIn(form)).toEqual({ motorLeads: 'off' });
+  expect(typedBeforeScript(form)).toEqual({ motorLeads: 'off' });
+});
+
+test('the address names a case, or none', () => {
+  expect(caseInAddress('#case=marrow-bay-lift')).toBe('marrow-bay-lift');
+  expect(caseInAddress('#how-it-judges')).toBeNull();
+  expect(caseInAddress('')).toBeNull();
 });

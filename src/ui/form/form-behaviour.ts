@@ -1,6 +1,25 @@
 /**
- * Goes from a field to the next question: a text field, or a set of radio buttons that has no answer yet. Questions that
- * are folded away are not asked. After the last one the field lets go of the focus, and a screen's keyboard shuts.
+ * What every form does. Nothing is sent: its entries are in the state that is judged, and nowhere else. There is no
+ * `autocomplete="off"`: WebKit takes such fields for secrets and empties them shortly after a page has come back from
+ * its cache.
+ */
+export const formProps = {
+  noValidate: true,
+  onSubmit: (event: Event) => event.preventDefault(),
+  onKeyDown: enterMovesOn,
+} as const;
+
+/** The "next" key of an on-screen keyboard moves to the next question, as its label says. */
+function enterMovesOn(event: KeyboardEvent): void {
+  const { target } = event;
+  if (event.key !== 'Enter' || !(target instanceof HTMLInputElement) || target.type === 'file') return;
+  event.preventDefault();
+  focusNextQuestion(target);
+}
+
+/**
+ * Moves from a field to the next question: a text field, or a set of radio buttons without an answer. Questions in a
+ * folded part are skipped. After the last one the field loses the focus, so that an on-screen keyboard closes.
  */
 export function focusNextQuestion(from: HTMLElement): void {
   const form = from.closest('form');
@@ -21,12 +40,4 @@ function isOpenQuestion(control: HTMLInputElement | HTMLTextAreaElement, all: re
 
 function isShown(control: HTMLElement): boolean {
   return control.getClientRects().length > 0 && control.closest('details:not([open])') === null;
-}
-
-/** The "next" key of an on-screen keyboard goes to the next question, as its label says. */
-export function enterMovesOn(event: KeyboardEvent): void {
-  const { target } = event;
-  if (event.key !== 'Enter' || !(target instanceof HTMLInputElement) || target.type === 'file') return;
-  event.preventDefault();
-  focusNextQuestion(target);
 }

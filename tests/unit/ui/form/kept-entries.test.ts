@@ -1,6 +1,5 @@
 import { afterEach, describe, expect, test, vi } from 'vitest';
-import { caseInAddress } from '../../../../src/ui/form/address.ts';
-import { keepEntries, keepTyped, keptEntries, keptTyped } from '../../../../src/ui/form/keep.ts';
+import { keepEntries, keptEntries, storedTexts, storeTexts } from '../../../../src/ui/form/kept-entries.ts';
 
 function storage(): Storage & { size: () => number } {
   const held = new Map<string, string>();
@@ -74,18 +73,12 @@ describe('what was typed into a calculator is kept on the device', () => {
 
   test.each(['{', 'null', '7', '[]', '{"plusU":7,"plusV":{"a":1}}'])('damaged storage is no entry: %s', (text) => {
     vi.stubGlobal('localStorage', { getItem: () => text });
-    expect(keptTyped('bridge', 'localStorage')).toEqual({});
+    expect(storedTexts('bridge', 'localStorage')).toEqual({});
   });
 
   test('each storage can be used by itself', () => {
     vi.stubGlobal('localStorage', storage());
-    keepTyped('practice', { code: 'A' }, 'localStorage');
-    expect(keptTyped('practice', 'localStorage')).toEqual({ code: 'A' });
+    storeTexts('practice', { code: 'A' }, 'localStorage');
+    expect(storedTexts('practice', 'localStorage')).toEqual({ code: 'A' });
   });
-});
-
-test('the address names a case, or none', () => {
-  expect(caseInAddress('#case=marrow-bay-lift')).toBe('marrow-bay-lift');
-  expect(caseInAddress('#how-it-judges')).toBeNull();
-  expect(caseInAddress('')).toBeNull();
 });

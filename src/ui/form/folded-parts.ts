@@ -1,7 +1,16 @@
 import type { RefObject } from 'preact';
 import { useEffect, useRef } from 'preact/hooks';
 
-/** On paper nothing is folded away that a verdict may rest on: parts with fields are open while the page is printed. */
+/** Opens a folded part when it is wanted, and leaves closing to the person. */
+export function useOpening(wanted: boolean): RefObject<HTMLDetailsElement> {
+  const details = useRef<HTMLDetailsElement>(null);
+  useEffect(() => {
+    if (wanted && details.current !== null) details.current.open = true;
+  }, [wanted]);
+  return details;
+}
+
+/** Opens all folded parts with fields while the page is printed: a verdict may rest on what they hold. */
 export function useUnfoldedPrint<T extends HTMLElement>(): RefObject<T> {
   const place = useRef<T>(null);
   useEffect(() => {

@@ -1,0 +1,57 @@
+import { useMemo } from 'preact/hooks';
+import type { FormField, Typed } from '../../kernel/form/field.ts';
+import { type FieldError, type ReadForm, readForm } from '../../kernel/form/read-form.ts';
+import { useEntries } from './use-entries.ts';
+
+/** What the controls of a form work with. Each control is drawn from `typed`, and from nothing else. */
+export interface FieldsState {
+  typed: Typed;
+  /** The form as typed at this moment, for the line beside each field. */
+  read: ReadForm;
+  /** What to say beside a field: an error that the entries had when they last settled, as long as it is true. */
+  errors: Readonly<Record<string, FieldError>>;
+  /** What is shown beside a field, by its id: where its entry comes from. */
+  notes: Readonly<Record<string, string>>;
+  type: (id: string, value: string) => void;
+  /** The person left the field. */
+  leave: () => void;
+  choose: (id: string, value: string) => void;
+}
+
+interface Options {
+  fields: readonly FormField[];
+  start: Typed;
+  notes?: FieldsState['notes'];
+  onTyped?: ((typed: Typed) => void) | undefined;
+  onSettled: (settled: Typed) => void;
+}
+
+interface Fields extends FieldsState {
+  settled: Typed;
+  pending: boolean;
+  /** Changes the whole form at once. Returns the entries before. */
+  replace: (next: Typed) => Typed;
+}
+
+const noNotes = {};
+
+/** The state of a form that has fields: what is typed, and how it reads. */
+export function useFields({ fields, start, notes = noNotes, onTyped, onSettled }: Options): Fields {
+  const { typed, settled, pending, type, leave, replace } = useEntries({ start, onTyped, onSettled });
+  const read = useMemo(() => readForm(fields, typed), [fields, typed]);
+  const settledErrors = useMemo(() => readForm(fields, settled).errors, [fields, settled]);
+  const errors = Object.entries(read.errors).filter(([id]) => settledErrors[id] !== undefined);
+  const changed = (id: string, value: string) => (before: Typed) => ({ ...before, [id]: value });
+  return {
+    typed,
+    settled,
+    pending,
+    read,
+    errors: Object.fromEntries(errors),
+    notes,
+    type: (id, value) => type(changed(id, value)),
+    leave,
+    choose: (id, value) => void replace(changed(id, value)),
+    replace: (next) => replace(() => next),
+  };
+}

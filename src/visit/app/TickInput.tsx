@@ -1,0 +1,23 @@
+interface Props {
+  id: string;
+  label: string;
+  value: string;
+  onChoose: (value: 'yes' | '') => void;
+}
+
+/** Something that is confirmed. */
+export function TickInput({ id, label, value, onChoose }: Props) {
+  return (
+    <div class="choices tick">
+      <label for={id}>
+        <input
+          type="checkbox"
+          id={id}
+          checked={value === 'yes'}
+          onChange={(event) => onChoose(event.currentTarget.checked ? 'yes' : '')}
+        />
+        <span>{label}</span>
+      </label>
+    </div>
+  );
+}
