@@ -27,7 +27,7 @@ async function hurry(page: Page): Promise<void> {
 describe('the notice comes up by style alone', () => {
   test.each([
     ['a calculator whose scripts are all missing', '/calculators/bridge/', /\.js$/],
-    ['a calculator whose own part is missing', '/calculators/insulation/', /InsulationCalculator[^/]*\.js$/],
+    ['a calculator whose own part is missing', '/calculators/insulation/', /\/Calculator\.(?!astro)[^/]*\.js$/],
     ['an article with a calculator in it', '/articles/measuring/bridge-check/', /Calculator[^/]*\.js$/],
     ['the visit', '/visit/', /\.js$/],
     ['the practice', '/practice/', /\.js$/],
@@ -50,7 +50,7 @@ describe('the notice comes up by style alone', () => {
   test('for a script that stops with an error', async () => {
     const context = await (await browser()).newContext({ serviceWorkers: 'block' });
     onTestFinished(() => context.close());
-    await context.route(/BridgeCalculator[^/]*\.js$/, (route) =>
+    await context.route(/\/Calculator\.(?!astro)[^/]*\.js$/, (route) =>
       route.fulfill({ contentType: 'text/javascript', body: 'throw new Error("half a file")' }),
     );
     const page = await context.newPage();
@@ -66,7 +66,7 @@ describe('the notice comes up by style alone', () => {
     const held = new Promise<void>((done) => {
       release = done;
     });
-    await context.route(/BridgeCalculator[^/]*\.js$/, async (route) => {
+    await context.route(/\/Calculator\.(?!astro)[^/]*\.js$/, async (route) => {
       await held;
       await route.continue();
     });
