@@ -13,6 +13,8 @@ export default defineConfig({
     environment: 'node',
     // A few thousand cases of a property take longer than the usual five seconds on a small machine.
     testTimeout: 120_000,
+    // A loaded machine takes longer than the usual second to show what a test waits for.
+    expect: { poll: { timeout: 15_000 } },
     // Vitest keeps one processor for itself, which on a machine of two is half of it.
     maxWorkers: availableParallelism(),
     projects: [
