@@ -1,41 +1,41 @@
 import type { Action, Result } from './action.ts';
 import { type CaseKey, encodeCase } from './case-code.ts';
-import type { Unsafe } from './judge.ts';
+import { drawMachine } from './draw-machine.ts';
+import type { Machine } from './machine.ts';
 import { perform } from './perform.ts';
 import { type Purpose, purposeOf } from './purpose.ts';
-import { setUp } from './set-up.ts';
-import type { World } from './world.ts';
+import type { Unsafe } from './unsafe-acts.ts';
 
-/** One act with what came of it. `unsafe` and `purpose` are for the end: a person does not see them before. */
+/** One act and its result. `unsafe` and `purpose` are for the feedback: the person does not see them before the end. */
 export interface Entry {
   action: Action;
   result: Result;
   unsafe: Unsafe[];
   purpose: Purpose | undefined;
-  /** The same measurement was taken before, and nothing was changed since. */
+  /** The same measurement was taken before, and nothing has changed since. */
   again: boolean;
 }
 
-/** A person's way through one case. The key and the acts make it anew, every reading the same. */
-export class Session {
+/** One person's run through a case. The key and the acts reproduce it with the same readings. */
+export class CaseRun {
   readonly code: string;
-  readonly world: World;
+  readonly machine: Machine;
   readonly entries: Entry[] = [];
   private readonly takenUnchanged = new Set<string>();
 
   constructor(key: CaseKey, actions: readonly Action[] = []) {
     this.code = encodeCase(key);
-    this.world = setUp(key.fault, key.seed, key.windingCelsius);
+    this.machine = drawMachine(key.fault, key.seed, key.windingCelsius);
     for (const action of actions) this.do(action);
   }
 
   do(action: Action): Entry {
-    const { world } = this;
-    const before = world.unsafe.length;
-    const purpose = purposeOf(world.state, action);
+    const { machine } = this;
+    const before = machine.unsafe.length;
+    const purpose = purposeOf(machine.state, action);
     const again = this.isAgain(action);
-    const result = perform(world, action);
-    const entry = { action, result, unsafe: world.unsafe.slice(before), purpose, again };
+    const result = perform(machine, action);
+    const entry = { action, result, unsafe: machine.unsafe.slice(before), purpose, again };
     this.entries.push(entry);
     return entry;
   }

@@ -1,9 +1,9 @@
 import { describe, expect, test } from 'vitest';
 import type { Action } from '../../../../src/practice/case/action.ts';
-import type { Unsafe } from '../../../../src/practice/case/judge.ts';
-import { act, busMeasured, insulation, leadsOff, measure, peOff, safe, session, unplugged } from './support.ts';
+import type { Unsafe } from '../../../../src/practice/case/unsafe-acts.ts';
+import { act, busMeasured, insulation, leadsOff, measure, peOff, run, safe, unplugged } from './support.ts';
 
-/** What each of these acts adds, on an axis that can fall. */
+/** The unsafe acts that each of these adds, on an axis that can fall. */
 const cases: [title: string, acts: Action[], unsafe: Unsafe[]][] = [
   ['a careful beginning', [...safe, leadsOff], []],
   ['leads off with the supply on', [leadsOff], ['hands-with-power']],
@@ -81,27 +81,27 @@ const cases: [title: string, acts: Action[], unsafe: Unsafe[]][] = [
   ['enabled with an open end', [...safe, unplugged, ...act('take-lock-off', 'switch-on', 'enable')], ['live-open-end']],
 ];
 
-describe('each unsafe act is noted by its name, and no other', () => {
+describe('each unsafe act is recorded with its code, and no other', () => {
   test.each(cases)('%s', (_, acts, unsafe) => {
-    expect(session('nuisance', acts).world.unsafe).toEqual(unsafe);
+    expect(run('nuisance', acts).machine.unsafe).toEqual(unsafe);
   });
 });
 
-test('a failed reading that is ignored, until it is repeated with a better result', () => {
+test('power after a failed reading is unsafe until the reading is repeated with a better result', () => {
   const back: Action[] = [{ act: 'join', joint: 'leads', on: true }, ...act('take-lock-off', 'switch-on', 'enable')];
-  const failed = session('frame-U', [...safe, leadsOff, insulation('cable.drive.U', 'ground'), ...back]);
-  expect(failed.world.unsafe).toEqual(['powered-after-failure']);
-  const short = session('short-upper-U', [...safe, leadsOff, measure('ohms', 'DC+', 'drive.U'), ...back]);
-  expect(short.world.unsafe).toEqual(['powered-after-failure']);
+  const failed = run('frame-U', [...safe, leadsOff, insulation('cable.drive.U', 'ground'), ...back]);
+  expect(failed.machine.unsafe).toEqual(['powered-after-failure']);
+  const short = run('short-upper-U', [...safe, leadsOff, measure('ohms', 'DC+', 'drive.U'), ...back]);
+  expect(short.machine.unsafe).toEqual(['powered-after-failure']);
   const wet: Action[] = [
     insulation('cable.drive.U', 'ground'),
     ...act('dry-connector'),
     insulation('cable.drive.U', 'ground'),
   ];
-  expect(session('connector-wet', [...safe, leadsOff, ...wet, ...back]).world.unsafe).toEqual([]);
+  expect(run('connector-wet', [...safe, leadsOff, ...wet, ...back]).machine.unsafe).toEqual([]);
 });
 
-test('tripped again with nothing changed', () => {
-  const again = session('short-upper-U', act('support', 'reset', 'enable', 'reset', 'enable'));
-  expect(again.world.unsafe).toContain('tried-again-untested');
+test('tripping it again with nothing changed is unsafe', () => {
+  const again = run('short-upper-U', act('support', 'reset', 'enable', 'reset', 'enable'));
+  expect(again.machine.unsafe).toContain('tried-again-untested');
 });

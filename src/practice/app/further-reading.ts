@@ -1,8 +1,8 @@
 import type { StepId } from '../../visit/steps/ids.ts';
-import type { Unsafe } from '../case/judge.ts';
-import type { Void } from '../case/purpose.ts';
+import type { VoidPurpose } from '../case/purpose.ts';
+import type { Unsafe } from '../case/unsafe-acts.ts';
 
-/* Articles to read, by id, the closest first; the page says which of them exist. */
+/* Ids of articles to read, the closest first; some may not exist on this site. */
 
 const safe = 'safety/safe-measurement';
 const insulation = 'measuring/insulation-testing';
@@ -38,7 +38,7 @@ export const unsafeArticles: Record<Unsafe, readonly string[]> = {
   'tried-again-untested': ['trip/what-the-drive-means', causes],
 };
 
-export const voidArticles: Record<Void | 'again', readonly string[]> = {
+export const voidArticles: Record<VoidPurpose | 'again', readonly string[]> = {
   'through-the-drive': ['measuring/bridge-check', safe],
   'pe-still-on': hookUps,
   'multimeter-as-tester': ['measuring/multimeter-or-insulation-tester', insulation],

@@ -7,30 +7,37 @@ import type { Instruments } from '../simulator/instruments.ts';
 import { type HookUp, type Measurement, type Mode, measure } from '../simulator/measure.ts';
 import { between, type Random } from '../simulator/random.ts';
 import { type Reach, tripsNow } from '../simulator/trip.ts';
-import { failing } from './failing.ts';
-import { drivePhase, type Situation, type Unsafe, unsafeToMeasure, unsafeToPower, unsafeToTouch } from './judge.ts';
+import { readingFails } from './reading-fails.ts';
 import { type Setting, withSetting } from './setting.ts';
+import {
+  drivePhase,
+  type Situation,
+  type Unsafe,
+  unsafeToMeasure,
+  unsafeToPower,
+  unsafeToTouch,
+} from './unsafe-acts.ts';
 
-/** What a warning label asks, in seconds; the bus of the simulator needs no longer. */
+/** The waiting time on the drive's label, in seconds; the bus of the simulator needs no longer. */
 export const labelSeconds = 600;
 
-/** What a tester leaves of a switch that its voltage has broken down, in ohms: typical, project judgement. */
+/** Resistance of a switch that a tester's voltage has broken down, in ohms: typical, project judgement. */
 const brokenDown: [number, number] = [2e3, 20e3];
 
 /**
- * The machine under the hands of a person or of the robot. It obeys every order and writes down each that a careful
- * person would have refused: the rules are those of judge.ts, and share no code with the guide.
+ * The practice machine that a person or the robot works on. It does whatever is asked and records every act that a
+ * careful person would have refused. The rules for that are in unsafe-acts.ts and share no code with the guide.
  */
-export class World implements Situation {
+export class Machine implements Situation {
   readonly unsafe: Unsafe[] = [];
   state: AxisState;
   lockedOut = false;
   meterProved = false;
   busKnownLow = false;
   windingCharged = false;
-  /** The trip stands: the drive does not enable. */
+  /** The trip has not been reset: the drive does not enable. */
   tripped = true;
-  /** The drive has been hurt by an insulation tester: bad now, and no part of the fault. */
+  /** An insulation tester has damaged the drive; that is not part of the fault. */
   hurtDrive = false;
   readonly axis: FaultedAxis;
   readonly instruments: Instruments;
@@ -58,7 +65,7 @@ export class World implements Situation {
     this.state = afterWaiting(this.axis, this.state, seconds);
   }
 
-  /** Switches off, locks, waits, proves the meter and measures the bus: the whole of a lockout, in its order. */
+  /** A whole lockout: switches off, locks, waits, proves the meter and measures the bus. */
   lockOut(): Measurement {
     this.switchOff();
     this.lockedOut = true;
@@ -67,17 +74,17 @@ export class World implements Situation {
     return this.measure('volts', 'DC+', 'DC-');
   }
 
-  /** Hands on conductors: leads, connectors. */
+  /** Changes leads or connectors, with hands on conductors. */
   change(to: (state: AxisState) => AxisState): void {
     this.handsOn();
     this.state = to(this.state);
   }
 
-  /** Looks and feels, and changes nothing. */
+  /** Looks and feels without changing anything. */
   handsOn(): void {
     this.tripsUnchanged = 0;
     this.note(unsafeToTouch(this));
-    // Once per charge: what has been touched has been discharged, by a person.
+    // Once per charge: touching it discharges it.
     this.windingCharged = false;
   }
 
@@ -94,13 +101,13 @@ export class World implements Situation {
     return shown;
   }
 
-  /** Takes the lock off, switches on and goes as far as `reach`; true if the drive trips. */
+  /** Takes the lock off, switches on and does what `reach` says; true if the drive trips. */
   retry(reach: Reach): boolean {
     this.lockedOut = false;
     return this.power(reach);
   }
 
-  /** Power, and the enable where `reach` goes that far; true if the drive trips. */
+  /** Switches on, and enables if `reach` includes that; true if the drive trips. */
   power(reach: Reach): boolean {
     this.note(unsafeToPower(this, reach));
     this.state = switchedOn(this.axis, { ...this.state, enabled: reach !== 'power' });
@@ -120,14 +127,14 @@ export class World implements Situation {
     this.state = { ...this.state, axisSupported: supported };
   }
 
-  /** The winding and all else come to the temperature of the room; it takes hours. */
+  /** Waits for hours, until everything has the temperature of the room. */
   reachRoomTemperature(): void {
     const celsius = between(this.random, 18, 23);
     this.wait(labelSeconds);
     this.state = { ...this.state, windingCelsius: celsius, airCelsius: celsius };
   }
 
-  /** Water between mated pins is gone; what is inside a part stays. */
+  /** Removes water between mated pins, but not inside a part. */
   dryConnectors(): void {
     this.handsOn();
     this.axis.leaks = this.axis.leaks.filter(({ a }) => !a.startsWith('mated.'));
@@ -145,13 +152,13 @@ export class World implements Situation {
     }
     if (mode === 'insulation') this.windingCharged = discharge !== true;
     else if (mode !== 'volts') this.windingCharged = false;
-    const fails = failing(this.state, mode, leads, shown);
+    const fails = readingFails(this.state, mode, leads, shown);
     const hookUp = [mode, ...[leads.red, leads.black].sort()].join(' ');
     if (fails === true) this.failingHookUps.add(hookUp);
     if (fails === false) this.failingHookUps.delete(hookUp);
   }
 
-  /** A drive's switches are not made for the voltage of a tester: the one at the lead breaks down. */
+  /** A tester's voltage breaks down the drive's switch at the lead. */
   private hurt(leads: HookUp): void {
     const phase = drivePhase(this.state, leads);
     if (phase === undefined || this.hurtDrive) return;

@@ -1,6 +1,6 @@
 import type { Terminal } from '../case/terminals.ts';
 
-/* The drawing in units that are CSS pixels on the narrowest phone: a terminal of 48 is a target for a glove there. */
+/* Units are CSS pixels on the narrowest phone, where a terminal of 48 px is large enough for a gloved finger. */
 
 export const drawingSize = { width: 324, height: 690 };
 export const terminalRadius = 24;

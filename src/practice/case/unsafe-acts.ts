@@ -28,17 +28,17 @@ export type Unsafe =
   | 'live-open-end'
   | 'tried-again-untested';
 
-/** All that decides whether the next act is safe. */
+/** Everything that decides whether the next act is safe. */
 export interface Situation {
   readonly axis: FaultedAxis;
   readonly state: AxisState;
   readonly lockedOut: boolean;
   readonly meterProved: boolean;
-  /** Measured under this lockout, and found below the touch voltage. */
+  /** The bus was measured under this lockout and was below the touch voltage. */
   readonly busKnownLow: boolean;
-  /** An insulation tester has charged the winding, and nobody has discharged it. */
+  /** An insulation tester has charged the winding, and it was not discharged. */
   readonly windingCharged: boolean;
-  /** A measurement failed, and was not repeated with a better result. */
+  /** A measurement failed and was not repeated with a better result. */
   readonly failed: boolean;
 }
 
@@ -52,7 +52,7 @@ export function unsafeToTouch(situation: Situation): Unsafe[] {
   return unsafe;
 }
 
-/** To measure a voltage is how the bus is proven dead, so it needs no bus that is known; all else needs what hands need. */
+/** A voltage may be measured before the bus is known to be low, since that proves it; all else needs what hands need. */
 export function unsafeToMeasure(
   situation: Situation,
   mode: Mode,
@@ -77,7 +77,7 @@ export function unsafeToMeasure(
   return unsafe;
 }
 
-/** To give the drive power, and to enable the axis where `reach` goes that far. */
+/** For switching the drive on, and for enabling the axis if `reach` includes that. */
 export function unsafeToPower({ axis, state, failed }: Situation, reach: Reach): Unsafe[] {
   const enabled = reach !== 'power';
   const on = phases.filter((phase) => state.driveEnd[phase]);
@@ -105,7 +105,7 @@ function reached(state: AxisState, node: string): Phase | undefined {
   const phase = phases.find((one) => node.endsWith(`.${one}`));
   if (phase === undefined) return undefined;
   if (node.startsWith('drive.') || (node.startsWith('cable.') && state.driveEnd[phase])) return phase;
-  // The windings join the phases: by the motor a lead that is off reaches those that are on.
+  // The windings join the phases: through the motor, a lead that is off reaches those that are on.
   const atMotor = state.motorEnd[phase] || node.startsWith('motor.');
   return atMotor ? phases.find((one) => state.motorEnd[one] && state.driveEnd[one]) : undefined;
 }

@@ -8,10 +8,15 @@ const isEarth = (node: string) => node === 'ground' || /\.(PE|screen|frame)$/.te
 const isRail = (node: string) => node === 'DC+' || node === 'DC-';
 
 /**
- * Whether a reading says by itself that something is bad: insulation below the point after a trip, or an output terminal
- * shorted to a rail. Undefined where the hook-up can't tell. The verdict proper is the calculators' affair.
+ * Whether a reading alone shows that something is bad: insulation below the limit after a trip, or an output terminal
+ * shorted to a rail. Undefined if the hook-up can't show it. Verdicts are left to the calculators.
  */
-export function failing(state: AxisState, mode: Mode, { red, black }: HookUp, shown: Measurement): boolean | undefined {
+export function readingFails(
+  state: AxisState,
+  mode: Mode,
+  { red, black }: HookUp,
+  shown: Measurement,
+): boolean | undefined {
   const leadsOff = phases.every((phase) => !state.driveEnd[phase]);
   const both = (one: (node: string) => boolean, other: (node: string) => boolean) =>
     (one(red) && other(black)) || (one(black) && other(red));

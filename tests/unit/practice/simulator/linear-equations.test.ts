@@ -1,6 +1,6 @@
 import { lusolve, matrix } from 'mathjs';
 import { expect, test } from 'vitest';
-import { Equations, solveLinear } from '../../../../src/practice/simulator/linear.ts';
+import { Equations, solveLinear } from '../../../../src/practice/simulator/linear-equations.ts';
 import { between, seeded } from '../../../../src/practice/simulator/random.ts';
 
 function equationsOf(rows: number[][], right: number[]): Equations {
@@ -30,20 +30,20 @@ test('a zero on the diagonal needs another row first', () => {
   expect([...solveLinear(equationsOf(rows, [6, 8]))]).toEqual([2, 3]);
 });
 
-test('what is added to ground, row or column −1, changes nothing', () => {
+test('adding at ground, row or column −1, changes nothing', () => {
   const equations = equationsOf([[2]], [4]);
   equations.add(-1, 0, 9);
   equations.add(0, -1, 9);
   expect([...solveLinear(equations)]).toEqual([2]);
 });
 
-test('a copy is used up, the original is not', () => {
+test('solving a copy leaves the original unchanged', () => {
   const equations = equationsOf([[2]], [4]);
   solveLinear(equations.copy());
   expect([...solveLinear(equations)]).toEqual([2]);
 });
 
-test('a group that floats has its last unknown at zero: x − y = 3, twice', () => {
+test('the last unknown of a floating group is zero: x − y = 3, twice', () => {
   const rows = [
     [1, -1],
     [-1, 1],
@@ -51,7 +51,7 @@ test('a group that floats has its last unknown at zero: x − y = 3, twice', () 
   expect([...solveLinear(equationsOf(rows, [3, -3]))]).toEqual([3, 0]);
 });
 
-test('what ties a group to ground is kept down to a teraohm beside a tenth of an ohm', () => {
+test('a connection to ground counts up to a teraohm beside a tenth of an ohm', () => {
   const [wire, leak, amperes] = [10, 1e-12, 1e-9];
   const rows = [
     [wire + leak, -wire],

@@ -3,7 +3,7 @@ import type { Decision } from '../../visit/guide/decision.ts';
 import type { Conclusion, Judgement } from './conclusion.ts';
 import type { Purpose } from './purpose.ts';
 
-/** What can prove a part bad; one of them is enough. */
+/** The measurements and trials that can prove a part bad; one of them is enough. */
 const proving: Record<Part, readonly Purpose[]> = {
   drive: ['bridge', 'retry-leads-off', 'retry-feedback-off', 'inspect'],
   motor: ['isolation', 'winding-motor'],
@@ -15,25 +15,25 @@ const proving: Record<Part, readonly Purpose[]> = {
 
 export interface Truth {
   bad: readonly Part[];
-  /** Bad by the person's own tester: to name the drive is then right, and so is to name only the fault. */
+  /** Damaged by the person's own tester: naming the drive is then right, and so is naming the fault alone. */
   hurtDrive: boolean;
-  /** Water that bridges the connector is still in it. */
+  /** Water still bridges the connector. */
   wet: boolean;
 }
 
 export interface Judged {
   judgement: Judgement;
-  /** Named, and sound in truth. */
+  /** Named although sound. */
   over: Part[];
-  /** Bad in truth, and not named. */
+  /** Bad but not named. */
   missed: Part[];
 }
 
 /**
- * A conclusion held against the truth, against what the guide could decide on this axis, and against what was measured:
- * `needed` are the measurements and trials of the sound path.
+ * Compares a conclusion with the truth, with what the guide could decide on this axis, and with what was measured.
+ * `needed`: the measurements and trials of the sound path.
  */
-export function judge(
+export function judgeConclusion(
   conclusion: Conclusion,
   truth: Truth,
   guide: Pick<Decision, 'kind' | 'replace'>,
@@ -43,7 +43,7 @@ export function judge(
   const named = conclusion.kind === 'replace' ? conclusion.parts : [];
   const over = named.filter((part) => !truth.bad.includes(part) && !(part === 'drive' && truth.hurtDrive));
   const missed = truth.bad.filter((part) => !named.includes(part));
-  // Whoever names no part must have looked at all of them.
+  // Naming no part is right only after every needed measurement.
   const measured = needed.length > 0 && needed.every((purpose) => purposes.has(purpose));
   const judgement = (): Judgement => {
     if (conclusion.kind === 'undecided') {
@@ -51,20 +51,20 @@ export function judge(
       return measured ? 'right' : 'unproven';
     }
     if (conclusion.kind === 'nothing') {
-      // A part that is bad now and then passes everything: nothing is replaced, and the axis is watched.
+      // A part that fails only now and then passes everything: nothing is replaced, and the axis is watched.
       if (missed.length > 0 && guide.kind !== 'no-fault-found') return 'bad-part-missed';
       if (truth.wet) return 'left-wet';
       return measured ? 'right' : 'unproven';
     }
     if (over.length > 0) return missed.length > 0 ? 'wrong-parts' : 'sound-part-named';
     if (missed.length > 0) return 'bad-part-missed';
-    const tellable = truth.bad.every(
+    const provable = truth.bad.every(
       (part) => guide.kind === 'replace' && guide.replace.some((one) => one.part === part),
     );
-    if (!tellable) return 'guessed';
+    if (!provable) return 'guessed';
     return named.every((part) => proving[part].some((purpose) => purposes.has(purpose))) ? 'right' : 'unproven';
   };
   const judged = judgement();
-  // What nobody can find today is not missed.
+  // A part that nobody can find today does not count as missed.
   return { judgement: judged, over, missed: judged === 'right' ? [] : missed };
 }

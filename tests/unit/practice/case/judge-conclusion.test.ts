@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import type { Part } from '../../../../src/kernel/vocabulary.ts';
 import type { Conclusion, Judgement } from '../../../../src/practice/case/conclusion.ts';
-import { judge } from '../../../../src/practice/case/judgement.ts';
+import { judgeConclusion } from '../../../../src/practice/case/judge-conclusion.ts';
 import type { Purpose } from '../../../../src/practice/case/purpose.ts';
 import type { Decision } from '../../../../src/visit/guide/decision.ts';
 
@@ -13,7 +13,7 @@ const replaced = (...parts: Part[]): Guide => ({
 });
 const open: Guide = { kind: 'undecided', replace: [] };
 const noFault: Guide = { kind: 'no-fault-found', replace: [] };
-/** Of the sound path, in all these cases. */
+/** What the sound path needs in all these cases. */
 const needed: Purpose[] = ['bridge', 'insulation'];
 const names = (...parts: Part[]): Conclusion => ({ kind: 'replace', parts });
 const nothing: Conclusion = { kind: 'nothing' };
@@ -60,21 +60,21 @@ const cases: [title: string, Conclusion, bad: Part[], Guide, measured: Purpose[]
   ['a fault for a specialist, and nothing named', nothing, ['motor'], open, ['bridge'], 'bad-part-missed'],
 ];
 
-describe('a conclusion against the truth, the guide and what was measured', () => {
+describe('a conclusion is compared with the truth, the guide and the measurements', () => {
   test.each(cases)('%s', (_, conclusion, bad, guide, measured, judgement) => {
-    expect(judge(conclusion, { bad, hurtDrive: false, wet: false }, guide, new Set(measured), needed).judgement).toBe(
-      judgement,
-    );
+    expect(
+      judgeConclusion(conclusion, { bad, hurtDrive: false, wet: false }, guide, new Set(measured), needed).judgement,
+    ).toBe(judgement);
   });
 });
 
-test('water that is left in a connector trips it again', () => {
-  const left = judge(nothing, { bad: [], hurtDrive: false, wet: true }, open, new Set(needed), needed);
+test('water left in a connector makes the decision wrong', () => {
+  const left = judgeConclusion(nothing, { bad: [], hurtDrive: false, wet: true }, open, new Set(needed), needed);
   expect(left.judgement).toBe('left-wet');
 });
 
-test('over-called and missed parts are named', () => {
-  const { over, missed } = judge(
+test('sound parts that were named and bad parts that were missed are listed', () => {
+  const { over, missed } = judgeConclusion(
     names('motor', 'drive'),
     { bad: ['drive', 'motor-cable'], hurtDrive: false, wet: false },
     open,
@@ -85,13 +85,15 @@ test('over-called and missed parts are named', () => {
   expect(missed).toEqual(['motor-cable']);
 });
 
-test('a drive that the person has hurt may be named', () => {
+test('a drive that the person has damaged may be named', () => {
   const guide = replaced('motor');
   const measured = new Set<Purpose>(['isolation', 'bridge']);
   expect(
-    judge(names('motor', 'drive'), { bad: ['motor'], hurtDrive: true, wet: false }, guide, measured, needed).over,
+    judgeConclusion(names('motor', 'drive'), { bad: ['motor'], hurtDrive: true, wet: false }, guide, measured, needed)
+      .over,
   ).toEqual([]);
   expect(
-    judge(names('motor', 'drive'), { bad: ['motor'], hurtDrive: false, wet: false }, guide, measured, needed).over,
+    judgeConclusion(names('motor', 'drive'), { bad: ['motor'], hurtDrive: false, wet: false }, guide, measured, needed)
+      .over,
   ).toEqual(['drive']);
 });

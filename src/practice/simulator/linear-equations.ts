@@ -1,4 +1,4 @@
-/** Square equations A·x = b in one array: row after row of A, each with its member of b behind it. */
+/** Equations A·x = b in one array: row after row of A, each followed by its element of b. A is square. */
 export class Equations {
   readonly size: number;
   readonly width: number;
@@ -14,7 +14,7 @@ export class Equations {
     return new Equations(this.size, this.cells.slice());
   }
 
-  /** Adds to A, or with `column` = `size` to b. Where row or column is negative nothing is added: that is ground. */
+  /** Adds to A, or to b if `column` is `size`. A negative row or column means ground, and adds nothing. */
   add(row: number, column: number, value: number): void {
     if (row < 0 || column < 0) return;
     const cell = row * this.width + column;
@@ -22,13 +22,13 @@ export class Equations {
   }
 }
 
-/** What is left of a diagonal member after elimination, as a share of it, that is nothing but rounding. */
+/** After elimination, a diagonal element below this share of its first value is only rounding. */
 const roundingShare = 1e-15;
 
 /**
- * Solves by Gaussian elimination with partial pivoting; the equations are used up. Some forty unknowns: a library of
- * matrices would weigh more on the page than all of the simulator. Where rounding has swallowed what tied a group of
- * unknowns to ground (milliohms within it, tens of teraohms out of it), the last of the group is taken as zero: it floats.
+ * Solves by Gaussian elimination with partial pivoting, and overwrites the equations. For some forty unknowns a matrix
+ * library would be larger than the whole simulator. If rounding has swallowed the connection of a group of unknowns to
+ * ground (milliohms within the group, tens of teraohms to ground), the group floats: its last unknown is set to zero.
  */
 export function solveLinear({ size, width, cells }: Equations): Float64Array {
   const at = (row: number, column: number) => cells[row * width + column] as number;
