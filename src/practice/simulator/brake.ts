@@ -4,7 +4,7 @@ import type { AxisParameters } from './parameters.ts';
 import { typical } from './typical.ts';
 
 /** The control releases the brake with the enable, even if no motor holds the axis. */
-export function brakeReleased({ supply, enabled }: AxisState): boolean {
+function brakeReleased({ supply, enabled }: AxisState): boolean {
   return supply && enabled;
 }
 

@@ -23,7 +23,7 @@ export const actTexts: Record<PlainAct, string> = {
   run: 'Run it as the machine does',
 };
 
-export const jointTexts: Record<Joint, string> = {
+const jointTexts: Record<Joint, string> = {
   leads: 'leads U, V and W at the drive',
   'lead-U': 'lead U at the drive',
   'lead-V': 'lead V at the drive',

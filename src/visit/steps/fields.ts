@@ -2,7 +2,7 @@ import type { ChoiceField, Option, ReadingField } from '../../kernel/form/field.
 import { parseReading } from '../../kernel/reading/parse-reading.ts';
 import type { Reading } from '../../kernel/reading/reading.ts';
 
-/** Fields of a form by id, exactly as typed or chosen. */
+/** Texts by field id, exactly as typed or chosen. */
 export type Form = Readonly<Record<string, string>>;
 
 /** A field that takes words as they are; `digits` asks for a number keypad, `long` for several lines. */
@@ -15,12 +15,12 @@ export interface WordsField {
   long?: true;
 }
 
-/** Something that is confirmed: 'yes' or ''. */
+/** A confirmation: 'yes' or ''. */
 export interface TickField {
   kind: 'tick';
   id: string;
   name: string;
-  /** How a tick stands in the line of its step; without it, it is not named there. */
+  /** Text of a tick in the line of its step; without it the tick is not named there. */
   inLine?: string;
 }
 
@@ -29,7 +29,7 @@ export interface Choice<Value extends string> extends ChoiceField {
   options: (Option & { value: Value })[];
 }
 
-/** A voltage at many points, of which the highest is typed; `inLine` names the points in the line of the step. */
+/** The highest voltage of many points; `inLine` names the points in the line of the step. */
 export interface VoltageField extends ReadingField {
   inLine: string;
 }
@@ -51,7 +51,7 @@ export function tick(id: string, name: string, inLine?: string): TickField {
   return { kind: 'tick', id, name, ...(inLine !== undefined && { inLine }) };
 }
 
-/** One field for many points: the highest figure decides, and a tired hand types one. */
+/** One field for many points: only the highest figure decides, so only one is typed. */
 export function highest(id: string, label: string, hint: string, inLine: string): VoltageField {
   return { kind: 'reading', id, label, name: label, hint, quantity: 'voltage', inLine };
 }
@@ -77,14 +77,14 @@ export function chosen<Value extends string, Other extends string = never>(
   return [...options.map(({ value }) => value), ...others].find((value) => value === textOf(form, id));
 }
 
-/** A whole number as typed; undefined for anything else, and for one outside of the range. */
+/** A whole number; undefined for anything else and outside the range, both ends included in it. */
 export function count(form: Form, id: string, { from, to }: { from: number; to: number }): number | undefined {
   const typed = textOf(form, id).trim();
   const number = /^\d{1,4}$/.test(typed) ? Number(typed) : undefined;
   return number !== undefined && number >= from && number <= to ? number : undefined;
 }
 
-/** Undefined for a text that can't be read; `missing` for none. */
+/** Undefined for a text that can't be read; `missing` for an empty one. */
 export function voltage(form: Form, id: string): Reading | undefined {
   const read = parseReading(textOf(form, id), 'voltage');
   return read.ok ? read.reading : undefined;

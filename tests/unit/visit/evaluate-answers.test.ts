@@ -1,13 +1,13 @@
 import { describe, expect, test } from 'vitest';
-import { evaluate } from '../../../../src/visit/evaluate.ts';
-import { evaluateForm } from '../../../../src/visit/evaluate-form.ts';
-import { decide } from '../../../../src/visit/guide/decision.ts';
-import { answerStep } from '../../../../src/visit/record/change-visit.ts';
-import type { VisitRecord } from '../../../../src/visit/record/visit-schema.ts';
-import { stepIds } from '../../../../src/visit/steps/ids.ts';
-import type { MeasuredStepId } from '../../../../src/visit/steps/questions.ts';
-import { liftVisit } from '../../calculators/visits.ts';
-import { at, typicalVisit } from '../record/support/typical-visit.ts';
+import { evaluate } from '../../../src/visit/evaluate.ts';
+import { evaluateForm } from '../../../src/visit/evaluate-form.ts';
+import { decide } from '../../../src/visit/guide/decision.ts';
+import { answerStep } from '../../../src/visit/record/change-visit.ts';
+import type { VisitRecord } from '../../../src/visit/record/visit-schema.ts';
+import { stepIds } from '../../../src/visit/steps/ids.ts';
+import type { MeasuredStepId } from '../../../src/visit/steps/questions.ts';
+import { liftVisit } from '../calculators/visits.ts';
+import { at, typicalVisit } from './record/support/typical-visit.ts';
 
 const visit = typicalVisit();
 
@@ -26,7 +26,7 @@ describe('a whole visit', () => {
     for (const id of stepIds) expect(answers[id]?.seq).toBe(visit.steps[id]?.seq);
   });
 
-  test('whatever its snapshots say', () => {
+  test('ignores its snapshots', () => {
     const lie = { verdict: 'go' as const, sentences: ['All is well.'], limits: [] };
     const steps = Object.fromEntries(Object.entries(visit.steps).map(([id, step]) => [id, { ...step, snapshot: lie }]));
     expect(evaluate({ ...visit, steps } as VisitRecord, visit.changedAt).answers).toEqual(
@@ -57,13 +57,13 @@ describe('a calculator’s step', () => {
     expect(verdict(id, form)).toBe(expected);
   });
 
-  test('tells what the accuracy of the instrument leaves open', () => {
+  test('shows what the accuracy of the instrument leaves open', () => {
     const close = { UV: '1.80 Ω', VW: '1.82 Ω', WU: '1.82 Ω', leads: 'four' };
     expect(verdict('winding', close)).toBe('go');
     expect(verdict('winding', { ...close, accuracyPercent: '5 %' })).toBe('undecided');
   });
 
-  test('that is blank gives none, unless it is left open: then all is missing', () => {
+  test('that is blank has no answer, unless it is left open: then all readings are missing', () => {
     for (const id of ['bridge', 'insulation', 'isolation', 'winding', 'winding-motor'] as const) {
       expect(evaluateForm(id, {}).answer).toBeUndefined();
       expect(evaluateForm(id, { leftOpen: '' }).answer).toBeUndefined();
@@ -74,12 +74,12 @@ describe('a calculator’s step', () => {
     }
   });
 
-  test('that can’t be read gives none, even if it is left open', () => {
+  test('that can’t be read has no answer, even if it is left open', () => {
     expect(evaluateForm('winding', { UV: 'one', leftOpen: 'yes' }).answer).toBeUndefined();
     expect(evaluateForm('bridge', { ...liftVisit('bridge'), motorLeads: 'perhaps' }).answer).toBeUndefined();
   });
 
-  test('judges insulation by the point after a trip, whatever occasion a hand has written in', () => {
+  test('judges insulation by the limit after a trip, even if the record was edited to another occasion', () => {
     const form = { ...liftVisit('insulation'), U: '20 MΩ', V: '20 MΩ', W: '20 MΩ', windingTemperature: '40 °C' };
     const afterTrip = evaluateForm('insulation', { ...form, occasion: 'after-trip' }).answer;
     expect(evaluateForm('insulation', { ...form, occasion: 'routine' }).answer).toEqual(afterTrip);
@@ -88,7 +88,7 @@ describe('a calculator’s step', () => {
   });
 });
 
-test('a visit of nothing but steps left open decides nothing', () => {
+test('a visit with every step left open decides nothing', () => {
   const open = (['bridge', 'insulation', 'isolation', 'winding'] as const).reduce(
     (one, id) => answerStep(one, id, { form: { leftOpen: 'yes' } }, at(1)),
     { ...visit, steps: {} } as VisitRecord,

@@ -5,7 +5,7 @@ import { holdsOneStretch } from '../steps/rules.ts';
 
 interface Props {
   id: StepId;
-  /** The earlier steps that were changed, by their numbers. */
+  /** The numbers of the earlier steps that were changed. */
   numbers: readonly number[];
   /** When it was answered, as an ISO time. */
   provedAt: string | undefined;
@@ -20,10 +20,10 @@ interface Props {
 }
 
 /**
- * Something that this step rests on was changed after it. A lockout is never confirmed by a word: it is done again, and
- * so is what a later step has undone.
+ * Shown when something that this step rests on was changed after it. A lockout can't be confirmed by a click: it has to
+ * be done again, and so does a step that a later one has undone.
  */
-export function LookAgain({ id, numbers, provedAt, stale, undone, refuted, onConfirm, onRestart }: Props) {
+export function ConfirmStep({ id, numbers, provedAt, stale, undone, refuted, onConfirm, onRestart }: Props) {
   const steps = numbers.length === 0 ? 'an earlier step' : numbers.map((number) => `step ${number}`).join(' and ');
   if (stale || id === 'bus-again') {
     return (

@@ -1,9 +1,9 @@
 import { expect, test } from 'vitest';
-import { visitProgress } from '../../../../src/visit/app/progress.ts';
+import { visitProgress } from '../../../../src/visit/app/visit-summary.ts';
 import { answerStep, newVisit } from '../../../../src/visit/record/change-visit.ts';
 import { at } from '../record/support/typical-visit.ts';
 
-test('how far a visit has come tells two copies of it apart', () => {
+test('the progress of a visit distinguishes two copies of it', () => {
   const begun = newVisit('visit-lift', at(0), { axis: 'Lift' });
   expect(visitProgress(begun)).toBe('changed 2026-03-03, 05:58, 0 steps answered');
   const further = answerStep(

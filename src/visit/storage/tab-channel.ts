@@ -6,24 +6,24 @@ export interface VisitChange {
   change: 'saved' | 'removed';
 }
 
-export interface VisitChanges {
-  tell(change: VisitChange): void;
-  /** Hears what other tabs do, not this one. Returns what ends it. */
+export interface TabChannel {
+  announce(change: VisitChange): void;
+  /** Calls `listener` for changes by other tabs, not by this one. Returns the function that stops this. */
   listen(listener: (change: VisitChange) => void): () => void;
   close(): void;
 }
 
-/** The one channel on which tabs of this site tell each other of changes. A browser without it hears nothing. */
-export function visitChanges(name = 'overcurrent-fieldbook-visits'): VisitChanges {
+/** The channel by which the tabs of this site announce changes. Without BroadcastChannel it does nothing. */
+export function tabChannel(name = 'overcurrent-fieldbook-visits'): TabChannel {
   const channel = open(name);
   return {
-    tell: (change) => channel?.postMessage(change),
+    announce: (change) => channel?.postMessage(change),
     listen(listener) {
-      const hear = ({ data }: MessageEvent<unknown>) => {
+      const receive = ({ data }: MessageEvent<unknown>) => {
         if (isChange(data)) listener(data);
       };
-      channel?.addEventListener('message', hear);
-      return () => channel?.removeEventListener('message', hear);
+      channel?.addEventListener('message', receive);
+      return () => channel?.removeEventListener('message', receive);
     },
     close: () => channel?.close(),
   };

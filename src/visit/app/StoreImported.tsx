@@ -1,23 +1,22 @@
 import { useEffect, useState } from 'preact/hooks';
-import { takenOver } from '../record/stretch.ts';
+import { asNewStretch } from '../record/stretch.ts';
 import type { VisitRecord } from '../record/visit-schema.ts';
 import type { SaveResult, VisitStore } from '../storage/visit-store.ts';
-import { visitProgress } from './progress.ts';
-import { visitTitle } from './visit-title.ts';
+import { visitProgress, visitTitle } from './visit-summary.ts';
 
 interface Props {
   visit: VisitRecord;
   store: VisitStore;
-  onTaken: (stored: VisitRecord) => void;
+  onStored: (stored: VisitRecord) => void;
 }
 
-/** Stores a visit from a file or a link; asks where it is here already. What it says was proved, was proved elsewhere. */
-export function TakeIn({ visit, store, onTaken }: Props) {
+/** Stores a visit from a file or a link; asks if it is already on this device. Its proofs of safety no longer hold here. */
+export function StoreImported({ visit, store, onStored }: Props) {
   const [result, setResult] = useState<SaveResult>();
-  const take = async (whenHere?: 'replace' | 'keep-both') => {
-    const added = await store.add(takenOver(visit), whenHere);
+  const take = async (onDuplicate?: 'replace' | 'keep-both') => {
+    const added = await store.add(asNewStretch(visit), onDuplicate);
     setResult(added);
-    if (added.ok) onTaken(added.value);
+    if (added.ok) onStored(added.value);
   };
   useEffect(() => {
     void take();

@@ -5,9 +5,9 @@ import { exportVisit } from '../../../../src/visit/record/export-visit.ts';
 import { readVisitText } from '../../../../src/visit/record/read-visit.ts';
 import { database } from '../../../../src/visit/storage/database.ts';
 import { storageProblem } from '../../../../src/visit/storage/storage-problem.ts';
-import { must } from './support/must.ts';
-import { freshName, tab } from './support/store.ts';
-import { at } from './support/typical-visit.ts';
+import { must } from '../record/support/must.ts';
+import { freshName, tab } from '../record/support/store.ts';
+import { at } from '../record/support/typical-visit.ts';
 
 const lift = newVisit('visit-lift', at(0), { machine: 'Line 2', axis: 'Lift' });
 
@@ -22,7 +22,7 @@ const refusing = (name: string) => ({
   },
 });
 
-describe('no storage: the visit stays in hand and can be exported', () => {
+describe('without storage the visit stays in the window and can be exported', () => {
   test.each([
     ['a browser without IndexedDB', undefined],
     ['storage switched off', refusing('SecurityError')],
@@ -39,7 +39,7 @@ describe('no storage: the visit stays in hand and can be exported', () => {
     }
   });
 
-  test('storage whose mere mention throws', async () => {
+  test('storage whose property throws when it is read', async () => {
     const original = Object.getOwnPropertyDescriptor(globalThis, 'indexedDB') as PropertyDescriptor;
     Object.defineProperty(globalThis, 'indexedDB', {
       configurable: true,
@@ -73,7 +73,7 @@ describe('a full device', () => {
     expect(must(await store.save(mine)).revision).toBe(saved.revision + 1);
   });
 
-  // What browsers do: the transaction is aborted, and it alone knows why.
+  // As in browsers: the transaction is aborted, and only its error names the reason.
   test.each([
     ['while the request runs', (_request: IDBRequest, abort: () => void) => abort()],
     ['after it', (request: IDBRequest, abort: () => void) => request.addEventListener('success', abort)],
@@ -95,7 +95,7 @@ describe('a full device', () => {
 });
 
 describe('tabs of different editions', () => {
-  test('an older tab that holds the storage: busy, and open once it has made way', async () => {
+  test('an older tab has the database open: busy, and open once that tab has closed it', async () => {
     const name = freshName();
     await database(name, 1).run('readwrite', async () => undefined);
     const older = await openDB(name, 1);
@@ -106,7 +106,7 @@ describe('tabs of different editions', () => {
     expect(must(await store.load(lift.id)).axis).toBe('Lift');
   });
 
-  test('a tab of this edition makes way by itself, and is then told to reload', async () => {
+  test('a tab of this edition closes the database by itself, and is then asked to reload', async () => {
     const name = freshName();
     const store = tab(name);
     const saved = must(await store.save(lift));
@@ -117,7 +117,7 @@ describe('tabs of different editions', () => {
 });
 
 describe('a connection that the browser closed', () => {
-  test('is opened again without a word', async () => {
+  test('is opened again without a message', async () => {
     const name = freshName();
     const db = database(name);
     const store = tab(name, { database: db });

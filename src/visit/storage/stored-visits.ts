@@ -4,21 +4,21 @@ import type { DecisionSnapshot } from '../record/snapshot-schema.ts';
 import type { VisitRecord } from '../record/visit-schema.ts';
 import type { VisitRow } from './database.ts';
 
-/** What a list of visits shows of one. Times are shown, never sorted by. */
+/** A visit in a list. Its times are for display; the order comes from the storage. */
 export interface VisitSummary extends Pick<VisitRecord, 'id' | 'machine' | 'axis' | 'createdAt' | 'changedAt'> {
   steps: number;
   decision: DecisionSnapshot['kind'] | undefined;
 }
 
-/** All that is stored. What can't be read is listed too: it may be of a newer edition, and it can be taken out raw. */
-export interface Shelf {
+/** All that is stored. Unreadable records are listed too: they may be of a newer edition and can be exported. */
+export interface StoredVisits {
   visits: VisitSummary[];
   unreadable: { id: string; problem: Problem }[];
 }
 
-/** `rows` in the order in which they were saved; the shelf has the last saved first. */
-export function shelfOf(rows: readonly VisitRow[]): Shelf {
-  const shelf: Shelf = { visits: [], unreadable: [] };
+/** `rows` in the order of their saves; the result has the last saved first. */
+export function storedVisits(rows: readonly VisitRow[]): StoredVisits {
+  const shelf: StoredVisits = { visits: [], unreadable: [] };
   for (const { id, record } of [...rows].reverse()) {
     const read = readVisit(record);
     if (read.ok) shelf.visits.push(summaryOf(read.value));

@@ -1,15 +1,8 @@
 import { expect, test } from 'vitest';
-import { evaluateForm } from '../../../../src/visit/evaluate-form.ts';
-import type { Form } from '../../../../src/visit/steps/fields.ts';
-import type { StepId } from '../../../../src/visit/steps/ids.ts';
-import {
-  badInsulation,
-  bothBad,
-  locked,
-  nothingSeen,
-  retried,
-  soundBridge,
-} from '../../../support/marrow-bay-visits.ts';
+import { evaluateForm } from '../../../src/visit/evaluate-form.ts';
+import type { Form } from '../../../src/visit/steps/fields.ts';
+import type { StepId } from '../../../src/visit/steps/ids.ts';
+import { badInsulation, bothBad, locked, nothingSeen, retried, soundBridge } from '../../support/marrow-bay-visits.ts';
 
 const lines: [StepId, Form, string][] = [
   ['find-drive', { observation: 'looked', axesOnDrive: '3', indicatedAxis: '2' }, 'output 2 of 3, looked at'],
@@ -43,7 +36,7 @@ const lines: [StepId, Form, string][] = [
   ['bridge', { ...soundBridge, plusU: '', leftOpen: 'yes' }, 'Undecided, left open'],
   ['bridge', { ...soundBridge, plusU: 'what' }, 'No verdict'],
   ['insulation', badInsulation, 'No-go'],
-  // Whatever a hand has written into the record: a visit is after a trip.
+  // A visit is after a trip, even if the record was edited.
   ['insulation', { ...badInsulation, occasion: 'routine' }, 'No-go'],
   ['isolation', bothBad, 'No-go'],
   ['winding', {}, ''],
@@ -54,7 +47,7 @@ test.each(lines)('%s %j reads “%s”', (id, form, line) => {
   expect(evaluateForm(id, form).line).toBe(line);
 });
 
-test('a bus reading stands with its day and time', () => {
+test('a bus reading is shown with its day and time', () => {
   const readAt = { busVoltage: '2026-03-03T06:20:00+01:00' };
   const { line } = evaluateForm('bus-again', { meterProved: 'yes', busVoltage: '0.2 V' }, readAt);
   expect(line).toBe('meter proved, bus 0.2 V, measured 2026-03-03, 06:20');

@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest';
-import { evaluate } from '../../../../src/visit/evaluate.ts';
-import { readVisit } from '../../../../src/visit/record/read-visit.ts';
-import { withoutSnapshots } from '../../../../src/visit/record/without-snapshots.ts';
+import { evaluate } from '../../../src/visit/evaluate.ts';
+import { readVisit } from '../../../src/visit/record/read-visit.ts';
+import { withoutSnapshots } from '../../../src/visit/record/share.ts';
 import {
   badInsulation,
   driveOnly,
@@ -9,8 +9,8 @@ import {
   soundInsulation,
   visitOf,
   withBusAgain,
-} from '../../../support/marrow-bay-visits.ts';
-import { completed, confirmStep, enterStep } from '../../../support/visit-records.ts';
+} from '../../support/marrow-bay-visits.ts';
+import { completed, confirmStep, enterStep } from '../../support/visit-records.ts';
 
 const later = '2026-03-03T06:58:00+01:00';
 const visit = visitOf(withBusAgain(motorAndCable));
@@ -28,7 +28,7 @@ describe('a step that is entered', () => {
     expect(enterStep(visit, 'insulation', { ...badInsulation, ambient: '' }, later)).toBe(visit);
   });
 
-  test('with another answer takes a new number, and what rests on it is to be looked at again', () => {
+  test('with another answer takes a new number, and later steps that rest on it must be confirmed', () => {
     const changed = enterStep(visit, 'insulation', { ...badInsulation, U: '1.4M' }, later);
     expect(seq(changed, 'insulation')).toBe(11);
     expect(stateOf(changed)).toMatchObject({ due: 'isolation', decision: undefined });
@@ -43,13 +43,13 @@ describe('a step that is entered', () => {
     expect(stateOf(respelt).decision?.kind).toBe('replace');
   });
 
-  test('with a remark only keeps its number', () => {
+  test('with only a new remark keeps its number', () => {
     const form = { ...visit.steps.inspect?.form, remark: 'Photograph 12.' };
     const remarked = enterStep(visit, 'inspect', form, later);
     expect(remarked.steps.inspect).toMatchObject({ seq: visit.steps.inspect?.seq, form: { remark: 'Photograph 12.' } });
   });
 
-  test('keeps the time of a reading that stays, and notes that of one that changed', () => {
+  test('keeps the time of an unchanged reading, and gives a changed one a new time', () => {
     const before = visit.steps.insulation?.readAt ?? {};
     const changed = enterStep(visit, 'insulation', { ...badInsulation, U: '1.4M' }, later);
     expect(changed.steps.insulation?.readAt).toEqual({ ...before, U: later });
@@ -71,12 +71,12 @@ test('a step that was never answered can’t be confirmed', () => {
 });
 
 describe('the decision', () => {
-  test('is kept with the record in the sentences of the screen', () => {
+  test('is stored in the record in the sentences of the screen', () => {
     expect(visit.decision).toMatchObject({ kind: 'replace', seq: 10, good: ['drive'] });
     expect(visit.decision?.sentences[0]).toBe('Replace: motor and motor cable.');
   });
 
-  test('is dropped when it no longer stands, and comes back', () => {
+  test('is removed when it no longer holds, and returns', () => {
     const open = enterStep(visit, 'insulation', { ...soundInsulation, U: '1.4M' }, later);
     expect(open.decision).toBeUndefined();
     expect(confirmStep(open, 'isolation', later).decision?.kind).toBe('replace');

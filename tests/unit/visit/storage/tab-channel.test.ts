@@ -1,30 +1,30 @@
 import { afterEach, expect, onTestFinished, test, vi } from 'vitest';
-import { type VisitChange, visitChanges } from '../../../../src/visit/storage/changes.ts';
+import { tabChannel, type VisitChange } from '../../../../src/visit/storage/tab-channel.ts';
 
 afterEach(() => {
   vi.unstubAllGlobals();
 });
 
 function channel(name: string) {
-  const changes = visitChanges(name);
-  onTestFinished(() => changes.close());
-  return changes;
+  const channel = tabChannel(name);
+  onTestFinished(() => channel.close());
+  return channel;
 }
 
-test('what one tab tells the others hear, until they stop listening', async () => {
-  const [teller, listener, witness] = [channel('a'), channel('a'), channel('a')];
+test('other tabs receive what one tab announces, until they stop listening', async () => {
+  const [sender, listener, witness] = [channel('a'), channel('a'), channel('a')];
   const heard: VisitChange[] = [];
   const stop = listener.listen((change) => heard.push(change));
-  teller.tell({ id: 'visit-0001', change: 'saved' });
+  sender.announce({ id: 'visit-0001', change: 'saved' });
   await vi.waitFor(() => expect(heard).toEqual([{ id: 'visit-0001', change: 'saved' }]));
   stop();
   const last = new Promise((resolve) => witness.listen(resolve));
-  teller.tell({ id: 'visit-0002', change: 'removed' });
+  sender.announce({ id: 'visit-0002', change: 'removed' });
   expect(await last).toEqual({ id: 'visit-0002', change: 'removed' });
   expect(heard).toHaveLength(1);
 });
 
-test('words that are none of ours are passed over', async () => {
+test('foreign messages are ignored', async () => {
   const listener = channel('b');
   const stranger = new BroadcastChannel('b');
   onTestFinished(() => stranger.close());
@@ -36,13 +36,13 @@ test('words that are none of ours are passed over', async () => {
   expect(await heard).toEqual({ id: 'visit-0003', change: 'saved' });
 });
 
-test('a browser without the channel hears nothing and does not fail', () => {
+test('without BroadcastChannel nothing is received and nothing fails', () => {
   vi.stubGlobal('BroadcastChannel', undefined);
-  const changes = visitChanges('c');
-  const stop = changes.listen(() => {
+  const channel = tabChannel('c');
+  const stop = channel.listen(() => {
     throw new Error('heard something');
   });
-  changes.tell({ id: 'visit-0001', change: 'saved' });
+  channel.announce({ id: 'visit-0001', change: 'saved' });
   stop();
-  expect(changes.close()).toBeUndefined();
+  expect(channel.close()).toBeUndefined();
 });
