@@ -1,4 +1,4 @@
-import type { Phase, Phases } from '../../kernel/electrics/phases.ts';
+import type { Phase } from '../../kernel/electrics/phases.ts';
 
 /** Conductors of the motor cable. */
 export type Core = 'U' | 'V' | 'W' | 'PE' | 'screen';
@@ -50,11 +50,6 @@ export function leadsOff(state: AxisState): AxisState {
 /** The cable alone, free at both ends, screen too. */
 export function cableFree(state: AxisState): AxisState {
   return { ...state, driveEnd: all(false), motorEnd: all(false), jumpers: [] };
-}
-
-/** Which motor leads are on the drive. */
-export function motorLeadsOn({ driveEnd }: AxisState): Phases<boolean> {
-  return { U: driveEnd.U, V: driveEnd.V, W: driveEnd.W };
 }
 
 /** Wires from ground to every conductor at the drive end except this phase: the hook-up of a bonded row. */

@@ -1,12 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { axisNetwork } from '../../../../src/practice/simulator/axis-network.ts';
-import {
-  type AxisState,
-  asFound,
-  cableFree,
-  leadsOff,
-  motorLeadsOn,
-} from '../../../../src/practice/simulator/axis-state.ts';
+import { type AxisState, asFound, cableFree, leadsOff } from '../../../../src/practice/simulator/axis-state.ts';
 import { copperOhms } from '../../../../src/practice/simulator/copper.ts';
 import { faultedAxis } from '../../../../src/practice/simulator/faulted-axis.ts';
 import { source } from '../../../../src/practice/simulator/network.ts';
@@ -85,7 +79,7 @@ describe('the cable', () => {
   });
 
   test('with the leads off only the screen joins cable and drive', () => {
-    expect(motorLeadsOn(leadsOff(found))).toEqual({ U: false, V: false, W: false });
+    expect(leadsOff(found).driveEnd).toMatchObject({ U: false, V: false, W: false });
     expect(ohmsBetween(sound, leadsOff(found), 'cable.drive.U', 'drive.U', 1e6)).toBeGreaterThan(1e8);
     expect(ohmsBetween(sound, leadsOff(found), 'cable.drive.screen', 'ground', 1)).toBeLessThan(0.01);
     expect(ohmsBetween(sound, found, 'cable.drive.U', 'drive.U', 1)).toBeLessThan(0.01);
