@@ -1,7 +1,7 @@
 import type { EvaluatedVisit } from './evaluate.ts';
 import { busReadingFor } from './guide/dead-proofs.ts';
 
-/** The bus as it was last measured, if that still holds: its text and when it was measured, as an ISO time. */
+/** The last bus reading if it still holds: its text, and its ISO time. */
 export function busReading({ visit, answers }: EvaluatedVisit): { value: string; at: string } | undefined {
   const id = busReadingFor(answers, 'bridge');
   const step = id && visit.steps[id];

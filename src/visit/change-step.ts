@@ -12,8 +12,8 @@ import { holdsOneStretch } from './steps/rules.ts';
 import { decisionAdvice, decisionHeadline } from './words/decision.ts';
 
 /**
- * The visit with a step's form as it now stands. Only an answer that the guide reads differently takes a new number: a
- * remark or another spelling must not ask the person to look at later steps again.
+ * The visit with a step's form as it is now. Only an answer that means something else to the guide takes a new number:
+ * a remark or another spelling must not make the person confirm later steps again.
  */
 export function enterStep(before: EvaluatedVisit, id: StepId, typed: Form, now: string): EvaluatedVisit {
   const step = before.visit.steps[id];
@@ -26,30 +26,30 @@ export function enterStep(before: EvaluatedVisit, id: StepId, typed: Form, now: 
     return withDecision(entered, now);
   }
   const written = entered.visit.steps[id] ?? step;
-  // Another spelling of a proof is no new proof: it stays of the time at which it was given. What was no answer proved
-  // nothing, and what is entered now is of now.
+  // Another spelling of a proof is not a new proof, so it keeps the time at which it was given. A form that was not an
+  // answer proved nothing, so what is entered now has the time of now.
   const isProof = holdsOneStretch(id) && today.steps[id].answer !== undefined;
   const kept = isProof ? { ...step, form: written.form } : { ...written, seq: step.seq };
   const visit = { ...entered.visit, seq: today.visit.seq, steps: { ...entered.visit.steps, [id]: kept } };
   return evaluate(visit, now, entered);
 }
 
-/** Of what stands in the form, only what holds in the stretch of work that is now. */
+/** The part of the form that holds in the present stretch of work. */
 function formOfNow(today: EvaluatedVisit, id: StepId, typed: Form): Form {
   const step = today.visit.steps[id];
   if (id === 'bridge') return withoutOldBus(today, typed);
   return holdsOneStretch(id) && step !== undefined ? provedNow(today, step, typed) : typed;
 }
 
-/** Of a form that was begun in an earlier stretch of work, only what is entered now is proved now. */
+/** In a form begun in an earlier stretch of work, only what is entered now is proved now. */
 function provedNow({ stretch }: EvaluatedVisit, step: StepRecord, typed: Form): Form {
   if (step.stretch === stretch) return typed;
   return Object.fromEntries(Object.entries(typed).filter(([field, value]) => (step.form[field] ?? '') !== value));
 }
 
 /**
- * A bus reading that stood in the form before a break was not measured after it. The form that is drawn for the new
- * stretch asks for it; this is for the first entry after the break, which may come before that.
+ * Drops a bus reading that was in the form before a break: it was not measured after it. The form of the new stretch
+ * asks for it; this covers a first entry that comes before that form is drawn.
  */
 function withoutOldBus({ visit, stretch, answers }: EvaluatedVisit, typed: Form): Form {
   if (stretch === visit.stretch) return typed;
@@ -58,13 +58,13 @@ function withoutOldBus({ visit, stretch, answers }: EvaluatedVisit, typed: Form)
   return old.includes(typed.busVoltage) ? { ...typed, busVoltage: '' } : typed;
 }
 
-/** The person has looked again, and the answer holds after what was changed before it. */
+/** The person confirms that the answer still holds after earlier steps were changed. */
 export function confirmStep(before: EvaluatedVisit, id: StepId, now: string): EvaluatedVisit {
   const form = before.visit.steps[id]?.form;
   return form === undefined ? before : withDecision(put(evaluate(before.visit, now, before), id, form, now), now);
 }
 
-/** The record of a visit that came without what is computed from it, such as one from a link, with all of that. */
+/** Adds the snapshots and the decision to a record that came without them, such as one from a link. */
 export function completed(evaluated: EvaluatedVisit, now: string): VisitRecord {
   const steps = stepIds.flatMap((id) => {
     const step = evaluated.visit.steps[id];
@@ -87,14 +87,14 @@ function put(today: EvaluatedVisit, id: StepId, form: Form, now: string): Evalua
   return { ...entered, visit: { ...entered.visit, steps } };
 }
 
-/** A bus reading that was taken over from the lockout was measured then, not now. */
+/** A bus reading filled in from the lockout keeps the time of the lockout. */
 function withBusTime(today: EvaluatedVisit, { form, readAt }: StepRecord, now: string): StepRecord['readAt'] {
   const bus = busReading(today);
   if (bus === undefined || bus.value !== form.busVoltage || readAt.busVoltage !== now) return readAt;
   return { ...readAt, busVoltage: bus.at };
 }
 
-/** The decision as it is given now is kept with the record; one that no longer stands is dropped. */
+/** Stores the present decision in the record, and removes one that no longer holds. */
 function withDecision(evaluated: EvaluatedVisit, now: string): EvaluatedVisit {
   const { decision } = evaluated.guide;
   if (decision !== undefined) {

@@ -4,7 +4,7 @@ import type { VisitRecord } from './record/visit-schema.ts';
 import type { StepId } from './steps/ids.ts';
 import { isPlain, rules } from './steps/rules.ts';
 
-/** The numbers, from 1, of the earlier steps that were changed after this one and that it rests on. */
+/** The numbers, from 1, of the earlier steps that this one rests on and that were changed after it. */
 export function changedBefore(visit: VisitRecord, path: readonly PathStep[], id: StepId): number[] {
   const own = visit.steps[id]?.seq ?? 0;
   const index = path.findIndex((step) => step.id === id);
@@ -16,7 +16,7 @@ export function changedBefore(visit: VisitRecord, path: readonly PathStep[], id:
   return (counted.length > 0 ? counted : later).map(({ number }) => number);
 }
 
-/** Lockouts and support rest on what the guide put them before; every other step rests on them. */
+/** A lockout or support rests on all steps before it, and every later step rests on it. */
 function restsOn(id: StepId, earlier: StepId): boolean {
   if (!isPlain(id) || isDeadProof(earlier) || earlier === 'support-axis') return true;
   return rules[id].restsOn.includes(earlier);

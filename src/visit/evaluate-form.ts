@@ -11,15 +11,15 @@ import type { MeasurementAnswer } from './steps/measurements/question.ts';
 import type { Times } from './steps/question.ts';
 import { type Answers, type AskedStepId, isMeasured, type MeasuredStepId, questions } from './steps/questions.ts';
 
-/** What the form of one step gives, computed from the typed texts alone. */
+/** The meaning of one step's form, computed from the typed texts alone. */
 export interface EvaluatedForm<Id extends StepId = StepId> {
-  /** As the guide sees it; undefined where the form is incomplete or can't be read, so that its step stays due. */
+  /** The guide's answer; undefined if the form is incomplete or can't be read, so that its step stays due. */
   answer: Answers[Id] | undefined;
-  /** What the calculator of a measured step says of it today; undefined for other steps. */
+  /** The outcome of a measured step's calculator; undefined for other steps. */
   outcome: Outcome | undefined;
-  /** The same as a record keeps it; undefined where the readings give no verdict. */
+  /** The outcome as a record stores it; undefined if the readings give no verdict. */
   snapshot: Snapshot | undefined;
-  /** The answer in one line, as it stands beside the title of the step; empty where nothing is entered. */
+  /** The answer in one line, for the list of steps; empty if nothing is entered. */
   line: string;
 }
 
@@ -43,7 +43,7 @@ function askedForm(id: AskedStepId, form: Form, readAt: Times): EvaluatedForm<As
   };
 }
 
-/** The calculator judges once; everything else is taken from what it says. */
+/** The calculator judges once; everything else is derived from its outcome. */
 function measuredForm(id: MeasuredStepId, form: Form): EvaluatedForm<MeasuredStepId> {
   const typed = { ...form, ...questions[id].given };
   const outcome = stepCalculators[id].judge(typed);
@@ -60,15 +60,15 @@ function measuredForm(id: MeasuredStepId, form: Form): EvaluatedForm<MeasuredSte
   };
 }
 
-/** A step that is left open may be blank: its assessment then says that all is missing. */
+/** The assessment of a blank form that is left open: all readings are missing. */
 function ofBlank(id: MeasuredStepId, typed: Record<string, string>, { state }: Outcome): Assessment | undefined {
   const { fields, assess } = stepCalculators[id];
   const read = readForm(fields, typed);
   return state === 'blank' && read.unchosen.length === 0 ? assess(read) : undefined;
 }
 
-/** The verdict in words, as the list and the report have it. */
-export function measuredLine(outcome: Outcome, leftOpen: boolean): string {
+/** The verdict in words, for the list of steps and the report. */
+function measuredLine(outcome: Outcome, leftOpen: boolean): string {
   const verdict = outcome.state === 'judged' ? verdictWords[outcome.verdict] : 'No verdict';
   return verdict + (leftOpen ? ', left open' : '');
 }

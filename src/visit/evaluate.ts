@@ -10,48 +10,48 @@ import { type StepId, stepIds } from './steps/ids.ts';
 import { isMeasured, type VisitAnswers } from './steps/questions.ts';
 import { holdsOneStretch, rules } from './steps/rules.ts';
 
-/** One step of a visit as it stands: what its form gives, and how it stands to the others. */
+/** One step of a visit: the meaning of its form, and its relation to the other steps. */
 export interface EvaluatedStep extends EvaluatedForm {
-  /** Where the way has it; undefined while it is not on the way. */
+  /** Its entry in the path; undefined while it is not on the way. */
   onWay: PathStep | undefined;
-  /** What it proved was proved in an earlier stretch of work: it no longer holds. */
+  /** It was proved in an earlier stretch of work and no longer holds. */
   stale: boolean;
-  /** A lockout whose own answer is good, but a later reading found the bus charged. */
+  /** A lockout with a good answer, but a later reading found the bus charged. */
   refuted: boolean;
-  /** A later answer has undone what it says was done. */
+  /** A later answer has undone what this step did. */
   undone: boolean;
   /** The numbers on the way, from 1, of the steps that it rests on and that were changed after it. */
   changedBefore: number[];
-  /** When it was proved before, in earlier stretches of work, the oldest first; and its line then. */
+  /** Earlier proofs, from earlier stretches of work, the oldest first: time and line. */
   provedBefore: { at: string; line: string }[];
 }
 
-/** All that is computed from the record of a visit. What is shown, printed or decided is taken from here. */
+/** Everything computed from the record of a visit; screen, report and decision use only this. */
 export interface EvaluatedVisit {
   visit: VisitRecord;
-  /** The stretch of work that it is looked at in. */
+  /** The stretch of work at the time of the evaluation. */
   stretch: number;
   answers: VisitAnswers;
   /** The way, the step that is due and what its answer lacks, the decision. */
   guide: GuideState;
   /** Every step, answered or not. */
   steps: Record<StepId, EvaluatedStep>;
-  /** Where a kept verdict is not what the typed readings give today. */
+  /** The steps whose stored verdict differs from what their readings give today. */
   differs: SnapshotDifference[];
 }
 
 /**
- * Evaluates a visit from its typed texts at `now`, an ISO time with its offset; snapshots count for nothing. Measured
- * steps whose form is the same object as in `known` are not assessed again.
+ * Evaluates a visit from its typed texts at `now`, an ISO time with offset; snapshots are ignored. Measured steps whose
+ * form is the same object as in `previous` are not assessed again.
  */
-export function evaluate(visit: VisitRecord, now: string, known?: EvaluatedVisit): EvaluatedVisit {
+export function evaluate(visit: VisitRecord, now: string, previous?: EvaluatedVisit): EvaluatedVisit {
   const stretch = stretchAt(visit, now);
-  const forms = eachStep((id) => formOf(visit, id, known));
+  const forms = eachStep((id) => formOf(visit, id, previous));
   const answers = answersOf(visit, stretch, forms);
   const guide = nextStep(answers);
   return {
     ...{ visit, stretch, answers, guide },
-    steps: eachStep((id) => ({ ...forms[id], ...standing(visit, stretch, answers, guide, id) })),
+    steps: eachStep((id) => ({ ...forms[id], ...relationsOf(visit, stretch, answers, guide, id) })),
     differs: snapshotDiffers(visit, (id) => forms[id].snapshot),
   };
 }
@@ -60,10 +60,10 @@ function eachStep<T>(of: (id: StepId) => T): Record<StepId, T> {
   return Object.fromEntries(stepIds.map((id) => [id, of(id)])) as Record<StepId, T>;
 }
 
-function formOf(visit: VisitRecord, id: StepId, known: EvaluatedVisit | undefined): EvaluatedForm {
+function formOf(visit: VisitRecord, id: StepId, previous: EvaluatedVisit | undefined): EvaluatedForm {
   const { form = {}, readAt = {} } = visit.steps[id] ?? {};
-  if (known !== undefined && isMeasured(id) && known.visit.steps[id]?.form === visit.steps[id]?.form) {
-    const { answer, outcome, snapshot, line } = known.steps[id];
+  if (previous !== undefined && isMeasured(id) && previous.visit.steps[id]?.form === visit.steps[id]?.form) {
+    const { answer, outcome, snapshot, line } = previous.steps[id];
     return { answer, outcome, snapshot, line };
   }
   return evaluateForm(id, form, readAt);
@@ -79,7 +79,7 @@ function answersOf(visit: VisitRecord, stretch: number, forms: Record<StepId, Ev
   return Object.fromEntries(answers) as VisitAnswers;
 }
 
-function standing(
+function relationsOf(
   visit: VisitRecord,
   stretch: number,
   answers: VisitAnswers,

@@ -4,7 +4,7 @@ import { type LimitId, limit } from '../kernel/limits.ts';
 import { formatLimit } from '../kernel/words/format-limit.ts';
 import type { LimitSnapshot, Snapshot } from './record/snapshot-schema.ts';
 
-/** What is said of a measured step's readings, as a record keeps it; undefined where they give no verdict. */
+/** The outcome of a measured step as a record stores it; undefined if there is no verdict. */
 export function snapshotOf(outcome: Outcome, parts: Snapshot['parts']): Snapshot | undefined {
   if (outcome.state !== 'judged') return undefined;
   return {

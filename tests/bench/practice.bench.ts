@@ -1,6 +1,6 @@
+import { CaseRun } from '../../src/practice/case/case-run.ts';
+import { drawMachine } from '../../src/practice/case/draw-machine.ts';
 import { feedback } from '../../src/practice/case/feedback.ts';
-import { Session } from '../../src/practice/case/session.ts';
-import { setUp } from '../../src/practice/case/set-up.ts';
 import type { Mode } from '../../src/practice/simulator/measure.ts';
 import { type Bench, milliseconds } from './measured.ts';
 
@@ -9,9 +9,9 @@ const windingCelsius = 22;
 const times = 100;
 
 async function one(mode: Mode, red: string, black: string): Promise<number> {
-  const world = setUp('all-three', 7, windingCelsius);
+  const machine = drawMachine('all-three', 7, windingCelsius);
   const many = () => {
-    for (let count = 0; count < times; count++) world.measure(mode, red, black, { discharge: true });
+    for (let count = 0; count < times; count++) machine.measure(mode, red, black, { discharge: true });
   };
   return (await milliseconds(many)) / times;
 }
@@ -20,7 +20,7 @@ async function one(mode: Mode, red: string, black: string): Promise<number> {
 export const bench: Bench = {
   name: 'The practice: simulated measurements, and the feedback at the end',
   run: async () => {
-    const idle = new Session({ fault: 'all-three', seed: 7, windingCelsius });
+    const idle = new CaseRun({ fault: 'all-three', seed: 7, windingCelsius });
     return [
       { what: 'DC volts across the bus', value: await one('volts', 'DC+', 'DC-'), unit: 'ms', budget: 5 },
       { what: 'resistance, rail to terminal', value: await one('ohms', 'DC+', 'drive.U'), unit: 'ms', budget: 5 },

@@ -83,7 +83,7 @@ test('a healthy axis, by keyboard alone: a sound motor is named, and the feedbac
   await tabTo(page, 'case-code');
   await page.keyboard.type('7K3');
   await page.keyboard.press('Enter');
-  await page.getByText('This is no code of a case').waitFor();
+  await page.getByText('That is not a case code').waitFor();
   await page.keyboard.press('Control+A');
   await page.keyboard.type(codeOf('nuisance', 151).replaceAll('-', ' '));
   await page.keyboard.press('Enter');

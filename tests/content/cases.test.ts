@@ -7,9 +7,8 @@ import { caseForm } from '../../src/library/cases/case-forms.ts';
 import { casePieces } from '../../src/library/cases/case-prose.ts';
 import { type VisitCase, visitCaseSchema } from '../../src/library/cases/case-schema.ts';
 import { caseVisit } from '../../src/library/cases/case-visit.ts';
-import { readShare, shareText } from '../../src/visit/record/share.ts';
+import { readShare, shareText, withoutSnapshots } from '../../src/visit/record/share.ts';
 import { visitSchema } from '../../src/visit/record/visit-schema.ts';
-import { withoutSnapshots } from '../../src/visit/record/without-snapshots.ts';
 import { filesOf, jsonOf } from './support/files.ts';
 import { readingLevel } from './support/reading-level.ts';
 

@@ -1,11 +1,11 @@
 import type { Part } from '../../src/kernel/vocabulary.ts';
-import type { Unsafe } from '../../src/practice/case/judge.ts';
-import { setUp } from '../../src/practice/case/set-up.ts';
+import { drawMachine } from '../../src/practice/case/draw-machine.ts';
+import type { Unsafe } from '../../src/practice/case/unsafe-acts.ts';
 import { Robot } from '../../src/practice/robot/robot.ts';
 import type { Fault } from '../../src/practice/simulator/fault-types.ts';
 import type { DecisionKind, OpenItem } from '../../src/visit/guide/decision.ts';
 
-/** One visit to one faulty axis, held against the truth. */
+/** One visit to one faulty axis, compared with the truth. */
 export interface Outcome {
   label: string;
   seed: number;
@@ -14,9 +14,9 @@ export interface Outcome {
   open: OpenItem[];
   /** Every bad part is proven, and no other. */
   exact: boolean;
-  /** Proven bad, and sound in truth. By exclusion is not by proof: that is `inconclusive`, and counted by its kind. */
+  /** Proven bad although sound. Exclusion is not proof: it is `inconclusive`, and counted by its kind. */
   overCalled: Part[];
-  /** Bad in truth, and not proven. */
+  /** Bad, but not proven. */
   missed: Part[];
   steps: number;
   unsafe: Unsafe[];
@@ -24,9 +24,9 @@ export interface Outcome {
 }
 
 export function play(fault: string, seed: number): Outcome {
-  const world = setUp(fault, seed);
-  const { axis } = world;
-  const { decision, steps } = new Robot(world).visit();
+  const machine = drawMachine(fault, seed);
+  const { axis } = machine;
+  const { decision, steps } = new Robot(machine).visit();
   const named = decision.replace.map(({ part }) => part);
   const proven = decision.kind === 'replace' ? named : [];
   const overCalled = proven.filter((part) => !axis.bad.includes(part));
@@ -42,7 +42,7 @@ export function play(fault: string, seed: number): Outcome {
     overCalled,
     missed,
     steps,
-    unsafe: world.unsafe,
+    unsafe: machine.unsafe,
     hidden: axis.hidden[0],
   };
 }

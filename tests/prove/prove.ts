@@ -31,7 +31,7 @@ function decisionsOf({ decisions }: Row): string {
   return list.map(([words, count]) => (list.length === 1 ? words : `${words} (${count})`)).join(', ');
 }
 
-/** Every fault has axes of its own. */
+/** Every fault has its own axes. */
 const outcomesOf = (fault: string): Outcome[] =>
   Array.from({ length: seeds }, (_, position) => play(fault, faultIds.indexOf(fault) * 100_000 + position));
 

@@ -19,7 +19,7 @@ const entries = [
 export interface SourceUse {
   /** `Array.at`, `BroadcastChannel`. */
   feature: string;
-  /** `src/visit/storage/changes.ts:34` */
+  /** `src/visit/storage/tab-channel.ts:34` */
   place: string;
 }
 

@@ -15,7 +15,7 @@ import {
   winding,
 } from './row.ts';
 
-/** No part is proven bad: it is the mechanics, it was a contact, or something stays open. */
+/** No part is proven bad: the mechanics or a contact were the cause, or something stays open. */
 export const nothingProven: Record<string, Row> = {
   'feedback-not-separated': {
     typed: [...begun('Bridge', 'control-off'), ...feedbackOffTried('no-trip'), ...deviceOffTried('not-done')],

@@ -5,7 +5,7 @@ import type { Form } from '../../src/visit/steps/fields.ts';
 import type { StepId } from '../../src/visit/steps/ids.ts';
 import { done, type Entry, locked, nothingSeen, retried } from '../support/marrow-bay-visits.ts';
 
-/** What a visit must lead to, stated by hand from its readings, and why in a line. */
+/** The expected result of a visit, worked out by hand from its readings, and the reason in a line. */
 export interface Expected {
   decision?: DecisionKind;
   /** The step that an unfinished visit waits for. */
@@ -13,7 +13,7 @@ export interface Expected {
   replace?: Partial<Record<Part, Proof[]>>;
   stay?: Part[];
   open?: OpenItem[];
-  /** Answered, kept, and no longer asked. */
+  /** Answered steps that are no longer on the way. */
   offPath?: StepId[];
   why: string;
 }
@@ -32,7 +32,7 @@ const indicated = {
   Lift: { observation: 'looked', axesOnDrive: '1', indicatedAxis: '1' },
 };
 
-/** From the indications of the drive to what is seen at its parts. */
+/** From the indications of the drive to the inspection of its parts. */
 export function begun(axis: Axis, when: Symptom, seen: Form = {}, found: Form = indicated[axis]): Entry[] {
   const falls = axis === 'Lift';
   return [
@@ -76,7 +76,7 @@ export const deviceOffTried = (result: 'trips' | 'no-trip' | 'not-done'): Entry[
   retry('retry-device-end', result),
 ];
 
-/** Six readings of a sound output stage, but for the changes. */
+/** Six readings of a sound output stage, apart from the changes. */
 export const bridge = (changes: Form = {}): Entry => [
   'bridge',
   {
@@ -88,7 +88,7 @@ export const bridge = (changes: Form = {}): Entry => [
   },
 ];
 
-/** One reading that all phases show, or one each. */
+/** One reading for all phases, or one for each. */
 type Phases = string | readonly [U: string, V: string, W: string];
 
 const phases = (name: string, shown: Phases) => {

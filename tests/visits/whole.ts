@@ -4,7 +4,7 @@ import { readVisitText } from '../../src/visit/record/read-visit.ts';
 import type { VisitRecord } from '../../src/visit/record/visit-schema.ts';
 import type { Expected } from './row.ts';
 
-/** A visit as a file that was exported once: these stand for every file out there, which must go on to open. */
+/** An exported visit. These represent all files that people have, which must still open. */
 export interface WholeVisit {
   name: string;
   /** The text of the file. */

@@ -1,6 +1,6 @@
 import type { Part, Symptom } from '../../kernel/vocabulary.ts';
 import { encodeCase, windingTemperatures } from '../../practice/case/case-code.ts';
-import { setUp } from '../../practice/case/set-up.ts';
+import { drawMachine } from '../../practice/case/draw-machine.ts';
 import { Robot } from '../../practice/robot/robot.ts';
 import { onceABuild } from '../../site/once.ts';
 import { decisionHeadline } from '../../visit/words/decision.ts';
@@ -71,9 +71,9 @@ export const classCases = onceABuild((): { title: string; about: string; list: C
 
 function classCase([fault, seed, step]: [string, number, number]): ClassCase {
   const windingCelsius = windingTemperatures[step] ?? 20;
-  const world = setUp(fault, seed, windingCelsius);
-  const { label, bad, moment, parameters } = world.axis;
-  const { decision } = new Robot(world).visit();
+  const machine = drawMachine(fault, seed, windingCelsius);
+  const { label, bad, moment, parameters } = machine.axis;
+  const { decision } = new Robot(machine).visit();
   return {
     code: encodeCase({ fault, seed, windingCelsius }),
     moment,

@@ -1,6 +1,6 @@
 import { Fragment } from 'preact';
 import { href } from '../../ui/href.ts';
-import type { Entry } from '../case/session.ts';
+import type { Entry } from '../case/case-run.ts';
 import { actionText, resultText } from '../words/acts.ts';
 import { benchTexts } from '../words/bench.ts';
 
@@ -11,7 +11,7 @@ const calculators = [
   { path: 'winding', name: 'windings' },
 ];
 
-/** All that was done, with what it showed: the person's own notes. */
+/** All acts and what they showed: the person's own notes. */
 export function ActList({ entries }: { entries: readonly Entry[] }) {
   return (
     <section aria-labelledby="acts-done">

@@ -1,26 +1,26 @@
 import { useState } from 'preact/hooks';
 import { type Phase, phases } from '../../kernel/electrics/phases.ts';
 import type { Action, Joint, PlainAct } from '../case/action.ts';
-import type { World } from '../case/world.ts';
+import type { Machine } from '../case/machine.ts';
 import type { AxisState } from '../simulator/axis-state.ts';
 import { actionText, actTexts, joinText } from '../words/acts.ts';
 import { isOn, joints } from './joints.ts';
 
 interface Props {
-  world: World;
+  machine: Machine;
   state: AxisState;
   onAct: (action: Action) => void;
 }
 
-/** What a person can do to the machine, measuring apart. */
-export function ActPanel({ world, state, onAct }: Props) {
+/** What a person can do to the machine, apart from measuring. */
+export function ActPanel({ machine, state, onAct }: Props) {
   const [wide] = useState(() => matchMedia('(min-width: 46rem)').matches);
   const groups: [title: string, acts: PlainAct[]][] = [
     [
       'Supply and lock',
       [
         state.supply ? 'switch-off' : 'switch-on',
-        world.lockedOut ? 'take-lock-off' : 'lock-out',
+        machine.lockedOut ? 'take-lock-off' : 'lock-out',
         'wait-label',
         'wait-minute',
         'prove-meter',
@@ -38,7 +38,7 @@ export function ActPanel({ world, state, onAct }: Props) {
         <details key={title} class="more" open={wide || position === 0}>
           <summary>{title}</summary>
           <div class="act-buttons">
-            {/* By place, not by name: "off" turns into "on" under the finger, and the focus stays. */}
+            {/* Keyed by place: when "off" turns into "on" under the finger, the button keeps the focus. */}
             {acts.map((act, place) => (
               <button key={String(place)} type="button" class="plain" onClick={() => onAct({ act })}>
                 {actTexts[act]}

@@ -4,11 +4,11 @@ import { articleLinkText } from '../words/feedback.ts';
 interface Props {
   /** Ids of articles, the closest first. */
   wanted: readonly string[] | undefined;
-  /** Ids of those that the site has. */
+  /** Ids of the articles that the site has. */
   articles: readonly string[];
 }
 
-/** A link to the closest article that there is. */
+/** A link to the closest article that exists. */
 export function ArticleLink({ wanted = [], articles }: Props) {
   const id = wanted.find((one) => articles.includes(one));
   if (id === undefined) return null;

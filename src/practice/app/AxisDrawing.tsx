@@ -1,19 +1,19 @@
+import type { Machine } from '../case/machine.ts';
 import { conductors } from '../case/terminals.ts';
-import type { World } from '../case/world.ts';
 import { drawingTexts } from '../words/bench.ts';
-import { columnX, rowY, terminalRadius } from './layout.ts';
+import { columnX, rowY, terminalRadius } from './drawing-layout.ts';
 
-/** Drive, cable and motor, one column a conductor; a conductor that is off shows a gap. */
-export function AxisDrawing({ world }: { world: World }) {
-  const { state, axis } = world;
+/** Drive, cable and motor, one column for each conductor; a conductor that is off has a gap. */
+export function AxisDrawing({ machine }: { machine: Machine }) {
+  const { state, axis } = machine;
   const plugged = state.motorEnd.U;
   return (
-    <svg class="axis-drawing" role="img" aria-label={drawingTexts.whole(world)}>
+    <svg class="axis-drawing" role="img" aria-label={drawingTexts.whole(machine)}>
       <rect x="2" y="4" width="320" height="176" rx="6" class="part" />
       <text x="12" y="28" class="part-name">
         {drawingTexts.drive}
       </text>
-      {drawingTexts.state(world).map((line, position) => (
+      {drawingTexts.state(machine).map((line, position) => (
         <text key={line} x="312" y={28 + 24 * position} class="part-note" text-anchor="end">
           {line}
         </text>

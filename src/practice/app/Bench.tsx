@@ -1,32 +1,32 @@
 import { useState } from 'preact/hooks';
 import { lastIn } from '../../kernel/reading/last-in.ts';
 import type { Action } from '../case/action.ts';
-import type { Session } from '../case/session.ts';
+import type { CaseRun } from '../case/case-run.ts';
 import { inReach, terminals } from '../case/terminals.ts';
 import type { Measurement } from '../simulator/measure.ts';
 import { drawingTexts } from '../words/bench.ts';
 import { AxisDrawing } from './AxisDrawing.tsx';
+import { drawingSize } from './drawing-layout.ts';
 import { InstrumentDrawing } from './InstrumentDrawing.tsx';
-import { type Knobs, type Lead, type Placed, settingOf, startKnobs } from './knobs.ts';
 import { LeadChoice } from './LeadChoice.tsx';
 import { LeadWires } from './LeadWires.tsx';
-import { drawingSize } from './layout.ts';
 import { MeterControls } from './MeterControls.tsx';
+import { initialMeterSettings, type Lead, type MeterSettings, type Placed, settingOf } from './meter-settings.ts';
 import { TerminalButton } from './TerminalButton.tsx';
 
 interface Props {
-  session: Session;
+  run: CaseRun;
   onAct: (action: Action) => void;
 }
 
-/** The axis as drawn, with the leads of the instrument on it. */
-export function Bench({ session, onAct }: Props) {
+/** The drawing of the axis, and the instrument with its leads. */
+export function Bench({ run, onAct }: Props) {
   const [next, setNext] = useState<Lead>('red');
   const [placed, setPlaced] = useState<Placed>({});
-  const [knobs, setKnobs] = useState<Knobs>(startKnobs);
+  const [settings, setSettings] = useState<MeterSettings>(initialMeterSettings);
   const [display, setDisplay] = useState('');
-  const { world } = session;
-  const reachable = terminals.filter((terminal) => inReach(world.state, terminal));
+  const { machine } = run;
+  const reachable = terminals.filter((terminal) => inReach(machine.state, terminal));
   const on = (lead: Lead) => reachable.find(({ node }) => node === placed[lead]);
   const [red, black] = [on('red'), on('black')];
 
@@ -35,14 +35,14 @@ export function Bench({ session, onAct }: Props) {
     setNext(next === 'red' ? 'black' : 'red');
     setDisplay('');
   };
-  const turn = (changed: Knobs) => {
-    setKnobs(changed);
+  const turn = (changed: MeterSettings) => {
+    setSettings(changed);
     setDisplay('');
   };
   const measure = () => {
     if (red === undefined || black === undefined) return;
-    onAct({ act: 'measure', mode: knobs.mode, red: red.node, black: black.node, setting: settingOf(knobs) });
-    const result = lastIn(session.entries)?.result;
+    onAct({ act: 'measure', mode: settings.mode, red: red.node, black: black.node, setting: settingOf(settings) });
+    const result = lastIn(run.entries)?.result;
     const shown: Measurement | undefined = result?.code === 'reading' ? result.shown : undefined;
     setDisplay(shown?.text ?? '');
   };
@@ -54,17 +54,17 @@ export function Bench({ session, onAct }: Props) {
       <LeadChoice next={next} placed={{ red: red?.node, black: black?.node }} onChoose={setNext} />
       <svg class="practice-drawing" viewBox={`0 0 ${drawingSize.width} ${drawingSize.height}`}>
         <title>{drawingTexts.title}</title>
-        <AxisDrawing world={world} />
-        <InstrumentDrawing mode={knobs.mode} display={display} />
+        <AxisDrawing machine={machine} />
+        <InstrumentDrawing mode={settings.mode} display={display} />
         {reachable.map((terminal) => (
           <TerminalButton key={terminal.node} terminal={terminal} placed={placed} next={next} onPlace={place} />
         ))}
         <LeadWires red={red} black={black} />
       </svg>
       <MeterControls
-        knobs={knobs}
-        instruments={world.instruments}
-        onTurn={turn}
+        settings={settings}
+        instruments={machine.instruments}
+        onChange={turn}
         onMeasure={measure}
         ready={red !== undefined && black !== undefined}
       />

@@ -2,10 +2,9 @@ import type { ComponentType } from 'preact';
 import { useEffect, useRef, useState } from 'preact/hooks';
 import { symptomTexts } from '../../visit/steps/symptom/question.ts';
 import type { CaseKey } from '../case/case-code.ts';
-import { practiceStory } from '../words/case.ts';
+import { axisName, practiceStory } from '../words/case.ts';
 import { ActList } from './ActList.tsx';
 import { ActPanel } from './ActPanel.tsx';
-import { axisName } from './axis-name.ts';
 import { Bench } from './Bench.tsx';
 import { ConclusionForm } from './ConclusionForm.tsx';
 import type { FeedbackViewProps } from './FeedbackView.tsx';
@@ -18,31 +17,31 @@ interface Props {
   articles: readonly string[];
 }
 
-/** One case: the machine, what can be done with it, what was done, and the decision; then the feedback. */
+/** One case: the machine, the possible acts, the acts so far and the decision; after it the feedback. */
 export function CaseScreen({ caseKey, code, articles }: Props) {
   const underWay = useCase(caseKey, code);
-  const { session, conclusion, act } = underWay;
+  const { run, conclusion, act } = underWay;
   const [Feedback, setFeedback] = useState<ComponentType<FeedbackViewProps>>();
   useEffect(() => {
     if (conclusion === undefined) return;
-    // The guide and its sentences come only when they are asked for.
+    // The guide and its sentences are loaded only when they are needed.
     void import('./FeedbackView.tsx').then((module) => setFeedback(() => module.FeedbackView));
   }, [conclusion]);
 
   const heading = useRef<HTMLHeadingElement>(null);
-  const begun = useRef(session);
+  const begun = useRef(run);
   useEffect(() => {
-    if (begun.current === session) return;
-    // The same case from the beginning.
+    if (begun.current === run) return;
+    // The person restarted the case.
     scrollTo(0, 0);
     heading.current?.focus({ preventScroll: true });
-  }, [session]);
+  }, [run]);
 
-  const { axis, state } = session.world;
-  const name = axisName(session);
+  const { axis, state } = run.machine;
+  const name = axisName(code, axis.parameters.gravityLoaded);
   if (conclusion !== undefined) {
     if (Feedback === undefined) return <p>Working out the feedback …</p>;
-    return <Feedback session={session} conclusion={conclusion} articles={articles} onAgain={underWay.again} />;
+    return <Feedback run={run} conclusion={conclusion} articles={articles} onAgain={underWay.again} />;
   }
   return (
     <>
@@ -56,12 +55,12 @@ export function CaseScreen({ caseKey, code, articles }: Props) {
         <p key={text}>{text}</p>
       ))}
       <div class="practice-work">
-        <ActPanel world={session.world} state={state} onAct={act} />
-        <Bench session={session} onAct={act} />
+        <ActPanel machine={run.machine} state={state} onAct={act} />
+        <Bench run={run} onAct={act} />
       </div>
-      <ActList entries={session.entries} />
+      <ActList entries={run.entries} />
       <ConclusionForm onConclude={underWay.conclude} />
-      <LastAct entry={underWay.last} number={session.entries.length} />
+      <LastAct entry={underWay.last} number={run.entries.length} />
     </>
   );
 }

@@ -6,7 +6,7 @@ import { conclusionTexts } from '../words/case.ts';
 
 const kinds = ['replace', 'nothing', 'undecided'] as const;
 
-/** The decision. It ends the case, and the feedback comes. */
+/** The decision, which ends the case. */
 export function ConclusionForm({ onConclude }: { onConclude: (conclusion: Conclusion) => void }) {
   const [kind, setKind] = useState<Conclusion['kind']>();
   const [named, setNamed] = useState<readonly Part[]>([]);

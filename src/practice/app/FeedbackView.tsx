@@ -2,37 +2,37 @@ import { useEffect, useMemo, useRef } from 'preact/hooks';
 import type { Shown } from '../../kernel/form/verdict-words.ts';
 import { capital } from '../../kernel/words/sentences.ts';
 import { VerdictShape } from '../../ui/verdict/VerdictShape.tsx';
+import type { CaseRun } from '../case/case-run.ts';
 import type { Conclusion } from '../case/conclusion.ts';
 import { feedback } from '../case/feedback.ts';
-import type { Session } from '../case/session.ts';
 import { actsWith } from '../case/time-line.ts';
 import { feedbackTexts, judgementTexts, partsText } from '../words/feedback.ts';
 import { SoundWay } from './SoundWay.tsx';
 import { TimeLine } from './TimeLine.tsx';
 
 export interface FeedbackViewProps {
-  session: Session;
+  run: CaseRun;
   conclusion: Conclusion;
   articles: readonly string[];
   onAgain: () => void;
 }
 
-/** What was right and what was not, act by act, and beside it the way that a careful person would have gone. */
-export function FeedbackView({ session, conclusion, articles, onAgain }: FeedbackViewProps) {
-  const told = useMemo(() => feedback(session, conclusion), [session, conclusion]);
+/** What was right and what was not, act by act, beside the way of a careful person. */
+export function FeedbackView({ run, conclusion, articles, onAgain }: FeedbackViewProps) {
+  const result = useMemo(() => feedback(run, conclusion), [run, conclusion]);
   const heading = useRef<HTMLHeadingElement>(null);
   useEffect(() => {
     scrollTo(0, 0);
     heading.current?.focus({ preventScroll: true });
   }, []);
-  const { word, why } = judgementTexts[told.judgement];
-  const unsafe = actsWith(told.line, 'unsafe') > 0;
-  const shape = shapeOf(told.judgement, unsafe);
+  const { word, why } = judgementTexts[result.judgement];
+  const unsafe = actsWith(result.line, 'unsafe') > 0;
+  const shape = shapeOf(result.judgement, unsafe);
   const named = conclusion.kind === 'replace' ? `replace ${partsText(conclusion.parts)}` : conclusion.kind;
   return (
     <div class="practice-feedback">
       <h1 tabIndex={-1} ref={heading}>
-        Case <span class="case-code">{session.code}</span>
+        Case <span class="case-code">{run.code}</span>
       </h1>
       <section class="verdict" data-verdict={shape} aria-labelledby="judgement">
         <h2 class="verdict-word" id="judgement">
@@ -45,16 +45,16 @@ export function FeedbackView({ session, conclusion, articles, onAgain }: Feedbac
           <dd>{feedbackTexts.conclusion(named)}</dd>
           <dt>{feedbackTexts.truth}</dt>
           <dd>
-            {capital(told.truth.label)}. {feedbackTexts.toReplace(told.truth.bad)}
+            {capital(result.truth.label)}. {feedbackTexts.toReplace(result.truth.bad)}
           </dd>
-          {told.over.length > 0 && <Part name={feedbackTexts.over} value={partsText(told.over)} />}
-          {told.missed.length > 0 && <Part name={feedbackTexts.missed} value={partsText(told.missed)} />}
-          {told.hurtDrive && <Part name={feedbackTexts.hurt} value={feedbackTexts.hurtDrive} />}
+          {result.over.length > 0 && <Row name={feedbackTexts.over} value={partsText(result.over)} />}
+          {result.missed.length > 0 && <Row name={feedbackTexts.missed} value={partsText(result.missed)} />}
+          {result.hurtDrive && <Row name={feedbackTexts.hurt} value={feedbackTexts.hurtDrive} />}
         </dl>
       </section>
       <div class="two-ways">
-        <TimeLine line={told.line} articles={articles} />
-        <SoundWay feedback={told} articles={articles} />
+        <TimeLine line={result.line} articles={articles} />
+        <SoundWay feedback={result} articles={articles} />
       </div>
       <p class="form-actions">
         <a class="button" href={location.pathname}>
@@ -71,7 +71,7 @@ export function FeedbackView({ session, conclusion, articles, onAgain }: Feedbac
   );
 }
 
-function Part({ name, value }: { name: string; value: string }) {
+function Row({ name, value }: { name: string; value: string }) {
   return (
     <>
       <dt>{name}</dt>
@@ -80,7 +80,7 @@ function Part({ name, value }: { name: string; value: string }) {
   );
 }
 
-/** Unsafe outweighs everything: who is dead has decided nothing. */
+/** An unsafe act outweighs a right decision. */
 function shapeOf(judgement: string, unsafe: boolean): Shown {
   if (unsafe) return 'stop';
   if (judgement === 'right') return 'go';

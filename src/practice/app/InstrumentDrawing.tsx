@@ -1,9 +1,9 @@
 import type { Mode } from '../simulator/measure.ts';
 import { drawingTexts } from '../words/bench.ts';
-import { modes } from './knobs.ts';
-import { sockets } from './layout.ts';
+import { sockets } from './drawing-layout.ts';
+import { modes } from './meter-settings.ts';
 
-/** The instrument: display, knob and two sockets. It follows what is chosen below it. */
+/** The instrument with display, knob and two sockets, as chosen in the form below it. */
 export function InstrumentDrawing({ mode, display }: { mode: Mode; display: string }) {
   const turned = -60 + 30 * modes.indexOf(mode);
   return (

@@ -1,7 +1,7 @@
-import type { Entry } from '../case/session.ts';
+import type { Entry } from '../case/case-run.ts';
 import { actionText, resultText } from '../words/acts.ts';
 
-/** Where the bar leads, by the ids of headings. The address names the case, so these are no links. */
+/** Headings that the bar leads to. Buttons, not links: the fragment of the address names the case. */
 const places: [id: string, name: string][] = [
   ['acts', 'Machine'],
   ['bench', 'Measure'],
@@ -9,7 +9,7 @@ const places: [id: string, name: string][] = [
   ['decide', 'Decide'],
 ];
 
-/** What the last act brought, in sight wherever the person is, and said aloud; and the way to the parts of the page. */
+/** A bar that stays in sight: the result of the last act, announced, and buttons to the parts of the page. */
 export function LastAct({ entry, number }: { entry: Entry | undefined; number: number }) {
   return (
     <div class="practice-last">

@@ -1,6 +1,6 @@
 import { terminalName } from '../words/acts.ts';
 import { benchTexts } from '../words/bench.ts';
-import type { Lead } from './knobs.ts';
+import type { Lead } from './meter-settings.ts';
 
 interface Props {
   next: Lead;
@@ -8,7 +8,7 @@ interface Props {
   onChoose: (lead: Lead) => void;
 }
 
-/** Which lead the next terminal takes, and where the two are. */
+/** Which lead the next tap places, and where both are. */
 export function LeadChoice({ next, placed, onChoose }: Props) {
   return (
     <fieldset>

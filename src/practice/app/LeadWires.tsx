@@ -1,8 +1,8 @@
 import type { Terminal } from '../case/terminals.ts';
 import { drawingTexts } from '../words/bench.ts';
-import { columnX, rowY, sockets } from './layout.ts';
+import { columnX, rowY, sockets } from './drawing-layout.ts';
 
-/** The two leads from the instrument to their terminals; told apart by their pattern and letter, too. */
+/** The two leads from the instrument to their terminals; they differ in pattern and letter as well as in colour. */
 export function LeadWires({ red, black }: { red: Terminal | undefined; black: Terminal | undefined }) {
   return (
     <svg class="lead-wires" role="img" aria-label={drawingTexts.leads}>
@@ -14,7 +14,7 @@ export function LeadWires({ red, black }: { red: Terminal | undefined; black: Te
 
 function Wire({ lead, to, letter }: { lead: 'red' | 'black'; to: Terminal; letter: string }) {
   const from = sockets[lead];
-  // Beside the screw, so that its name stays in sight.
+  // Beside the screw, so that its name stays visible.
   const side = lead === 'red' ? -1 : 1;
   const [x, y] = [columnX(to.column) + side * 15, rowY(to.row) + 15];
   const edge = lead === 'red' ? 4 : 320;

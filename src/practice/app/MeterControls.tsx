@@ -2,19 +2,19 @@ import { formatQuantity } from '../../kernel/reading/format-reading.ts';
 import type { Instruments } from '../simulator/instruments.ts';
 import { modeTexts } from '../words/acts.ts';
 import { benchTexts } from '../words/bench.ts';
-import { type Knobs, modes, testVoltages } from './knobs.ts';
+import { type MeterSettings, modes, testVoltages } from './meter-settings.ts';
 
 interface Props {
-  knobs: Knobs;
+  settings: MeterSettings;
   instruments: Instruments;
-  onTurn: (knobs: Knobs) => void;
+  onChange: (settings: MeterSettings) => void;
   onMeasure: () => void;
   ready: boolean;
 }
 
-/** The instrument, its range and its test voltage; and the button that measures. */
-export function MeterControls({ knobs, instruments, onTurn, onMeasure, ready }: Props) {
-  const { mode } = knobs;
+/** Choice of instrument, range and test voltage, and the button that measures. */
+export function MeterControls({ settings, instruments, onChange, onMeasure, ready }: Props) {
+  const { mode } = settings;
   return (
     <>
       <fieldset>
@@ -27,7 +27,7 @@ export function MeterControls({ knobs, instruments, onTurn, onMeasure, ready }: 
                 name="meter-mode"
                 value={one}
                 checked={mode === one}
-                onChange={() => onTurn({ ...knobs, mode: one })}
+                onChange={() => onChange({ ...settings, mode: one })}
               />
               <span>{modeTexts[one]}</span>
             </label>
@@ -35,10 +35,14 @@ export function MeterControls({ knobs, instruments, onTurn, onMeasure, ready }: 
         </div>
       </fieldset>
       {(mode === 'volts' || mode === 'ohms') && (
-        <RangeSelect knobs={knobs} full={instruments[mode].ranges.map(({ fullScale }) => fullScale)} onTurn={onTurn} />
+        <RangeSelect
+          settings={settings}
+          full={instruments[mode].ranges.map(({ fullScale }) => fullScale)}
+          onChange={onChange}
+        />
       )}
       {mode === 'ohms' && (
-        <Tick label={benchTexts.zeroed} on={knobs.zeroed} onTurn={(zeroed) => onTurn({ ...knobs, zeroed })} />
+        <Tick label={benchTexts.zeroed} on={settings.zeroed} onChange={(zeroed) => onChange({ ...settings, zeroed })} />
       )}
       {mode === 'insulation' && (
         <>
@@ -46,8 +50,8 @@ export function MeterControls({ knobs, instruments, onTurn, onMeasure, ready }: 
             <label for="test-volts">{benchTexts.testVoltage}</label>
             <select
               id="test-volts"
-              value={String(knobs.testVolts)}
-              onChange={(event) => onTurn({ ...knobs, testVolts: Number(event.currentTarget.value) })}
+              value={String(settings.testVolts)}
+              onChange={(event) => onChange({ ...settings, testVolts: Number(event.currentTarget.value) })}
             >
               {testVoltages.map((volts) => (
                 <option key={volts} value={String(volts)}>
@@ -58,8 +62,8 @@ export function MeterControls({ knobs, instruments, onTurn, onMeasure, ready }: 
           </div>
           <Tick
             label={benchTexts.discharge}
-            on={knobs.discharge}
-            onTurn={(discharge) => onTurn({ ...knobs, discharge })}
+            on={settings.discharge}
+            onChange={(discharge) => onChange({ ...settings, discharge })}
           />
         </>
       )}
@@ -71,8 +75,16 @@ export function MeterControls({ knobs, instruments, onTurn, onMeasure, ready }: 
   );
 }
 
-function RangeSelect({ knobs, full, onTurn }: { knobs: Knobs; full: number[]; onTurn: (knobs: Knobs) => void }) {
-  const { mode, ranges } = knobs;
+function RangeSelect({
+  settings,
+  full,
+  onChange,
+}: {
+  settings: MeterSettings;
+  full: number[];
+  onChange: (settings: MeterSettings) => void;
+}) {
+  const { mode, ranges } = settings;
   const unit = mode === 'volts' ? 'V' : 'Ω';
   return (
     <div class="field">
@@ -83,7 +95,7 @@ function RangeSelect({ knobs, full, onTurn }: { knobs: Knobs; full: number[]; on
         onChange={(event) => {
           const { [mode]: _, ...others } = ranges;
           const chosen = event.currentTarget.value;
-          onTurn({ ...knobs, ranges: chosen === '' ? others : { ...others, [mode]: Number(chosen) } });
+          onChange({ ...settings, ranges: chosen === '' ? others : { ...others, [mode]: Number(chosen) } });
         }}
       >
         <option value="">{benchTexts.automatic}</option>
@@ -97,11 +109,11 @@ function RangeSelect({ knobs, full, onTurn }: { knobs: Knobs; full: number[]; on
   );
 }
 
-function Tick({ label, on, onTurn }: { label: string; on: boolean; onTurn: (on: boolean) => void }) {
+function Tick({ label, on, onChange }: { label: string; on: boolean; onChange: (on: boolean) => void }) {
   return (
     <div class="choices tick">
       <label>
-        <input type="checkbox" checked={on} onChange={(event) => onTurn(event.currentTarget.checked)} />
+        <input type="checkbox" checked={on} onChange={(event) => onChange(event.currentTarget.checked)} />
         <span>{label}</span>
       </label>
     </div>

@@ -1,6 +1,5 @@
 import type { ComponentType } from 'preact';
 import { useEffect, useLayoutEffect, useRef, useState } from 'preact/hooks';
-import { askedCase } from './asked-case.ts';
 import { StartPanel } from './StartPanel.tsx';
 
 interface Props {
@@ -10,7 +9,7 @@ interface Props {
 
 type Case = ComponentType<{ asked: string; articles: readonly string[] }>;
 
-/** The start, or the case that the address names. The simulator comes only with a case. */
+/** The start, or the case that the address names. The simulator is loaded only with a case. */
 export function PracticeApp({ articles }: Props) {
   const [asked, setAsked] = useState(askedCase());
   const [Case, setCase] = useState<Case>();
@@ -42,4 +41,13 @@ export function PracticeApp({ articles }: Props) {
     if (asked === undefined) return <StartPanel />;
     return Case === undefined ? <p>Opening the case …</p> : <Case key={asked} asked={asked} articles={articles} />;
   }
+}
+
+/** The code in the address, `#7K3-…` or `?case=7K3-…`, as typed; undefined for the start page. */
+function askedCase(): string | undefined {
+  const asked =
+    location.hash.length > 1
+      ? decodeURIComponent(location.hash.slice(1))
+      : new URLSearchParams(location.search).get('case');
+  return asked === null || asked === '' || asked === 'content' ? undefined : asked;
 }

@@ -1,8 +1,8 @@
 import { type CaseKey, decodeCase, encodeCase } from '../case/case-code.ts';
-import { startTexts } from '../words/start.ts';
+import { startTexts } from '../words/case.ts';
 import { CaseScreen } from './CaseScreen.tsx';
 
-/** The case of the code in the address, or what is wrong with the code. */
+/** The case of the code in the address, or a message if the code is invalid. */
 export function PracticeCase({ asked, articles }: { asked: string; articles: readonly string[] }) {
   const key: CaseKey | undefined = decodeCase(asked);
   if (key !== undefined) return <CaseScreen caseKey={key} code={encodeCase(key)} articles={articles} />;

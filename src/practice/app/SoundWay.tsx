@@ -4,14 +4,14 @@ import { openTexts, partNames, proofTexts } from '../../visit/words/decision.ts'
 import type { Feedback, WayStep } from '../case/feedback.ts';
 import { feedbackTexts, settledTexts } from '../words/feedback.ts';
 import { ArticleLink } from './ArticleLink.tsx';
-import { stepArticles } from './links.ts';
+import { stepArticles } from './further-reading.ts';
 
 interface Props {
   feedback: Pick<Feedback, 'way' | 'line' | 'decision'>;
   articles: readonly string[];
 }
 
-/** The steps that the guide asks of a careful person on this case, what settles it there, and what was left out. */
+/** The steps that the guide asks for on this case, the readings that settle it, and the steps that the person left out. */
 export function SoundWay({ feedback: { way, line, decision }, articles }: Props) {
   return (
     <section aria-labelledby="sound-way">
@@ -19,7 +19,7 @@ export function SoundWay({ feedback: { way, line, decision }, articles }: Props)
       <p>{feedbackTexts.wayLength(way.length, line.length)}</p>
       <ol class="sound-way">
         {way.map((one) => (
-          <Step key={one.step} of={one} articles={articles} />
+          <WayItem key={one.step} of={one} articles={articles} />
         ))}
       </ol>
       <p>{feedbackTexts.end}</p>
@@ -42,7 +42,7 @@ export function SoundWay({ feedback: { way, line, decision }, articles }: Props)
   );
 }
 
-function Step({ of: { step, leftOut, settled }, articles }: { of: WayStep; articles: readonly string[] }) {
+function WayItem({ of: { step, leftOut, settled }, articles }: { of: WayStep; articles: readonly string[] }) {
   const { title, why } = questions[step];
   return (
     <li>

@@ -1,21 +1,21 @@
 import { useState } from 'preact/hooks';
-import { startTexts } from '../words/start.ts';
+import { startTexts } from '../words/case.ts';
 import { keptCase } from './kept-case.ts';
 
-/** Draw a case, type the code of one, or go on with the one that is kept. */
+/** Draws a case, opens one by its code, or continues the stored one. */
 export function StartPanel() {
   const [typed, setTyped] = useState('');
   const [error, setError] = useState('');
   const kept = keptCase();
 
   const draw = async () => {
-    const { newCase } = await import('./new-case.ts');
-    location.hash = newCase();
+    const { newCaseCode } = await import('../case/case-code.ts');
+    location.hash = newCaseCode();
   };
   const open = async (event: Event) => {
     event.preventDefault();
-    const { readCode } = await import('./new-case.ts');
-    const code = readCode(typed);
+    const { normalCode } = await import('../case/case-code.ts');
+    const code = normalCode(typed);
     if (code === undefined) setError(startTexts.badCode);
     else location.hash = code;
   };

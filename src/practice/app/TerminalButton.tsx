@@ -1,7 +1,7 @@
 import type { Terminal } from '../case/terminals.ts';
 import { terminalName } from '../words/acts.ts';
-import type { Lead, Placed } from './knobs.ts';
-import { columnX, rowY, terminalRadius } from './layout.ts';
+import { columnX, rowY, terminalRadius } from './drawing-layout.ts';
+import type { Lead, Placed } from './meter-settings.ts';
 
 interface Props {
   terminal: Terminal;
@@ -10,7 +10,7 @@ interface Props {
   onPlace: (node: string) => void;
 }
 
-/** A terminal that takes the next lead, by finger or by key. */
+/** A terminal that takes the next lead, by touch or keyboard. */
 export function TerminalButton({ terminal, placed, next, onPlace }: Props) {
   const { node, row, column } = terminal;
   const [x, y] = [columnX(column), rowY(row)];
@@ -44,7 +44,7 @@ export function TerminalButton({ terminal, placed, next, onPlace }: Props) {
   );
 }
 
-/** What stands on the terminal; it is part of the name that is read aloud, too. */
+/** The label of the terminal. It is also part of the name that is read aloud. */
 function shortName(node: string): string {
   if (node === 'ground') return 'PE';
   if (node === 'DC-') return 'DC−';

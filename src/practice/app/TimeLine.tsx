@@ -4,14 +4,14 @@ import { actionText, resultText } from '../words/acts.ts';
 import { feedbackTexts, voidTexts } from '../words/feedback.ts';
 import { unsafeTexts } from '../words/unsafe.ts';
 import { ArticleLink } from './ArticleLink.tsx';
-import { unsafeArticles, voidArticles } from './links.ts';
+import { unsafeArticles, voidArticles } from './further-reading.ts';
 
 interface Props {
   line: readonly TimedAct[];
   articles: readonly string[];
 }
 
-/** Every act in its order, with what it showed and what it was worth. */
+/** Every act in order, with its result and what it was worth. */
 export function TimeLine({ line, articles }: Props) {
   return (
     <section aria-labelledby="time-line">
@@ -39,7 +39,7 @@ const codeOf = (mark: Mark) => ('code' in mark ? mark.code : undefined);
 
 const keyOf = (mark: Mark) => mark.kind + ('code' in mark ? mark.code : mark.step);
 
-/** Why it has its mark, and what to read about it. What was told at an earlier act is not told again. */
+/** Why an act has its mark, and what to read about it. A repeated mark only names the first act that had it. */
 function Worth({ mark, articles }: { mark: Mark; articles: readonly string[] }) {
   if (mark.kind === 'told-nothing') {
     if (mark.first !== undefined) return <>{feedbackTexts.asInAct(mark.first)}</>;

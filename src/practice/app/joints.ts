@@ -14,7 +14,7 @@ export const joints: readonly Joint[] = [
   'feedback-device',
 ];
 
-/** Whether it is connected now; the three leads together count as on while one of them is. */
+/** Whether it is connected now; the three leads together count as on while any of them is. */
 export function isOn(state: AxisState, joint: Joint): boolean {
   switch (joint) {
     case 'leads':

@@ -2,7 +2,7 @@ import { storedTexts, storeTexts } from '../../ui/form/kept-entries.ts';
 import type { Action } from '../case/action.ts';
 import type { Conclusion } from '../case/conclusion.ts';
 
-/** The case under way on this device; a closed tab loses nothing. */
+/** The case in progress on this device; closing the tab loses nothing. */
 export interface KeptCase {
   code: string;
   actions: Action[];
@@ -17,7 +17,7 @@ export function keepCase({ code, actions, conclusion }: KeptCase): void {
   );
 }
 
-/** The case that was kept; undefined where there is none, or where what is kept can't be read. */
+/** The stored case; undefined if there is none or it can't be read. */
 export function keptCase(): KeptCase | undefined {
   const { code, actions, conclusion } = storedTexts('practice', 'localStorage');
   if (code === undefined || actions === undefined) return undefined;

@@ -3,7 +3,7 @@ import { PracticeApp } from './PracticeApp.tsx';
 
 const place = document.querySelector<HTMLElement>('[data-practice]');
 if (place !== null) {
-  // The fragment names the case: going to the content must not take it away.
+  // The fragment names the case, so the skip link must not change it.
   document.querySelector('.skip-link')?.addEventListener('click', (event) => {
     event.preventDefault();
     document.getElementById('content')?.focus();

@@ -1,47 +1,47 @@
 import { useMemo, useState } from 'preact/hooks';
 import type { Action } from '../case/action.ts';
 import type { CaseKey } from '../case/case-code.ts';
+import { CaseRun, type Entry } from '../case/case-run.ts';
 import type { Conclusion } from '../case/conclusion.ts';
-import { type Entry, Session } from '../case/session.ts';
 import { keepCase, keptCase } from './kept-case.ts';
 
 export interface CaseUnderWay {
-  session: Session;
+  run: CaseRun;
   conclusion: Conclusion | undefined;
   last: Entry | undefined;
   act: (action: Action) => void;
   conclude: (conclusion: Conclusion) => void;
-  /** The same case from the beginning. */
+  /** Restarts the same case. */
   again: () => void;
 }
 
-/** A case with what was done before, if that is kept. Every act is kept at once. */
+/** A case with the acts stored on this device, if any. Every act is stored at once. */
 export function useCase(key: CaseKey, code: string): CaseUnderWay {
   const kept = useMemo(() => {
     const found = keptCase();
     return found?.code === code ? found : undefined;
   }, []);
-  const [session, setSession] = useState(() => new Session(key, kept?.actions));
+  const [run, setSession] = useState(() => new CaseRun(key, kept?.actions));
   const [conclusion, setConclusion] = useState(kept?.conclusion);
   const [last, setLast] = useState<Entry>();
-  const keep = (of: Session, ended?: Conclusion) => {
+  const keep = (of: CaseRun, ended?: Conclusion) => {
     const actions = of.entries.map(({ action }) => action);
     keepCase({ code, actions, ...(ended === undefined ? {} : { conclusion: ended }) });
   };
   return {
-    session,
+    run,
     conclusion,
     last,
     act: (action) => {
-      setLast(session.do(action));
-      keep(session);
+      setLast(run.do(action));
+      keep(run);
     },
     conclude: (ended) => {
-      keep(session, ended);
+      keep(run, ended);
       setConclusion(ended);
     },
     again: () => {
-      const fresh = new Session(key);
+      const fresh = new CaseRun(key);
       keep(fresh);
       setSession(fresh);
       setConclusion(undefined);

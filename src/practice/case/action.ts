@@ -4,7 +4,7 @@ import type { Core } from '../simulator/axis-state.ts';
 import type { Measurement, Mode } from '../simulator/measure.ts';
 import type { Setting } from './setting.ts';
 
-/** What a person does with one press of a button, and nothing more to tell. */
+/** An act without details: one press of a button. */
 export type PlainAct =
   | 'switch-off'
   | 'lock-out'
@@ -24,18 +24,18 @@ export type PlainAct =
   | 'enable'
   | 'run';
 
-/** Where something can be taken off and put on again. */
+/** A lead or plug that can be taken off and put on again. */
 export type Joint = 'leads' | `lead-${Core}` | 'motor-plug' | 'feedback-drive' | 'feedback-device';
 
-/** One act of a person at the practice machine, as it is kept: a list of them makes the whole session anew. */
+/** One act of a person at the practice machine, as it is stored; a list of acts reproduces the whole run. */
 export type Action =
   | { act: PlainAct }
   | { act: 'join'; joint: Joint; on: boolean }
-  /** All cores but this one, PE and screen to ground at the drive end; without a core the bonds come off. */
+  /** Connects all cores except this one, PE and screen to ground at the drive end; without `except` it removes the bonds. */
   | { act: 'bond'; except?: Phase }
   | { act: 'measure'; mode: Mode; red: string; black: string; setting: Setting };
 
-/** What a person sees of it at once. Nothing here says whether it was wise. */
+/** What a person sees of an act at once; not whether it was wise. */
 export type Result =
   | { code: 'done' }
   | { code: 'refused'; why: Refusal }
@@ -45,5 +45,5 @@ export type Result =
   | { code: 'tripped' | 'no-trip' }
   | { code: 'reading'; shown: Measurement };
 
-/** What can't be done, whoever does it. */
+/** Why an act is impossible, for a person and the robot alike. */
 export type Refusal = 'power-is-on' | 'power-is-off' | 'lock-is-on' | 'no-lock' | 'trip-stands' | 'leads-are-on';

@@ -2,12 +2,12 @@ import { crc32 } from '../../kernel/link/crc32.ts';
 import { faultIds } from '../simulator/faulted-axis.ts';
 import { type Random, seeded } from '../simulator/random.ts';
 
-/** All that makes a case: the same three give the same axis, the same instruments and the same readings. */
+/** Determines a case completely: the same three values give the same axis, instruments and readings. */
 export interface CaseKey {
   fault: string;
   /** 0 to 32767. */
   seed: number;
-  /** Of the winding at the start, in °C: a step of `windingTemperatures`. */
+  /** Temperature of the winding at the start, in °C: one of `windingTemperatures`. */
   windingCelsius: number;
 }
 
@@ -18,36 +18,36 @@ export const windingTemperatures: readonly number[] = Array.from({ length: 32 },
 
 export const seeds = 2 ** 15;
 
-/** Digits and letters without I, L, O and U, which are misread: five bits each. */
+/** Digits and letters, five bits each; I, L, O and U are left out because they are misread. */
 const alphabet = '0123456789ABCDEFGHJKMNPQRSTVWXYZ';
 
 /**
- * A fault goes into the code as 15 bits of its id's checksum, so that codes on paper stay true when faults are added.
- * A test sees that no two ids share them.
+ * A fault is coded as 15 bits of its id's checksum, so that printed codes stay valid when faults are added.
+ * A test checks that no two ids share a mark.
  */
 export function faultMark(id: string): number {
   return crc32(new TextEncoder().encode(id)) % seeds;
 }
 
 /**
- * Nine signs, `XXX-XXX-XXX`: seed, fault, temperature and a check of two. Fault and temperature are scrambled by the
- * seed, so that two codes of one fault do not look alike. It hides nothing from a person who means to look.
+ * Nine characters, `XXX-XXX-XXX`: seed, fault, temperature and two check characters. Fault and temperature are scrambled
+ * by the seed, so that two codes of one fault do not look alike. This is no protection against somebody who decodes it.
  */
 export function encodeCase({ fault, seed, windingCelsius }: CaseKey): string {
   const [maskFault, maskStep] = masks(seed);
   const step = windingTemperatures.indexOf(windingCelsius);
-  const body = signs(seed, 3) + signs(faultMark(fault) ^ maskFault, 3) + signs(step ^ maskStep, 1);
+  const body = characters(seed, 3) + characters(faultMark(fault) ^ maskFault, 3) + characters(step ^ maskStep, 1);
   return grouped(body + check(body));
 }
 
-/** The case of a code, however it is typed: small letters, without strokes, O for 0. Undefined where it is none. */
+/** The case of a code; small letters, missing hyphens and O for 0 are accepted. Undefined for an invalid code. */
 export function decodeCase(typed: string): CaseKey | undefined {
   const code = typed
     .toUpperCase()
     .replaceAll(/[^0-9A-Z]/g, '')
     .replaceAll('O', '0')
     .replaceAll(/[IL]/g, '1');
-  const values = [...code].map((sign) => alphabet.indexOf(sign));
+  const values = [...code].map((character) => alphabet.indexOf(character));
   if (code.length !== 9 || values.includes(-1) || check(code.slice(0, 7)) !== code.slice(7)) return undefined;
   const number = (from: number, to: number) => values.slice(from, to).reduce((sum, value) => sum * 32 + value, 0);
   const seed = number(0, 3);
@@ -57,7 +57,7 @@ export function decodeCase(typed: string): CaseKey | undefined {
   return fault === undefined || windingCelsius === undefined ? undefined : { fault, seed, windingCelsius };
 }
 
-/** Any fault, all as likely. */
+/** Any fault, all equally likely. */
 export function drawCase(random: Random): CaseKey {
   const below = (count: number) => Math.floor(random() * count);
   return {
@@ -67,17 +67,28 @@ export function drawCase(random: Random): CaseKey {
   };
 }
 
+/** The code of a case drawn at random. */
+export function newCaseCode(): string {
+  return encodeCase(drawCase(Math.random));
+}
+
+/** A typed code in its usual spelling; undefined for an invalid code. */
+export function normalCode(typed: string): string | undefined {
+  const key = decodeCase(typed);
+  return key && encodeCase(key);
+}
+
 function masks(seed: number): [fault: number, step: number] {
   const random = seeded(seed);
   return [Math.floor(random() * seeds), Math.floor(random() * windingTemperatures.length)];
 }
 
-function signs(value: number, length: number): string {
+function characters(value: number, length: number): string {
   return Array.from({ length }, (_, place) => alphabet[(value >> (5 * (length - 1 - place))) & 31]).join('');
 }
 
 function check(body: string): string {
-  return signs(crc32(new TextEncoder().encode(body)) % 1024, 2);
+  return characters(crc32(new TextEncoder().encode(body)) % 1024, 2);
 }
 
 const grouped = (code: string) => code.replace(/^(...)(...)(...)$/, '$1-$2-$3');

@@ -1,6 +1,6 @@
 import type { Part } from '../../kernel/vocabulary.ts';
 
-/** What the person decides at the end. `undecided`: only a specialist's test, drying or watching can tell. */
+/** What the person decides at the end. `undecided`: only a specialist's test, drying or watching can decide. */
 export type Conclusion = { kind: 'replace'; parts: Part[] } | { kind: 'nothing' } | { kind: 'undecided' };
 
 export const parts: readonly Part[] = [
@@ -13,10 +13,9 @@ export const parts: readonly Part[] = [
 ];
 
 /**
- * `right`: as the truth, and proven by what was measured. `unproven`: as the truth, without the measurement that proves
- * it. `guessed`: as the truth, which the usual measurements could not tell. `could-be-decided`: left open, and the usual
- * measurements decide it. `left-wet`: nothing is bad, and the water that tripped it is still there. The others name what
- * is wrong.
+ * `right`: true, and proven by what was measured. `unproven`: true, without the measurement that proves it. `guessed`:
+ * true, but the usual measurements could not show it. `could-be-decided`: left open although the usual measurements
+ * decide it. `left-wet`: nothing is bad, and the water that tripped it is still there. The others name what is wrong.
  */
 export type Judgement =
   | 'right'

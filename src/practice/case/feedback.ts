@@ -8,11 +8,11 @@ import type { MeasurementAnswer } from '../../visit/steps/measurements/question.
 import type { Answered, Answers, VisitAnswers } from '../../visit/steps/questions.ts';
 import { Robot } from '../robot/robot.ts';
 import { decodeCase } from './case-code.ts';
+import type { CaseRun } from './case-run.ts';
 import type { Conclusion, Judgement } from './conclusion.ts';
-import { judge } from './judgement.ts';
+import { drawMachine } from './draw-machine.ts';
+import { judgeConclusion } from './judge-conclusion.ts';
 import type { Purpose } from './purpose.ts';
-import type { Session } from './session.ts';
-import { setUp } from './set-up.ts';
 import { measuredSteps, type TimedAct, timeLine } from './time-line.ts';
 
 type SettlingStep = 'bridge' | 'insulation' | 'isolation' | 'winding' | 'winding-motor';
@@ -25,9 +25,9 @@ export type Settled = {
 /** One step of the shortest sound way. */
 export interface WayStep {
   step: StepId;
-  /** A measurement that the person did not take. */
+  /** True for a measurement that the person did not take. */
   leftOut: boolean;
-  /** What was read there that settles the case, on an axis that nobody has hurt. */
+  /** The readings of this step that settle the case, on an axis that nobody has damaged. */
   settled?: Settled;
 }
 
@@ -38,15 +38,15 @@ export interface Feedback {
   over: Part[];
   missed: Part[];
   hurtDrive: boolean;
-  /** Every act in its order, with what it was worth. */
+  /** Every act in order, with what it was worth. */
   line: TimedAct[];
   /** The shortest sound way: what the guide asks of a careful person on this case, in order. */
   way: WayStep[];
-  /** What the guide decides at its end. */
+  /** What the guide decides at the end of that way. */
   decision: Decision;
 }
 
-/** The step whose readings carry a proof; the other proofs need no reading. */
+/** The step whose readings carry a proof; proofs that are missing here need no reading. */
 const stepOf: Partial<Record<Proof, SettlingStep>> = {
   'bridge-bad': 'bridge',
   'isolation-bad': 'isolation',
@@ -55,23 +55,23 @@ const stepOf: Partial<Record<Proof, SettlingStep>> = {
   'pe-broken': 'insulation',
 };
 
-/** What a person is told at the end. The guide plays the same case anew, on an axis that nobody has hurt. */
-export function feedback(session: Session, conclusion: Conclusion): Feedback {
-  const key = decodeCase(session.code);
-  if (key === undefined) throw new Error(`no case ${session.code}`);
-  const sound = setUp(key.fault, key.seed, key.windingCelsius);
+/** The feedback at the end. The robot plays the same case again, on an axis that nobody has damaged. */
+export function feedback(run: CaseRun, conclusion: Conclusion): Feedback {
+  const key = decodeCase(run.code);
+  if (key === undefined) throw new Error(`no case ${run.code}`);
+  const sound = drawMachine(key.fault, key.seed, key.windingCelsius);
   const { decision, answers } = new Robot(sound).visit();
   const path = nextStep(answers).path.map(({ id }) => id);
-  const { axis, hurtDrive } = session.world;
+  const { axis, hurtDrive } = run.machine;
   const wet = axis.leaks.some(({ a }) => a.startsWith('mated.'));
-  const purposes = new Set<Purpose>(session.entries.flatMap(({ purpose }) => purpose ?? []));
+  const purposes = new Set<Purpose>(run.entries.flatMap(({ purpose }) => purpose ?? []));
   const settled = settledBy(decision, answers);
   return {
     conclusion,
-    ...judge(conclusion, { bad: axis.bad, hurtDrive, wet }, decision, purposes, neededOn(path)),
+    ...judgeConclusion(conclusion, { bad: axis.bad, hurtDrive, wet }, decision, purposes, neededOn(path)),
     truth: { label: axis.label, bad: axis.bad },
     hurtDrive,
-    line: timeLine(session.entries, path, [...settled.keys()]),
+    line: timeLine(run.entries, path, [...settled.keys()]),
     way: path.map((step) => {
       const here = settled.get(step);
       return {
@@ -84,7 +84,7 @@ export function feedback(session: Session, conclusion: Conclusion): Feedback {
   };
 }
 
-/** What has to be measured on this path, or tried where it measures nothing. */
+/** The measurements that this path needs; its trials if it has no measurement. */
 function neededOn(path: readonly StepId[]): StepId[] {
   const measured = measuredSteps.filter((id) => path.includes(id));
   return measured.length > 0 ? measured : path.filter((id) => id.startsWith('retry-'));

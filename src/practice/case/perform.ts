@@ -1,79 +1,78 @@
 import { phases } from '../../kernel/electrics/phases.ts';
-import type { AxisState, Core } from '../simulator/axis-state.ts';
+import { type AxisState, bondedExcept, type Core } from '../simulator/axis-state.ts';
 import type { Reach } from '../simulator/trip.ts';
 import type { Action, Joint, PlainAct, Refusal, Result } from './action.ts';
-import { bondedExcept } from './bonds.ts';
-import { labelSeconds, type World } from './world.ts';
+import { labelSeconds, type Machine } from './machine.ts';
 
 const done: Result = { code: 'done' };
 
-/** Does one act, and tells what a person sees of it. What can't be done changes nothing. */
-export function perform(world: World, action: Action): Result {
-  const why = refusal(world, action);
+/** Does one act and returns what a person sees of it. An impossible act changes nothing. */
+export function perform(machine: Machine, action: Action): Result {
+  const why = refusal(machine, action);
   if (why !== undefined) return { code: 'refused', why };
   switch (action.act) {
     case 'join':
-      world.change((state) => joined(state, action.joint, action.on));
+      machine.change((state) => joined(state, action.joint, action.on));
       return done;
     case 'bond':
-      world.change((state) => ({ ...state, jumpers: action.except ? bondedExcept(action.except) : [] }));
+      machine.change((state) => ({ ...state, jumpers: action.except ? bondedExcept(action.except) : [] }));
       return done;
     case 'measure':
-      return { code: 'reading', shown: world.measure(action.mode, action.red, action.black, action.setting) };
+      return { code: 'reading', shown: machine.measure(action.mode, action.red, action.black, action.setting) };
     default:
-      return plain(world, action.act);
+      return plain(machine, action.act);
   }
 }
 
-function plain(world: World, act: PlainAct): Result {
+function plain(machine: Machine, act: PlainAct): Result {
   switch (act) {
     case 'switch-off':
-      world.switchOff();
+      machine.switchOff();
       return done;
     case 'lock-out':
     case 'take-lock-off':
-      world.lockedOut = act === 'lock-out';
+      machine.lockedOut = act === 'lock-out';
       return done;
     case 'prove-meter':
-      world.meterProved = true;
+      machine.meterProved = true;
       return done;
     case 'wait-minute':
     case 'wait-label':
-      world.wait(act === 'wait-label' ? labelSeconds : 60);
+      machine.wait(act === 'wait-label' ? labelSeconds : 60);
       return done;
     case 'wait-room-temperature':
-      world.reachRoomTemperature();
+      machine.reachRoomTemperature();
       return done;
     case 'support':
     case 'take-support-away':
-      world.support(act === 'support');
+      machine.support(act === 'support');
       return done;
     case 'look':
-      world.handsOn();
-      return { code: 'seen', seen: world.axis.seen };
+      machine.handsOn();
+      return { code: 'seen', seen: machine.axis.seen };
     case 'mechanics':
-      world.handsOn();
+      machine.handsOn();
       return { code: 'moves-freely' };
     case 'dry-connector':
-      world.dryConnectors();
+      machine.dryConnectors();
       return done;
     case 'thermometer':
-      return { code: 'temperature', celsius: Math.round(world.state.windingCelsius) };
+      return { code: 'temperature', celsius: Math.round(machine.state.windingCelsius) };
     case 'switch-on':
     case 'reset':
-      return power(world, 'power');
+      return power(machine, 'power');
     case 'enable':
-      return power(world, 'enable');
+      return power(machine, 'enable');
     case 'run':
-      return power(world, 'all');
+      return power(machine, 'all');
   }
 }
 
-function power(world: World, reach: Reach): Result {
-  return { code: world.power(reach) ? 'tripped' : 'no-trip' };
+function power(machine: Machine, reach: Reach): Result {
+  return { code: machine.power(reach) ? 'tripped' : 'no-trip' };
 }
 
-function refusal({ state, lockedOut, tripped }: World, action: Action): Refusal | undefined {
+function refusal({ state, lockedOut, tripped }: Machine, action: Action): Refusal | undefined {
   switch (action.act) {
     case 'switch-off':
       return state.supply ? undefined : 'power-is-off';

@@ -3,20 +3,20 @@ import type { StepId } from '../../visit/steps/ids.ts';
 import type { AxisState } from '../simulator/axis-state.ts';
 import type { Action } from './action.ts';
 
-/** Hook-ups that tell nothing of what they seem to measure. */
-export type Void = 'through-the-drive' | 'pe-still-on' | 'multimeter-as-tester' | 'tells-nothing';
+/** Hook-ups that show nothing of what they seem to measure. */
+export type VoidPurpose = 'through-the-drive' | 'pe-still-on' | 'multimeter-as-tester' | 'tells-nothing';
 
-/** What an act is good for: the step of the guide that it belongs to, the bus, or nothing. */
-export type Purpose = StepId | 'bus' | Void;
+/** What an act is for: a step of the guide, the bus, or nothing. */
+export type Purpose = StepId | 'bus' | VoidPurpose;
 
 export const voidPurposes: readonly string[] = [
   'through-the-drive',
   'pe-still-on',
   'multimeter-as-tester',
   'tells-nothing',
-] satisfies Void[];
+] satisfies VoidPurpose[];
 
-/** From the state before the act. Undefined for what only prepares. */
+/** `state`: before the act. Undefined for an act that only prepares. */
 export function purposeOf(state: AxisState, action: Action): Purpose | undefined {
   switch (action.act) {
     case 'measure':
@@ -67,7 +67,7 @@ function ofMeasurement(state: AxisState, { mode, red, black }: Extract<Action, {
   if (are('phase', 'phase')) {
     if (throughDrive && !separated(state, place)) return 'through-the-drive';
     if (place.includes('cable.') && !state.motorEnd.U) return 'isolation';
-    // By a tester the windings are one conductor.
+    // For a tester the windings are one conductor.
     if (mode === 'insulation') return 'tells-nothing';
     return place.includes('cable.') ? 'winding' : 'winding-motor';
   }
@@ -85,7 +85,7 @@ function toEarth(state: AxisState, mode: string, place: string, throughDrive: bo
   return apart ? 'isolation' : 'insulation';
 }
 
-/** One part alone: the cable off at both ends, or the motor off its cable. */
+/** Whether one part is measured alone: the cable off at both ends, or the motor off its cable. */
 function separated({ motorEnd, driveEnd }: AxisState, place: string): boolean {
   if (motorEnd.U) return false;
   return place.includes('cable.') ? phases.every((phase) => !driveEnd[phase]) : place.includes('motor.');

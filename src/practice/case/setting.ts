@@ -1,19 +1,19 @@
 import { type Instruments, insulationTester } from '../simulator/instruments.ts';
 import type { Mode } from '../simulator/measure.ts';
 
-/** How a person has set the instrument. */
+/** How the person set the instrument for one measurement. */
 export interface Setting {
-  /** Full scale of a range chosen by hand, in ohms or volts; automatic without it. */
+  /** Full scale of a range chosen by hand, in ohms or volts; absent for automatic. */
   range?: number;
-  /** Of the insulation tester, in volts; 500 without it. */
+  /** Voltage of the insulation tester; 500 V if absent. */
   testVolts?: number;
-  /** Leads shorted first and their resistance taken off. */
+  /** The leads were shorted first and their resistance is subtracted. */
   zeroed?: boolean;
   /** The leads stay on after an insulation test until the tester has discharged the winding. */
   discharge?: boolean;
 }
 
-/** The instruments with this range alone, and this test voltage. */
+/** The instruments with only this range, and with this test voltage. */
 export function withSetting(instruments: Instruments, mode: Mode, { range, testVolts }: Setting): Instruments {
   const { insulation } = instruments;
   const chosen = testVolts === undefined ? instruments : { ...instruments, insulation: tester(insulation, testVolts) };

@@ -1,13 +1,13 @@
 import { type AxisState, type Core, cores } from '../simulator/axis-state.ts';
 
-/** Where a lead can be put: the node of the network, its row in the drawing and its column. */
+/** A point that takes a lead: its node in the network, its row and column in the drawing. */
 export interface Terminal {
   node: string;
   row: 'bus' | 'drive' | 'drive-end' | 'motor-end' | 'motor';
   column: number;
 }
 
-/** One column of the drawing each. */
+/** One for each column of the drawing. */
 export const conductors: readonly Core[] = cores;
 
 const onDrive = ['drive.U', 'drive.V', 'drive.W', 'ground'];
@@ -19,7 +19,7 @@ const ofMotor: Record<Core, string> = {
   screen: 'motor.frame',
 };
 
-/** Every point that leads reach, from the bus down to the motor, one column a conductor. */
+/** Every point that leads can reach, from the bus down to the motor. */
 export const terminals: readonly Terminal[] = [
   { node: 'DC+', row: 'bus', column: 0 },
   { node: 'DC-', row: 'bus', column: 1 },
@@ -29,7 +29,7 @@ export const terminals: readonly Terminal[] = [
   ...cores.map((core, column): Terminal => ({ node: ofMotor[core], row: 'motor', column })),
 ];
 
-/** The pins of the motor connector are hidden while it is plugged; its shell, which is the frame, never is. */
+/** The pins of the motor connector are hidden while it is plugged; its shell (the frame) always is in reach. */
 export function inReach({ motorEnd }: AxisState, { node, row }: Terminal): boolean {
   if (node === 'motor.frame') return true;
   return (row !== 'motor-end' && row !== 'motor') || !motorEnd.U;

@@ -1,19 +1,19 @@
 import type { StepId } from '../../visit/steps/ids.ts';
-import type { Unsafe } from './judge.ts';
-import { type Purpose, type Void, voidPurposes } from './purpose.ts';
-import type { Entry } from './session.ts';
+import type { Entry } from './case-run.ts';
+import { type Purpose, type VoidPurpose, voidPurposes } from './purpose.ts';
+import type { Unsafe } from './unsafe-acts.ts';
 
-/** What an act was worth. `first` is the act, counted from 1, in which the same had happened before. */
+/** What an act was worth. `first`: the number of the first act, from 1, with the same mark. */
 export type Mark =
   | { kind: 'unsafe'; code: Unsafe; first?: number }
-  | { kind: 'told-nothing'; code: Void | 'again'; first?: number }
-  /** It told something, but not of this case. */
+  | { kind: 'told-nothing'; code: VoidPurpose | 'again'; first?: number }
+  /** It measured something that this case does not need. */
   | { kind: 'not-needed'; step: StepId }
   | { kind: 'told'; step: StepId | 'bus'; settles: boolean };
 
 export interface TimedAct {
   entry: Entry;
-  /** None for what only prepares. */
+  /** Empty for an act that only prepares. */
   marks: Mark[];
 }
 
@@ -21,7 +21,7 @@ export interface TimedAct {
 export const measuredSteps: readonly StepId[] = ['bridge', 'insulation', 'isolation', 'winding', 'winding-motor'];
 
 /**
- * The acts in their order, each with its marks. `path` are the steps of the shortest sound way, `settling` those whose
+ * The acts in order, each with its marks. `path`: the steps of the shortest sound way. `settling`: the steps whose
  * readings settle the case.
  */
 export function timeLine(entries: readonly Entry[], path: readonly StepId[], settling: readonly StepId[]): TimedAct[] {
@@ -48,7 +48,7 @@ function worthOf(
   return { kind: 'told', step: purpose, settles: settling.includes(purpose) };
 }
 
-function isVoid(purpose: Purpose): purpose is Void {
+function isVoid(purpose: Purpose): purpose is VoidPurpose {
   return voidPurposes.includes(purpose);
 }
 
@@ -59,7 +59,7 @@ function seenBefore(mark: Mark, act: number, before: Map<string, number>): Mark 
   return first === undefined ? mark : { ...mark, first };
 }
 
-/** In how many acts there is a mark of this kind. */
+/** The number of acts with a mark of this kind. */
 export function actsWith(line: readonly TimedAct[], kind: Mark['kind']): number {
   return line.filter(({ marks }) => marks.some((mark) => mark.kind === kind)).length;
 }

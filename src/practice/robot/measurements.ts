@@ -6,27 +6,27 @@ import { assessWinding } from '../../calculators/winding/rule/assess.ts';
 import type { Assessment } from '../../kernel/assessment/assessment.ts';
 import type { Instrument } from '../../kernel/reading/interval.ts';
 import { celsius, missing, type Reading, volts } from '../../kernel/reading/reading.ts';
-import type { World } from '../case/world.ts';
+import type { Machine } from '../case/machine.ts';
 import type { MeterFunction } from '../simulator/instruments.ts';
-import { bondedRow, bridgeRows, cableRow, joinedRow, motorRow, windingRow } from './rows.ts';
+import { bondedRow, bridgeRows, cableRow, joinedRow, motorRow, windingRow } from './measure-rows.ts';
 
-/** One measurement of the guide under way: assessed, and improved as its own next steps ask. */
+/** A measurement of the guide in progress: it is assessed, then improved as its own next steps ask. */
 export interface Measuring<A extends Assessment> {
   assess(): A;
-  /** Does what the codes ask; false where none of them is anything that the robot can do, or did already. */
+  /** Does what one of the codes asks; false if the robot can do none of them, or has done them already. */
   improve(codes: readonly string[]): boolean;
 }
 
 const accuracy = ({ percent, counts }: MeterFunction): Instrument => ({ percent, counts });
 
-const testerOf = ({ instruments: { insulation } }: World): Instrument => ({
+const testerOf = ({ instruments: { insulation } }: Machine): Instrument => ({
   ...accuracy(insulation),
   upperLimit: insulation.upperLimit,
 });
 
-const temperatureOf = ({ state }: World): Reading => celsius(Math.round(state.windingCelsius), 1);
+const temperatureOf = ({ state }: Machine): Reading => celsius(Math.round(state.windingCelsius), 1);
 
-/** A thing is done at most this often: after that the person leaves it open. */
+/** Each action is done at most `times` times; after that the person leaves the step open. */
 function onceEach(actions: Record<string, () => void>, times = 1): (codes: readonly string[]) => boolean {
   const left = new Map<string, number>();
   return (codes) => {
@@ -38,25 +38,25 @@ function onceEach(actions: Record<string, () => void>, times = 1): (codes: reado
   };
 }
 
-export function measureBridge(world: World, busVoltage: Reading): Measuring<ReturnType<typeof assessBridge>> {
-  let rows = bridgeRows(world);
+export function measureBridge(machine: Machine, busVoltage: Reading): Measuring<ReturnType<typeof assessBridge>> {
+  let rows = bridgeRows(machine);
   const again = () => {
-    rows = bridgeRows(world);
+    rows = bridgeRows(machine);
   };
   return {
     assess: () =>
-      assessBridge({ busVoltage, motorLeads: 'off', ...rows, instrument: accuracy(world.instruments.ohms) }),
+      assessBridge({ busVoltage, motorLeads: 'off', ...rows, instrument: accuracy(machine.instruments.ohms) }),
     improve: onceEach({ 'repeat-more-exactly': again, 'repeat-short': again }),
   };
 }
 
-export function measureInsulation(world: World): Measuring<ReturnType<typeof assessInsulation>> {
-  let row = joinedRow(world);
+export function measureInsulation(machine: Machine): Measuring<ReturnType<typeof assessInsulation>> {
+  let row = joinedRow(machine);
   const again = () => {
-    row = joinedRow(world);
+    row = joinedRow(machine);
   };
   const atRoomTemperature = () => {
-    world.reachRoomTemperature();
+    machine.reachRoomTemperature();
     again();
   };
   return {
@@ -66,15 +66,15 @@ export function measureInsulation(world: World): Measuring<ReturnType<typeof ass
         occasion: 'after-trip',
         readings,
         pe,
-        testVoltage: volts(world.instruments.insulation.volts, 1),
+        testVoltage: volts(machine.instruments.insulation.volts, 1),
         ratedVoltage: volts(400, 1),
-        windingTemperature: temperatureOf(world),
+        windingTemperature: temperatureOf(machine),
         ambient: missing,
         humidity: missing,
         machineClass: 'random-wound',
         correction: 'halving',
         testMinutes: { kind: 'value', value: 1, unit: 'min' },
-        instrument: testerOf(world),
+        instrument: testerOf(machine),
       });
     },
     improve: onceEach({ 'let-cool': atRoomTemperature, 'let-warm': atRoomTemperature, 'repeat-more-exactly': again }),
@@ -82,21 +82,21 @@ export function measureInsulation(world: World): Measuring<ReturnType<typeof ass
 }
 
 export function measureIsolation(
-  world: World,
+  machine: Machine,
   suspectedAnyway: boolean,
 ): Measuring<ReturnType<typeof assessIsolation>> {
-  let rows: Pick<IsolationInput, 'joined' | 'cable' | 'bonded' | 'motor'> = { joined: joinedRow(world) };
+  let rows: Pick<IsolationInput, 'joined' | 'cable' | 'bonded' | 'motor'> = { joined: joinedRow(machine) };
   let cableEndsChecked = false;
   const again = () => {
     rows = {
-      joined: joinedRow(world),
-      ...(rows.cable && { cable: cableRow(world) }),
-      ...(rows.bonded && { bonded: bondedRow(world) }),
-      ...(rows.motor && { motor: motorRow(world) }),
+      joined: joinedRow(machine),
+      ...(rows.cable && { cable: cableRow(machine) }),
+      ...(rows.bonded && { bonded: bondedRow(machine) }),
+      ...(rows.motor && { motor: motorRow(machine) }),
     };
   };
   const atRoomTemperature = () => {
-    world.reachRoomTemperature();
+    machine.reachRoomTemperature();
     again();
   };
   return {
@@ -105,50 +105,53 @@ export function measureIsolation(
         ...rows,
         cableEndsChecked,
         suspectedAnyway,
-        testVoltage: volts(world.instruments.insulation.volts, 1),
-        windingTemperature: temperatureOf(world),
+        testVoltage: volts(machine.instruments.insulation.volts, 1),
+        windingTemperature: temperatureOf(machine),
         correction: 'halving',
-        instrument: testerOf(world),
+        instrument: testerOf(machine),
       }),
     improve: onceEach({
       'repeat-joined': atRoomTemperature,
       'let-motor-cool': atRoomTemperature,
       'let-motor-warm': atRoomTemperature,
       'test-cable-alone': () => {
-        rows.cable = cableRow(world);
+        rows.cable = cableRow(machine);
       },
       'take-bonded-row': () => {
-        rows.bonded = bondedRow(world);
+        rows.bonded = bondedRow(machine);
       },
       'check-ends-free': () => {
         cableEndsChecked = true;
-        rows.cable = cableRow(world);
+        rows.cable = cableRow(machine);
       },
       'complete-cable': again,
       'test-motor-alone': () => {
-        rows.motor = motorRow(world);
+        rows.motor = motorRow(machine);
       },
       'complete-motor': atRoomTemperature,
       're-measure-contradiction': () => {
-        world.dryConnectors();
+        machine.dryConnectors();
         again();
       },
     }),
   };
 }
 
-export function measureWinding(world: World, at: 'cable.drive' | 'motor'): Measuring<ReturnType<typeof assessWinding>> {
+export function measureWinding(
+  machine: Machine,
+  at: 'cable.drive' | 'motor',
+): Measuring<ReturnType<typeof assessWinding>> {
   let mode: 'ohms' | 'milliohms' = 'ohms';
-  let readings = windingRow(world, at, mode);
+  let readings = windingRow(machine, at, mode);
   const withFourLeads = () => {
     mode = 'milliohms';
-    readings = windingRow(world, at, mode);
+    readings = windingRow(machine, at, mode);
   };
   return {
     assess: () =>
       assessWinding({
         readings,
-        instrument: accuracy(world.instruments[mode]),
+        instrument: accuracy(machine.instruments[mode]),
         leads: mode === 'milliohms' ? 'four' : 'zeroed',
       }),
     improve: onceEach({ 'use-milliohm-meter': withFourLeads, 'use-four-leads': withFourLeads }),

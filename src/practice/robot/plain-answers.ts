@@ -1,80 +1,80 @@
 import type { LockoutAnswer } from '../../visit/steps/lockout/question.ts';
 import type { Answers, AskedStepId } from '../../visit/steps/questions.ts';
 import type { RetryAnswer } from '../../visit/steps/retry.ts';
-import type { World } from '../case/world.ts';
+import type { Machine } from '../case/machine.ts';
 import { asFound, leadsOff } from '../simulator/axis-state.ts';
 import type { Reach } from '../simulator/trip.ts';
-import { busDead, provenDead } from './dead.ts';
+import { busDead, provenDead } from './prove-dead.ts';
 
 const done = { done: true };
 
-const lockOut = (world: World): LockoutAnswer => ({
+const lockOut = (machine: Machine): LockoutAnswer => ({
   lockedOut: true,
   waited: true,
   meterProved: true,
   peProved: true,
-  ...provenDead(world),
+  ...provenDead(machine),
 });
 
-const retry = (world: World, reach: Reach): RetryAnswer => ({
+const retry = (machine: Machine, reach: Reach): RetryAnswer => ({
   powerAllowed: true,
-  result: world.retry(reach) ? 'trips' : 'no-trip',
+  result: machine.retry(reach) ? 'trips' : 'no-trip',
 });
 
-function supported(world: World) {
-  world.support();
+function supported(machine: Machine) {
+  machine.support();
   return done;
 }
 
-/** What the robot does at each step, and what it says then. */
-export const plainAnswers: { [Id in AskedStepId]: (world: World) => Answers[Id] } = {
+/** What the robot does at each step, and the answer that it gives. */
+export const plainAnswers: { [Id in AskedStepId]: (machine: Machine) => Answers[Id] } = {
   'find-drive': () => ({ observation: 'looked', axesOnDrive: 3, indicatedAxis: 2 }),
   symptom: ({ axis }) => ({ when: axis.moment, gravityLoaded: axis.parameters.gravityLoaded ? 'yes' : 'no' }),
   'lockout-1': lockOut,
   'lockout-2': lockOut,
   'lockout-3': lockOut,
   'prove-again': lockOut,
-  'bus-again': (world) => ({ meterProved: true, busVoltage: busDead(world, []) }),
-  inspect: (world) => {
-    world.handsOn();
-    return { reseated: 'yes', seen: world.axis.seen };
+  'bus-again': (machine) => ({ meterProved: true, busVoltage: busDead(machine, []) }),
+  inspect: (machine) => {
+    machine.handsOn();
+    return { reseated: 'yes', seen: machine.axis.seen };
   },
-  'unplug-feedback': (world) => {
-    world.change((state) => ({ ...state, feedbackAtDrive: false }));
+  'unplug-feedback': (machine) => {
+    machine.change((state) => ({ ...state, feedbackAtDrive: false }));
     return done;
   },
-  'retry-feedback-off': (world) => retry(world, 'power'),
-  'unplug-device-end': (world) => {
-    world.change((state) => ({ ...state, feedbackAtDrive: true, feedbackAtDevice: false }));
+  'retry-feedback-off': (machine) => retry(machine, 'power'),
+  'unplug-device-end': (machine) => {
+    machine.change((state) => ({ ...state, feedbackAtDrive: true, feedbackAtDevice: false }));
     return done;
   },
-  'retry-device-end': (world) => retry(world, 'power'),
-  'plug-feedback': (world) => {
-    world.change((state) => ({ ...state, feedbackAtDrive: true, feedbackAtDevice: true }));
+  'retry-device-end': (machine) => retry(machine, 'power'),
+  'plug-feedback': (machine) => {
+    machine.change((state) => ({ ...state, feedbackAtDrive: true, feedbackAtDevice: true }));
     return done;
   },
-  'retry-feedback-on': (world) => retry(world, 'power'),
-  mechanics: (world) => {
-    world.handsOn();
+  'retry-feedback-on': (machine) => retry(machine, 'power'),
+  mechanics: (machine) => {
+    machine.handsOn();
     return { found: 'free' };
   },
-  'disconnect-leads': (world) => {
-    world.change(leadsOff);
+  'disconnect-leads': (machine) => {
+    machine.change(leadsOff);
     return done;
   },
   'support-axis': supported,
   'support-again': supported,
-  'retry-leads-off': (world) => retry(world, 'enable'),
-  'connect-pe': (world) => {
-    world.change((state) => ({ ...state, driveEnd: { ...state.driveEnd, PE: true } }));
+  'retry-leads-off': (machine) => retry(machine, 'enable'),
+  'connect-pe': (machine) => {
+    machine.change((state) => ({ ...state, driveEnd: { ...state.driveEnd, PE: true } }));
     return done;
   },
-  reconnect: (world) => {
-    world.change((state) => {
+  reconnect: (machine) => {
+    machine.change((state) => {
       const { driveEnd, motorEnd, feedbackAtDrive, feedbackAtDevice, jumpers } = asFound(0, 0);
       return { ...state, driveEnd, motorEnd, feedbackAtDrive, feedbackAtDevice, jumpers };
     });
     return done;
   },
-  'retry-all': (world) => retry(world, 'all'),
+  'retry-all': (machine) => retry(machine, 'all'),
 };

@@ -5,41 +5,41 @@ import { pointsAtCableOrMotor } from '../../visit/guide/evidence.ts';
 import { nextStep } from '../../visit/guide/next-step.ts';
 import type { StepId } from '../../visit/steps/ids.ts';
 import type { Answers, MeasuredStepId, VisitAnswers } from '../../visit/steps/questions.ts';
-import type { World } from '../case/world.ts';
+import type { Machine } from '../case/machine.ts';
 import { type Measuring, measureBridge, measureInsulation, measureIsolation, measureWinding } from './measurements.ts';
 import { plainAnswers } from './plain-answers.ts';
 
-export interface Visit {
+export interface PlayedVisit {
   decision: Decision;
   answers: VisitAnswers;
-  /** Answers given, each correction counted. */
+  /** Number of answers given, corrections included. */
   steps: number;
 }
 
 /** No way through the guide is longer; more means that the robot and the guide go round in a circle. */
-const mostSteps = 80;
+const maxSteps = 80;
 
-/** A technician who does what the guide asks and nothing else, until it decides. */
+/** A technician who does exactly what the guide asks, until it decides. */
 export class Robot {
   private answers: VisitAnswers = {};
   private seq = 0;
-  private readonly world: World;
+  private readonly machine: Machine;
 
-  constructor(world: World) {
-    this.world = world;
+  constructor(machine: Machine) {
+    this.machine = machine;
   }
 
-  visit(): Visit {
+  visit(): PlayedVisit {
     for (;;) {
       const { due, decision } = nextStep(this.answers);
       if (decision !== undefined) return { decision, answers: this.answers, steps: this.seq };
-      if (due === undefined || this.seq > mostSteps) throw new Error(`no end: ${due}`);
+      if (due === undefined || this.seq > maxSteps) throw new Error(`no end: ${due}`);
       if (isMeasured(due)) this.measure(due);
-      else this.give(due, plainAnswers[due](this.world));
+      else this.give(due, plainAnswers[due](this.machine));
     }
   }
 
-  /** Assesses, and does what the verdict asks for as long as the guide stands still and something can be done. */
+  /** Assesses, and does what the verdict asks for, as long as the guide stays at this step and something can be done. */
   private measure(id: MeasuredStepId): void {
     const measuring = this.begin(id);
     for (;;) {
@@ -48,7 +48,7 @@ export class Robot {
       const stuck = nextStep(this.answers).due === id;
       if (stuck && measuring.improve(assessment.next.map(({ code }) => code))) continue;
       if (stuck) this.give(id, { assessment, leftOpen: true } as Answers[MeasuredStepId]);
-      if (assessment.verdict !== 'go') this.world.noteFailure();
+      if (assessment.verdict !== 'go') this.machine.noteFailure();
       return;
     }
   }
@@ -56,19 +56,19 @@ export class Robot {
   private begin(id: MeasuredStepId): Measuring<Answers[MeasuredStepId]['assessment']> {
     switch (id) {
       case 'bridge':
-        return measureBridge(this.world, this.busVoltage());
+        return measureBridge(this.machine, this.busVoltage());
       case 'insulation':
-        return measureInsulation(this.world);
+        return measureInsulation(this.machine);
       case 'isolation':
-        return measureIsolation(this.world, pointsAtCableOrMotor(this.answers));
+        return measureIsolation(this.machine, pointsAtCableOrMotor(this.answers));
       case 'winding':
-        return measureWinding(this.world, 'cable.drive');
+        return measureWinding(this.machine, 'cable.drive');
       case 'winding-motor':
-        return measureWinding(this.world, 'motor');
+        return measureWinding(this.machine, 'motor');
     }
   }
 
-  /** As it was last measured. */
+  /** The last reading of the bus that still holds. */
   private busVoltage() {
     const id = busReadingFor(this.answers, 'bridge');
     return (id && this.answers[id]?.answer.busVoltage) ?? missing;

@@ -8,12 +8,11 @@ import { motorNetwork } from './motor-network.ts';
 import { type Element, resistor } from './network.ts';
 import { typical } from './typical.ts';
 
-/** Readings by multimeter are taken when they stand: nothing is left of absorption then. */
+/** A multimeter is read once its reading is steady: absorption has faded by then. */
 const restSeconds = 600;
 
 /**
- * The whole axis as a network, in the state that a person has made. `testSeconds` is how long the measuring voltage has
- * been on.
+ * The whole axis as a network, in its present state. `testSeconds`: how long the measuring voltage has been on.
  */
 export function axisNetwork(axis: FaultedAxis, state: AxisState, testSeconds = restSeconds): Element[] {
   const { parameters, leaks, broken, motor } = axis;
@@ -28,7 +27,7 @@ export function axisNetwork(axis: FaultedAxis, state: AxisState, testSeconds = r
   ];
 }
 
-/** A leak between mated pins, `mated.U`, is there only while the connector is plugged. */
+/** A leak between mated pins, `mated.U`, exists only while the connector is plugged. */
 function placed(node: string, state: AxisState): string[] {
   const [place, core] = node.split('.');
   if (place !== 'mated') return [node];

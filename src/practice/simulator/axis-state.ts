@@ -1,24 +1,24 @@
-import type { Phases } from '../../kernel/electrics/phases.ts';
+import type { Phase } from '../../kernel/electrics/phases.ts';
 
 /** Conductors of the motor cable. */
 export type Core = 'U' | 'V' | 'W' | 'PE' | 'screen';
 
 export const cores: readonly Core[] = ['U', 'V', 'W', 'PE', 'screen'];
 
-/** What a person has done to the axis: which ends are on, what is joined, whether there is power. */
+/** What a person has done to the axis: which ends are connected, which wires are added, whether it has power. */
 export interface AxisState {
   driveEnd: Record<Core, boolean>;
   motorEnd: Record<Core, boolean>;
   feedbackAtDrive: boolean;
   feedbackAtDevice: boolean;
-  /** Wires that the person has put in, from node to node; `['cable.drive.PE', 'ground']` makes a bonded row. */
+  /** Wires that the person has added, from node to node; `['cable.drive.PE', 'ground']` is part of a bonded row. */
   jumpers: [string, string][];
   supply: boolean;
   enabled: boolean;
   axisSupported: boolean;
-  /** Charge of the bus, in volts. It falls only as time passes: see discharge.ts. */
+  /** Voltage of the bus. It falls only when time passes: see discharge.ts. */
   busVolts: number;
-  /** In °C: of the winding, and of all the rest. */
+  /** Temperature of the winding, and of everything else, in °C. */
   windingCelsius: number;
   airCelsius: number;
 }
@@ -52,7 +52,7 @@ export function cableFree(state: AxisState): AxisState {
   return { ...state, driveEnd: all(false), motorEnd: all(false), jumpers: [] };
 }
 
-/** Whether anything of the motor cable still reaches a terminal of the drive. */
-export function motorLeadsOn({ driveEnd }: AxisState): Phases<boolean> {
-  return { U: driveEnd.U, V: driveEnd.V, W: driveEnd.W };
+/** Wires from ground to every conductor at the drive end except this phase: the hook-up of a bonded row. */
+export function bondedExcept(phase: Phase): [string, string][] {
+  return cores.filter((core) => core !== phase).map((core) => [`cable.drive.${core}`, 'ground']);
 }

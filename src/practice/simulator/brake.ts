@@ -3,8 +3,8 @@ import { type Element, resistor, source } from './network.ts';
 import type { AxisParameters } from './parameters.ts';
 import { typical } from './typical.ts';
 
-/** The control releases the brake with the enable, whether a motor holds the axis or not. */
-export function brakeReleased({ supply, enabled }: AxisState): boolean {
+/** The control releases the brake with the enable, even if no motor holds the axis. */
+function brakeReleased({ supply, enabled }: AxisState): boolean {
   return supply && enabled;
 }
 
@@ -19,7 +19,7 @@ export function brakeNetwork(axis: AxisParameters, state: AxisState): Element[] 
 }
 
 /**
- * Whether the load comes down: it can fall, its brake is open, nothing supports it, and no motor holds it. A motor holds
+ * Whether the load drops: it can fall, its brake is open, nothing supports it, and no motor holds it. A motor holds it
  * only while all three phases are on at both ends and the drive has not tripped.
  */
 export function axisFalls({ gravityLoaded }: AxisParameters, state: AxisState, tripped: boolean): boolean {

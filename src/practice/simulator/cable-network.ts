@@ -5,8 +5,8 @@ import type { AxisParameters } from './parameters.ts';
 import { typical } from './typical.ts';
 
 /**
- * Motor cable from `cable.drive.*` by `cable.*` (its middle, where faults are put) to `cable.motor.*`, and its two ends:
- * a lead that is on joins `cable.drive.U` to `drive.U`, a plugged connector `cable.motor.U` to `motor.U`.
+ * Motor cable from `cable.drive.*` through `cable.*` (its middle, where the faults are) to `cable.motor.*`, and its two
+ * ends: a lead that is on joins `cable.drive.U` to `drive.U`, a plugged connector `cable.motor.U` to `motor.U`.
  */
 export function cableNetwork(axis: AxisParameters, state: AxisState, broken: readonly string[]): Element[] {
   const half = copperOhms((axis.coreOhmsPerMetre * axis.cableMetres) / 2, state.airCelsius);
@@ -20,7 +20,7 @@ export function cableNetwork(axis: AxisParameters, state: AxisState, broken: rea
       ...(state.motorEnd[core] ? [resistor(`cable.motor.${core}`, motorTerminal(core), typical.contactOhms)] : []),
     ]),
     ...pairs.map(([a, b]) => resistor(`cable.${a}`, `cable.${b}`, insulation)),
-    // Only the screen sees the jacket, and ground through it.
+    // Only the screen has the jacket, and ground behind it, as a neighbour.
     resistor('cable.screen', ground, insulation),
   ];
 }

@@ -17,8 +17,8 @@ export function diodeConductance(volts: number, saturation: number, slope: numbe
 }
 
 /**
- * A step of Newton's iteration that would overshoot on the exponential is shortened to a logarithmic one, above the
- * voltage where the curve bends most (as circuit simulators do since the 1970s). All in volts.
+ * Shortens a step of Newton's iteration that would overshoot on the exponential to a logarithmic one, above the voltage
+ * of the curve's strongest bend (as circuit simulators have done since the 1970s). All in volts.
  */
 export function limitStep(wanted: number, before: number, saturation: number, slope: number): number {
   const critical = slope * Math.log(slope / (Math.SQRT2 * saturation));

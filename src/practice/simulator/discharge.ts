@@ -8,7 +8,7 @@ import { typical } from './typical.ts';
 
 const steps = 8;
 
-/** The network while its capacitors hold their charge, for the seconds of a reading: each is a source of its voltage. */
+/** The network during a reading: each capacitor holds its charge, so it is replaced by a source of its voltage. */
 export function holding(elements: readonly Element[]): Element[] {
   return elements.map((element) => (element.kind === 'capacitor' ? held(element, element.volts) : element));
 }
@@ -16,8 +16,8 @@ export function holding(elements: readonly Element[]): Element[] {
 const held = ({ a, b }: Capacitor, volts: number) => source(a, b, volts, typical.capacitorOhms);
 
 /**
- * Voltage of the only capacitor after `seconds`, nothing feeding it. From dV/dt = −I(V)/C: in each step V falls by an
- * exponential at the rate I/(C·V) of its middle, so that a linear network is exact and diodes err little.
+ * Voltage of the only capacitor after `seconds` without supply. From dV/dt = −I(V)/C: in each step V falls exponentially
+ * at the rate I/(C·V) of its middle, which is exact for a linear network and nearly exact with diodes.
  */
 export function chargeAfter(elements: readonly Element[], capacitor: Capacitor, seconds: number): number {
   const rest = elements.filter((element) => element !== capacitor);
@@ -36,7 +36,7 @@ export function chargeAfter(elements: readonly Element[], capacitor: Capacitor, 
   return volts;
 }
 
-/** The same axis `seconds` later: with the supply off, the bus has lost charge through all that is connected to it. */
+/** The axis `seconds` later: with the supply off, the bus loses charge through everything connected to it. */
 export function afterWaiting(axis: FaultedAxis, state: AxisState, seconds: number): AxisState {
   if (state.supply) return { ...state, busVolts: axis.parameters.supplyVolts };
   const network = axisNetwork(axis, state);
@@ -44,7 +44,7 @@ export function afterWaiting(axis: FaultedAxis, state: AxisState, seconds: numbe
   return bus === undefined ? state : { ...state, busVolts: chargeAfter(network, bus, seconds) };
 }
 
-/** Supply on: the bus is charged at once, for what a person can see. */
+/** Supply on: the bus counts as charged at once, faster than a person can see. */
 export function switchedOn(axis: FaultedAxis, state: AxisState): AxisState {
   return { ...state, supply: true, busVolts: axis.parameters.supplyVolts };
 }

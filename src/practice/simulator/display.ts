@@ -3,42 +3,42 @@ import type { Reading, Unit } from '../../kernel/reading/reading.ts';
 import type { MeterFunction, Range } from './instruments.ts';
 import { between, type Random } from './random.ts';
 
-/** What the display shows, and the same as a person would type it. */
-export interface Shown {
+/** A reading, and the text of the display as a person would type it. */
+export interface Displayed {
   reading: Reading;
   text: string;
 }
 
-/** How much of the limit of error is the instrument's own, steady; the rest is another in each reading. */
+/** Share of the error that is constant for one instrument; the rest changes with each reading. */
 const steadyShare = 0.7;
 
-/** The step of the last digit of a range. */
+/** Value of the last digit of a range. */
 export function resolutionOf({ fullScale }: Range, { displayCounts }: MeterFunction): number {
   return 10 ** Math.ceil(Math.log10(fullScale / displayCounts) - 1e-9);
 }
 
 /**
- * A true value with the instrument's error, rounded to the display. `error` is the steady part, −1 to 1. The sum never
- * leaves the stated limits of error, rounding apart.
+ * A true value with the instrument's error, rounded to the display. `error`: the constant part, −1 to 1. Apart from
+ * rounding, the sum stays within the stated limits of error.
  */
 export function withError(value: number, range: Range, meter: MeterFunction, error: number, random: Random): number {
   const step = resolutionOf(range, meter);
   const share = steadyShare * error + (1 - steadyShare) * between(random, -1, 1);
-  // Half a count is left for the rounding.
+  // Leaves half a count for the rounding.
   const shown = value + share * ((Math.abs(value) * meter.percent) / 100 + (meter.counts - 0.5) * step);
   return Math.round(shown / step);
 }
 
-/** `count` steps of the display of this range. */
-export function showCount(count: number, range: Range, meter: MeterFunction, unit: 'Ω' | 'V'): Shown {
+/** The display at `count` steps of this range. */
+export function showCount(count: number, range: Range, meter: MeterFunction, unit: 'Ω' | 'V'): Displayed {
   const resolution = resolutionOf(range, meter);
   const exponent = Math.round(Math.log10(resolution));
   const value = Number(`${count}e${exponent}`);
   return { reading: { kind: 'value', value, unit, resolution }, text: written(count, exponent, unit) };
 }
 
-/** Over-range, with the end of the range noted as a careful person does. */
-export function showOver(fullScale: number, unit: 'Ω' | 'V'): Shown {
+/** Over-range, with the end of the range noted, as a careful person does. */
+export function showOver(fullScale: number, unit: 'Ω' | 'V'): Displayed {
   return { reading: { kind: 'over', unit, atLeast: fullScale }, text: `> ${formatQuantity(fullScale, unit)}` };
 }
 
@@ -49,7 +49,7 @@ const prefixes: [number, string][] = [
   [0, ''],
 ];
 
-/** The digits of the display, trailing zeros and all: they tell its step. */
+/** The digits of the display with trailing zeros, which show its resolution. */
 function written(count: number, exponent: number, unit: Unit): string {
   const size = Math.abs(count) * 10 ** exponent;
   const [power, prefix] = prefixes.find(([p]) => size >= 10 ** p && exponent <= p) ??

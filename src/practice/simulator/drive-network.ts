@@ -15,7 +15,7 @@ export function driveNetwork(axis: AxisParameters, state: AxisState): Element[] 
   ];
 }
 
-/** Powered, the rectifier holds the bus; otherwise the capacitor has what charge it has. */
+/** With power the rectifier feeds the bus; without it the capacitor holds the remaining charge. */
 function bus(axis: AxisParameters, state: AxisState): Element[] {
   if (state.supply) return [source('DC+', 'DC-', axis.supplyVolts, typical.supplyOhms)];
   if (Math.abs(state.busVolts) <= typical.restVolts) return [];
@@ -39,7 +39,7 @@ function arms(axis: AxisParameters, state: AxisState, phase: 'U' | 'V' | 'W', te
   ];
 }
 
-/** Enabled at rest, each terminal is switched to and fro: on average it stands at half the bus. */
+/** Enabled at rest, each terminal switches between the rails: on average it has half the bus voltage. */
 function switching(axis: AxisParameters, state: AxisState, terminal: string): Element[] {
   if (!state.supply || !state.enabled) return [];
   return [source(terminal, 'DC-', axis.supplyVolts / 2, typical.supplyOhms)];

@@ -7,28 +7,28 @@ export interface Leak {
   ohms: [number, number];
 }
 
-/** What must be connected for the fault to trip the drive; `drive` needs nothing outside it. */
+/** What must be connected for the fault to trip the drive; `drive`: nothing outside the drive. */
 export type Circuit = 'drive' | 'motor-cable' | 'motor' | 'feedback-cable' | 'feedback-device';
 
 /**
- * A fault as data. `bad` is the truth: every part that has to be replaced or mended, none for a nuisance trip and for
- * what only needs drying. `hidden` marks a fault that the usual measurements can't tell, with the test that would.
+ * A fault as data. `bad`: every part that has to be replaced or mended; empty for a nuisance trip and for parts that only
+ * need drying. `hidden`: the usual measurements can't show the fault; the test that would.
  */
 export interface Fault {
   id: string;
   label: string;
   bad: Part[];
   leaks: Leak[];
-  /** Conductors that are interrupted, as `cable.PE`. */
+  /** Interrupted conductors, such as `cable.PE`. */
   broken: string[];
   /** Share of the turns of a winding that are shorted, by phase: 0 to 1. */
   shortedShare: Partial<Record<string, [number, number]>>;
-  /** What is left of the motor's insulation. */
+  /** Factor on the motor's insulation resistance. */
   insulationFactor: [number, number];
   /** One of these is drawn as the moment of the trip. */
   moments: Symptom[];
   circuit: Circuit;
-  /** How likely a retry that reaches the moment trips again; 1 if it trips every time. */
+  /** Probability, 0 to 1, that a retry that reaches the moment trips again. */
   repeats: number;
   seen: { part: InspectedPart; damage: Damage; chance: number }[];
   hidden?: 'surge-test' | 'phase-to-phase-test' | 'drive-load-test' | 'dry-and-repeat' | 'watch';

@@ -5,7 +5,7 @@ import type { MotorChange } from './motor-network.ts';
 import type { AxisParameters } from './parameters.ts';
 import { between, betweenDecades, chance, oneOf, type Random } from './random.ts';
 
-/** An axis with its faults, every figure drawn. Truth and behaviour, not yet what anybody has connected. */
+/** An axis with its faults, every figure drawn: truth and behaviour. What is connected is in `AxisState`. */
 export interface FaultedAxis {
   id: string;
   label: string;
@@ -13,7 +13,7 @@ export interface FaultedAxis {
   leaks: { a: string; b: string; ohms: number }[];
   broken: string[];
   motor: MotorChange;
-  /** When it tripped, as the operator tells it. */
+  /** When it tripped, in the operator's words. */
   moment: Symptom;
   trips: { circuit: Circuit; moment: Symptom; repeats: number }[];
   seen: Record<InspectedPart, Damage>;
@@ -64,7 +64,7 @@ export function faultedAxis(id: string, parameters: AxisParameters, random: Rand
       insulationFactor: faults.reduce((factor, fault) => factor * betweenDecades(random, ...fault.insulationFactor), 1),
     },
     moment,
-    // With the control off no voltage reaches the motor: what follows from the first fault shows at the enable, then.
+    // With the control off no voltage reaches the motor, so a consequence of the first fault shows only at the enable.
     trips: faults.map(({ circuit, repeats }, position) => ({
       circuit,
       repeats,

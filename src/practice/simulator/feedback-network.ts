@@ -5,7 +5,7 @@ import { typical } from './typical.ts';
 
 /**
  * Supply of the feedback: `feedback.supply` and ground at the drive, the two cores `feedback.cable.plus` and
- * `feedback.cable.minus`, and the device behind them. The drive feeds it as soon as it has power, control off or not.
+ * `feedback.cable.minus`, and the device behind them. The drive feeds it whenever it has power, even with the control off.
  */
 export function feedbackNetwork(axis: AxisParameters, state: AxisState): Element[] {
   const { contactOhms, feedbackCableOhms, feedbackSupplyOhms } = typical;

@@ -1,6 +1,6 @@
 import { between, oneOf, type Random } from './random.ts';
 
-/** One range: what it shows at most, and the test source behind the leads, in volts and ohms. */
+/** One range: its largest reading, and the test source behind the leads, in volts and ohms. */
 export interface Range {
   fullScale: number;
   sourceVolts: number;
@@ -18,7 +18,7 @@ export interface MeterFunction {
   displayCounts: number;
 }
 
-/** A person's instruments. `error` is how far each is off, as a share of its stated accuracy, −1 to 1; it stays so. */
+/** A person's instruments. `error`: constant error of each, as a share of its stated accuracy, −1 to 1. */
 export interface Instruments {
   error: number;
   leadOhms: number;
@@ -36,8 +36,8 @@ const decade = (fullScale: number, sourceVolts: number, sourceOhms: number): Ran
 });
 
 /**
- * Invented hand-held instruments, of the size that the trade knows (project judgement): 7200 counts, test source below
- * a diode's knee from 7.2 kΩ up.
+ * Invented hand-held instruments with figures usual in the trade (project judgement): 7200 counts, test source below a
+ * diode's knee from 7.2 kΩ up.
  */
 export const multimeter = {
   ohms: {
@@ -63,7 +63,7 @@ export const multimeter = {
   },
 } satisfies Record<string, MeterFunction>;
 
-/** Four leads, so that its own count for nothing; a tenth of an ampere in the low ranges. */
+/** Four leads, so that lead resistance does not count; a tenth of an ampere in the low ranges. */
 const milliohmMeter: MeterFunction = {
   ranges: [decade(0.72, 5, 50), decade(7.2, 5, 50), decade(72, 5, 500), decade(720, 5, 5e3)],
   percent: 0.3,
@@ -72,8 +72,8 @@ const milliohmMeter: MeterFunction = {
 };
 
 /**
- * 1.5 mA short-circuited: between the 1 mA and the 15 mA of IEC 61557-2 (content/limits). The steps of the display
- * widen with the value; upper limits and errors are invented, of the size that such testers have, project judgement.
+ * 1.5 mA short-circuited: between the 1 mA and the 15 mA of IEC 61557-2 (content/limits). Upper limits
+ * and errors are invented, with figures usual for such testers (project judgement).
  */
 export function insulationTester(volts: number, upperLimit: number, percent: number): Instruments['insulation'] {
   const sourceOhms = volts / 1.5e-3;

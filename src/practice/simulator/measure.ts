@@ -2,36 +2,36 @@ import { lastIn } from '../../kernel/reading/last-in.ts';
 import { axisNetwork } from './axis-network.ts';
 import type { AxisState } from './axis-state.ts';
 import { holding } from './discharge.ts';
-import { type Shown, showCount, showOver, withError } from './display.ts';
+import { type Displayed, showCount, showOver, withError } from './display.ts';
 import type { FaultedAxis } from './faulted-axis.ts';
 import type { Instruments, MeterFunction, Range } from './instruments.ts';
 import { type Element, resistor, source } from './network.ts';
 import { operatingPoint } from './operating-point.ts';
 import type { Random } from './random.ts';
 
-/** Where the two leads are, by node; red is positive. */
+/** The nodes of the two leads; red is positive. */
 export interface HookUp {
   red: string;
   black: string;
 }
 
-export interface Measurement extends Shown {
-  /** What stood between the points before the leads came, in volts: a danger, and an error in resistances. */
+export interface Measurement extends Displayed {
+  /** Voltage between the points before the leads touched them: a danger, and an error in resistances. */
   voltsPresent: number;
 }
 
 export type Mode = 'ohms' | 'diode' | 'volts' | 'milliohms' | 'insulation';
 
 interface Options {
-  /** How long the test voltage of an insulation tester stays on, in seconds; the reading of record is at one minute. */
+  /** Duration of the test voltage of an insulation tester, in seconds; the usual reading is at one minute. */
   testSeconds?: number;
-  /** Leads shorted first and their resistance taken off. */
+  /** The leads were shorted first and their resistance is subtracted. */
   zeroed?: boolean;
 }
 
 /**
- * What the instrument shows between any two points of the axis, as it is connected now. Nothing is checked: leads on a
- * live bus, through the drive, or with one end open read what they would read.
+ * What the instrument shows between any two points of the axis as it is connected now. No hook-up is refused: on a live
+ * bus, through the drive or with one end open, the leads give the reading that they really would.
  */
 export function measure(
   axis: FaultedAxis,
@@ -58,8 +58,8 @@ function across(network: Element[], { red, black }: HookUp): number {
   return volts(red) - volts(black);
 }
 
-/** The lowest range that holds the value, as an automatic choice of range does. */
-function showVolts(network: Element[], leads: HookUp, meter: MeterFunction, error: number, random: Random): Shown {
+/** In the lowest range that can show the value, like an automatic range. */
+function showVolts(network: Element[], leads: HookUp, meter: MeterFunction, error: number, random: Random): Displayed {
   for (const range of meter.ranges) {
     const volts = across([...network, resistor(leads.red, leads.black, range.sourceOhms)], leads);
     if (Math.abs(volts) > range.fullScale) continue;
@@ -76,7 +76,7 @@ function showTested(
   leadOhms: number,
   error: number,
   random: Random,
-): Shown {
+): Displayed {
   const unit = mode === 'diode' ? 'V' : 'Ω';
   for (const range of meter.ranges) {
     const value = tested(network, leads, range, mode);

@@ -35,7 +35,7 @@ export interface Capacitor {
 
 export type Element = Resistor | Source | Diode | Capacitor;
 
-/** The node that all voltages are told against: the cabinet's protective bar and the machine's frame. */
+/** The reference node of all voltages: the cabinet's protective bar and the machine's frame. */
 export const ground = 'ground';
 
 export const resistor = (a: string, b: string, ohms: number): Resistor => ({ kind: 'resistor', a, b, ohms });

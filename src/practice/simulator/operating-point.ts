@@ -1,17 +1,17 @@
 import { diodeConductance, diodeCurrent, limitStep } from './diode-law.ts';
-import { Equations, solveLinear } from './linear.ts';
+import { Equations, solveLinear } from './linear-equations.ts';
 import { type Element, nodeIndex } from './network.ts';
 
-/** What every node leaks to ground, as a conductance in A/V, so that a floating part has a voltage: 100 TΩ, beyond any instrument. */
+/** Conductance of every node to ground in A/V, so that a floating part has a voltage: 100 TΩ, beyond any instrument. */
 const leakOfNodes = 1e-14;
 
-const mostRounds = 200;
+const maxRounds = 200;
 /**
- * Newton's iteration stands when no diode moves more than this, in volts: a thousandth of what bends its curve, and the
- * last step leaves far less. Beside a tester of 500 V rounding lets some nodes stand no stiller.
+ * Newton's iteration has converged when no diode's voltage changes by more than this, in volts: a thousandth of its
+ * slope voltage, and the last step leaves far less. With a tester of 500 V, rounding prevents a smaller value.
  */
 const stillVolts = 2e-5;
-/** The same as a share of the voltage; a node that floats is known no better. */
+/** The same as a share of the voltage; a floating node is not known better. */
 const stillShare = 1e-6;
 
 /** Voltage of a node against ground, in volts; 0 for a node that nothing is connected to. */
@@ -27,7 +27,7 @@ interface Junction {
 
 /**
  * Voltages of a network at rest, by nodal analysis (Kirchhoff's current law at every node) with Newton's iteration for
- * the diodes. A capacitor at rest carries no current. Throws where the iteration does not settle.
+ * the diodes. A capacitor at rest carries no current. Throws if the iteration does not converge.
  */
 export function operatingPoint(elements: readonly Element[]): Voltages {
   const index = nodeIndex(elements);
@@ -38,7 +38,7 @@ export function operatingPoint(elements: readonly Element[]): Voltages {
     const { anode, cathode, saturation, slope } = element;
     return [{ anode: position(anode), cathode: position(cathode), saturation, slope, forward: 0 }];
   });
-  for (let round = 0; round < mostRounds; round += 1) {
+  for (let round = 0; round < maxRounds; round += 1) {
     const equations = linear.copy();
     for (const junction of junctions) addJunction(equations, junction);
     const solution = solveLinear(equations);
@@ -67,7 +67,7 @@ function addJunction(equations: Equations, { anode, cathode, saturation, slope, 
   addCurrent(equations, anode, cathode, diodeCurrent(forward, saturation, slope) - conductance * forward);
 }
 
-/** Takes over the voltage that was found, as far as the curve lets it; true if it stood there already. */
+/** Moves the diode to the solved voltage, as far as `limitStep` allows; true if it was there already. */
 function settle(junction: Junction, solution: Float64Array): boolean {
   const { anode, cathode, saturation, slope, forward } = junction;
   const wanted = (solution[anode] ?? 0) - (solution[cathode] ?? 0);

@@ -2,7 +2,7 @@ import { type Phase, type Phases, phases } from '../../kernel/electrics/phases.t
 import { between, betweenDecades, oneOf, type Random } from './random.ts';
 import { typical } from './typical.ts';
 
-/** One axis as built, all at its reference temperature. Resistances in ohms, lengths in metres. */
+/** One axis as built, at reference temperatures. Resistances in ohms, lengths in metres. */
 export interface AxisParameters {
   supplyVolts: number;
   busFarads: number;
@@ -18,15 +18,15 @@ export interface AxisParameters {
   /** From DC− to the protective bar, inside the drive. */
   busToGroundOhms: number;
   cableMetres: number;
-  /** Of one core, per metre at 20 °C. */
+  /** Resistance of one core per metre, at 20 °C. */
   coreOhmsPerMetre: number;
   /** Insulation between any two conductors, in Ω·m at 20 °C: divide by the length. */
   insulationOhmMetres: number;
-  /** Of one phase at 20 °C. */
+  /** Resistance of each phase at 20 °C. */
   windingOhms: Phases<number>;
-  /** Of each phase to the frame at 20 °C, dry. */
+  /** Insulation of each phase to the frame, dry, at 20 °C. */
   frameInsulationOhms: Phases<number>;
-  /** Kelvins for which the motor's insulation resistance halves. */
+  /** The motor's insulation resistance halves for each rise by this many kelvins. */
   kelvinPerHalving: number;
   feedbackVolts: number;
   feedbackDeviceOhms: number;

@@ -15,12 +15,12 @@ export function seeded(seed: number): Random {
   };
 }
 
-/** Evenly from `from` to `to`. */
+/** Uniform from `from` to `to`. */
 export function between(random: Random, from: number, to: number): number {
   return from + (to - from) * random();
 }
 
-/** Evenly in the logarithm, for quantities that spread over decades. Both ends above zero. */
+/** Uniform in the logarithm, for quantities that spread over decades. Both ends above zero. */
 export function betweenDecades(random: Random, from: number, to: number): number {
   return from * (to / from) ** random();
 }

@@ -13,7 +13,7 @@ const reached: Record<Reach, readonly Symptom[]> = {
   all: ['control-off', 'on-enable', 'on-acceleration', 'position-or-cable', 'when-hot', 'now-and-then'],
 };
 
-/** Whether the drive trips in a retry that goes this far, with what is connected now. */
+/** Whether the drive trips in a retry that goes as far as `reach`, with what is connected now. */
 export function tripsNow(axis: FaultedAxis, state: AxisState, reach: Reach, random: Random): boolean {
   return axis.trips.some(
     ({ circuit, moment, repeats }) =>

@@ -1,18 +1,18 @@
 /**
- * Model parameters: typical, project judgement, unless a line names a source. They are not limits: no verdict rests on
- * them. Resistances in ohms, ranges as [from, to].
+ * Model parameters: typical, project judgement, unless a line names a source. They are not limits: no verdict depends
+ * on them. Resistances in ohms, ranges as [from, to].
  */
 export const typical = {
   /** Peak of three-phase 400 V, rectified. */
   supplyVolts: 565,
   busFarads: 235e-6,
-  /** Electrolytic capacitors are specified no better. */
+  /** Usual tolerance of electrolytic capacitors. */
   capacitorTolerance: 0.2,
   /** With the sense resistors beside it the bus falls by half in about half a minute, so a label would ask 10 minutes. */
   bleedOhms: 470e3,
   /**
-   * From rail to rail over one terminal, and the share of it below the terminal: each model has its measuring circuits
-   * elsewhere, so neither rail is the larger by rule.
+   * From rail to rail over one terminal, and the share of it below the terminal: the measuring circuits differ between models,
+   * so either rail can have the larger resistance.
    */
   legOhms: 950e3,
   lowerShare: [0.05, 0.95] as [number, number],
@@ -27,9 +27,9 @@ export const typical = {
   busToGroundOhms: 4.7e6,
   /** A closed switch or a diode that carries current, its source included. */
   supplyOhms: 0.5,
-  /** What holds the charge of a capacitor for the few seconds of a reading. */
+  /** Inner resistance of the source that replaces a charged capacitor during a reading. */
   capacitorOhms: 0.1,
-  /** Below this a bus is at rest: the reading is taken after it has settled, and the capacitor carries nothing. */
+  /** Below this voltage the bus counts as discharged, and its capacitor is left out. */
   restVolts: 0.05,
   cableMetres: [5, 40] as [number, number],
   /** Copper core of 1.5, 2.5 and 4 mm², stranded: IEC 60228 class 5, table 3 (recalled), beside the motors that use it. */
@@ -42,14 +42,14 @@ export const typical = {
   screenShare: 1,
   /** 500 MΩ·km to 5 GΩ·km between conductors: plastics of motor cables, dry. */
   insulationOhmMetres: [500e9, 5e12] as [number, number],
-  /** Windings of one motor differ less than what passes as balanced. */
+  /** The windings of one motor differ by less than the limit for balance. */
   windingTolerance: 0.004,
   /** A sound dry servo motor at 20 °C, each phase. */
   frameInsulationOhms: [1.5e9, 60e9] as [number, number],
   frameTolerance: 0.15,
-  /** The rule says 10; real insulations scatter about it. */
+  /** The rule of thumb is 10; real insulations scatter around it. */
   kelvinPerHalving: [9, 11] as [number, number],
-  /** Absorption of an insulation: conductance in A/V at one second, falling as a power of time. */
+  /** Absorption of an insulation: conductance in A/V after one second, falling as a power of time. */
   absorptionConductance: 1e-9,
   absorptionPower: 0.9,
   contactOhms: 2e-3,

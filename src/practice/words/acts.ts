@@ -2,7 +2,7 @@ import { inspectedPartNames } from '../../visit/steps/inspect/question.ts';
 import type { Action, Joint, PlainAct, Refusal, Result } from '../case/action.ts';
 import type { Mode } from '../simulator/measure.ts';
 
-/** As it stands on the button and in the list of what was done. */
+/** Text of the button, and of the entry in the list of acts. */
 export const actTexts: Record<PlainAct, string> = {
   'switch-off': 'Switch the supply off',
   'lock-out': 'Lock and tag the supply, keep the key, try to start',
@@ -23,7 +23,7 @@ export const actTexts: Record<PlainAct, string> = {
   run: 'Run it as the machine does',
 };
 
-export const jointTexts: Record<Joint, string> = {
+const jointTexts: Record<Joint, string> = {
   leads: 'leads U, V and W at the drive',
   'lead-U': 'lead U at the drive',
   'lead-V': 'lead V at the drive',
@@ -93,7 +93,7 @@ const refusals: Record<Refusal, string> = {
   'leads-are-on': 'Not possible: leads are still on the drive.',
 };
 
-/** What a person sees of it. */
+/** What a person sees of an act. */
 export function resultText(result: Result): string {
   switch (result.code) {
     case 'done':

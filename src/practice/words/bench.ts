@@ -1,4 +1,4 @@
-import type { World } from '../case/world.ts';
+import type { Machine } from '../case/machine.ts';
 import type { Mode } from '../simulator/measure.ts';
 
 export const benchTexts = {
@@ -18,14 +18,14 @@ export const benchTexts = {
   placeBoth: 'Put both leads on terminals first.',
 } as const;
 
-const state = ({ state: now, tripped, lockedOut }: World): string[] => [
+const state = ({ state: now, tripped, lockedOut }: Machine): string[] => [
   `${now.supply ? 'supply on' : 'supply off'}${lockedOut ? ', your lock on' : ''}`,
   now.supply ? (tripped ? 'shows: overcurrent' : now.enabled ? 'shows: enabled' : 'shows: ready') : 'dark',
 ];
 
 /** Words in the drawing. */
 export const drawingTexts = {
-  whole: (world: World): string => `Drive: ${state(world).join(', ')}`,
+  whole: (machine: Machine): string => `Drive: ${state(machine).join(', ')}`,
   display: (text: string): string => `Display of the instrument: ${text || 'no reading'}`,
   title: 'Drive, cable and motor, and the instrument below them',
   leads: 'Leads of the instrument',

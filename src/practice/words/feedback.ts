@@ -6,7 +6,7 @@ import { listed, sentenceOf } from '../../kernel/words/sentences.ts';
 import { partNames } from '../../visit/words/decision.ts';
 import type { Judgement } from '../case/conclusion.ts';
 import type { Settled } from '../case/feedback.ts';
-import type { Void } from '../case/purpose.ts';
+import type { VoidPurpose } from '../case/purpose.ts';
 import type { Mark } from '../case/time-line.ts';
 
 export const judgementTexts: Record<Judgement, { word: string; why: string }> = {
@@ -35,7 +35,7 @@ export const judgementTexts: Record<Judgement, { word: string; why: string }> = 
   'wrong-parts': { word: 'Wrong parts', why: 'You named a sound part, and a bad one stays in the machine.' },
 };
 
-export const voidTexts: Record<Void | 'again', string> = {
+export const voidTexts: Record<VoidPurpose | 'again', string> = {
   'through-the-drive':
     'Measured with leads still on the drive. The drive lies beside what you wanted to measure, and through the windings every phase reads alike.',
   'pe-still-on': 'PE measured with its core still on the bar: it reads a dead short even when it is broken.',
@@ -49,7 +49,7 @@ export function partsText(parts: readonly (keyof typeof partNames)[]): string {
   return parts.length === 0 ? 'nothing' : listed(parts.map((part) => partNames[part]));
 }
 
-/** What was read at a step that settles the case. */
+/** The findings of a step that settles the case. */
 export function settledTexts({ step, findings }: Settled): string[] {
   switch (step) {
     case 'bridge':
@@ -78,7 +78,7 @@ const conclusions: Record<string, string> = {
 
 const acts = (count: number) => (count === 1 ? '1 act' : `${count} acts`);
 
-/** Above the time line: how many acts were unsafe, and how many told nothing. */
+/** Above the time line: the number of unsafe acts, and of acts that showed nothing. */
 function lineSummary(all: number, unsafe: number, toldNothing: number): string {
   if (all === 0) return 'You did nothing at the machine.';
   const safety = unsafe === 0 ? 'Nothing was unsafe: you would have come home.' : `${acts(unsafe)} of ${all} unsafe.`;

@@ -1,11 +1,11 @@
 import { limitRange, limitValue } from '../../kernel/limits.ts';
 import { formatRounded } from '../../kernel/reading/format-reading.ts';
-import type { Unsafe } from '../case/judge.ts';
+import type { Unsafe } from '../case/unsafe-acts.ts';
 
 const touch = () => formatRounded(limitValue('touch-voltage'), 'V');
 const testVolts = () => formatRounded(limitRange('test-voltage-below-1000').to, 'V');
 
-/** What was unsafe, and what it can do. */
+/** What was unsafe, and what it can cause. */
 export const unsafeTexts: Record<Unsafe, () => string> = {
   'hands-with-power': () => 'Hands or tips on conductors while the supply was on. That kills.',
   'hands-without-lockout': () => 'Hands or tips on conductors without a lock. Somebody else can switch on.',

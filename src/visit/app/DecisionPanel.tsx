@@ -12,7 +12,7 @@ const shapes: Record<Decision['kind'], Shown> = {
   undecided: 'undecided',
 };
 
-/** What to replace and why, what stays, what is open. */
+/** What to replace and why, what stays, and what is open. */
 export function DecisionPanel({ decision }: { decision: Decision }) {
   const { replace, good, open } = decision;
   const advice = decisionAdvice(decision);

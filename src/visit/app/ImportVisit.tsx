@@ -2,9 +2,9 @@ import { useState } from 'preact/hooks';
 import { type ReadResult, readVisitFile } from '../record/read-visit.ts';
 import type { VisitStore } from '../storage/visit-store.ts';
 import { visitHash } from './route.ts';
-import { TakeIn } from './TakeIn.tsx';
+import { StoreImported } from './StoreImported.tsx';
 
-/** Takes in a visit from a file that was exported here or on another device. */
+/** Imports a visit from a file that was exported here or on another device. */
 export function ImportVisit({ store }: { store: VisitStore }) {
   const [read, setRead] = useState<{ name: string; count: number; result: ReadResult }>();
   const choose = async (input: HTMLInputElement) => {
@@ -12,7 +12,7 @@ export function ImportVisit({ store }: { store: VisitStore }) {
     if (file === undefined) return;
     const result = await readVisitFile(file);
     setRead((before) => ({ name: file.name, count: (before?.count ?? 0) + 1, result }));
-    // The same file may be chosen again after it was mended.
+    // Allows choosing the same file again after it was corrected.
     input.value = '';
   };
   return (
@@ -39,11 +39,11 @@ export function ImportVisit({ store }: { store: VisitStore }) {
         )}
       </div>
       {read?.result.ok && (
-        <TakeIn
+        <StoreImported
           key={read.count}
           visit={read.result.value}
           store={store}
-          onTaken={(stored) => {
+          onStored={(stored) => {
             location.hash = visitHash(stored.id);
           }}
         />

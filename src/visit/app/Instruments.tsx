@@ -11,7 +11,7 @@ interface Props {
   onSettled: (instruments: Instrument[]) => void;
 }
 
-/** What is measured with. The calculators take the accuracy from here. */
+/** The instruments of a visit. The calculators take their accuracy from here. */
 export function Instruments({ instruments, onTyped, onSettled }: Props) {
   const entries = useEntries({
     start: instrumentRows(instruments),
@@ -25,7 +25,7 @@ export function Instruments({ instruments, onTyped, onSettled }: Props) {
     <fieldset>
       <legend>Instruments</legend>
       {rows.map((row, index) => (
-        // Rows are only ever added at the end.
+        // Rows are only added at the end, so the index is a stable key.
         <div class="visit-instrument" key={index}>
           {index >= usualInstruments.length && (
             <TextInput

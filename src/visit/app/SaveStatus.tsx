@@ -2,15 +2,15 @@ import { exportVisit } from '../record/export-visit.ts';
 import type { VisitStore } from '../storage/visit-store.ts';
 import { download } from './download.ts';
 import { visitHash } from './route.ts';
+import { releaseUnsaved } from './unsaved-visits.ts';
 import type { VisitSession } from './use-session.ts';
-import { letGo } from './window-visits.ts';
 
 interface Props {
   session: VisitSession;
   store: VisitStore;
 }
 
-/** Quiet while all is well; a banner with what to do when the last change is not saved. */
+/** The time of the last save, or a banner that says what to do if the last change is not saved. */
 export function SaveStatus({ session, store }: Props) {
   const { evaluated, trouble, savedAt, typing, changedElsewhere } = session;
   if (evaluated === undefined) return null;
@@ -23,7 +23,7 @@ export function SaveStatus({ session, store }: Props) {
           {trouble ? 'Not saved' : savedAt ? `Saved ${savedAt}` : ''}
         </span>
       </p>
-      {/* The region stays in place while it is empty: only then is its filling announced. */}
+      {/* The empty region must stay in the page, or its content is not announced when it appears. */}
       <div class="save-trouble" role="alert">
         {trouble && (
           <>
@@ -31,7 +31,7 @@ export function SaveStatus({ session, store }: Props) {
               <b>The last change is not saved.</b> {trouble.problem.message}
             </p>
             <p class="banner-actions">
-              <Mend session={session} store={store} />
+              <Remedy session={session} store={store} />
               <button type="button" class="plain" onClick={() => download(exportVisit(evaluated.visit))}>
                 Export this visit as a file
               </button>
@@ -56,7 +56,7 @@ export function SaveStatus({ session, store }: Props) {
   );
 }
 
-function Mend({ session, store }: Props) {
+function Remedy({ session, store }: Props) {
   const { trouble, retry } = session;
   if (trouble === undefined) return null;
   const { kind } = trouble.problem;
@@ -65,7 +65,7 @@ function Mend({ session, store }: Props) {
     const keepBoth = async () => {
       const result = await store.add(mine, 'keep-both');
       if (!result.ok) return retry();
-      letGo(mine.id);
+      releaseUnsaved(mine.id);
       location.hash = visitHash(result.value.id);
     };
     return (

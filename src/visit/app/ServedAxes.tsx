@@ -30,7 +30,7 @@ export function ServedAxes({ rows, onTyped, onSettled }: Props) {
       <legend>Which drive serves which axes</legend>
       <p class="hint">Axes in the order of the drive’s own indications, with a comma between.</p>
       {entries.typed.map((row, index) => (
-        // Rows are only ever added at the end.
+        // Rows are only added at the end, so the index is a stable key.
         <div class="reading-row" key={index}>
           <TextInput
             id={`served-${index}-drive`}

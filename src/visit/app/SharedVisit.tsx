@@ -5,16 +5,16 @@ import { href } from '../../ui/href.ts';
 import { completed } from '../change-step.ts';
 import { type EvaluatedVisit, evaluate } from '../evaluate.ts';
 import { readShare } from '../record/share.ts';
-import { takenOver } from '../record/stretch.ts';
+import { asNewStretch } from '../record/stretch.ts';
 import type { VisitRecord } from '../record/visit-schema.ts';
 import { questions } from '../steps/questions.ts';
 import type { VisitStore } from '../storage/visit-store.ts';
 import { decisionHeadline } from '../words/decision.ts';
 import { listHash, visitHash } from './route.ts';
-import { TakeIn } from './TakeIn.tsx';
-import { visitTitle } from './visit-title.ts';
+import { StoreImported } from './StoreImported.tsx';
+import { visitTitle } from './visit-summary.ts';
 
-/** What a link carries, shown before anything is stored. */
+/** Shows what a link holds before anything is stored. */
 export function SharedVisit({ share, store }: { share: string; store: VisitStore }) {
   const read = useMemo(() => readShare(share), [share]);
   if (!read.ok) return <Refused problem={read.problem} />;
@@ -51,7 +51,7 @@ function Refused({ problem }: { problem: Problem }) {
 
 function Offer({ visit, store }: { visit: VisitRecord; store: VisitStore }) {
   const [taken, setTaken] = useState(false);
-  const shown = useMemo(() => evaluate(takenOver(visit), isoTime(new Date())), [visit]);
+  const shown = useMemo(() => evaluate(asNewStretch(visit), isoTime(new Date())), [visit]);
   const { guide, steps } = shown;
   const answered = guide.path.filter(({ id }) => visit.steps[id] !== undefined);
   return (
@@ -85,18 +85,18 @@ function Offer({ visit, store }: { visit: VisitRecord; store: VisitStore }) {
         </p>
       )}
       {taken && (
-        <TakeIn
+        <StoreImported
           visit={completedNow(visit, shown)}
           store={store}
-          onTaken={(stored) => location.replace(visitHash(stored.id))}
+          onStored={(stored) => location.replace(visitHash(stored.id))}
         />
       )}
     </>
   );
 }
 
-/** As it is stored: with its verdicts and its decision, which are computed here. */
-function completedNow(visit: VisitRecord, known: EvaluatedVisit): VisitRecord {
+/** The visit as it is stored, with its verdicts and decision, which are computed here. */
+function completedNow(visit: VisitRecord, previous: EvaluatedVisit): VisitRecord {
   const now = isoTime(new Date());
-  return completed(evaluate(visit, now, known), now);
+  return completed(evaluate(visit, now, previous), now);
 }

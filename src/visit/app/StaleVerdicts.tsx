@@ -1,7 +1,7 @@
 import type { SnapshotDifference } from '../record/snapshot-differs.ts';
 import { questions } from '../steps/questions.ts';
 
-/** Says where the record keeps another verdict than its readings give today. What counts is what they give today. */
+/** Names the steps whose stored verdict differs from today's. Today's counts. */
 export function StaleVerdicts({ differs }: { differs: readonly SnapshotDifference[] }) {
   const steps = differs.filter((one) => one.differs.some((what) => what !== 'sentences'));
   if (steps.length === 0) return null;
@@ -10,7 +10,7 @@ export function StaleVerdicts({ differs }: { differs: readonly SnapshotDifferenc
       <p class="caution-word">Kept and today’s verdict differ</p>
       <p>
         {steps.map(({ step }) => questions[step].title).join('; ')}: the record was edited, or the limits have changed
-        since. Shown is what the readings give today.
+        since. You see today’s result.
       </p>
     </div>
   );

@@ -10,7 +10,7 @@ import { isAsked, isMeasured, questions } from '../steps/questions.ts';
 import { holdsOneStretch } from '../steps/rules.ts';
 import { symptomIn, symptomTexts } from '../steps/symptom/question.ts';
 import { AskedStep } from './AskedStep.tsx';
-import { LookAgain } from './LookAgain.tsx';
+import { ConfirmStep } from './ConfirmStep.tsx';
 import { MeasuredStep } from './MeasuredStep.tsx';
 
 interface Props {
@@ -39,7 +39,7 @@ export function StepBody({ id, evaluated, onTyped, onEnter, onConfirm }: Props) 
     <>
       {stale && onWay?.status === 'done' && <p>Kept as it was found then: {line}.</p>}
       {onWay !== undefined && (onWay.status === 'check-again' || refuted || (stale && onWay.status !== 'done')) && (
-        <LookAgain
+        <ConfirmStep
           id={id}
           numbers={changedBefore}
           provedAt={visit.steps[id]?.at}

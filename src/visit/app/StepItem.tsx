@@ -14,7 +14,7 @@ const markWords: Record<StepMark, string> = {
 
 interface Props {
   id: StepId;
-  /** Its place on the way, from 1; undefined where it has left the way. */
+  /** Its position on the way, from 1; undefined for a step that has left the way. */
   number: number | undefined;
   mark: StepMark;
   /** The answer in one line. */
@@ -24,7 +24,7 @@ interface Props {
   children: ComponentChildren;
 }
 
-/** One step: a line to open it by, and below it, when open, what to do and what to answer. */
+/** One step: a line that opens it, and its instructions and questions while it is open. */
 export function StepItem({ id, number, mark, line, open, onToggle, children }: Props) {
   return (
     <li class="visit-step" data-step={id} data-mark={mark}>

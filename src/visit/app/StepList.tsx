@@ -1,9 +1,9 @@
 import { useEffect, useRef, useState } from 'preact/hooks';
 import { confirmStep, enterStep } from '../change-step.ts';
 import type { EvaluatedVisit } from '../evaluate.ts';
+import { stepsAhead } from '../guide/next-step.ts';
 import type { StepId } from '../steps/ids.ts';
 import { questions } from '../steps/questions.ts';
-import { stepsAhead } from './ahead.ts';
 import { StepBody } from './StepBody.tsx';
 import { StepItem, type StepMark } from './StepItem.tsx';
 import type { VisitSession } from './use-session.ts';
@@ -14,14 +14,14 @@ interface Props {
   draft: VisitSession['draft'];
 }
 
-/** The way so far with the step that is due open, what has left it, and what may follow. */
+/** The steps so far, with the due one open; the steps that have left the way; and those that may follow. */
 export function StepList({ evaluated, change, draft }: Props) {
   const { guide } = evaluated;
   const [open, setOpen] = useState<StepId | undefined>(guide.due);
   const focusOn = useRef<string>();
   const { path, offPath, due } = guide;
 
-  // The heading exists only after the step has been drawn.
+  // The target of the focus exists only after the step has been drawn.
   useEffect(() => {
     if (focusOn.current === undefined) return;
     const target = document.getElementById(focusOn.current);

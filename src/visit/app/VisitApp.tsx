@@ -4,20 +4,20 @@ import { VisitReport } from '../report/VisitReport.tsx';
 import { type VisitStore, visitStore } from '../storage/visit-store.ts';
 import { listHash, type Route, routeOf } from './route.ts';
 import { SharedVisit } from './SharedVisit.tsx';
+import { warnBeforeLoss } from './unsaved-visits.ts';
 import { useSession } from './use-session.ts';
 import { VisitList } from './VisitList.tsx';
 import { VisitScreen } from './VisitScreen.tsx';
-import { visitTitle } from './visit-title.ts';
-import { warnBeforeLoss } from './window-visits.ts';
+import { visitTitle } from './visit-summary.ts';
 
-/** The visits of this device, by the fragment of the address: the list, one visit, its report, or what a link carries. */
+/** The view that the fragment of the address names: the list, a visit, its report, or a visit from a link. */
 export function VisitApp() {
   const [route, setRoute] = useState<Route>(() => routeOf(location.hash) ?? { view: 'list' });
   const store = useMemo(() => visitStore(), []);
   const place = useRef<HTMLDivElement>(null);
   const first = useRef(true);
 
-  // At once, not after the first frame: an address that changes in between would be lost.
+  // Before the first frame: a change of address after it would be lost.
   useLayoutEffect(() => {
     const follow = () => setRoute((before) => routeOf(location.hash) ?? before);
     addEventListener('hashchange', follow);

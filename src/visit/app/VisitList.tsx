@@ -5,14 +5,13 @@ import { exportVisit } from '../record/export-visit.ts';
 import type { VisitRecord } from '../record/visit-schema.ts';
 import { newId } from '../storage/new-id.ts';
 import type { VisitStore } from '../storage/visit-store.ts';
-import { visitsLead } from '../words/start.ts';
+import { visitsLead } from '../words/visit.ts';
 import { download } from './download.ts';
 import { ImportVisit } from './ImportVisit.tsx';
 import { listEntries, type VisitEntries } from './list-entries.ts';
-import { pendingSaves } from './pending-saves.ts';
 import { visitHash } from './route.ts';
-import { visitTitle } from './visit-title.ts';
-import { hold, letGo } from './window-visits.ts';
+import { holdUnsaved, pendingSaves, releaseUnsaved } from './unsaved-visits.ts';
+import { visitTitle } from './visit-summary.ts';
 
 /** The visits on this device. */
 export function VisitList({ store }: { store: VisitStore }) {
@@ -31,12 +30,12 @@ export function VisitList({ store }: { store: VisitStore }) {
   const start = async (details: Partial<VisitDetails> = {}) => {
     const visit = newVisit(newId(), isoTime(new Date()), details);
     const result = await store.save(visit);
-    // A browser that keeps nothing does not stop the visit: it lives in this window.
-    if (!result.ok) hold(visit);
+    // Without storage the visit still works, in this window only.
+    if (!result.ok) holdUnsaved(visit);
     location.hash = visitHash(visit.id);
   };
   const remove = async (visit: VisitRecord, unsaved: boolean) => {
-    if (unsaved) letGo(visit.id);
+    if (unsaved) releaseUnsaved(visit.id);
     const result = await store.remove(visit.id);
     if (!result.ok && !unsaved) setMessage(result.problem.message);
     else {
@@ -48,7 +47,7 @@ export function VisitList({ store }: { store: VisitStore }) {
   const undo = async () => {
     if (deleted === undefined) return;
     const result = await store.restore(deleted);
-    if (!result.ok) hold(deleted);
+    if (!result.ok) holdUnsaved(deleted);
     setMessage(result.ok ? `Put back: ${visitTitle(deleted)}.` : result.problem.message);
     setDeleted(undefined);
     await show();
@@ -104,7 +103,7 @@ export function VisitList({ store }: { store: VisitStore }) {
   );
 }
 
-/** What the next visit to the machine need not write down, nor look for, again. */
+/** What a new visit to the same machine takes over. */
 function sameMachine({ machine, site, person, servedAxes, instruments }: VisitRecord): Partial<VisitDetails> {
   return { machine, site, person, servedAxes, instruments };
 }
@@ -116,7 +115,7 @@ interface UnreadableProps {
   onRemoved: () => void;
 }
 
-/** Stored, but not readable here: it can be taken out as it is, and then deleted. */
+/** A stored visit that can't be read here: it can be exported as it is, and then deleted. */
 function Unreadable({ id, message, store, onRemoved }: UnreadableProps) {
   const [out, setOut] = useState(false);
   const takeOut = async () => {

@@ -8,7 +8,7 @@ import { SendVisit } from './SendVisit.tsx';
 import { StaleVerdicts } from './StaleVerdicts.tsx';
 import { StepList } from './StepList.tsx';
 import type { VisitSession } from './use-session.ts';
-import { visitTitle } from './visit-title.ts';
+import { visitTitle } from './visit-summary.ts';
 
 interface Props {
   evaluated: EvaluatedVisit;
@@ -16,7 +16,7 @@ interface Props {
   store: VisitStore;
 }
 
-/** One visit: who and where, the steps, the decision, and what to do with the record. */
+/** One visit: its details, the steps, the decision, and its record. */
 export function VisitScreen({ evaluated, session, store }: Props) {
   const { visit, guide } = evaluated;
   return (

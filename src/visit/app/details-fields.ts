@@ -7,7 +7,7 @@ export interface DetailField {
   long?: true;
 }
 
-/** Which visit this is. All of it is free text, and none of it is needed to go on. */
+/** Which visit this is. All fields are free text and optional. */
 export const nameFields: DetailField[] = [
   { id: 'machine', label: 'Machine', hint: 'As the site calls it.' },
   { id: 'axis', label: 'Axis' },
@@ -27,7 +27,7 @@ export const conditionFields: { id: keyof VisitDetails['conditions']; label: str
   { id: 'surroundings', label: 'Surroundings', hint: 'Coolant, dust, wash-down, work nearby.' },
 ];
 
-/** The instruments that the steps ask for; others can be added. */
+/** The instruments that the steps need; others can be added. */
 export const usualInstruments = ['Multimeter', 'Insulation tester', 'Milliohm meter'];
 
 type Instrument = VisitDetails['instruments'][number];
@@ -40,7 +40,7 @@ export function instrumentRows(instruments: readonly Instrument[]): Instrument[]
   return [...usual, ...instruments.filter(({ what }) => !usualInstruments.includes(what))];
 }
 
-/** Only what says something is kept. */
+/** The rows in which something is noted. */
 export function notedInstruments(rows: readonly Instrument[]): Instrument[] {
   return rows.filter(
     ({ what, identification, accuracy }) =>

@@ -1,18 +1,18 @@
 import { h, render } from 'preact';
 import { VisitApp } from './VisitApp.tsx';
 
-/** What the calculators load with their first verdict. */
+/** Modules that the calculators load with their first verdict. */
 const late: (() => Promise<unknown>)[] = [
   () => import('../../calculators/insulation/InsulationPlot.tsx'),
   () => import('../../calculators/isolation/PartsStrip.tsx'),
   () => import('../../calculators/winding/WindingBars.tsx'),
 ];
 
-/** Each piece of work in a task of its own: short waits are felt less on a slow tablet than a long one. */
+/** Lets each piece of work run in its own task: on a slow tablet several short delays are less noticeable than a long one. */
 const nextTask = () => new Promise((go) => setTimeout(go));
 
 async function mount(place: HTMLElement): Promise<void> {
-  // The fragment names the visit: going to the content must not take it away.
+  // The fragment names the visit, so the skip link must not change it.
   document.querySelector('.skip-link')?.addEventListener('click', (event) => {
     event.preventDefault();
     document.getElementById('content')?.focus();
@@ -24,7 +24,7 @@ async function mount(place: HTMLElement): Promise<void> {
   (window.requestIdleCallback ?? setTimeout)(fetchLate);
 }
 
-/** By the time that a face or a drawing is first needed there may be no network. */
+/** Loads typefaces and drawings early: when they are first needed there may be no network. */
 async function fetchLate(): Promise<void> {
   for (const face of document.fonts) void face.load().catch(() => undefined);
   for (const fetch of late) {

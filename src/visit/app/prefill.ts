@@ -7,28 +7,29 @@ import { pointsAtCableOrMotor } from '../guide/evidence.ts';
 import type { VisitRecord } from '../record/visit-schema.ts';
 import { stepCalculators } from '../steps/calculators.ts';
 import { type MeasuredStepId, questions } from '../steps/questions.ts';
+import { prefillTexts } from '../words/visit.ts';
 
 export interface Prefill {
-  /** What the form starts with: what was typed in it, and what the record knows. */
+  /** The texts that the form starts with: what was typed in it, and what the record knows. */
   start: Typed;
-  /** Beside which fields it must be said where their entry comes from. */
+  /** By field: where its entry comes from. */
   notes: Record<string, string>;
 }
 
-/** The start of a calculator within a visit. What was typed in it before is never replaced, only what is empty filled. */
+/** The start of a calculator within a visit. Only empty fields are filled; nothing typed is replaced. */
 export function prefill(evaluated: EvaluatedVisit, id: MeasuredStepId): Prefill {
   const typed = stillTrue(evaluated, id);
   const offers = [...fromEarlierSteps(evaluated, id), ...fromInstrument(evaluated.visit, id, typed)];
-  const taken = offers.filter(({ value, field }) => value !== '' && (typed[field] ?? '').trim() === '');
+  const filled = offers.filter(({ value, field }) => value !== '' && (typed[field] ?? '').trim() === '');
   const differing = offers
     .filter(({ value, field }) => value !== '' && (typed[field] ?? '').trim() !== '')
     .filter(({ value, field, source }) => source !== undefined && typed[field] !== value);
   return {
-    start: { ...typed, ...Object.fromEntries(taken.map(({ field, value }) => [field, value])) },
+    start: { ...typed, ...Object.fromEntries(filled.map(({ field, value }) => [field, value])) },
     notes: Object.fromEntries([
       ...(id === 'bridge' && busReading(evaluated) === undefined ? busNote(evaluated) : []),
-      ...taken.flatMap(({ field, note }) => (note === undefined ? [] : [[field, note]])),
-      ...differing.map(({ field, source, value }) => [field, `${source} says ${value}.`]),
+      ...filled.flatMap(({ field, note }) => (note === undefined ? [] : [[field, note]])),
+      ...differing.map(({ field, source, value }) => [field, prefillTexts.differs(source ?? '', value)]),
     ]),
   };
 }
@@ -37,11 +38,11 @@ interface Offer {
   field: string;
   value: string;
   note?: string;
-  /** Where it comes from, if it must be said when it differs from what stands in the field. */
+  /** The origin of the value; if given, a typed text that differs from the value gets a note that names it. */
   source?: string;
 }
 
-/** What was typed in the step, but for a bus reading of an earlier stretch of work. */
+/** What was typed in the step, except a bus reading of an earlier stretch of work. */
 function stillTrue({ visit, stretch }: EvaluatedVisit, id: MeasuredStepId): Typed {
   const step = visit.steps[id];
   if (step === undefined) return {};
@@ -49,13 +50,11 @@ function stillTrue({ visit, stretch }: EvaluatedVisit, id: MeasuredStepId): Type
   return id === 'bridge' && step.stretch < stretch ? others : step.form;
 }
 
-/** Why nothing is filled in, where there was a reading once. */
+/** Why nothing is filled in although there is an earlier reading. */
 function busNote({ visit, answers }: EvaluatedVisit): [string, string][] {
   const id = newestBusReading(answers);
   const at = id && (visit.steps[id]?.readAt.busVoltage ?? visit.steps[id]?.at);
-  return at === undefined
-    ? []
-    : [['busVoltage', `Last measured ${shownTime(at)}. That no longer holds: measure it now.`]];
+  return at === undefined ? [] : [['busVoltage', prefillTexts.busExpired(shownTime(at))]];
 }
 
 function fromEarlierSteps(evaluated: EvaluatedVisit, id: MeasuredStepId): Offer[] {
@@ -63,13 +62,13 @@ function fromEarlierSteps(evaluated: EvaluatedVisit, id: MeasuredStepId): Offer[
   switch (id) {
     case 'bridge': {
       const bus = busReading(evaluated);
-      const measured = bus && `measured ${shownTime(bus.at)}`;
+      const measured = bus === undefined ? '' : `measured ${shownTime(bus.at)}`;
       return [
         {
           field: 'busVoltage',
           value: bus?.value ?? '',
-          note: `Filled in from your last lockout step, ${measured}. Measure again if you have left the cabinet since.`,
-          source: `Your last lockout step, ${measured},`,
+          note: prefillTexts.fromLockout(measured),
+          source: prefillTexts.lockoutSource(measured),
         },
         { field: 'motorLeads', value: visit.steps['disconnect-leads']?.form.done === 'yes' ? 'off' : '' },
       ];
@@ -89,8 +88,8 @@ function joinedStage(visit: VisitRecord): Offer[] {
   const offer = (field: string, from: string): Offer => ({
     field,
     value: insulation[from] ?? '',
-    note: 'Filled in from the insulation step.',
-    source: 'The insulation step',
+    note: prefillTexts.fromInsulation,
+    source: prefillTexts.insulationSource,
   });
   return [
     ...['U', 'V', 'W', 'PE'].map((terminal) => offer(`joined${terminal}`, terminal)),
@@ -98,19 +97,19 @@ function joinedStage(visit: VisitRecord): Offer[] {
   ];
 }
 
-/** The instrument that the person has noted for this step. */
+/** The instrument that is noted for this step. */
 export function notedInstrument({ instruments }: VisitRecord, id: MeasuredStepId) {
   return questions[id].instruments
     .map((what) => instruments.find((instrument) => instrument.what === what))
     .find((instrument) => instrument !== undefined);
 }
 
-/** Readings that the record has judged without an accuracy are not shown as if they were judged with it. */
+/** The noted accuracy, for a blank form only: readings that were judged without it must not get it afterwards. */
 function fromInstrument(visit: VisitRecord, id: MeasuredStepId, typed: Typed): Offer[] {
   if (!isBlank(stepCalculators[id].fields, typed)) return [];
   const used = notedInstrument(visit, id);
   if (used === undefined) return [];
-  const note = `From the accuracy that you noted for the ${used.what.toLowerCase()}.`;
+  const note = prefillTexts.fromAccuracy(used.what);
   const { percent, counts } = readAccuracy(used.accuracy);
   return [
     { field: 'accuracyPercent', value: percent, note },
@@ -118,10 +117,10 @@ function fromInstrument(visit: VisitRecord, id: MeasuredStepId, typed: Typed): O
   ];
 }
 
-/** The two usual figures of a data sheet, `±(2.1 % + 6 counts)`; empty where the text does not say them plainly. */
+/** The two usual figures of a data sheet, `±(2.1 % + 6 counts)`; empty if the text does not state them clearly. */
 export function readAccuracy(text: string): { percent: string; counts: string } {
   const percents = [...text.matchAll(/(\d+(?:[.,]\d+)?)\s*%/g)];
   const counts = [...text.matchAll(/(\d+)\s*(?:counts?|digits?|dgts?|d)\b/gi)];
-  const only = (found: RegExpMatchArray[]) => (found.length === 1 ? (found[0]?.[1] ?? '') : '');
+  const only = (matches: RegExpMatchArray[]) => (matches.length === 1 ? (matches[0]?.[1] ?? '') : '');
   return { percent: only(percents), counts: only(counts) };
 }

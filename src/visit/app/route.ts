@@ -1,11 +1,11 @@
-/** What the address asks for. It stands in the fragment, so that one static page serves every visit. */
+/** The view that the address names, in its fragment, so that one static page serves every visit. */
 export type Route =
   | { view: 'list' }
   | { view: 'visit'; id: string }
   | { view: 'report'; id: string }
   | { view: 'shared'; share: string };
 
-/** Undefined for an anchor within the page, such as that of the skip link: the view stays. */
+/** Undefined for an anchor within the page, such as the skip link: the view does not change. */
 export function routeOf(hash: string): Route | undefined {
   const fields = new URLSearchParams(hash.replace(/^#/, ''));
   const share = fields.get('share');

@@ -1,11 +1,11 @@
 import { useEffect, useRef } from 'preact/hooks';
 
-/** Short against the pause that ends a stretch of work. */
+/** In milliseconds; short compared with the pause that ends a stretch of work. */
 const lookAtClockEvery = 20_000;
 
 /**
- * Calls `look` every few seconds and whenever the page comes back into view, so that a page that was left open does not
- * show what held before.
+ * Calls `look` every 20 seconds and whenever the page comes back into view, so that a page that was left open does not
+ * show an outdated state.
  */
 export function useClock(look: () => void): void {
   const latest = useRef(look);

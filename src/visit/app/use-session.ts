@@ -8,41 +8,40 @@ import type { VisitRecord } from '../record/visit-schema.ts';
 import { draftJournal } from '../storage/draft-journal.ts';
 import { type VisitSaver, visitSaver } from '../storage/visit-saver.ts';
 import type { SaveResult, VisitStore } from '../storage/visit-store.ts';
-import { track } from './pending-saves.ts';
 import { replayDraft } from './replay-draft.ts';
+import { holdUnsaved, releaseUnsaved, trackSave, unsavedVisit } from './unsaved-visits.ts';
 import { useClock } from './use-clock.ts';
-import { heldVisit, hold, letGo } from './window-visits.ts';
 
 export type Trouble = Extract<SaveResult, { ok: false }>;
 
 export interface VisitSession {
-  /** The visit as it stands now, evaluated once for each change and when its stretch of work ends. */
+  /** The visit as it is now, evaluated once for each change and when its stretch of work ends. */
   evaluated: EvaluatedVisit | undefined;
   /** Why the visit can't be opened. */
   missing: Problem | undefined;
-  /** When it was last saved, for people: `14:32`. */
+  /** Time of the last save, such as `14:32`. */
   savedAt: string | undefined;
-  /** Something was typed that is not part of the saved visit yet. */
+  /** Something typed is not part of the saved visit yet. */
   typing: boolean;
-  /** The last save failed; what was typed is in this window. */
+  /** The last save failed; what was typed is only in this window. */
   trouble: Trouble | undefined;
   /** Another tab has saved or removed this visit since. */
   changedElsewhere: 'saved' | 'removed' | undefined;
-  /** Keeps a key that was typed, before it has settled and changes the visit. */
+  /** Stores each keystroke before the entry settles and changes the visit. */
   draft: (entry: DraftEntry) => void;
-  /** Grows when the visit is loaded again: its forms then start again too. */
+  /** Number of loads; its forms restart when it grows. */
   loaded: number;
   /** Changes the visit and saves it. */
   change: (next: (before: EvaluatedVisit, now: string) => EvaluatedVisit) => void;
   retry: () => void;
-  /** Takes what the storage has; only offered while this window holds nothing that is not saved. */
+  /** Loads the stored visit; offered only while this window has nothing unsaved. */
   reload: () => void;
 }
 
 const now = () => isoTime(new Date());
 const clock = () => now().slice(11, 16);
 
-/** One visit as this window works on it: loaded, changed, saved at once; held in the window while saving fails. */
+/** One visit in this window: loaded, changed, saved at once; kept in the window while saving fails. */
 export function useSession(store: VisitStore, id: string): VisitSession {
   const [evaluated, setEvaluated] = useState<EvaluatedVisit>();
   const [missing, setMissing] = useState<Problem>();
@@ -55,20 +54,20 @@ export function useSession(store: VisitStore, id: string): VisitSession {
   const [typing, setTyping] = useState(false);
   const journal = useMemo(() => draftJournal(store, id), [store, id]);
 
-  const told = (result: SaveResult) => {
+  const onSaved = (result: SaveResult) => {
     if (result.ok) {
-      letGo(id);
+      releaseUnsaved(id);
       journal.saved(result.value);
       setTyping(!isEmptyDraft(journal.current()));
       setTrouble(undefined);
       setSavedAt(clock());
-      // Only the revision is news; the person may have typed on meanwhile.
+      // Take only the revision; the person may have gone on typing.
       const current = latest.current;
       if (current !== undefined) {
         latest.current = { ...current, visit: { ...current.visit, revision: result.value.revision } };
       }
     } else {
-      if (latest.current !== undefined) hold(latest.current.visit);
+      if (latest.current !== undefined) holdUnsaved(latest.current.visit);
       if (result.problem.kind === 'conflict') journal.forget();
       setTrouble(result);
     }
@@ -79,16 +78,16 @@ export function useSession(store: VisitStore, id: string): VisitSession {
     setEvaluated(next);
   };
 
-  const begin = (visit: VisitRecord, known?: EvaluatedVisit) => {
-    saver.current = visitSaver(store, visit.revision, told, journal.beside);
-    show(evaluate(visit, now(), known));
+  const begin = (visit: VisitRecord, previous?: EvaluatedVisit) => {
+    saver.current = visitSaver(store, visit.revision, onSaved, journal.beside);
+    show(evaluate(visit, now(), previous));
     setLoaded((count) => count + 1);
     setTrouble(undefined);
     setChangedElsewhere(undefined);
   };
 
   const load = async () => {
-    const inWindow = heldVisit(id);
+    const inWindow = unsavedVisit(id);
     if (inWindow !== undefined) {
       begin(inWindow);
       saver.current?.save(inWindow);
@@ -103,7 +102,7 @@ export function useSession(store: VisitStore, id: string): VisitSession {
     if (typed !== result.value) saver.current?.save(typed);
   };
 
-  // A browser that tells tabs nothing of each other is asked when the person comes back to this one.
+  // For browsers without a channel between tabs: look when the person returns to this tab.
   const lookInStorage = async () => {
     if (document.visibilityState !== 'visible') return;
     const stored = await store.load(id);
@@ -114,7 +113,7 @@ export function useSession(store: VisitStore, id: string): VisitSession {
 
   useEffect(() => {
     void load();
-    // While this page lay in the browser's cache, another one may have gone on with the visit.
+    // While this page was in the browser's cache, another page may have changed the visit.
     const loadAgain = ({ persisted }: PageTransitionEvent) => {
       if (persisted) void load();
     };
@@ -161,13 +160,13 @@ export function useSession(store: VisitStore, id: string): VisitSession {
       }
       show(changed);
       saver.current?.save(changed.visit);
-      if (saver.current !== undefined) track(saver.current.idle());
+      if (saver.current !== undefined) trackSave(saver.current.idle());
     },
     retry() {
       if (latest.current !== undefined) saver.current?.save(latest.current.visit);
     },
     reload() {
-      letGo(id);
+      releaseUnsaved(id);
       void load();
     },
   };

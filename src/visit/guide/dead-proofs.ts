@@ -16,7 +16,7 @@ export function isBusProof(id: StepId): id is BusProofId {
   return id === 'bus-again' || isDeadProof(id);
 }
 
-/** The problem of a step that measures the bus, as it is answered in this record. */
+/** The problem of this record's answer to a step that measures the bus. */
 export function busProofProblem(visit: VisitAnswers, id: BusProofId): StepProblem | undefined {
   const bus = visit['bus-again'];
   if (id === 'bus-again') return bus && busProblem(bus.answer);
@@ -24,7 +24,7 @@ export function busProofProblem(visit: VisitAnswers, id: BusProofId): StepProble
   return lockout && lockoutProblem(lockout.answer);
 }
 
-/** The newest lockout that shows the drive dead: `base`, or the one that was done anew after a break. */
+/** The newest lockout that shows the drive dead: `base`, or the one that was repeated after a break. */
 export function newestLockout(visit: VisitAnswers, base: DeadProofId): DeadProofId {
   const again = visit['prove-again'];
   const holds = again !== undefined && lockoutProblem(again.answer) === undefined;
@@ -33,8 +33,8 @@ export function newestLockout(visit: VisitAnswers, base: DeadProofId): DeadProof
 
 /** The newest reading of the bus in the record, good or bad. */
 export function newestBusReading(visit: VisitAnswers): BusProofId | undefined {
-  const measured = ([...lockouts, 'bus-again'] as const).filter((id) => visit[id] !== undefined);
-  return measured.reduce<BusProofId | undefined>(
+  const readings = ([...lockouts, 'bus-again'] as const).filter((id) => visit[id] !== undefined);
+  return readings.reduce<BusProofId | undefined>(
     (newest, id) => (newest === undefined || seqOf(visit, id) > seqOf(visit, newest) ? id : newest),
     undefined,
   );
@@ -42,7 +42,7 @@ export function newestBusReading(visit: VisitAnswers): BusProofId | undefined {
 
 /**
  * Whether the bus can have been charged since it was last measured: by power, by an axis that was moved by hand with
- * its leads on, or by an instrument's own voltage. `before`: the step that asks; it does not disturb itself.
+ * its leads on, or by an instrument's own voltage. `before`: the step that asks; its own answer does not count.
  */
 export function chargedSince(visit: VisitAnswers, reading: BusProofId, before?: StepId): boolean {
   const since = seqOf(visit, reading);
@@ -55,8 +55,8 @@ export function chargedSince(visit: VisitAnswers, reading: BusProofId, before?: 
 }
 
 /**
- * Hands go near conductors only under the newest lockout: not after a later step with power, even one that a
- * correction has taken off the way, nor after a later reading or a later lockout that found the bus charged.
+ * Conductors may be touched only under the newest lockout: not after a later step with power, even one that a correction
+ * has taken off the way, nor after a later reading or a later lockout that found the bus charged.
  */
 export function lockoutBroken(
   visit: VisitAnswers,
@@ -79,7 +79,7 @@ export function wasPowered(visit: VisitAnswers, id: StepId): boolean {
   return answer !== undefined && 'result' in answer && answer.result !== 'not-done';
 }
 
-/** The bus reading that still holds for this step: good, of this stretch of work, and nothing has charged the bus since. */
+/** The bus reading that still holds for this step: good, from this stretch of work, and the bus was not charged since. */
 export function busReadingFor(visit: VisitAnswers, step: StepId): BusProofId | undefined {
   const id = newestBusReading(visit);
   if (id === undefined || visit[id]?.earlier || busProofProblem(visit, id) !== undefined) return undefined;

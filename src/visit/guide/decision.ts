@@ -19,7 +19,7 @@ export interface PartDecision {
   proofs: Proof[];
 }
 
-/** What is still open, and what would decide it. */
+/** What is still open. */
 export type OpenItem =
   | 'feedback-cable-or-device'
   | 'feedback-device-open'
@@ -40,9 +40,10 @@ export type OpenItem =
   | 'mechanics-not-checked';
 
 /**
- * `replace`: at least one part is proven bad. `inconclusive`: every check passes and the trip goes on, so the drive is
- * replaced by exclusion, once a specialist test of the winding has passed too. `no-fault-found`: every check passes and the trip stays away. `mechanical`: every measurement
- * passes and the axis is stiff or its brake drags. `undecided`: something open must be decided first.
+ * `replace`: at least one part is proven bad. `inconclusive`: every check passes but it still trips, so the drive is
+ * replaced by exclusion, once a specialist test of the winding has passed too. `no-fault-found`: every check passes and it
+ * no longer trips. `mechanical`: every measurement passes and the axis is stiff or its brake drags. `undecided`: something
+ * open must be decided first.
  */
 export type DecisionKind = 'replace' | 'inconclusive' | 'no-fault-found' | 'mechanical' | 'undecided';
 
@@ -57,8 +58,8 @@ export interface Decision {
 }
 
 /**
- * The decision that complete answers lead to. Only parts with proof are replaced. `record`: all answers, those that a
- * correction has left behind too: they prove nothing, but what they hold against power is named.
+ * The decision that complete answers lead to. Only parts with proof are replaced. `record`: all answers, including those
+ * that a correction has taken off the way: they prove nothing, but their objections to power are named.
  */
 export function decide(visit: VisitAnswers, record: VisitAnswers): Decision {
   const replace: PartDecision[] = provenBad(visit);
@@ -72,7 +73,7 @@ export function decide(visit: VisitAnswers, record: VisitAnswers): Decision {
   const leftBehind = againstPower(record, 'retry-all').filter((objection) => !onTheWay.includes(objection));
   const items: OpenItem[] = [...openItems(visit), ...(leftBehind.length > 0 ? (['left-evidence'] as const) : [])];
   const open = items.filter((item) => !explained(item, replace, visit));
-  // A drive that tripped with nothing on it does not stay because the symptom was corrected afterwards.
+  // A drive that tripped with nothing connected does not count as good because the symptom was corrected afterwards.
   const good = measuredGood.filter((part) => part !== 'drive' || !leftBehind.some(isOfDrive));
   const decision = { replace, good, open, baseline };
   if (replace.length > 0) return { kind: 'replace', ...decision };
@@ -86,7 +87,7 @@ export function decide(visit: VisitAnswers, record: VisitAnswers): Decision {
     ...decision,
     replace: [byExclusion],
     good: good.filter((part) => part !== 'drive'),
-    // What no measurement of a visit can tell from a fault of the drive under load.
+    // No measurement of a visit distinguishes this from a fault of the drive under load.
     open: ['hidden-in-winding'],
   };
 }
@@ -95,7 +96,7 @@ function isOfDrive(objection: PowerObjection): boolean {
   return objection === 'trips-without-feedback' || objection === 'trips-without-motor' || objection === 'bridge-bad';
 }
 
-/** A part stays only if it passed what was measured of it, insulation and winding alike, and does not look damaged. */
+/** A part stays only if it passed every measurement of it and does not look damaged. */
 function goodParts(visit: VisitAnswers): Part[] {
   const joined = visit.isolation === undefined && insulationSettled(visit);
   const through = visit.winding?.answer.assessment.verdict;
@@ -104,7 +105,7 @@ function goodParts(visit: VisitAnswers): Part[] {
   if (visit.bridge?.answer.assessment.verdict === 'go' && !looksBad(visit, 'drive')) good.push('drive');
   const motorInsulated = (joined || isolationClears(visit, 'motor')) && !looksBad(visit, 'motor');
   if (motorInsulated && (through === 'go' || atMotor === 'go')) good.push('motor');
-  // Bad through the cable and not known to be bad at the motor: a core of the cable may be broken.
+  // Bad through the cable but not known to be bad at the motor: a core of the cable may be broken.
   const coreInDoubt = through === 'no-go' && atMotor !== 'no-go';
   const cableInsulated = (joined || isolationClears(visit, 'cable')) && !looksBad(visit, 'motorCable');
   if (cableInsulated && !coreInDoubt) good.push('motor-cable');
@@ -144,7 +145,7 @@ function openItems(visit: VisitAnswers): OpenItem[] {
   return open;
 }
 
-/** A part that is replaced needs no further test of itself; a retry that was not done matters only while nothing is proven. */
+/** A part that is replaced needs no further test; a retry that was not done matters only while nothing is proven. */
 function explained(item: OpenItem, replace: readonly PartDecision[], visit: VisitAnswers): boolean {
   const replaced = (part: Part) => replace.some((one) => one.part === part);
   switch (item) {
@@ -170,7 +171,7 @@ function explained(item: OpenItem, replace: readonly PartDecision[], visit: Visi
   }
 }
 
-/** A joined reading that did not pass is explained once a part of it is proven bad and each other part is settled. */
+/** A joined reading that did not pass is explained if one of its parts is proven bad and the others are settled. */
 function insulationExplained(replaced: (part: Part) => boolean, visit: VisitAnswers): boolean {
   const cable = replaced('motor-cable') || isolationClears(visit, 'cable');
   const motor = replaced('motor') || isolationClears(visit, 'motor');

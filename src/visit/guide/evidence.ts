@@ -1,7 +1,7 @@
 import type { InspectedPart, Part } from '../../kernel/vocabulary.ts';
 import type { VisitAnswers } from '../steps/questions.ts';
 
-/** What proves a part bad, or good; each has one sentence in the texts. */
+/** What proves a part bad. Each has one sentence in `words/decision.ts`. */
 export type Proof =
   | 'trips-without-feedback'
   | 'trips-without-motor'
@@ -16,23 +16,23 @@ export type Proof =
   | 'trip-gone-without-device'
   | 'feedback-cable-damaged';
 
-/** A burnt drive is not switched on again, not even for a trial; a wet or chafed one not before that is mended. */
+/** A burnt drive is never switched on again, not even for a trial; a wet or chafed one not before that is mended. */
 export function mayBePowered(visit: VisitAnswers): boolean {
   return visit.inspect?.answer.seen.drive === 'nothing';
 }
 
-/** Damage of drive or feedback cable that proves nothing bad, but must be dried or mended before the axis is tried. */
+/** Damage of drive or feedback cable that proves no part bad but must be dried or mended before the axis is tried. */
 export function damageOpen(visit: VisitAnswers): boolean {
   const seen = visit.inspect?.answer.seen;
   return seen?.drive === 'wet' || seen?.drive === 'chafed' || seen?.feedbackCable === 'wet';
 }
 
-/** Whether this part was looked at and shows damage of any kind: then it gets no voltage, whatever it measures. */
+/** Whether this part shows damage of any kind. Then it gets no voltage, whatever it measures. */
 export function looksBad(visit: VisitAnswers, part: InspectedPart): boolean {
   return (visit.inspect?.answer.seen[part] ?? 'nothing') !== 'nothing';
 }
 
-export function driveProofs(visit: VisitAnswers): Proof[] {
+function driveProofs(visit: VisitAnswers): Proof[] {
   const proofs: Proof[] = [];
   if (visit.inspect?.answer.seen.drive === 'burnt') proofs.push('drive-burnt');
   if (visit.symptom?.answer.when === 'control-off' && visit['retry-feedback-off']?.answer.result === 'trips') {
@@ -45,11 +45,7 @@ export function driveProofs(visit: VisitAnswers): Proof[] {
   return proofs;
 }
 
-export function driveBad(visit: VisitAnswers): boolean {
-  return driveProofs(visit).length > 0;
-}
-
-export function motorProofs(visit: VisitAnswers): Proof[] {
+function motorProofs(visit: VisitAnswers): Proof[] {
   const proofs: Proof[] = [];
   if (visit.isolation?.answer.assessment.parts.motor === 'proven-bad') proofs.push('isolation-bad');
   if (visit['winding-motor']?.answer.assessment.verdict === 'no-go') proofs.push('winding-bad-at-motor');
@@ -60,7 +56,7 @@ export function motorBad(visit: VisitAnswers): boolean {
   return motorProofs(visit).length > 0;
 }
 
-export function cableProofs(visit: VisitAnswers): Proof[] {
+function cableProofs(visit: VisitAnswers): Proof[] {
   const proofs: Proof[] = [];
   if (visit.isolation?.answer.assessment.parts.cable === 'proven-bad') proofs.push('isolation-bad');
   const through = visit.winding?.answer.assessment.verdict;
@@ -70,7 +66,7 @@ export function cableProofs(visit: VisitAnswers): Proof[] {
   return proofs;
 }
 
-/** The trip goes away with the feedback unplugged: the cable or the device, as the second retry tells. */
+/** The trip goes away with the feedback unplugged: cable or device is bad, and the second retry shows which. */
 export function feedbackGone(visit: VisitAnswers): boolean {
   return visit['retry-feedback-off']?.answer.result === 'no-trip';
 }
@@ -78,7 +74,7 @@ export function feedbackGone(visit: VisitAnswers): boolean {
 function feedbackCableProofs(visit: VisitAnswers): Proof[] {
   const proofs: Proof[] = [];
   const seen = visit.inspect?.answer.seen.feedbackCable;
-  // Water proves nothing: a wet cable is dried and looked at again.
+  // Water proves nothing: a wet cable is dried and inspected again.
   if (seen === 'burnt' || seen === 'chafed') proofs.push('feedback-cable-damaged');
   if (feedbackGone(visit) && visit['retry-device-end']?.answer.result === 'trips') {
     proofs.push('trip-follows-feedback-cable');
@@ -86,25 +82,25 @@ function feedbackCableProofs(visit: VisitAnswers): Proof[] {
   return proofs;
 }
 
-/** The trip is gone with the device unplugged. That alone proves nothing: a contact may have been mended by the hand on it. */
+/** The trip is gone with the device unplugged. That alone proves nothing: unplugging may have cured a contact. */
 export function goneWithoutDevice(visit: VisitAnswers): boolean {
   return feedbackGone(visit) && visit['retry-device-end']?.answer.result === 'no-trip';
 }
 
-/** Gone without the device, and back with it. */
+/** The trip is gone without the device and back with it. */
 function feedbackDeviceProofs(visit: VisitAnswers): Proof[] {
   const back = goneWithoutDevice(visit) && visit['retry-feedback-on']?.answer.result === 'trips';
   return back ? ['trip-gone-without-device'] : [];
 }
 
-/** The later and closer measurement counts: where the isolation finds PE sound, the insulation test had a bad contact. */
+/** The later and closer measurement counts: if the isolation finds PE sound, the insulation test had a bad contact. */
 export function peProofs(visit: VisitAnswers): Proof[] {
   const separate = visit.isolation?.answer.assessment.parts.protectiveConductor;
   const together = visit.insulation?.answer.assessment.findings.some(({ code }) => code === 'pe-not-short') === true;
   return separate === 'proven-bad' || (together && separate !== 'proven-good') ? ['pe-broken'] : [];
 }
 
-/** Every part with what proves it bad; parts without proof are left out. */
+/** Every part that is proven bad, with its proofs. */
 export function provenBad(visit: VisitAnswers): { part: Part; proofs: Proof[] }[] {
   const all: { part: Part; proofs: Proof[] }[] = [
     { part: 'drive', proofs: driveProofs(visit) },
@@ -123,14 +119,14 @@ export function looksDamaged(visit: VisitAnswers): boolean {
 }
 
 /**
- * The symptom, what was seen, or a trip that goes on though all has passed points at cable or motor, so that a good
- * joined reading is not enough: it can't show a leak from core to core.
+ * The symptom, visible damage, or a trip although everything passed points at cable or motor. Then a good joined reading
+ * is not enough: it can't show a leak from core to core.
  */
 export function pointsAtCableOrMotor(visit: VisitAnswers): boolean {
   return visit.symptom?.answer.when === 'position-or-cable' || looksDamaged(visit) || tripsAsAWhole(visit);
 }
 
-/** Everything passed and is put together, and it trips again with the motor on it. */
+/** Everything passed and is connected again, and it trips with the motor on it. */
 export function tripsAsAWhole(visit: VisitAnswers): boolean {
   return visit['retry-all']?.answer.result === 'trips' && visit.symptom?.answer.when !== 'control-off';
 }
@@ -139,7 +135,7 @@ export function insulationSettled(visit: VisitAnswers): boolean {
   return visit.insulation?.answer.assessment.verdict === 'go';
 }
 
-/** Whether the isolation clears this part: by its own readings, or by joined ones that nothing speaks against. */
+/** Whether the isolation clears this part: by its own readings, or by joined ones if nothing speaks against them. */
 export function isolationClears(visit: VisitAnswers, part: 'cable' | 'motor'): boolean {
   const status = visit.isolation?.answer.assessment.parts[part];
   if (status === 'not-suspect') return insulationSettled(visit) && !pointsAtCableOrMotor(visit);

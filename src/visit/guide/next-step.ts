@@ -1,5 +1,5 @@
 import { lastIn } from '../../kernel/reading/last-in.ts';
-import type { StepId } from '../steps/ids.ts';
+import { type StepId, stepIds } from '../steps/ids.ts';
 import type { LockoutId } from '../steps/lockout/question.ts';
 import type { VisitAnswers } from '../steps/questions.ts';
 import type { PlainStepId } from '../steps/rule.ts';
@@ -10,9 +10,9 @@ import { powerOf, powerRefused } from './power.ts';
 import { withoutPower } from './routes.ts';
 import { Way } from './way.ts';
 
-/** What the guide assumes of the machine at a step. The walk only ever goes on as these allow. */
+/** What the guide knows about the machine at a step. The walk continues only as far as this allows. */
 export interface Conditions {
-  /** The lockout that the steps now asked for stand behind; undefined while the supply may be on. */
+  /** The lockout that protects the next steps; undefined while the supply may be on. */
   lockedBy: LockoutId | undefined;
   axisSupported: boolean;
 }
@@ -20,7 +20,7 @@ export interface Conditions {
 export interface GuideState {
   /** The steps so far, in order; the last one is due unless there is a decision. */
   path: PathStep[];
-  /** The step that is due now, or undefined where the decision stands. */
+  /** The step that is due now; undefined if there is a decision. */
   due: StepId | undefined;
   decision: Decision | undefined;
   /** Answered steps that are no longer on the way: kept, marked, not counted. */
@@ -29,9 +29,9 @@ export interface GuideState {
 }
 
 /**
- * The next step of a visit, or its decision, from the record so far. Before any step that touches conductors stands a
- * lockout with a measured bus, and a step with power ends it; before both stands the support of every axis that may
- * fall. No step with power is asked for while anything in the record speaks against it.
+ * The next step of a visit, or its decision, from the record so far. Before any step that touches conductors there is a
+ * lockout with a measured bus, and a step with power ends it. Before both, every axis that may fall is supported. No step
+ * with power is asked for while anything in the record speaks against it.
  */
 export function nextStep(visit: VisitAnswers): GuideState {
   const way = new Way(visit);
@@ -43,7 +43,7 @@ export function nextStep(visit: VisitAnswers): GuideState {
       continue;
     }
     if (!way.prepare(id) || !way.pass(id)) return stateOf(way, undefined);
-    // What follows depends on the answers on the way, not on those that it has left behind.
+    // What follows depends only on the answers that are on the way.
     id = rules[id].next(way.answers(), visit);
   }
   return stateOf(way, decide(way.answers(), visit));
@@ -59,3 +59,14 @@ function stateOf({ path, visit, lockedBy, axisSupported }: Way, decision: Decisi
     conditions: { lockedBy, axisSupported },
   };
 }
+
+/** Steps that may still follow, in their usual order. Of the lockouts only the next one, since they are alike. */
+export function stepsAhead({ path, offPath, decision }: GuideState): StepId[] {
+  if (decision !== undefined) return [];
+  const listed = new Set<StepId>([...path.map(({ id }) => id), ...offPath]);
+  const ahead = stepIds.filter((id) => !listed.has(id));
+  const firstLockout = ahead.find(isLockout);
+  return ahead.filter((id) => !isLockout(id) || id === firstLockout);
+}
+
+const isLockout = (id: StepId) => id.startsWith('lockout');

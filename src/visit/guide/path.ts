@@ -3,8 +3,8 @@ import type { StepProblem } from '../steps/problems.ts';
 import type { VisitAnswers } from '../steps/questions.ts';
 
 /**
- * One step on the way of this visit. `done`; `due`: unanswered; `problem`: answered, but the answer does not let the
- * visit go on; `check-again`: answered before something that it rests on was changed, or in an earlier stretch of work.
+ * One step on the way of this visit. `done`; `due`: unanswered; `problem`: the answer does not let the visit continue;
+ * `check-again`: answered before something that it rests on was changed, or in an earlier stretch of work.
  */
 export interface PathStep {
   id: StepId;
@@ -12,7 +12,7 @@ export interface PathStep {
   problem?: StepProblem;
 }
 
-/** The steps that a visit has passed, in order, each with what its answer says. */
+/** The steps that a visit has passed, in order, each with the status of its answer. */
 export class Path {
   readonly path: PathStep[] = [];
   readonly visit: VisitAnswers;
@@ -39,7 +39,7 @@ export class Path {
     return status === 'done';
   }
 
-  /** An answer that this way did not pass before changes nothing that was built on it. */
+  /** A later change of a step counts only if that step is on the path before this one. */
   protected statusOf(id: StepId, restsOn: readonly (StepId | undefined)[], problem?: StepProblem): PathStep['status'] {
     const answered = this.visit[id];
     if (answered === undefined) return 'due';

@@ -9,7 +9,7 @@ export type PowerStepId =
   | 'retry-leads-off'
   | 'retry-all';
 
-/** What is only done for the sake of a step with power: where power is refused, this is not asked for either. */
+/** Steps that only prepare a step with power: if power is refused, they are not asked for either. */
 const preparations: Partial<Record<StepId, PowerStepId>> = {
   'unplug-feedback': 'retry-feedback-off',
   'unplug-device-end': 'retry-device-end',
@@ -34,7 +34,7 @@ export function powerOf(id: StepId): PowerStepId | undefined {
   return isPowerStep(id) ? id : preparations[id];
 }
 
-/** What was found that speaks against power. */
+/** A finding that speaks against power. */
 export type PowerObjection =
   | 'drive-damaged'
   | 'bridge-bad'
@@ -48,8 +48,8 @@ export type PowerObjection =
   | 'hindered';
 
 /**
- * What in the record speaks against power at this step. `record` is all that was ever answered, on the way or off it: a
- * correction changes the way, and no reading becomes better by it.
+ * What in the record speaks against power at this step. `record`: all answers, on the way or off it, since a correction
+ * changes the way but makes no reading better.
  */
 export function againstPower(record: VisitAnswers, step: PowerStepId): PowerObjection[] {
   const withFeedback = step !== 'retry-feedback-off';
@@ -58,13 +58,13 @@ export function againstPower(record: VisitAnswers, step: PowerStepId): PowerObje
   const rules: [PowerObjection, boolean][] = [
     ['drive-damaged', record.inspect?.answer.seen.drive !== 'nothing'],
     ['bridge-bad', record.bridge?.answer.assessment.verdict === 'no-go'],
-    // A trip speaks against every other step with power, not against its own repetition.
+    // A trip speaks against every other step with power, but not against repeating its own.
     ['trips-without-feedback', step !== 'retry-feedback-off' && result('retry-feedback-off') === 'trips'],
     ['trips-without-motor', step !== 'retry-leads-off' && result('retry-leads-off') === 'trips'],
     ['pe-broken', peProofs(record).length > 0],
     ['feedback-cable-damaged', withFeedback && looksBad(record, 'feedbackCable')],
     ['gone-without-feedback', enabled && feedbackGone(record)],
-    // The feedback device sits in the motor.
+    // The feedback device is in the motor.
     ['motor-side', (step === 'retry-all' || step === 'retry-feedback-on') && motorSideSpeaksAgainst(record)],
     ['not-passed', step === 'retry-all' && !allPassed(record)],
     ['hindered', step === 'retry-all' && hindered(record)],
@@ -76,7 +76,7 @@ export function powerRefused(record: VisitAnswers, step: PowerStepId): boolean {
   return againstPower(record, step).length > 0;
 }
 
-/** Seen damaged, or with readings that fail: motor or motor cable get no voltage. */
+/** Motor or motor cable look damaged or fail a reading: then they get no voltage. */
 export function motorSideSpeaksAgainst(record: VisitAnswers): boolean {
   const failed = (['insulation', 'isolation', 'winding', 'winding-motor'] as const).some(
     (id) => record[id]?.answer.assessment.verdict === 'no-go',
@@ -85,32 +85,32 @@ export function motorSideSpeaksAgainst(record: VisitAnswers): boolean {
   return failed || looksDamaged(record) || parts?.cable === 'proven-bad' || parts?.motor === 'proven-bad';
 }
 
-/** Every measurement that was ever taken passed. */
+/** Whether every measurement that was ever taken passed. */
 function allPassed(record: VisitAnswers): boolean {
   return (['bridge', 'insulation', 'isolation', 'winding', 'winding-motor'] as const).every(
     (id) => (record[id]?.answer.assessment.verdict ?? 'go') === 'go',
   );
 }
 
-/** A stiff axis is mended before it is tried: a trip of it would tell nothing. */
+/** A stiff axis is mended before it is tried: its trip would show nothing. */
 export function hindered(record: VisitAnswers): boolean {
   const mechanics = record.mechanics?.answer.found;
   return mechanics === 'stiff' || mechanics === 'brake-drags';
 }
 
-/** Whether U, V and W are on the drive after the answer number `seq`, as far as the record tells. */
+/** Whether U, V and W are on the drive after answer number `seq`, according to the record. */
 export function leadsOnAt(record: VisitAnswers, seq: number): boolean {
   const off = doneAt(record, 'disconnect-leads', seq);
   return off === 0 || doneAt(record, 'reconnect', seq) > off;
 }
 
-/** Whether the PE core is off the drive: it comes off with each test of the insulation. */
+/** Whether the PE core is off the drive: each test of the insulation takes it off. */
 export function peCoreOff(record: VisitAnswers): boolean {
   const off = Math.max(record.insulation?.seq ?? 0, record.isolation?.seq ?? 0);
   return off > Math.max(doneAt(record, 'reconnect'), doneAt(record, 'connect-pe'));
 }
 
-/** The number of the answer by which this was done, at the latest as number `seq`; 0 where it was not. */
+/** The number of the answer that says it was done, if not later than `seq`; otherwise 0. */
 function doneAt(record: VisitAnswers, id: 'disconnect-leads' | 'reconnect' | 'connect-pe', seq = Infinity): number {
   const answered = record[id];
   return answered?.answer.done && answered.seq <= seq ? answered.seq : 0;

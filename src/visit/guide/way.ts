@@ -17,11 +17,11 @@ import {
 import { Path, type PathStep } from './path.ts';
 import { isPowerStep, leadsOnAt, motorSideSpeaksAgainst, type PowerStepId, peCoreOff } from './power.ts';
 
-/** Steps that stand where they are needed: after a break, after something that charges the bus, before power. */
+/** Steps that are inserted when they are needed: after a break, after something that charges the bus, before power. */
 const floating = ['support-again', 'prove-again', 'bus-again', 'connect-pe'] as const satisfies InsertedStepId[];
 type FloatingId = (typeof floating)[number];
 
-/** The way through the steps, as far as the answers carry it. */
+/** The way through the steps, as far as the answers allow. */
 export class Way extends Path {
   lockedBy: LockoutId | undefined;
   axisSupported = false;
@@ -34,7 +34,7 @@ export class Way extends Path {
     return done && (id === power || this.seqOf(power) > this.seqOf(id));
   }
 
-  /** Adds a step; true where its answer lets the walk go on. */
+  /** Adds a step; true if its answer lets the walk continue. */
   pass(id: PlainStepId): boolean {
     if (!this.take(id, this.restsOn(id), this.problemOf(id))) return false;
     if (isPowerStep(id) && wasPowered(this.visit, id)) {
@@ -45,11 +45,11 @@ export class Way extends Path {
     return true;
   }
 
-  /** Puts before a step what must be so when it is done; false where the walk stops there. */
+  /** Inserts before a step what it requires; false if the walk stops there. */
   prepare(id: PlainStepId): boolean {
     const { touches, energy } = rules[id];
     if (!touches && energy === 'none') return true;
-    // Before the lockout: to bring a load to rest on its support may need power.
+    // Before the lockout: lowering a load onto its support may need power.
     if (!this.supported() || (touches && !this.lockedOut())) return false;
     this.placeBefore(id);
     const asked = this.statusOf(id, this.restsOn(id), this.problemOf(id)) !== 'done';
@@ -61,7 +61,7 @@ export class Way extends Path {
   private supported(): boolean {
     const gravity = this.visit.symptom?.answer.gravityLoaded;
     const answered = this.visit['support-axis'];
-    // Of an older record: whether another axis can fall was not asked; it is before the next step, not after the fact.
+    // Older records did not ask about the other axes. Support is then asked for before the next step, not retroactively.
     const asked = gravity === 'own-no' ? answered !== undefined : gravity !== 'no';
     if (this.axisSupported || !asked) return true;
     this.axisSupported = this.take('support-axis', ['symptom'], answered && notDone(answered.answer));
@@ -79,7 +79,7 @@ export class Way extends Path {
     return true;
   }
 
-  /** Before a step that is asked for now: all that is known of the machine is known of this stretch of work. */
+  /** For a step that is asked for now: whether everything known about the machine is from this stretch of work. */
   private isReady(id: StepId, touches: boolean): boolean {
     if (!this.supportHolds()) return false;
     if (this.lockedBy === undefined) return true;
@@ -93,7 +93,7 @@ export class Way extends Path {
     return holds && !chargedSince(this.visit, bus, id) ? true : this.stopAt('bus-again');
   }
 
-  /** That an axis rests on its support is known for one stretch of work. */
+  /** Whether the support was confirmed in this stretch of work. */
   private supportHolds(): boolean {
     if (this.visit.symptom?.answer.gravityLoaded === 'no') return true;
     const first = this.visit['support-axis'];
@@ -115,7 +115,7 @@ export class Way extends Path {
     return this.isReady('connect-pe', true) && this.stopAt('connect-pe');
   }
 
-  /** An axis that is enabled with its motor and without its feedback runs away. */
+  /** Whether the feedback is plugged: an axis enabled with its motor but without feedback runs away. */
   private feedbackPlugged(): boolean {
     const plugged = this.visit['plug-feedback'];
     const out = (['unplug-feedback', 'unplug-device-end'] as const).map((id) => this.doneAt(id));
@@ -127,7 +127,7 @@ export class Way extends Path {
     return plugged === undefined || this.take('plug-feedback', [this.lockedBy], notDone(plugged.answer));
   }
 
-  /** Steps that were put in where they were needed stand before the first step that was answered after them. */
+  /** Inserts earlier floating steps before the first step that was answered after them. */
   private placeBefore(id: StepId): void {
     const own = this.visit[id]?.seq ?? Number.POSITIVE_INFINITY;
     const answered = floating.filter((one) => this.seqOf(one) > 0 && this.seqOf(one) < own && !this.has(one));
@@ -153,7 +153,7 @@ export class Way extends Path {
     return answer && notDone(answer);
   }
 
-  /** Back to a lockout that does not hold: what stands after it is for later. */
+  /** Goes back to a lockout that does not hold; the steps after it are dropped from the path. */
   private lockAgain(lockout: LockoutId, broken: Pick<PathStep, 'status' | 'problem'>): false {
     this.lockedBy = undefined;
     return this.backTo(lockout, broken);

@@ -3,10 +3,10 @@ import type { Form } from '../steps/fields.ts';
 import { oneReadingField, type StepId } from '../steps/ids.ts';
 import { holdsOneStretch } from '../steps/rules.ts';
 import type { DecisionSnapshot, Snapshot } from './snapshot-schema.ts';
-import { stretchAt, takenOver } from './stretch.ts';
+import { asNewStretch, stretchAt } from './stretch.ts';
 import { type StepRecord, type VisitRecord, visitFormat, visitVersion } from './visit-schema.ts';
 
-/** What a person writes about a visit beside its steps. */
+/** What a person notes about a visit besides its steps. */
 export type VisitDetails = Omit<
   VisitRecord,
   'format' | 'version' | 'id' | 'revision' | 'createdAt' | 'changedAt' | 'seq' | 'stretch' | 'steps' | 'decision'
@@ -26,7 +26,7 @@ const blank: VisitDetails = {
   notes: '',
 };
 
-/** A visit that nothing is known of. `now` is an ISO time with offset (`isoTime`), `id` such as a random UUID. */
+/** A new visit. `now`: ISO time with offset (`isoTime`). `id`: a random id. */
 export function newVisit(id: string, now: string, details: Partial<VisitDetails> = {}): VisitRecord {
   return {
     format: visitFormat,
@@ -50,14 +50,14 @@ export function changeDetails(visit: VisitRecord, details: Partial<VisitDetails>
 export interface StepEntry {
   /** Exactly as typed or chosen. */
   form: Form;
-  /** Which of the fields are readings, so that their time is kept. */
+  /** The fields that are readings: their times are recorded. */
   readings?: readonly string[];
   snapshot?: Snapshot | undefined;
 }
 
 /**
  * The visit with a step answered, corrected or confirmed. Each of these takes the next number, so that the guide sees
- * which answers rest on it; a reading whose text stays keeps its time.
+ * which later answers rest on it. A reading with an unchanged text keeps its time.
  */
 export function answerStep(visit: VisitRecord, id: StepId, entry: StepEntry, now: string): VisitRecord {
   const before = visit.steps[id];
@@ -82,7 +82,7 @@ export function answerStep(visit: VisitRecord, id: StepId, entry: StepEntry, now
   return { ...visit, seq, stretch, changedAt: now, steps: { ...visit.steps, [id]: step } };
 }
 
-/** What is proved anew in a later stretch was proved before all the same: the report says when. */
+/** Keeps the proof of an earlier stretch when the step is proved again: the report says when that was. */
 function earlierProofs(id: StepId, before: StepRecord | undefined, stretch: number) {
   const known = before?.provedBefore ?? [];
   const replaced = before !== undefined && holdsOneStretch(id) && before.stretch < stretch;
@@ -92,12 +92,12 @@ function earlierProofs(id: StepId, before: StepRecord | undefined, stretch: numb
   return [...known, { stretch: old, at, form }].slice(-limitValue('record-items'));
 }
 
-/** Higher than every number in the record, also where a hand has edited one. */
+/** Higher than every number in the record, even if one was edited by hand. */
 function nextSeq(visit: VisitRecord): number {
   return Math.max(visit.seq, ...Object.values(visit.steps).map((step) => step?.seq ?? 0)) + 1;
 }
 
-/** The visit with its decision as given at this moment, for reading later. */
+/** The visit with its decision of this moment, for reading later. */
 export function noteDecision(
   visit: VisitRecord,
   decision: Omit<DecisionSnapshot, 'seq' | 'at'>,
@@ -107,9 +107,9 @@ export function noteDecision(
 }
 
 /**
- * The same visit as one of its own, to keep both of two. Neither knows what was done since in the other, power included:
- * in the copy nothing is proved here and now.
+ * A copy of a visit with its own id, to keep two versions. Neither knows what was done since in the other, steps with
+ * power included, so the copy begins a new stretch of work.
  */
 export function copyOf(visit: VisitRecord, id: string): VisitRecord {
-  return { ...takenOver(visit), id, revision: 0 };
+  return { ...asNewStretch(visit), id, revision: 0 };
 }

@@ -1,7 +1,7 @@
 import * as z from 'zod/mini';
 import { visitSchema } from './visit-schema.ts';
 
-/** The published JSON Schema of a visit file (draft 2020-12). Made at build time; no reader loads it with a page. */
+/** The published JSON Schema of a visit file (draft 2020-12). Made at build time and not part of any page. */
 export function visitJsonSchema(): Record<string, unknown> {
   return {
     title: 'A visit of the Overcurrent Fieldbook, version 2',

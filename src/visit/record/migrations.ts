@@ -1,18 +1,18 @@
 import { isObject, type JsonObject } from '../../kernel/link/parse-json.ts';
 import { oneReadingField } from '../steps/ids.ts';
 
-/** Makes a record of the next version from one of version n. Pure; may take for granted that version n fits. */
+/** Turns a record of one version into one of the next. Pure; may assume that the record fits its version. */
 export type Migration = (old: JsonObject) => JsonObject;
 
 /**
- * By the version that they start from. To change the format: raise `visitVersion`, change the schema, and put here
- * what turns the version before into it. Never change or remove one: files of every version stay on people's disks.
+ * By the version that they start from. To change the format: raise `visitVersion`, change the schema, and add the
+ * migration from the version before. Never change or remove a migration: files of every version stay on people's disks.
  */
 export const migrations: Readonly<Record<number, Migration>> = { 1: withStretches };
 
 /**
- * Version 1 knew no stretches of work: all that it holds is of an earlier one. Its lockouts had one reading, the highest
- * of all points, and it asked of the axis that tripped alone whether it can fall.
+ * Version 1 had no stretches of work: everything in it counts as earlier. Its lockouts had one reading, the highest of
+ * all points, and it asked only about the axis that tripped whether it can fall.
  */
 function withStretches(old: JsonObject): JsonObject {
   const steps = Object.entries(objectOf(old.steps)).map(([id, step]) => {
@@ -33,7 +33,7 @@ function objectOf(value: unknown): JsonObject {
   return value;
 }
 
-/** A record brought to version `to` step by step; undefined where a step is missing or can't use what it was given. */
+/** A record brought to version `to` step by step; undefined if a migration is missing or fails. */
 export function migrate(
   record: JsonObject,
   from: number,

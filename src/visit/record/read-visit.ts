@@ -6,7 +6,7 @@ import { type VisitRecord, visitFormat, visitSchema, visitVersion } from './visi
 
 export type ReadResult = Result<VisitRecord, Problem<ReadProblemKind>>;
 
-/** A visit from the text of a file. Never throws; a text that is not wholly a visit gives a problem and nothing else. */
+/** A visit from the text of a file. Never throws: any text that is not completely a visit gives a problem. */
 export function readVisitText(text: string): ReadResult {
   if (byteLength(text) > limitValue('record-file')) return failed('too-large');
   const json = parseJson(text.replace(/^\uFEFF/, ''));
@@ -26,7 +26,7 @@ export function readVisit(data: unknown, known: Readonly<Record<number, Migratio
   return parsed.success ? succeeded(parsed.data) : failed('does-not-fit', placeOf(parsed.error.issues[0]));
 }
 
-/** Reads a chosen file: too large is refused by its size alone, before a byte is read. */
+/** Reads a chosen file. One that is too large is refused before it is read. */
 export async function readVisitFile(file: Blob): Promise<ReadResult> {
   if (file.size > limitValue('record-file')) return failed('too-large');
   let bytes: ArrayBuffer;
@@ -51,7 +51,7 @@ interface Issue {
   keys?: string[];
 }
 
-/** Where a record does not fit: `steps.bridge.form.plusU`. Cut short, since it may be text of a stranger. */
+/** The place where a record does not fit, such as `steps.bridge.form.plusU`. Cut to 120 characters: it may be hostile. */
 function placeOf(issue: Issue | undefined): string {
   const path = [...(issue?.path ?? []), ...(issue?.keys ?? []).slice(0, 1)].map(String).join('.');
   return path === '' ? 'the top' : path.slice(0, 120);

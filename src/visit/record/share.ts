@@ -3,20 +3,19 @@ import { succeeded } from '../../kernel/link/problem.ts';
 import { packShare, type ShareResult, unpackShare } from '../../kernel/link/share.ts';
 import { readVisit } from './read-visit.ts';
 import type { VisitRecord } from './visit-schema.ts';
-import { withoutSnapshots } from './without-snapshots.ts';
 
 /** What a link can carry: a filled calculator, or a visit without its snapshots. */
 export type Shared = ({ kind: 'calculator' } & CalculatorEntries) | { kind: 'visit'; visit: VisitRecord };
 
 /**
- * The share text. Of a visit it carries what was typed; what was computed from it stays out, so that the link is short and
- * can't bring a verdict that its readings do not give.
+ * The share text. It carries what was typed in a visit and nothing that was computed from it, so that the link is short
+ * and can't contain a verdict that its readings do not give.
  */
 export function shareText(shared: Shared): ShareResult<string> {
   return shared.kind === 'visit' ? packShare({ visit: withoutSnapshots(shared.visit) }) : shareEntries(shared);
 }
 
-/** What a share text carries. Damaged, cut off, foreign, hostile or newer texts give a problem; nothing throws. */
+/** The content of a share text. Damaged, truncated, foreign, hostile or newer texts give a problem; never throws. */
 export function readShare(share: string): ShareResult<Shared> {
   const unpacked = unpackShare(share);
   if (!unpacked.ok) return unpacked;
@@ -27,4 +26,10 @@ export function readShare(share: string): ShareResult<Shared> {
   }
   const entries = readEntries(content);
   return entries.ok ? succeeded({ kind: 'calculator', ...entries.value }) : entries;
+}
+
+/** The visit as typed, without anything that was computed from it. */
+export function withoutSnapshots({ decision: _decision, ...visit }: VisitRecord): VisitRecord {
+  const steps = Object.entries(visit.steps).map(([id, { snapshot: _snapshot, ...step }]) => [id, step]);
+  return { ...visit, steps: Object.fromEntries(steps) };
 }

@@ -3,18 +3,18 @@ import { type StepId, stepIds } from '../steps/ids.ts';
 import type { Snapshot } from './snapshot-schema.ts';
 import type { VisitRecord } from './visit-schema.ts';
 
-/** One step whose kept verdict is not what its typed readings give today. */
+/** A step whose stored verdict differs from what its readings give today. */
 export interface SnapshotDifference {
   step: StepId;
-  /** `unreadable`: today the readings give no verdict at all. */
+  /** What differs; `unreadable`: today the readings give no verdict. */
   differs: ('verdict' | 'sentences' | 'limits' | 'parts' | 'unreadable')[];
   stored: Snapshot;
   today: Snapshot | undefined;
 }
 
 /**
- * Where the snapshots of a record disagree with `recompute` over its typed readings: the record was edited by hand, or
- * the limits, rules or words have changed since.
+ * Compares the snapshots of a record with `recompute` over its typed readings. A difference means that the record was
+ * edited by hand, or that limits, rules or words have changed since.
  */
 export function snapshotDiffers(
   visit: VisitRecord,
@@ -39,12 +39,12 @@ function differences(stored: Snapshot, today: Snapshot) {
   return limitsDiffer(stored, today) ? [...different, 'limits' as const] : different;
 }
 
-/** Whether a limit that both rest on has another value now. That one of them names more limits changes nothing. */
+/** Whether a limit that both name has another value now. Limits that only one of them names are ignored. */
 function limitsDiffer(stored: Snapshot, today: Snapshot): boolean {
   return stored.limits.some((limit) => today.limits.some(({ id, value }) => id === limit.id && value !== limit.value));
 }
 
-/** A text that does not depend on the order in which a hand or a program wrote the keys. */
+/** JSON text that does not depend on the order of the keys. */
 function canonical(value: unknown): string {
   return JSON.stringify(value, (_key, part) =>
     typeof part === 'object' && part !== null && !Array.isArray(part)

@@ -6,9 +6,9 @@ import { type VisitRecord, visitSchema } from './visit-schema.ts';
 
 const { format, version, id, revision, createdAt, changedAt, seq, steps, decision, ...details } = visitSchema.shape;
 
-/** What is being typed into a visit and has not settled: it takes part in no verdict until it has. */
+/** What is being typed into a visit and has not settled; until then no verdict uses it. */
 const draftSchema = z.strictObject({
-  /** Grows with each key; see `newerDraft`. */
+  /** Number of keystrokes; see `newerDraft`. */
   count: runningNumber,
   steps: z.partialRecord(z.enum(stepIds), z.strictObject({ form: byField(text), at: time })),
   details: z.optional(z.strictObject({ values: z.partial(z.strictObject(details)), at: time })),
@@ -17,12 +17,12 @@ const draftSchema = z.strictObject({
 export type VisitDraft = z.output<typeof draftSchema>;
 type StepId = (typeof stepIds)[number];
 
-/** Something typed: into a step, or into the words about the visit. */
+/** Something typed, in a step or in the details of the visit. */
 export type DraftEntry = { step: StepId; form: Record<string, string> } | { details: Partial<VisitDetails> };
 
 export const emptyDraft: VisitDraft = { count: 0, steps: {} };
 
-/** The draft with one more key typed. `now` is an ISO time with offset. */
+/** The draft after one more keystroke. `now`: ISO time with offset. */
 export function withEntry(draft: VisitDraft, entry: DraftEntry, now: string): VisitDraft {
   const count = draft.count + 1;
   if ('step' in entry)
@@ -30,7 +30,7 @@ export function withEntry(draft: VisitDraft, entry: DraftEntry, now: string): Vi
   return { ...draft, count, details: { values: { ...draft.details?.values, ...entry.details }, at: now } };
 }
 
-/** What of the draft the visit does not hold yet; an answer that was given later, perhaps in another tab, stands. */
+/** The part of the draft that is not in the visit yet. An answer given later, perhaps in another tab, is kept. */
 export function unsavedPart(draft: VisitDraft, visit: VisitRecord): VisitDraft {
   const open = Object.entries(draft.steps).filter(
     ([step, typed]) => typed !== undefined && isOpen(typed, visit.steps[step as StepId]),
@@ -38,7 +38,7 @@ export function unsavedPart(draft: VisitDraft, visit: VisitRecord): VisitDraft {
   const values = Object.entries(draft.details?.values ?? {}).filter(
     ([field, value]) => JSON.stringify(value) !== JSON.stringify(visit[field as keyof VisitDetails]),
   );
-  // Words that are being typed are always newer than a save; older ones come from a storage that lost what followed.
+  // Details that are being typed are newer than the last save; older ones come from a storage that lost later keystrokes.
   const at = isOlder(draft.details?.at, visit.changedAt) ? undefined : draft.details?.at;
   return {
     count: draft.count,
@@ -56,7 +56,7 @@ function isOpen(typed: { form: Record<string, string>; at: string }, saved: Visi
   return saved === undefined || !isOlder(typed.at, saved.at);
 }
 
-/** Whether two forms hold the same; a field that is empty is one that is not there. */
+/** Whether two forms have the same texts; an empty field equals an absent one. */
 export function sameForm(a: Record<string, string>, b: Record<string, string>): boolean {
   return [...Object.keys(a), ...Object.keys(b)].every((field) => (a[field] ?? '') === (b[field] ?? ''));
 }
@@ -65,15 +65,15 @@ export function isEmptyDraft({ steps: typed, details: words }: VisitDraft): bool
   return Object.keys(typed).length === 0 && words === undefined;
 }
 
-/** A draft from the storage; an empty one if there is none, or none that can be read. */
+/** A draft from the storage; an empty one if there is none or it can't be read. */
 export function readDraft(stored: unknown): VisitDraft {
   const read = draftSchema.safeParse(stored);
   return read.success ? read.data : emptyDraft;
 }
 
 /**
- * The one with the later entry; within the same second, the one with more keys. A browser that is killed gets back an
- * older `localStorage`, in which a draft of long ago may stand with a large count.
+ * The draft with the later entry; within the same second, the one with more keystrokes. The count alone is not enough:
+ * a browser that was killed restores an older `localStorage`, whose draft may be old but have a large count.
  */
 export function newerDraft(a: VisitDraft, b: VisitDraft): VisitDraft {
   const [first, second] = [lastTyped(a), lastTyped(b)];

@@ -6,21 +6,21 @@ import { decisionSnapshotSchema, snapshotSchema } from './snapshot-schema.ts';
 export const visitFormat = 'overcurrent-fieldbook-visit';
 export const visitVersion = 2;
 
-/** An earlier proof that this step has replaced: when the drive was shown to be dead, or the axis held, before. */
+/** An earlier proof, now replaced, that the drive was dead or the axis held. */
 const earlierProofSchema = z.strictObject({ stretch: runningNumber, at: time, form: byField(text) });
 
-export const stepRecordSchema = z.strictObject({
-  /** From the record's `seq`: grows with each answer given or changed. Unlike a clock it can't be set back. */
+const stepRecordSchema = z.strictObject({
+  /** From the record's `seq`: grows with each answer given or changed. Unlike a clock it can't run backwards. */
   seq: runningNumber,
   at: time,
-  /** The stretch of work in which it was answered: see stretch.ts. 0: before anything was known of stretches. */
+  /** The stretch of work in which it was answered: see stretch.ts. 0: from version 1, which had no stretches. */
   stretch: runningNumber,
   /** Exactly as typed or chosen; the fields are listed in src/visit/steps and in the calculators. */
   form: byField(text),
   /** When each reading was typed. */
   readAt: byField(time),
   snapshot: z.optional(snapshotSchema),
-  /** Of a step that is proved anew in each stretch: what stood here before, the oldest first. */
+  /** For a step that is proved again in each stretch: its earlier proofs, the oldest first. */
   provedBefore: z.optional(list(earlierProofSchema)),
 });
 
@@ -29,13 +29,13 @@ export const visitSchema = z.strictObject({
   format: z.literal(visitFormat),
   version: z.literal(visitVersion),
   id: visitId,
-  /** Grows with each save; two tabs find out by it that both have changed the visit. */
+  /** Grows with each save, so that two tabs detect that both have changed the visit. */
   revision: runningNumber,
   createdAt: time,
   changedAt: time,
-  /** The last number that was given to an answer. */
+  /** The number of the last answer. */
   seq: runningNumber,
-  /** The stretch of work in which the last answer was given. A visit that comes from elsewhere begins a new one. */
+  /** The stretch of work in which the last answer was given. An imported visit begins a new one. */
   stretch: runningNumber,
   machine: text,
   axis: text,

@@ -2,7 +2,7 @@ import { capital } from '../../kernel/words/sentences.ts';
 import type { Decision } from '../guide/decision.ts';
 import { decisionAdvice, decisionHeadline, neverSwap, openTexts, partNames, proofTexts } from '../words/decision.ts';
 
-/** The decision in the same sentences as on the screen. */
+/** The decision, in the same sentences as on the screen. */
 export function ReportDecision({ decision }: { decision: Decision }) {
   const { replace, good, open } = decision;
   return (

@@ -8,7 +8,7 @@ interface Fact {
   text: string;
 }
 
-/** Who, where, what happened. What nobody wrote down is left out. */
+/** Site, trip, machine and conditions. Facts that are not noted are left out. */
 export function ReportFacts({ visit, answers }: { visit: VisitRecord; answers: VisitAnswers }) {
   return (
     <section>

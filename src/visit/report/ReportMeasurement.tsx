@@ -2,7 +2,7 @@ import { limitStatus } from '../../kernel/words/limit-status.ts';
 import type { LimitSnapshot } from '../record/snapshot-schema.ts';
 import type { MeasuredReport } from './measured.ts';
 
-/** One measurement: verdict, readings, what was said of them, and the limits with their values and sources. */
+/** One measurement: verdict, readings, findings, and the limits with values and sources. */
 export function ReportMeasurement({ report }: { report: MeasuredReport }) {
   const { title, verdict, readings, time, instrument, sentences, limits } = report;
   return (

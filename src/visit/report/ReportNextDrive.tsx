@@ -1,4 +1,5 @@
 import type { VisitAnswers } from '../steps/questions.ts';
+import { reportTexts } from '../words/visit.ts';
 import { joinedParts } from './next-drive.ts';
 
 interface Props {
@@ -6,7 +7,7 @@ interface Props {
   replacesDrive: boolean;
 }
 
-/** What a new drive would be joined to, and whether it is known to be sound; or the plain statement that it is not. */
+/** What a new drive would be joined to, and whether that is known to be sound. */
 export function ReportNextDrive({ answers, replacesDrive }: Props) {
   const lines = joinedParts(answers);
   const missing = lines.some(({ tested }) => !tested);
@@ -15,10 +16,10 @@ export function ReportNextDrive({ answers, replacesDrive }: Props) {
       <h2>What the next drive will be joined to</h2>
       <p>
         {missing
-          ? 'Proof is missing. No drive is joined before it is there.'
+          ? reportTexts.proofMissing
           : replacesDrive
-            ? 'Both were tested before the new drive comes. The readings are below.'
-            : 'Both were tested, should the drive be exchanged later. The readings are below.'}
+            ? reportTexts.testedBeforeNewDrive
+            : reportTexts.testedForLater}
       </p>
       <ul>
         {lines.map(({ part, text }) => (

@@ -3,7 +3,7 @@ import type { EvaluatedVisit } from '../evaluate.ts';
 import { isMeasured, questions } from '../steps/questions.ts';
 import { holdsOneStretch } from '../steps/rules.ts';
 
-/** Every step in its order, with its time: lockouts and retries are part of the proof. */
+/** Every step in order with its time, since lockouts and retries are part of the proof. */
 export function ReportSteps({ evaluated }: { evaluated: EvaluatedVisit }) {
   const { visit, guide, steps } = evaluated;
   const taken = guide.path.filter(({ id }) => visit.steps[id] !== undefined);

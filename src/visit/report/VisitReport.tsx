@@ -1,9 +1,10 @@
 import { shownTime } from '../../kernel/time/iso-time.ts';
 import { visitHash } from '../app/route.ts';
 import { StaleVerdicts } from '../app/StaleVerdicts.tsx';
-import { visitTitle } from '../app/visit-title.ts';
+import { visitTitle } from '../app/visit-summary.ts';
 import type { EvaluatedVisit } from '../evaluate.ts';
 import { questions } from '../steps/questions.ts';
+import { reportTexts } from '../words/visit.ts';
 import { measuredReports } from './measured.ts';
 import { ReportDecision } from './ReportDecision.tsx';
 import { ReportFacts } from './ReportFacts.tsx';
@@ -38,10 +39,7 @@ export function VisitReport({ evaluated }: { evaluated: EvaluatedVisit }) {
       ) : (
         <section>
           <h2>No decision yet</h2>
-          <p>
-            The visit is not finished. Due: {due && questions[due].title}. Do not order or replace anything on this page
-            alone.
-          </p>
+          <p>{reportTexts.notFinished(due === undefined ? '' : questions[due].title)}</p>
         </section>
       )}
       <ReportNextDrive
@@ -59,11 +57,7 @@ export function VisitReport({ evaluated }: { evaluated: EvaluatedVisit }) {
       <ReportSteps evaluated={evaluated} />
       <section class="report-cautions">
         <h2>Cautions</h2>
-        <p>
-          Before anybody touches a terminal: lock out, wait the time on the drive’s label, and measure the DC bus.
-          Support a hanging axis. This page does not replace the site’s procedures, local codes or the drive manual.
-          Work on electrical equipment is for people who are qualified and permitted to do it.
-        </p>
+        <p>{reportTexts.cautions}</p>
       </section>
       <dl class="report-signature">
         <div>

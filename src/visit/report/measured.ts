@@ -22,7 +22,7 @@ export interface MeasuredReport {
   limits: LimitSnapshot[];
 }
 
-/** What was measured, with what, when, and what was said of it. Steps without a readable entry are left out. */
+/** The measurements with instruments, times and findings. Steps without a readable entry are left out. */
 export function measuredReports({ visit, steps }: EvaluatedVisit, ids: readonly StepId[]): MeasuredReport[] {
   return ids.filter(isMeasured).flatMap((id) => {
     const step = visit.steps[id];
@@ -50,7 +50,7 @@ function measuredReport(
   };
 }
 
-/** A choice that stands as the form began says nothing that the sentences do not say. */
+/** A choice that still has its initial value is left out: the sentences cover it. */
 function entry(
   field: FormField,
   form: Record<string, string>,

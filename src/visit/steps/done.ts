@@ -1,14 +1,14 @@
 import { choice, chosen, type Form } from './fields.ts';
 import { lineOf, type Question } from './question.ts';
 
-/** Of a step that is a piece of work. */
+/** Answer to a step that is a piece of work. */
 export interface DoneAnswer {
   done: boolean;
 }
 
 const done = choice('done', 'Is it done?', { yes: 'Done', no: 'Not yet' });
 
-/** What every such step asks. */
+/** The question of every such step. */
 export const askDone: Pick<Question<DoneAnswer>, 'fields' | 'read' | 'line'> = {
   fields: [done],
   read: (form: Form) => {

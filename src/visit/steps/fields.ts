@@ -2,7 +2,7 @@ import type { ChoiceField, Option, ReadingField, TextField, TickField } from '..
 import { parseReading } from '../../kernel/reading/parse-reading.ts';
 import type { Reading } from '../../kernel/reading/reading.ts';
 
-/** Fields of a form by id, exactly as typed or chosen. */
+/** Texts by field id, exactly as typed or chosen. */
 export type Form = Readonly<Record<string, string>>;
 
 /** A question with a few answers; the type knows them. */
@@ -25,7 +25,7 @@ export function tick(id: string, name: string, inLine?: string): TickField {
   return { kind: 'tick', id, name, ...(inLine !== undefined && { inLine }) };
 }
 
-/** One field for many points: the highest figure decides, and a tired hand types one. */
+/** One field for many points: only the highest figure decides, so only one is typed. */
 export function highest(id: string, label: string, hint: string, inLine: string): ReadingField {
   return { kind: 'reading', id, label, name: label, hint, quantity: 'voltage', inLine };
 }
@@ -51,14 +51,14 @@ export function chosen<Value extends string, Other extends string = never>(
   return [...options.map(({ value }) => value), ...others].find((value) => value === textOf(form, id));
 }
 
-/** A whole number as typed; undefined for anything else, and for one outside of the range. */
+/** A whole number; undefined for anything else and outside the range, both ends included in it. */
 export function count(form: Form, id: string, { from, to }: { from: number; to: number }): number | undefined {
   const typed = textOf(form, id).trim();
   const number = /^\d{1,4}$/.test(typed) ? Number(typed) : undefined;
   return number !== undefined && number >= from && number <= to ? number : undefined;
 }
 
-/** Undefined for a text that can't be read; `missing` for none. */
+/** Undefined for a text that can't be read; `missing` for an empty one. */
 export function voltage(form: Form, id: string): Reading | undefined {
   const read = parseReading(textOf(form, id), 'voltage');
   return read.ok ? read.reading : undefined;

@@ -1,4 +1,4 @@
-/** The steps of a visit in their usual order. Without their words, so that a record can be read without them. */
+/** The steps of a visit in their usual order. Without words, so that reading a record does not load them. */
 export const stepIds = [
   'find-drive',
   'symptom',
@@ -32,7 +32,7 @@ export const stepIds = [
 export type StepId = (typeof stepIds)[number];
 
 /**
- * 'yes' in a lockout of version 1: its one reading was the highest of all points. No form asks for it, and it goes
- * with the first change, so that what is proved again is measured point by point.
+ * 'yes' in a lockout of version 1, whose one reading was the highest of all points. No form asks for it, and the first
+ * change removes it, so that a new proof is measured point by point.
  */
 export const oneReadingField = 'oneReading';

@@ -4,7 +4,7 @@ import { lockoutProblems } from './lockout/question.ts';
 import { measuredProblems } from './measurements/question.ts';
 import { retryProblems } from './retry.ts';
 
-/** Why an answer does not let the visit go on, and what to do. */
+/** Why an answer does not let the visit continue, and what to do. */
 export const problemTexts = {
   ...findDriveProblems,
   ...lockoutProblems,

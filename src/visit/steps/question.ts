@@ -3,18 +3,18 @@ import { lastIn } from '../../kernel/reading/last-in.ts';
 import { shownTime } from '../../kernel/time/iso-time.ts';
 import type { Form } from './fields.ts';
 
-/** What a step says of itself. */
+/** The words of a step. */
 export interface StepWords {
   title: string;
   /** What to do, one action a line. */
   instructions: string[];
   /** Why, in a sentence or two. */
   why: string;
-  /** When it comes, as long as it lies ahead. */
+  /** When the step comes, for the list of steps that may follow. */
   when: string;
-  /** The caution that stands above the instructions. */
+  /** The caution above the instructions. */
   caution?: string;
-  /** The caution is one of power or of a load that hangs: it carries the heavier mark. */
+  /** The caution is about power or a hanging load: it gets the heavier mark. */
   danger?: true;
   /** What to do after a later step has undone this one; see `undone` of its rule. */
   undone?: string;
@@ -27,15 +27,15 @@ export type Times = Readonly<Record<string, string>>;
 export interface Question<Answer> extends StepWords {
   fields: readonly FormField[];
   /**
-   * The guide's answer from the form as typed. A form that is incomplete or can't be read gives none, so that the step
+   * The guide's answer from the form as typed; undefined if the form is incomplete or can't be read, so that the step
    * stays due. Never throws.
    */
   read: (form: Form) => Answer | undefined;
-  /** The answer in one line, of a form in which something stands. `readAt`: when each reading was typed. */
+  /** The answer of a form that is not empty, in one line. `readAt`: when each reading was typed. */
   line: (form: Form, readAt: Times) => string;
 }
 
-/** The line of most steps: each answer in short. A voltage stands with the time at which it was measured. */
+/** The line of most steps: each answer in short, and the time of the voltages. */
 export function lineOf(fields: readonly FormField[]): Question<unknown>['line'] {
   return (form, readAt) => {
     const times = Object.values(readAt).sort();

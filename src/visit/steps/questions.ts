@@ -11,7 +11,7 @@ import { supportAgain, supportAxis } from './support/question.ts';
 import { symptom } from './symptom/question.ts';
 import { connectPe, reconnect, retryAll } from './together/question.ts';
 
-/** What each step asks and says. The types of all answers come from here. */
+/** The question of each step. The types of all answers are derived from it. */
 export const questions = {
   'find-drive': findDrive,
   symptom,
@@ -44,29 +44,29 @@ export const questions = {
 
 type Questions = typeof questions;
 
-/** Steps whose fields are those of a calculator. */
+/** Steps whose form is a calculator. */
 export type MeasuredStepId = keyof MeasuredAnswers;
 
-/** The steps that are a few questions. */
+/** Steps that ask a few questions. */
 export type AskedStepId = Exclude<StepId, MeasuredStepId>;
 
 type AnswerTo<Q> = Q extends Question<infer Answer> ? Answer : never;
 
-/** What the guide sees of each step. */
+/** The guide's answer to each step. */
 export type Answers = { [Id in AskedStepId]: AnswerTo<Questions[Id]> } & MeasuredAnswers;
 
-/** `seq` grows with each answer that was given or changed; unlike a clock it can't be set back. */
+/** `seq` grows with each answer that was given or changed; unlike a clock it can't run backwards. */
 export interface Answered<A> {
   seq: number;
   answer: A;
   /**
-   * Given in an earlier stretch of work: before a break, on another day or another device. What was found then stays
-   * found; that the drive is dead and the axis held is no longer known.
+   * Given in an earlier stretch of work: before a break, on another day or on another device. Findings about parts still
+   * count; that the drive is dead and the axis held is no longer known.
    */
   earlier?: boolean;
 }
 
-/** The record so far, as the guide sees it. */
+/** The answers of a record, for the guide. */
 export type VisitAnswers = { [Id in StepId]?: Answered<Answers[Id]> };
 
 export function isMeasured(id: StepId): id is MeasuredStepId {

@@ -18,7 +18,7 @@ const result = choice<RetryAnswer['result']>('result', 'What happened?', {
 });
 const fields = [powerAllowed, result];
 
-/** What every step with power asks. */
+/** The question of every step with power. */
 export const askRetry: Pick<Question<RetryAnswer>, 'danger' | 'fields' | 'read' | 'line'> = {
   danger: true,
   fields,

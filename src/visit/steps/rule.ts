@@ -3,33 +3,32 @@ import type { BusProofId } from './lockout/question.ts';
 import type { StepProblem } from './problems.ts';
 import type { Answers, VisitAnswers } from './questions.ts';
 
-/** The steps that the walk puts before others by itself. */
+/** Steps that the walk inserts before others. */
 export type InsertedStepId = BusProofId | 'support-axis' | 'support-again' | 'connect-pe';
 
-/** The steps that name what follows them. */
+/** Steps whose rules name the next step. */
 export type PlainStepId = Exclude<StepId, InsertedStepId>;
 
-/** What holds of any step. */
+/** The rule of any step. */
 export interface Rule<Id extends StepId> {
-  /** It shows the drive dead or the axis held: what it says holds for one stretch of work. */
+  /** It proves the drive dead or the axis held, for one stretch of work only. */
   holdsOneStretch?: true;
-  /** Undefined where the answer lets the visit go on. */
+  /** Undefined if the answer lets the visit continue. */
   problem: (answer: Answers[Id], visit: VisitAnswers) => StepProblem | undefined;
   /**
-   * Whether a later answer has undone what this step's answer says was done: then a word does not confirm it, it is done
-   * once more.
+   * Whether a later answer has undone what this step did. Then it can't be confirmed by a click; it has to be done again.
    */
   undone?: (record: VisitAnswers) => boolean;
 }
 
-/** What holds of a step that the walk comes to by the answers before it. */
+/** The rule of a step that follows from the answers before it. */
 export interface PlainRule<Id extends PlainStepId> extends Rule<Id> {
-  /** Hands go near conductors: only locked out, waited, and with the bus measured. */
+  /** Hands go near conductors: only after lockout, waiting and a bus measurement. */
   touches: boolean;
   /** `power`: the drive is switched on. `enable`: the axis is enabled too, so its brake opens. */
   energy: 'none' | 'power' | 'enable';
-  /** Earlier answers that this one rests on; changed later, this one must be confirmed. */
+  /** Earlier steps that this one rests on: if one is changed later, this one must be confirmed. */
   restsOn: readonly StepId[];
-  /** `visit`: the answers on the way so far. `record`: all that was ever answered; what it holds against power counts. */
+  /** `visit`: the answers on the way so far. `record`: all answers ever given; their objections to power count. */
   next: (visit: VisitAnswers, record: VisitAnswers) => PlainStepId | 'decide';
 }

@@ -14,8 +14,8 @@ import { connectPeRule, reconnectRule, retryAllRule } from './together/rule.ts';
 type Rules = { [Id in PlainStepId]: PlainRule<Id> } & { [Id in InsertedStepId]: Rule<Id> };
 
 /**
- * What follows each step of a visit, and what must be so before it. Lockout and axis support are named by no other step:
- * the walk puts them before every step that needs them, so that no path can leave them out.
+ * What follows each step of a visit, and what each step requires. No step names lockout or axis support as its next step:
+ * the walk inserts them before every step that needs them, so that no path can leave them out.
  */
 export const rules: Rules = {
   'find-drive': findDriveRule,
@@ -47,12 +47,12 @@ export const rules: Rules = {
   'retry-all': retryAllRule,
 };
 
-/** Whether this step shows the drive dead or the axis held: what it says holds for one stretch of work. */
+/** Whether this step proves the drive dead or the axis held, for one stretch of work only. */
 export function holdsOneStretch(id: StepId): boolean {
   return rules[id].holdsOneStretch === true;
 }
 
-/** Whether the walk comes to this step by the answers before it. */
+/** Whether this step follows from the answers before it. */
 export function isPlain(id: StepId): id is PlainStepId {
   return 'next' in rules[id];
 }

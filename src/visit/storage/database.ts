@@ -1,13 +1,13 @@
 import { type DBSchema, type IDBPDatabase, type IDBPObjectStore, openDB } from 'idb';
 import { HeldByOtherTab, NoStorage } from './storage-problem.ts';
 
-/** A visit as it lies in the storage. `order` grows with each save of any visit, so that no clock sorts the list. */
+/** A stored visit. `order` grows with each save of any visit, so that the list does not depend on a clock. */
 export interface VisitRow {
   id: string;
   order: number;
   /** Of any version of the format: read it with `readVisit`. */
   record: unknown;
-  /** What was typed and is not part of the record yet: read it with `readDraft`. */
+  /** What was typed but is not part of the record yet: read it with `readDraft`. */
   draft?: unknown;
 }
 
@@ -19,13 +19,13 @@ type Mode = 'readonly' | 'readwrite';
 export type Visits<M extends Mode> = IDBPObjectStore<VisitSchema, ['visits'], 'visits', M>;
 
 export interface Database {
-  /** Runs `work` in one transaction: all of it is stored, or nothing. Throws what the browser throws. */
+  /** Runs `work` in one transaction: everything is stored or nothing. Throws what the browser throws. */
   run<T, M extends Mode>(mode: M, work: (visits: Visits<M>) => Promise<T>): Promise<T>;
   close(): void;
 }
 
-/** Of the form of the storage, not of the records in it. */
-export const databaseVersion = 1;
+/** Version of the database's layout, not of the records in it. */
+const databaseVersion = 1;
 
 /** Opens when first used, and again after the browser or another tab has closed it. */
 export function database(name = 'overcurrent-fieldbook', version = databaseVersion): Database {
@@ -45,7 +45,7 @@ export function database(name = 'overcurrent-fieldbook', version = databaseVersi
         if (from < 1) db.createObjectStore('visits', { keyPath: 'id' }).createIndex('order', 'order');
       },
       blocked: () => reject(new HeldByOtherTab()),
-      // A newer tab wants to change the form of the storage: make way, or it waits for ever.
+      // A newer tab wants to change the database's layout, and waits until this connection is closed.
       blocking: () => {
         forget(promise);
         void promise.then((db) => db.close());
@@ -57,21 +57,21 @@ export function database(name = 'overcurrent-fieldbook', version = databaseVersi
   };
 
   const open = async () => {
-    // Reading the property alone throws where the person has switched storage off.
+    // If the person has switched storage off, reading the property throws.
     if (typeof indexedDB === 'undefined') throw new NoStorage();
     opening ??= begin();
-    // The first of two that are settled wins: once the other tab has made way, this is open.
+    // If both are settled the first wins: once the other tab has closed its connection, the database is open.
     return Promise.race([opening, held as Promise<never>]);
   };
 
   const transaction = async <M extends Mode>(mode: M) => {
-    // Strict: the tablet's battery may go at any moment, and "saved" must mean on the disk.
+    // Strict: a tablet's battery can fail at any moment, and "saved" must mean written to the disk.
     const start = async () => (await open()).transaction('visits', mode, { durability: 'strict' });
     try {
       return await start();
     } catch (error) {
       if (opening === undefined || !(error instanceof DOMException && error.name === 'InvalidStateError')) throw error;
-      // The connection was closed under us; a new one is worth one try.
+      // The browser closed the connection: try once with a new one.
       forget(opening);
       return start();
     }
@@ -82,14 +82,14 @@ export function database(name = 'overcurrent-fieldbook', version = databaseVersi
     opening = undefined;
   };
 
-  // A page that the browser keeps for "back" keeps its transactions too, and in WebKit the next page waits for them for
-  // ever. What is given up here is in the journal of drafts, or in the window that comes back.
-  const makeWay = ({ persisted }: PageTransitionEvent) => {
+  // A page that the browser keeps for "back" keeps its transactions too, and in WebKit the next page waits for them
+  // forever. What is aborted here is in the draft journal, or still in the window when it comes back.
+  const releaseDatabase = ({ persisted }: PageTransitionEvent) => {
     if (!persisted) return;
     for (const tx of running) abort(tx);
     close();
   };
-  globalThis.addEventListener?.('pagehide', makeWay);
+  globalThis.addEventListener?.('pagehide', releaseDatabase);
 
   return {
     async run(mode, work) {
@@ -107,20 +107,20 @@ export function database(name = 'overcurrent-fieldbook', version = databaseVersi
       } catch (error) {
         abort(tx);
         await ended;
-        // The transaction knows the reason, such as a full disk; a request may only know that it was given up.
+        // The transaction's error names the reason, such as a full disk; a request's may only say that it was aborted.
         throw tx.error ?? error;
       } finally {
         running.delete(tx);
       }
     },
     close() {
-      globalThis.removeEventListener?.('pagehide', makeWay);
+      globalThis.removeEventListener?.('pagehide', releaseDatabase);
       close();
     },
   };
 }
 
-/** A promise that can only be rejected, and that nobody needs to listen to. */
+/** A promise that can only be rejected, without a warning if nothing handles it. */
 function rejection(): { promise: Promise<never>; reject: (error: Error) => void } {
   let reject: (error: Error) => void = () => undefined;
   const promise = new Promise<never>((_, refuse) => {

@@ -11,28 +11,28 @@ import type { VisitRecord } from '../record/visit-schema.ts';
 import { keepLocalDraft, localDraft } from './local-draft.ts';
 import type { VisitStore } from './visit-store.ts';
 
-/** At most so long what was typed is held in memory alone, once the browser is not simply left but killed. */
+/** If the browser is killed, at most the keystrokes of this time are lost. */
 const writeEveryMilliseconds = 200;
 
 export interface DraftJournal {
-  /** What was typed into this visit in an earlier window, or in this one before it was left. */
+  /** What was typed into this visit in an earlier window, or in this one before it was left, and not saved. */
   load(): Promise<VisitDraft>;
-  /** Keeps a key that was typed. */
+  /** Stores one more keystroke. `now`: ISO time with offset. */
   enter(entry: DraftEntry, now: string): void;
-  /** The visit was saved: what it holds leaves the draft. */
+  /** Removes from the draft what the saved visit now contains. */
   saved(visit: VisitRecord): void;
-  /** What is typed and not in this state of the visit; undefined if there is nothing. */
+  /** What is typed and not in this state of the visit; undefined if that is nothing. */
   beside(visit: VisitRecord): VisitDraft | undefined;
-  /** What is typed and not saved at this moment. */
+  /** What is typed and not saved now. */
   current(): VisitDraft;
-  /** Another window has saved this visit meanwhile: what was typed here must not turn up in theirs. */
+  /** Clears the draft after another window has saved the visit: it must not appear there. */
   forget(): void;
 }
 
 /**
- * Keeps each key that is typed into a visit until it is part of the saved visit. Two copies, since each covers what the
+ * Stores each keystroke in a visit until it is part of the saved visit. There are two copies, since each covers what the
  * other can't: `localStorage` is written before the key's event ends, so that leaving the page loses nothing, but it
- * reaches the disk seconds later; the store writes to the disk at once, but what is under way is dropped with the page.
+ * reaches the disk seconds later; the store writes to the disk at once, but leaving the page aborts a write in progress.
  */
 export function draftJournal(store: Pick<VisitStore, 'loadDraft' | 'noteDraft'>, id: string): DraftJournal {
   let draft: VisitDraft = emptyDraft;

@@ -2,7 +2,7 @@ import { emptyDraft, isEmptyDraft, readDraft, type VisitDraft } from '../record/
 
 const key = (id: string) => `fieldbook-draft-${id}`;
 
-/** What was typed into a visit, as `localStorage` has it. */
+/** The draft of a visit in `localStorage`; an empty one if there is none or it can't be read. */
 export function localDraft(id: string): VisitDraft {
   try {
     return readDraft(JSON.parse(localStorage.getItem(key(id)) ?? 'null'));
@@ -11,17 +11,17 @@ export function localDraft(id: string): VisitDraft {
   }
 }
 
-/** Written before it returns. A browser that refuses this storage still has the other copy. */
+/** Written before it returns. If the browser refuses this storage, the database still has the other copy. */
 export function keepLocalDraft(id: string, draft: VisitDraft): void {
   try {
     if (isEmptyDraft(draft)) localStorage.removeItem(key(id));
     else localStorage.setItem(key(id), JSON.stringify(draft));
   } catch {
-    // Refused or full: see above.
+    // Refused or full.
   }
 }
 
-/** Forgets what was typed into a visit that is deleted or replaced. */
+/** Removes the draft of a visit that is deleted or replaced. */
 export function forgetLocalDraft(id: string): void {
   keepLocalDraft(id, emptyDraft);
 }

@@ -1,8 +1,8 @@
 const idBytes = 16;
 
 /**
- * An id for a new visit: 128 random bits as 32 hexadecimal figures. Not `crypto.randomUUID`, which browsers withhold
- * from pages that come by plain http, as from a laptop to a tablet on the shop's network.
+ * An id for a new visit: 128 random bits as 32 hexadecimal digits. Not `crypto.randomUUID`, which browsers do not
+ * offer to pages served by plain http, such as from a laptop to a tablet on the shop's network.
  */
 export function newId(): string {
   const bytes = crypto.getRandomValues(new Uint8Array(idBytes));

@@ -1,6 +1,6 @@
 /**
- * Asks the browser not to clear this site's storage when the device runs short. True where it agreed, false where it
- * refused, undefined where it can't be asked. Never throws.
+ * Asks the browser not to clear this site's storage when the device runs short. True if it agreed, false if it
+ * refused, undefined if it can't be asked. Never throws.
  */
 export async function askToPersist(
   storage: Partial<Pick<StorageManager, 'persist' | 'persisted'>> | undefined = globalThis.navigator?.storage,

@@ -15,7 +15,7 @@ export type StorageProblemKind =
   | 'deleted-elsewhere'
   | 'already-here';
 
-/** What was saved before stays saved in every case; the visit in hand stays in the window. */
+/** In every case earlier saves stay saved, and the open visit stays in the window. */
 const messages: Record<StorageProblemKind, (where: string) => string> = {
   'no-storage': () =>
     'This browser keeps nothing for this site (a private window, or storage is switched off). Your visit is only in this window: export it as a file before you close it.',
@@ -41,17 +41,17 @@ const messages: Record<StorageProblemKind, (where: string) => string> = {
 
 export const storageRefused = refusal(messages);
 
-/** The storage was asked to change its form while an older tab holds it. */
+/** The database's layout must be changed, but an older tab has it open. */
 export class HeldByOtherTab extends Error {
   override name = 'HeldByOtherTab';
 }
 
-/** There is no storage at all in this browser or window. */
+/** This browser or window has no storage. */
 export class NoStorage extends Error {
   override name = 'NoStorage';
 }
 
-/** By the name of the exception; browsers differ in their messages and agree in these names. */
+/** By the name of the exception: the messages differ between browsers, the names do not. */
 const kinds: Record<string, StorageProblemKind> = {
   HeldByOtherTab: 'busy',
   NoStorage: 'no-storage',
@@ -64,7 +64,7 @@ const kinds: Record<string, StorageProblemKind> = {
   VersionError: 'newer-site',
 };
 
-/** What a refused request means to the person. Anything that is not known is a plain failure: nothing was changed. */
+/** What a refused request means to the person. An unknown error is a plain failure: nothing was changed. */
 export function storageProblem(error: unknown): Problem<StorageProblemKind> {
   const name = error instanceof Error || error instanceof DOMException ? error.name : '';
   const kind = Object.keys(kinds).includes(name) ? (kinds[name] ?? 'failed') : 'failed';

@@ -5,9 +5,9 @@ import { calculator as insulationForm } from '../../../src/calculators/insulatio
 import { calculator as isolationForm } from '../../../src/calculators/isolation/form.ts';
 import { calculator as windingForm } from '../../../src/calculators/winding/form.ts';
 import type { Outcome } from '../../../src/kernel/form/calculator-form.ts';
-import { visitState } from '../../../src/visit/app/list-entries.ts';
 import { StepList } from '../../../src/visit/app/StepList.tsx';
 import { VisitScreen } from '../../../src/visit/app/VisitScreen.tsx';
+import { visitState } from '../../../src/visit/app/visit-summary.ts';
 import { enterStep } from '../../../src/visit/change-step.ts';
 import { type EvaluatedVisit, evaluate } from '../../../src/visit/evaluate.ts';
 import { VisitReport } from '../../../src/visit/report/VisitReport.tsx';
@@ -27,7 +27,7 @@ interface Spy {
 }
 
 const forms = { bridge: bridgeForm, insulation: insulationForm, isolation: isolationForm, winding: windingForm };
-/** A blank form is handed to its calculator, which then assesses nothing. */
+/** A blank form is passed to its calculator, which assesses nothing. */
 const assessed = ({ mock }: Spy) => mock.results.filter(({ value }) => (value as Outcome).state !== 'blank').length;
 const counted = () => Object.fromEntries(Object.entries(spies).map(([name, spy]) => [name, assessed(spy)]));
 let spies: Record<string, Spy>;
@@ -47,7 +47,7 @@ describe('each measured step is assessed once', () => {
     expect(counted()).toEqual({ bridge: 1, insulation: 1, isolation: 1, winding: 1 });
   });
 
-  test('and after a changed answer only the one that was changed', () => {
+  test('after a changed answer only the changed step', () => {
     const before = evaluate(visit, changedAt);
     vi.clearAllMocks();
     const after = enterStep(before, 'insulation', { ...badInsulation, U: '1.4M' }, later);
@@ -55,7 +55,7 @@ describe('each measured step is assessed once', () => {
     expect(after.guide.due).toBe('isolation');
   });
 
-  test('another spelling is one too, and no new answer', () => {
+  test('another spelling is assessed once too, and is not a new answer', () => {
     const before = evaluate(visit, changedAt);
     vi.clearAllMocks();
     const after = enterStep(before, 'insulation', { ...badInsulation, U: '1,1 MΩ' }, later);
@@ -63,7 +63,7 @@ describe('each measured step is assessed once', () => {
     expect(after.visit.seq).toBe(visit.seq);
   });
 
-  test('an answer to a question assesses none, nor does a stretch of work that ends', () => {
+  test('an answer to a question assesses no step, and neither does the end of a stretch of work', () => {
     const before = evaluate(visit, changedAt);
     vi.clearAllMocks();
     const { remark: _none, ...seen } = visit.steps.inspect?.form ?? {};
@@ -74,7 +74,7 @@ describe('each measured step is assessed once', () => {
     expect(tomorrow.answers.inspect).toMatchObject({ earlier: true, answer: { seen: { motor: 'wet' } } });
   });
 
-  test('and what is known gives the same as an evaluation without it', () => {
+  test('reusing the previous evaluation gives the same as evaluating afresh', () => {
     const after = enterStep(evaluate(visit, changedAt), 'insulation', { ...badInsulation, U: '1.4M' }, later);
     expect(after).toEqual(evaluate(after.visit, later));
     expect(evaluate(after.visit, nextDay, after)).toEqual(evaluate(after.visit, nextDay));
@@ -94,7 +94,7 @@ function sessionOf(evaluated: EvaluatedVisit) {
 describe('list, screen and report show one evaluation', () => {
   const evaluated = evaluate(visitOf(driveOnly), changedAt);
   const { bridge } = evaluated.steps;
-  /** No record gives this: whoever computed anything again would not show it. */
+  /** No record gives this: a view that computed anything itself would not show it. */
   const marked: EvaluatedVisit = {
     ...evaluated,
     guide: { ...evaluated.guide, decision: { kind: 'mechanical', replace: [], good: [], open: [], baseline: [] } },

@@ -34,7 +34,7 @@ export const retryDeviceEndRule: PlainRule<'retry-device-end'> = {
   energy: 'power',
   restsOn: ['unplug-device-end'],
   problem: retriedWithoutPermit,
-  // The feedback explains the trip, but not a motor or cable that looks damaged.
+  // The feedback explains the trip, but not damage of motor or cable.
   next: (visit, record) => (motorSideSpeaksAgainst(record) ? leadsOffThen('bridge', visit) : conclude(visit, record)),
 };
 

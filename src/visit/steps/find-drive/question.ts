@@ -4,7 +4,7 @@ import { choice, chosen, count, type Form, textOf } from '../fields.ts';
 import type { Question } from '../question.ts';
 
 /**
- * How the drive was found. `looked`: at its indication while the trip stands, energised, by a permitted person;
+ * How the drive was found. `looked`: a permitted person looked at its indication during the trip, energised;
  * `not-permitted` and `known`: from drawings or an earlier record. `indicatedAxis` counts the drive's axes from 1.
  */
 export interface FindDriveAnswer {
@@ -43,7 +43,7 @@ function read(form: Form): FindDriveAnswer | undefined {
   const how = chosen(form, observation);
   const range = limitRange('entry-axes');
   const indicated = count(form, indicatedAxis.id, range);
-  // Only an indication that was looked at is held against the number of axes; else a drive has at least one.
+  // The number of axes is needed only to check an indication that was looked at; otherwise assume one.
   const axes = count(form, axesOnDrive.id, range) ?? (how === 'looked' ? undefined : 1);
   if (how === undefined || axes === undefined || axes < 1) return undefined;
   if (how === 'looked' && indicated === undefined) return undefined;

@@ -4,7 +4,7 @@ export const findDriveRule: PlainRule<'find-drive'> = {
   touches: false,
   energy: 'none',
   restsOn: [],
-  // A drive can only name an axis that it has.
+  // A drive can only indicate an axis that it has.
   problem: ({ observation, axesOnDrive, indicatedAxis }) => {
     if (indicatedAxis === undefined) return observation === 'looked' ? 'indication-contradicts' : undefined;
     return indicatedAxis >= 1 && indicatedAxis <= axesOnDrive ? undefined : 'indication-contradicts';

@@ -3,7 +3,7 @@ import { choice, chosen, type Form, remark } from '../fields.ts';
 import type { Question } from '../question.ts';
 
 export interface InspectAnswer {
-  /** The plug-in control board and the connectors were seated anew; `none` where the drive has no such board. */
+  /** The plug-in control board and the connectors were reseated; `none` if the drive has no such board. */
   reseated: 'yes' | 'no' | 'none';
   seen: Record<InspectedPart, Damage>;
 }

@@ -9,7 +9,7 @@ export const inspectRule: PlainRule<'inspect'> = {
   problem: ({ reseated }) => (reseated === 'no' ? 'not-done' : undefined),
   next: (visit, record) => {
     const when = visit.symptom?.answer.when;
-    // Mechanics that were found bad stay on the way, whatever the symptom is corrected to.
+    // Bad mechanics stay on the way even if the symptom is corrected.
     if (hindered(record) || (when !== 'control-off' && when !== 'on-enable')) return 'mechanics';
     return when === 'control-off' ? feedbackFirst(visit, record) : 'disconnect-leads';
   },

@@ -10,7 +10,7 @@ export type LockoutId = 'lockout-1' | 'lockout-2' | 'lockout-3';
 /** Steps that prove by measurement that the drive is dead. `prove-again`: after a break of the work. */
 export type DeadProofId = LockoutId | 'prove-again';
 
-/** Steps with a reading of the DC bus before hands go to it. `bus-again`: after something that can have charged it. */
+/** Steps with a reading of the DC bus. `bus-again`: after something that can have charged it. */
 export type BusProofId = DeadProofId | 'bus-again';
 
 export interface LockoutAnswer {
@@ -19,7 +19,7 @@ export interface LockoutAnswer {
   waited: boolean;
   /** The meter was proved on a known source before and after. */
   meterProved: boolean;
-  /** PE, against which is measured, was shown to be connected. */
+  /** PE, the reference of the measurements, was shown to be connected. */
   peProved: boolean;
   /** The highest reading at the supply terminals, to each other and to PE, AC and DC. */
   supplyVoltage: Reading;
@@ -59,7 +59,7 @@ const busFields = [
   bus,
 ];
 
-/** What is not ticked was not done; the guide then says which of it is missing. */
+/** What is not ticked was not done; the guide then says what is missing. */
 function readLockout(form: Form): LockoutAnswer | undefined {
   const busVoltage = voltage(form, 'busVoltage');
   // Version 1 asked for the highest of all points in one field, and not for PE.

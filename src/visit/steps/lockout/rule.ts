@@ -4,7 +4,7 @@ import type { StepProblem } from '../problems.ts';
 import type { Rule } from '../rule.ts';
 import type { BusAnswer, DeadProofId, LockoutAnswer } from './question.ts';
 
-/** Why this answer does not show that the drive is dead; undefined where it does. Every point must be below the limit. */
+/** Why this answer does not show that the drive is dead; undefined if it does. Every point must be below the limit. */
 export function lockoutProblem(answer: LockoutAnswer): StepProblem | undefined {
   if (!answer.lockedOut) return 'not-locked-out';
   if (!answer.waited) return 'not-waited';

@@ -19,11 +19,11 @@ export interface MeasuredAnswers {
   'winding-motor': MeasurementAnswer<WindingAssessment>;
 }
 
-/** A step whose form is that of a calculator, with `leftOpen` beside its fields. Which calculator: calculators.ts. */
+/** A step whose form is a calculator with `leftOpen` added. Which calculator: steps/calculators.ts. */
 export interface MeasuredQuestion extends StepWords {
-  /** What it is measured with, as the person's list of instruments calls it; the first that is noted counts. */
+  /** Possible instruments, named as in the visit's list of instruments; the first one noted there is used. */
   instruments: readonly string[];
-  /** Answers of the calculator that a visit has given already. */
+  /** Fields of the calculator that a visit fixes. */
   given: Form;
 }
 
@@ -48,7 +48,7 @@ export const insulation: MeasuredQuestion = {
   when: 'Always, whatever the drive is: a bad drive may have been killed by its motor.',
   caution: 'The tester’s voltage is dangerous too. Nobody touches the leads or the other end.',
   instruments: ['Insulation tester'],
-  // A visit begins with a trip: the strict point holds, whatever occasion a hand has written into the record.
+  // A visit begins with a trip: the strict limit applies even if the record was edited to another occasion.
   given: { occasion: 'after-trip' },
 };
 

@@ -16,17 +16,17 @@ interface Measured {
   leftOpen: boolean;
 }
 
-/** A charged bus is never left open: the lockout that the visit rests on does not hold. */
+/** A charged bus can't be left open: it means that the lockout does not hold. */
 const notDecided = ({ assessment, leftOpen }: Measured): StepProblem | undefined => {
   if (assessment.findings.some(({ severity }) => severity === 'stop')) return 'bus-not-discharged';
   return assessment.verdict === 'undecided' && !leftOpen ? 'undecided' : undefined;
 };
 
-/** A bad motor never excuses skipping the cable, nor the other way round: both parts need their proof. */
+/** A bad motor is no reason to skip the cable, nor a bad cable to skip the motor: both parts need their proof. */
 const bothPartsKnown = (answer: MeasuredAnswers['isolation'], visit: VisitAnswers): StepProblem | undefined => {
   const open = isolationLeavesOpen(visit, 'cable') || isolationLeavesOpen(visit, 'motor');
   if (!open || answer.leftOpen) return notDecided(answer);
-  // A verdict on one part stands: it is the other one that is asked for.
+  // There is a verdict on one part; the other part is still missing.
   return answer.assessment.verdict === 'undecided' ? 'undecided' : 'part-open';
 };
 

@@ -5,17 +5,17 @@ import type { Question } from '../question.ts';
 export interface SymptomAnswer {
   when: Symptom;
   /**
-   * Whether any axis that this enable releases can fall: of the drive, and of a group with one enable. `unknown` is
-   * treated as yes: support costs minutes. `own-no`: an older record, in which only the axis that tripped was asked for;
-   * it can't fall, and of the others nothing is known.
+   * Whether any axis that this enable releases can fall: axes of the drive, and of a group with one enable. `unknown` is
+   * treated as yes: support costs minutes. `own-no`: an older record, which asked only about the axis that tripped; it
+   * can't fall, and nothing is known of the others.
    */
   gravityLoaded: 'yes' | 'no' | 'unknown' | 'own-no';
 }
 
 interface SymptomText {
-  /** What was live or moving, as it is asked. */
+  /** The option in the form: what was live or moving. */
   live: string;
-  /** The moment that follows from it. */
+  /** The moment of the trip that follows from it. */
   label: string;
   /** What it makes likely, and why. */
   likely: string;
@@ -64,7 +64,7 @@ const gravityLoaded = choice('gravityLoaded', 'Can any axis fall whose brake ope
   unknown: { label: 'I don’t know', hint: 'Treated as yes: support costs minutes.' },
 });
 
-/** A bare "Yes" says nothing without its question. */
+/** The second answer with its subject: a bare "Yes" would be meaningless in the line. */
 const gravityInLine: Record<SymptomAnswer['gravityLoaded'], string> = {
   yes: 'an axis can fall',
   no: 'no axis can fall',
@@ -72,7 +72,7 @@ const gravityInLine: Record<SymptomAnswer['gravityLoaded'], string> = {
   'own-no': 'this axis can’t fall, others not asked for',
 };
 
-/** The moment alone, also while the second question is open. */
+/** The moment alone, even while the second question is unanswered. */
 export function symptomIn(form: Form): Symptom | undefined {
   return chosen(form, when);
 }

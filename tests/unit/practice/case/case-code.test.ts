@@ -22,7 +22,7 @@ test('no two faults share a mark', () => {
   expect(new Set(faultIds.map(faultMark)).size).toBe(faultIds.length);
 });
 
-test('a code comes back as the same case', () => {
+test('a code decodes to the same case', () => {
   fc.assert(
     fc.property(keys, (key) => {
       expect(decodeCase(encodeCase(key))).toEqual(key);
@@ -31,7 +31,7 @@ test('a code comes back as the same case', () => {
   );
 });
 
-describe('a code is read however a person types it', () => {
+describe('a code is read in any usual spelling', () => {
   const key = { fault: 'short-lower-V', seed: 1, windingCelsius: 20 };
   const code = encodeCase({ ...key, windingCelsius: windingTemperatures[6] as number });
   const same = decodeCase(code);
@@ -51,7 +51,7 @@ test.each(['', 'hello', '000-000-000', 'AAA-AAA-AAAA', '🙂🙂🙂', 'UUU-UUU-
   expect(decodeCase(typed)).toBeUndefined();
 });
 
-test('one wrong sign gives no other case', () => {
+test('a code with one wrong character is invalid', () => {
   const alphabet = [...'0123456789ABCDEFGHJKMNPQRSTVWXYZ'];
   const code = encodeCase(drawCase(seeded(12))).replaceAll('-', '');
   const wrong = [...code].flatMap((sign, place) =>

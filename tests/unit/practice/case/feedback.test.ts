@@ -1,18 +1,18 @@
 import { describe, expect, test } from 'vitest';
+import { CaseRun } from '../../../../src/practice/case/case-run.ts';
 import { type Feedback, feedback } from '../../../../src/practice/case/feedback.ts';
-import { Session } from '../../../../src/practice/case/session.ts';
 import type { Mark } from '../../../../src/practice/case/time-line.ts';
 import { faultIds } from '../../../../src/practice/simulator/faulted-axis.ts';
 import { settledTexts } from '../../../../src/practice/words/feedback.ts';
-import { insulation, leadsOff, measure, peOff, safe, session, windingCelsius } from './support.ts';
+import { insulation, leadsOff, measure, peOff, run, safe, windingCelsius } from './support.ts';
 
 const marked = ({ line }: Feedback, kind: Mark['kind']) =>
   line.flatMap(({ marks }, position) =>
     marks.filter((mark) => mark.kind === kind).map((mark): [number, Mark] => [position + 1, mark]),
   );
 
-test('a right decision by a safe way: the readings that settled it, and what was left out', () => {
-  const done = session('short-lower-V', [...safe, leadsOff, measure('ohms', 'drive.V', 'DC-')]);
+test('a right decision in a safe way: the readings that settled it, and the steps left out', () => {
+  const done = run('short-lower-V', [...safe, leadsOff, measure('ohms', 'drive.V', 'DC-')]);
   const told = feedback(done, { kind: 'replace', parts: ['drive'] });
   expect(told.judgement).toBe('right');
   expect(marked(told, 'unsafe')).toEqual([]);
@@ -25,8 +25,8 @@ test('a right decision by a safe way: the readings that settled it, and what was
   expect(told.line.at(-1)?.marks).toEqual([{ kind: 'told', step: 'bridge', settles: true }]);
 });
 
-test('an unsafe way is told by its acts, and the drive that was hurt with it', () => {
-  const done = session('frame-U', [
+test('unsafe acts are listed, and the damaged drive with them', () => {
+  const done = run('frame-U', [
     ...safe,
     insulation('cable.drive.U', 'ground'),
     leadsOff,
@@ -39,14 +39,14 @@ test('an unsafe way is told by its acts, and the drive that was hurt with it', (
   ]);
   expect(told.hurtDrive).toBe(true);
   expect(told.over).toEqual([]);
-  // The path and its readings are those of the axis as it was found.
+  // The path and its readings belong to the axis as it was found.
   expect(told.decision.replace.map(({ part }) => part)).toEqual(['motor']);
 });
 
-test('hook-ups that tell nothing, repeats, and measurements that the case does not need', () => {
+test('hook-ups that show nothing, repeats, and measurements that the case does not need', () => {
   const again = insulation('cable.drive.U', 'ground');
   const through = measure('ohms', 'DC+', 'drive.U');
-  const done = session('nuisance', [...safe, through, leadsOff, peOff, again, again]);
+  const done = run('nuisance', [...safe, through, leadsOff, peOff, again, again]);
   done.do({ act: 'join', joint: 'motor-plug', on: false });
   done.do(insulation('motor.U', 'motor.frame'));
   const told = feedback(done, { kind: 'nothing' });
@@ -56,12 +56,12 @@ test('hook-ups that tell nothing, repeats, and measurements that the case does n
   ]);
 });
 
-describe('every fault can be told at the end', () => {
+describe('every fault gets feedback', () => {
   test.each(faultIds)('%s', (fault) => {
-    const idle = new Session({ fault, seed: 5, windingCelsius });
+    const idle = new CaseRun({ fault, seed: 5, windingCelsius });
     const told = feedback(idle, { kind: 'undecided' });
     expect(told.way.length).toBeGreaterThan(5);
-    // Nothing was measured: to leave it open is never simply right.
+    // Nothing was measured: leaving it open is never simply right.
     expect(['unproven', 'could-be-decided']).toContain(told.judgement);
     for (const { settled } of told.way) {
       for (const text of settled === undefined ? [] : settledTexts(settled)) expect(text).not.toBe('');
@@ -69,9 +69,9 @@ describe('every fault can be told at the end', () => {
   });
 });
 
-test('what prepares has no mark, and what this case does not need is told apart', () => {
+test('preparations have no mark, and measurements that this case does not need have their own', () => {
   const joined = insulation('cable.drive.U', 'ground');
-  const done = session('short-lower-V', [...safe, leadsOff, peOff, joined]);
+  const done = run('short-lower-V', [...safe, leadsOff, peOff, joined]);
   done.do({ act: 'join', joint: 'motor-plug', on: false });
   done.do(insulation('motor.U', 'motor.frame'));
   const told = feedback(done, { kind: 'replace', parts: ['drive'] });

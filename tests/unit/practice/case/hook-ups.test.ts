@@ -1,16 +1,16 @@
 import { describe, expect, test } from 'vitest';
 import type { Action } from '../../../../src/practice/case/action.ts';
+import type { CaseRun } from '../../../../src/practice/case/case-run.ts';
 import type { Purpose } from '../../../../src/practice/case/purpose.ts';
-import type { Session } from '../../../../src/practice/case/session.ts';
-import { act, busMeasured, insulation, leadsOff, measure, peOff, safe, session, unplugged } from './support.ts';
+import { act, busMeasured, insulation, leadsOff, measure, peOff, run, safe, unplugged } from './support.ts';
 
-const last = (one: Session) => {
+const last = (one: CaseRun) => {
   const entry = one.entries.at(-1);
   if (entry?.result.code !== 'reading') throw new Error(`no reading: ${entry?.result.code}`);
   return entry.result.shown;
 };
 
-const ohms = (one: Session): number => {
+const ohms = (one: CaseRun): number => {
   const { reading } = last(one);
   return reading.kind === 'value' ? reading.value : Number.POSITIVE_INFINITY;
 };
@@ -50,41 +50,39 @@ const purposes: [title: string, acts: Action[], purpose: Purpose][] = [
   ['two points of ground', [...safe, measure('ohms', 'ground', 'motor.frame')], 'tells-nothing'],
 ];
 
-describe('what a hook-up is good for', () => {
+describe('the purpose of a hook-up', () => {
   test.each(purposes)('%s', (_, acts, purpose) => {
-    expect(session('nuisance', acts).entries.at(-1)?.purpose).toBe(purpose);
+    expect(run('nuisance', acts).entries.at(-1)?.purpose).toBe(purpose);
   });
 });
 
-describe('a wrong hook-up reads what it would really read', () => {
+describe('a wrong hook-up gives the reading that it really would', () => {
   test('the windings join the phases: a short of one switch shows at every phase while the leads are on', () => {
     for (const phase of ['U', 'V', 'W']) {
-      expect(ohms(session('short-lower-V', [...safe, measure('ohms', `drive.${phase}`, 'DC-')]))).toBeLessThan(20);
+      expect(ohms(run('short-lower-V', [...safe, measure('ohms', `drive.${phase}`, 'DC-')]))).toBeLessThan(20);
     }
-    expect(ohms(session('short-lower-V', [...safe, leadsOff, measure('ohms', 'drive.U', 'DC-')]))).toBeGreaterThan(
-      10e3,
-    );
+    expect(ohms(run('short-lower-V', [...safe, leadsOff, measure('ohms', 'drive.U', 'DC-')]))).toBeGreaterThan(10e3);
   });
 
-  test('one lead off still hides it from the two that are on', () => {
+  test('with one lead off, the two that are on still hide it', () => {
     const one: Action = { act: 'join', joint: 'lead-V', on: false };
-    expect(ohms(session('short-lower-V', [...safe, one, measure('ohms', 'drive.V', 'DC-')]))).toBeLessThan(20);
-    expect(ohms(session('short-lower-V', [...safe, one, measure('ohms', 'drive.U', 'DC-')]))).toBeGreaterThan(10e3);
+    expect(ohms(run('short-lower-V', [...safe, one, measure('ohms', 'drive.V', 'DC-')]))).toBeLessThan(20);
+    expect(ohms(run('short-lower-V', [...safe, one, measure('ohms', 'drive.U', 'DC-')]))).toBeGreaterThan(10e3);
   });
 
-  test('a charged bus stands between the rails, and turns a resistance into nonsense', () => {
+  test('a charged bus shows between the rails, and falsifies a resistance', () => {
     const early = [...act('support', 'switch-off', 'lock-out', 'prove-meter'), busMeasured];
-    const volts = last(session('nuisance', early)).reading;
+    const volts = last(run('nuisance', early)).reading;
     expect(volts.kind === 'value' && volts.value).toBeGreaterThan(400);
-    const sound = ohms(session('nuisance', [...safe, leadsOff, measure('ohms', 'DC+', 'drive.U')]));
+    const sound = ohms(run('nuisance', [...safe, leadsOff, measure('ohms', 'DC+', 'drive.U')]));
     const charged = [...act('support', 'switch-off', 'lock-out'), leadsOff, measure('ohms', 'DC+', 'drive.U')];
-    expect(ohms(session('nuisance', charged)) / sound).not.toBeCloseTo(1, 0);
+    expect(ohms(run('nuisance', charged)) / sound).not.toBeCloseTo(1, 0);
   });
 
-  test('an insulation test through the drive reads its leaks, and hurts the drive', () => {
-    const tested = session('nuisance', [...safe, insulation('cable.drive.U', 'ground')]);
+  test('an insulation test through the drive reads its leaks and damages the drive', () => {
+    const tested = run('nuisance', [...safe, insulation('cable.drive.U', 'ground')]);
     expect(ohms(tested)).toBeLessThan(10e6);
-    expect(tested.world.hurtDrive).toBe(true);
+    expect(tested.machine.hurtDrive).toBe(true);
     tested.do(leadsOff);
     tested.do(measure('ohms', 'DC+', 'drive.U'));
     expect(ohms(tested)).toBeLessThan(25e3);
@@ -92,21 +90,21 @@ describe('a wrong hook-up reads what it would really read', () => {
     expect(ohms(tested)).toBeGreaterThan(50e3);
   });
 
-  test('a range that is chosen by hand and too low shows over-range', () => {
+  test('a range chosen by hand that is too low shows over-range', () => {
     const low = measure('ohms', 'DC+', 'drive.U', { range: 720 });
-    expect(last(session('nuisance', [...safe, leadsOff, low])).reading).toMatchObject({ kind: 'over', atLeast: 720 });
+    expect(last(run('nuisance', [...safe, leadsOff, low])).reading).toMatchObject({ kind: 'over', atLeast: 720 });
   });
 
   test('the bonded row finds what a cable with both ends free can hide', () => {
     const acts = [...safe, ...free];
     const bond: Action = { act: 'bond', except: 'U' };
-    expect(ohms(session('core-U-PE', [...acts, insulation('cable.drive.U', 'ground')]))).toBeGreaterThan(1e9);
-    expect(ohms(session('core-U-PE', [...acts, bond, insulation('cable.drive.U', 'ground')]))).toBeLessThan(100e3);
+    expect(ohms(run('core-U-PE', [...acts, insulation('cable.drive.U', 'ground')]))).toBeGreaterThan(1e9);
+    expect(ohms(run('core-U-PE', [...acts, bond, insulation('cable.drive.U', 'ground')]))).toBeLessThan(100e3);
   });
 });
 
-test('what can not be done changes nothing', () => {
-  const refused = (acts: Action[]) => session('nuisance', acts).entries.at(-1)?.result;
+test('an impossible act changes nothing', () => {
+  const refused = (acts: Action[]) => run('nuisance', acts).entries.at(-1)?.result;
   expect(refused(act('lock-out'))).toEqual({ code: 'refused', why: 'power-is-on' });
   expect(refused(act('switch-off', 'lock-out', 'switch-on'))).toEqual({ code: 'refused', why: 'lock-is-on' });
   expect(refused(act('enable'))).toEqual({ code: 'refused', why: 'trip-stands' });
@@ -114,7 +112,7 @@ test('what can not be done changes nothing', () => {
   expect(refused([{ act: 'bond', except: 'U' }])).toEqual({ code: 'refused', why: 'leads-are-on' });
 });
 
-test('the same acts make the same session, every reading alike', () => {
+test('the same acts give the same run with the same readings', () => {
   const acts = [...safe, leadsOff, measure('ohms', 'DC+', 'drive.U'), ...act('take-lock-off', 'switch-on', 'enable')];
-  expect(session('all-three', acts).entries).toEqual(session('all-three', acts).entries);
+  expect(run('all-three', acts).entries).toEqual(run('all-three', acts).entries);
 });

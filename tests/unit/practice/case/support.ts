@@ -1,6 +1,6 @@
 import type { Action, PlainAct } from '../../../../src/practice/case/action.ts';
 import { windingTemperatures } from '../../../../src/practice/case/case-code.ts';
-import { Session } from '../../../../src/practice/case/session.ts';
+import { CaseRun } from '../../../../src/practice/case/case-run.ts';
 import type { Setting } from '../../../../src/practice/case/setting.ts';
 import type { Mode } from '../../../../src/practice/simulator/measure.ts';
 
@@ -21,7 +21,7 @@ export const leadsOff: Action = { act: 'join', joint: 'leads', on: false };
 export const peOff: Action = { act: 'join', joint: 'lead-PE', on: false };
 export const unplugged: Action = { act: 'join', joint: 'motor-plug', on: false };
 
-/** All that makes it safe to touch: supported, off, locked, waited, meter proved, bus measured. */
+/** Everything that makes it safe to touch: supported, off, locked, waited, meter proved, bus measured. */
 export const safe: Action[] = [...act('support', 'switch-off', 'lock-out', 'wait-label', 'prove-meter'), busMeasured];
 
 export const insulation = (red: string, black: string): Action =>
@@ -29,16 +29,16 @@ export const insulation = (red: string, black: string): Action =>
 
 const withAxis = (gravityLoaded: boolean, fault: string): number => {
   for (let seed = 0; ; seed += 1) {
-    const session = new Session({ fault, seed, windingCelsius });
-    const { axis } = session.world;
+    const run = new CaseRun({ fault, seed, windingCelsius });
+    const { axis } = run.machine;
     const unseen = Object.values(axis.seen).every((damage) => damage === 'nothing');
-    // One that gets power before it trips, where the fault allows that.
+    // A machine that has power before it trips, if the fault allows that.
     const early = axis.moment === 'control-off' && !fault.startsWith('feedback');
     if (axis.parameters.gravityLoaded === gravityLoaded && unseen && !early) return seed;
   }
 };
 
-/** A session on an axis with this fault, and no damage to see. */
-export function session(fault: string, actions: readonly Action[], gravityLoaded = true): Session {
-  return new Session({ fault, seed: withAxis(gravityLoaded, fault), windingCelsius }, actions);
+/** A run on an axis with this fault and no visible damage. */
+export function run(fault: string, actions: readonly Action[], gravityLoaded = true): CaseRun {
+  return new CaseRun({ fault, seed: withAxis(gravityLoaded, fault), windingCelsius }, actions);
 }

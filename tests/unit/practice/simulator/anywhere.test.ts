@@ -35,7 +35,7 @@ const state = fc.record({
   airCelsius: fc.integer({ min: 5, max: 40 }),
 });
 
-test('two leads anywhere, anything on or off, powered or not: a reading that the site can read', () => {
+test('two leads anywhere, in any state of the axis, give a reading that the site can read', () => {
   fc.assert(
     fc.property(
       fc.constantFrom(...faultIds),
@@ -47,10 +47,10 @@ test('two leads anywhere, anything on or off, powered or not: a reading that the
         const random = seeded(seed);
         const { text, reading } = measure(axisOf(fault, seed), now, drawInstruments(random), mode, leads, random);
         const quantity = mode === 'volts' || mode === 'diode' ? 'voltage' : 'resistance';
-        // The site takes a voltage without its sign, which only says which lead was where.
+        // The site takes a voltage without its sign, which only shows how the leads were placed.
         const shown = text.replace('-', '');
         const asRead = parseReading(shown, quantity);
-        // A point that is asked about is answered as the form offers it: with a zero in front.
+        // A point without a figure before it is ambiguous: it is typed as the form suggests, with a leading zero.
         const isAsked = !asRead.ok && asRead.error.code === 'ambiguous-point';
         const parsed = isAsked ? parseReading(shown.replace(/\d/, '0$&'), quantity) : asRead;
         expect(parsed.ok, text).toBe(true);

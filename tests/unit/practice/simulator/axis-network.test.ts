@@ -1,12 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { axisNetwork } from '../../../../src/practice/simulator/axis-network.ts';
-import {
-  type AxisState,
-  asFound,
-  cableFree,
-  leadsOff,
-  motorLeadsOn,
-} from '../../../../src/practice/simulator/axis-state.ts';
+import { type AxisState, asFound, cableFree, leadsOff } from '../../../../src/practice/simulator/axis-state.ts';
 import { copperOhms } from '../../../../src/practice/simulator/copper.ts';
 import { faultedAxis } from '../../../../src/practice/simulator/faulted-axis.ts';
 import { source } from '../../../../src/practice/simulator/network.ts';
@@ -22,7 +16,7 @@ const draw = (id: string) => {
 const sound = draw('nuisance');
 const found = asFound(20, 20);
 
-/** Resistance between two nodes, by a source of one volt behind as much as it is to find. */
+/** Resistance between two nodes, measured with one volt behind a resistor of the expected value. */
 function ohmsBetween(axis: typeof sound, state: AxisState, a: string, b: string, about: number, testSeconds?: number) {
   const volts = operatingPoint([...axisNetwork(axis, state, testSeconds), source(a, b, 1, about)]);
   const across = volts(a) - volts(b);
@@ -30,14 +24,14 @@ function ohmsBetween(axis: typeof sound, state: AxisState, a: string, b: string,
 }
 
 describe('the motor', () => {
-  test.each([5, 20, 80])('line to line is two windings, at %d °C', (celsius) => {
+  test.each([5, 20, 80])('phase to phase reads two windings, at %d °C', (celsius) => {
     const state = cableFree({ ...found, windingCelsius: celsius });
     const { U, V } = sound.parameters.windingOhms;
     const expected = copperOhms(U + V, celsius);
     expect(ohmsBetween(sound, state, 'motor.U', 'motor.V', 3) / expected).toBeCloseTo(1, 6);
   });
 
-  test('insulation to the frame is three phases side by side, and halves with the kelvins of this motor', () => {
+  test('insulation to the frame is three phases in parallel, and halves for each kelvinPerHalving', () => {
     const { U, V, W } = sound.parameters.frameInsulationOhms;
     const together = 1 / (1 / U + 1 / V + 1 / W);
     const late = 1e7;
@@ -49,7 +43,7 @@ describe('the motor', () => {
     expect(at(20) / at(20 + sound.parameters.kelvinPerHalving)).toBeCloseTo(2, 2);
   });
 
-  test('shorted turns lower both pairs of their winding alike, and leave the third', () => {
+  test('shorted turns lower both pairs of their winding equally, and not the third', () => {
     const axis = draw('turns-U-many');
     const share = axis.motor.shortedShare.U ?? 0;
     const { U, V, W } = axis.parameters.windingOhms;
@@ -63,29 +57,29 @@ describe('the motor', () => {
 describe('the cable', () => {
   const { coreOhmsPerMetre, cableMetres, insulationOhmMetres } = sound.parameters;
 
-  test('through it a winding reads two cores more', () => {
+  test('a winding measured through it includes two cores', () => {
     const more =
       ohmsBetween(sound, leadsOff(found), 'cable.drive.U', 'cable.drive.V', 3) -
       ohmsBetween(sound, cableFree(found), 'motor.U', 'motor.V', 3);
     expect(more).toBeCloseTo(2 * coreOhmsPerMetre * cableMetres + 2 * typical.contactOhms, 3);
   });
 
-  test('insulation falls with length', () => {
+  test('its insulation falls with its length', () => {
     const long = { ...sound, parameters: { ...sound.parameters, cableMetres: cableMetres * 2 } };
     const at = (axis: typeof sound) =>
       ohmsBetween(axis, cableFree(found), 'cable.drive.U', 'cable.drive.V', insulationOhmMetres / cableMetres);
     expect(at(sound) / at(long)).toBeCloseTo(2, 1);
   });
 
-  test('the PE core reads its copper to the frame, and open when it is broken', () => {
+  test('the PE core reads its copper to the frame, and open if it is broken', () => {
     const pe = (axis: typeof sound) => ohmsBetween(axis, leadsOff(found), 'cable.drive.PE', 'ground', 1);
     expect(pe(sound)).toBeLessThan(1);
     expect(pe(sound)).toBeGreaterThan(coreOhmsPerMetre * cableMetres);
     expect(pe(draw('pe-broken'))).toBeGreaterThan(1e6);
   });
 
-  test('leads off, nothing joins cable and drive but the screen in its clamp', () => {
-    expect(motorLeadsOn(leadsOff(found))).toEqual({ U: false, V: false, W: false });
+  test('with the leads off only the screen joins cable and drive', () => {
+    expect(leadsOff(found).driveEnd).toMatchObject({ U: false, V: false, W: false });
     expect(ohmsBetween(sound, leadsOff(found), 'cable.drive.U', 'drive.U', 1e6)).toBeGreaterThan(1e8);
     expect(ohmsBetween(sound, leadsOff(found), 'cable.drive.screen', 'ground', 1)).toBeLessThan(0.01);
     expect(ohmsBetween(sound, found, 'cable.drive.U', 'drive.U', 1)).toBeLessThan(0.01);
@@ -99,7 +93,7 @@ test('a wet connector leaks only while it is plugged', () => {
   expect(at(cableFree(found))).toBeGreaterThan(100e6);
 });
 
-test('the feedback stands at its supply, and breaks down under a short until it is unplugged', () => {
+test('the feedback has its supply voltage, and loses it under a short until it is unplugged', () => {
   const powered = { ...found, supply: true };
   const at = (axis: typeof sound, state: AxisState) => operatingPoint(axisNetwork(axis, state))('feedback.supply');
   expect(at(sound, powered)).toBeGreaterThan(4.5);
@@ -108,7 +102,7 @@ test('the feedback stands at its supply, and breaks down under a short until it 
   expect(at(draw('feedback-device'), { ...powered, feedbackAtDevice: false })).toBeCloseTo(5, 2);
 });
 
-test('enabled, the brake has its voltage', () => {
+test('with the axis enabled the brake has its voltage', () => {
   const at = (state: AxisState) => {
     const volts = operatingPoint(axisNetwork(sound, state));
     return volts('brake.plus') - volts('brake.minus');

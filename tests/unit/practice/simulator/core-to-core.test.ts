@@ -1,13 +1,13 @@
 import { expect, test } from 'vitest';
 import { isolation } from '../../visit/guide/support/readings.ts';
 
-// Found by the closed loop: a leak from core to core reads good joined, where the windings connect the cores anyway, and
-// was taken for a contradiction.
+// Found by `npm run prove`: a leak from core to core reads good joined, since the windings connect the cores anyway, and
+// was treated as a contradiction.
 const joined = '> 700M | > 700M | > 700M | 0.2 Ω';
 const cable = '> 700M | > 700M | > 700M | > 700M';
 const motor = '> 700M | > 700M | > 700M | 0.2 Ω';
 
-test('two cores that read bad in the bonded row alone condemn the cable beside a good joined reading', () => {
+test('two cores that read bad only in the bonded row prove the cable bad despite a good joined reading', () => {
   const { verdict, parts, next } = isolation(
     { joined, cable, bonded: '3M | 3M | > 700M', motor },
     { suspectedAnyway: true },
@@ -17,7 +17,7 @@ test('two cores that read bad in the bonded row alone condemn the cable beside a
   expect(next.map(({ code }) => code)).toContain('replace-cable');
 });
 
-test('one core alone is a contradiction still: to PE or screen it would leak joined, too', () => {
+test('one core alone is still a contradiction: a leak to PE or screen would also show joined', () => {
   const { verdict, parts } = isolation(
     { joined, cable, bonded: '3M | > 700M | > 700M', motor },
     { suspectedAnyway: true },
@@ -25,7 +25,7 @@ test('one core alone is a contradiction still: to PE or screen it would leak joi
   expect([verdict, parts.cable]).toEqual(['undecided', 'undecided']);
 });
 
-test('a motor that reads bad alone beside a good joined reading stays a contradiction', () => {
+test('a motor that reads bad alone despite a good joined reading stays a contradiction', () => {
   const { verdict, parts } = isolation(
     { joined, cable, bonded: '3M | 3M | > 700M', motor: '2M | 2M | 2M | 0.2 Ω' },
     { suspectedAnyway: true },

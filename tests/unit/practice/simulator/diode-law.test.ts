@@ -18,7 +18,7 @@ test('ten times the current needs slope · ln 10 more: 69 mV at a slope of 30 mV
   expect(at(0.4 + slope * Math.LN10) / at(0.4)).toBeCloseTo(10, 4);
 });
 
-test('nothing at zero, no more than the saturation current in reverse', () => {
+test('no current at zero volts, at most the saturation current in reverse', () => {
   expect(diodeCurrent(0, saturation, slope)).toBe(0);
   expect(diodeCurrent(-500, saturation, slope)).toBeCloseTo(-saturation, 18);
 });
@@ -29,7 +29,7 @@ test('the conductance is the slope of the current', () => {
   expect(diodeConductance(volts, saturation, slope) / (rise / (2 * step))).toBeCloseTo(1, 5);
 });
 
-test('small steps and steps below the bend are taken whole, a leap beyond it is shortened', () => {
+test('small steps and steps below the bend are kept, a large step beyond it is shortened', () => {
   expect(limitStep(-200, 0, saturation, slope)).toBe(-200);
   expect(limitStep(0.41, 0.4, saturation, slope)).toBe(0.41);
   const shortened = limitStep(100, 0.4, saturation, slope);

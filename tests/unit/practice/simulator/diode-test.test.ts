@@ -55,7 +55,7 @@ const positions = (['upper', 'lower'] as const).flatMap((level) =>
 );
 
 describe.each(positions)('the switch $id', ({ id, suspect }) => {
-  test('shorted is found by the diode test alone, and the resistances agree', () => {
+  test('a shorted switch is found by the diode test alone, and the resistances agree', () => {
     for (const seed of seeds(8)) {
       const { input } = visit(`short-${id}`, seed);
       for (const one of [alone(input), input]) {
@@ -66,7 +66,7 @@ describe.each(positions)('the switch $id', ({ id, suspect }) => {
     }
   });
 
-  test('leaky is never a contradiction, and never passes once the resistances are there', () => {
+  test('a leaky switch is never a contradiction, and never passes once the resistances are entered', () => {
     const byItself = new Set<string>();
     for (const seed of seeds(24)) {
       const { input } = visit(`leaky-${id}`, seed);
@@ -76,13 +76,13 @@ describe.each(positions)('the switch $id', ({ id, suspect }) => {
       expect(verdict, `seed ${seed}`).not.toBe('go');
       if (verdict === 'no-go') expect(suspectPositions(findings)).toContain(suspect);
     }
-    // What the page says of its blind spot is true: some of these leaks pass the diode test.
+    // The blind spot that the page describes exists: some of these leaks pass the diode test.
     expect(byItself).toContain('go');
     expect(byItself).toContain('no-go');
   });
 });
 
-test('a healthy stage passes by the diode test, and beside the resistances', () => {
+test('a healthy stage passes the diode test, with and without the resistances', () => {
   for (const seed of seeds(12)) {
     const { input } = visit('nuisance', seed);
     expect(assessBridgeDiode(alone(input)).verdict, `seed ${seed}`).toBe('go');

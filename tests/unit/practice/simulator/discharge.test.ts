@@ -14,13 +14,13 @@ test.each([1, 10, 100, 600])('1 mF and 100 kΩ after %d s: V0·exp(−t/RC)', (s
   expect(volts / (600 * Math.exp(-seconds / 100))).toBeCloseTo(1, 4);
 });
 
-test('nothing is lost in no time, and an empty bus stays empty', () => {
+test('no charge is lost in zero seconds, and an empty bus stays empty', () => {
   const empty = { ...bus, volts: 0 };
   expect(chargeAfter([bus, resistor('plus', 'ground', 1e3)], bus, 0)).toBe(600);
   expect(chargeAfter([empty, resistor('plus', 'ground', 1e3)], empty, 60)).toBe(0);
 });
 
-test('while it holds, a charge is a voltage', () => {
+test('a charged capacitor is a voltage source during a reading', () => {
   const volts = operatingPoint(holding([bus, resistor('plus', 'ground', 100e3)]));
   expect(volts('plus')).toBeCloseTo(600, 2);
 });
@@ -30,7 +30,7 @@ const sound = () => {
   return faultedAxis('nuisance', drawAxis(random), random);
 };
 
-test('a drive that is switched on, then off, falls to a touchable voltage, and in ten minutes below what falsifies', () => {
+test('after switch-off the bus falls to a touchable voltage, and in ten minutes below what falsifies a resistance', () => {
   const axis = sound();
   const on = switchedOn(axis, asFound(20, 20));
   expect(afterWaiting(axis, on, 60).busVolts).toBe(axis.parameters.supplyVolts);
@@ -42,7 +42,7 @@ test('a drive that is switched on, then off, falls to a touchable voltage, and i
   expect(at(600)).toBeLessThan(0.1);
 });
 
-test('an open bleed resistor leaves the bus dangerous: the label alone proves nothing', () => {
+test('with an open bleed resistor the bus stays dangerous after the time on the label', () => {
   const axis = sound();
   const open = (ohms: number) => ({ U: ohms, V: ohms, W: ohms });
   const parameters = { ...axis.parameters, bleedOhms: 1e9, upperOhms: open(1e9), lowerOhms: open(1e9) };

@@ -30,7 +30,7 @@ test.each([
   expect(range && showCount(count, range, multimeter.ohms, 'Ω').text).toBe(text);
 });
 
-test('over-range names the end of the range', () => {
+test('an over-range reading names the end of the range', () => {
   expect(showOver(72e6, 'Ω')).toEqual({ reading: { kind: 'over', unit: 'Ω', atLeast: 72e6 }, text: '> 72 MΩ' });
 });
 
@@ -42,7 +42,7 @@ const shownCase = fc.record({
   seed: fc.integer(),
 });
 
-test('the site reads back what is typed, digit for digit and step for step', () => {
+test('the site reads the typed text with the same digits and the same resolution', () => {
   fc.assert(
     fc.property(shownCase, ({ meter, range, share }) => {
       const chosen = meter.ranges[range % meter.ranges.length];
@@ -64,7 +64,7 @@ test('the true value lies within the stated accuracy of what is shown', () => {
       const value = share * chosen.fullScale;
       const count = withError(value, chosen, meter, error, seeded(seed));
       const { reading } = showCount(Math.max(0, count), chosen, meter, 'Ω');
-      // Percent is of the reading and the error was made of the true value: a hundredth of the error is allowed for.
+      // The error was computed from the true value, but percent refers to the reading: allow a hundredth of the error.
       const { lo, hi } = intervalOf(reading, { percent: meter.percent * 1.12, counts: meter.counts });
       expect(value).toBeGreaterThanOrEqual(lo);
       expect(value).toBeLessThanOrEqual(hi);

@@ -21,7 +21,7 @@ test('ids are unique', () => {
 });
 
 describe.each(singleFaults.map((fault) => [fault.id, fault] as const))('%s', (_, fault) => {
-  test('is put at nodes that the axis has, with ranges from low to high', () => {
+  test('uses nodes that the axis has, with ranges from low to high', () => {
     for (const { a, b, ohms } of fault.leaks) {
       expect([plugged(a), b].filter((node) => !nodes.has(node))).toEqual([]);
       expect(ohms[0]).toBeGreaterThan(0);
@@ -30,12 +30,12 @@ describe.each(singleFaults.map((fault) => [fault.id, fault] as const))('%s', (_,
     expect(fault.broken.filter((node) => !nodes.has(node))).toEqual([]);
   });
 
-  test('has a moment, and a bad part or a reason why none is', () => {
+  test('has a moment, and a bad part or a reason why no part is bad', () => {
     expect(fault.moments.length).toBeGreaterThan(0);
     expect(fault.bad.length > 0 || fault.hidden !== undefined).toBe(true);
   });
 
-  test('changes the axis, unless it is one that leaves no trace', () => {
+  test('changes the axis, unless it is a fault without a trace', () => {
     const { leaks, broken, motor } = draw(fault.id);
     const changed =
       leaks.length > 0 || broken.length > 0 || Object.keys(motor.shortedShare).length > 0 || motor.insulationFactor < 1;
@@ -51,7 +51,7 @@ describe.each(singleFaults.map((fault) => [fault.id, fault] as const))('%s', (_,
   });
 });
 
-test('every kind of fault is there: each switch, each core to each other conductor and ground, each phase and pair of the motor', () => {
+test('every kind of fault exists: each switch, each core to each other conductor and ground, each phase and pair of the motor', () => {
   const at = singleFaults.flatMap(({ leaks }) => leaks.map(({ a, b }) => `${a} ${b}`));
   for (const phase of phases) {
     for (const rail of ['DC+', 'DC-']) expect(at).toContain(`${rail} drive.${phase}`);

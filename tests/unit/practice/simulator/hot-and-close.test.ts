@@ -2,8 +2,8 @@ import { expect, test } from 'vitest';
 import { typed } from '../../../support/typed.ts';
 import { insulation } from '../../visit/guide/support/readings.ts';
 
-// Found by the closed loop: a sound motor that reads about the point only because it is hot was to be read again more
-// exactly, and never left to cool, so that its visit ended undecided.
+// Found by `npm run prove`: for a sound motor that reads close to the limit only because it is hot, the guide asked for a
+// more exact reading and never to let it cool, so that the visit ended undecided.
 const tester = { percent: 10, counts: 5 };
 const at = (celsius: string, readings: string) =>
   insulation(readings, '0.2 Ω', { instrument: tester, windingTemperature: typed(celsius, 'temperature') });

@@ -10,7 +10,7 @@ import { seeded } from '../../../../src/practice/simulator/random.ts';
 
 const random = seeded(21);
 const sound = faultedAxis('nuisance', drawAxis(random), random);
-/** An instrument without error of its own, so that a figure can be told by hand. */
+/** An instrument without error, so that its figures can be worked out by hand. */
 const exact = { ...drawInstruments(seeded(2)), error: 0, leadOhms: 0 };
 const found = asFound(20, 20);
 
@@ -39,7 +39,7 @@ describe('known resistors at the edges of every range', () => {
     if (above.kind === 'over') expect(above.atLeast).toBe(full);
   });
 
-  test('nothing at all is over-range, a wire is zero', () => {
+  test('open leads are over-range, a wire is zero', () => {
     expect(ofResistor(1e13, 'ohms').reading.kind).toBe('over');
     expect(ofResistor(1e-6, 'ohms').text).toMatch(/^0\.[0-2] Ω$/);
   });
@@ -117,13 +117,13 @@ describe('a sound axis reads what common practice expects', () => {
     expect(measure(axis, bonded, exact, 'insulation', leads, seeded(3)).text).toMatch(/^(0\.9|1\.0)\d MΩ$/);
   });
 
-  test('one lead in the air reads open, the same point twice reads nothing', () => {
+  test('one lead in the air reads open, both leads on one point read zero', () => {
     expect(read(off, 'ohms', 'DC+', 'nowhere').kind).toBe('over');
     expect(value(off, 'ohms', 'DC+', 'DC+')).toBeLessThan(1);
   });
 });
 
-describe('a hook-up that is wrong reads what it would read', () => {
+describe('a wrong hook-up gives the reading that it really would', () => {
   const live = switchedOn(sound, found);
 
   test('a live bus shows its voltage, and an ohmmeter on it no resistance', () => {
@@ -134,7 +134,7 @@ describe('a hook-up that is wrong reads what it would read', () => {
     expect(ohms.voltsPresent).toBeGreaterThan(limitValue('touch-voltage'));
   });
 
-  test('leads exchanged, a voltage is negative', () => {
+  test('with the leads exchanged a voltage is negative', () => {
     expect(measure(sound, live, exact, 'volts', { red: 'DC-', black: 'DC+' }, seeded(3)).text).toMatch(/^-56\d\.\d V$/);
   });
 
@@ -151,7 +151,7 @@ describe('a hook-up that is wrong reads what it would read', () => {
     expect(reading.kind === 'value' && reading.value).toBeLessThan(limitValue('after-trip-point'));
   });
 
-  test('enabled, a terminal stands at half the bus', () => {
+  test('with the axis enabled a terminal has half the bus voltage', () => {
     const enabled = { ...live, enabled: true };
     const { reading } = measure(sound, enabled, exact, 'volts', { red: 'drive.U', black: 'DC-' }, seeded(3));
     expect(reading.kind === 'value' && reading.value).toBeCloseTo(565 / 2, -1);

@@ -19,7 +19,7 @@ test('a bridge out of balance by hand: 10 V, arms 1k/2k and 3k/4k, 0.952 V betwe
   expect(volts('left') - volts('right')).toBeCloseTo(10 * (2 / 3 - 4 / 7), 6);
 });
 
-test('a star of three 9 MΩ to ground reads 3 MΩ where small windings join it', () => {
+test('a star of three 9 MΩ to ground reads 3 MΩ if small windings join it', () => {
   const probe = source('U', 'ground', 500, 1e6);
   const windings = ['U', 'V', 'W'].flatMap((pin) => [resistor(pin, 'star', 1.5), resistor(pin, 'ground', 9e6)]);
   const volts = operatingPoint([probe, ...windings]);
@@ -41,19 +41,19 @@ test.each([1, 50, 1000])('a diode in reverse at %d V carries its saturation curr
   expect((volts('a') + applied) / 1e6).toBeCloseTo(1e-9 + applied / 1e14, 15);
 });
 
-test('a thousand volts forward settle too', () => {
+test('a thousand volts forward converge too', () => {
   const volts = operatingPoint([source('a', 'ground', 1000, 1), diode]);
   expect(volts('a')).toBeGreaterThan(0.5);
   expect(volts('a')).toBeLessThan(1.2);
 });
 
-test('a part that floats has no current: both its ends stand at one voltage', () => {
+test('a floating part carries no current: both ends have the same voltage', () => {
   const volts = operatingPoint([source('red', 'black', 500, 1e6), resistor('red', 'x', 1e3)]);
   expect(volts('red') - volts('black')).toBeCloseTo(500, 3);
   expect(volts('x') - volts('red')).toBeCloseTo(0, 6);
 });
 
-test('a capacitor at rest carries nothing, and a node of nothing is at ground', () => {
+test('a capacitor at rest carries no current, and an unconnected node is at ground', () => {
   const volts = operatingPoint([
     source('a', 'ground', 5, 1e3),
     { kind: 'capacitor', a: 'a', b: 'ground', farads: 1e-6, volts: 3 },

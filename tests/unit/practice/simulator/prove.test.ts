@@ -6,7 +6,7 @@ import { play } from '../../../prove/outcome.ts';
 /** The short form of `npm run prove`, which plays two hundred visits to each fault. */
 const seeds = [1, 2, 3, 4, 5, 6];
 
-describe('the guide names what is bad, and nothing else, without an unsafe step', () => {
+describe('the guide names every bad part and no other, without an unsafe step', () => {
   test.each(faultIds)('%s', (fault) => {
     expect(
       missedGoals(

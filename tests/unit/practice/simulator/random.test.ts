@@ -43,7 +43,7 @@ test('draws stay in their range', () => {
   expect([chance(random, 0), chance(random, 1)]).toEqual([false, true]);
 });
 
-test('decades are drawn alike: half of the values lie below the geometric mean', () => {
+test('decades are equally likely: half of the values are below the geometric mean', () => {
   const random = seeded(4);
   const below = Array.from({ length: 4000 }, () => betweenDecades(random, 1, 1e6)).filter(
     (value) => value < 1e3,

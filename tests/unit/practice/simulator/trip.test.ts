@@ -33,7 +33,7 @@ test.each<[string, FaultedAxis, AxisState, Reach, boolean]>([
   expect(tripsNow(axis, state, reach, seeded(1))).toBe(trips);
 });
 
-test('a fault that repeats now and then does so as often as it says', () => {
+test('an intermittent fault trips as often as its probability says', () => {
   const axis = at('frame-U', 'on-enable');
   const rare = { ...axis, trips: axis.trips.map((one) => ({ ...one, repeats: 0.3 })) };
   const draws = seeded(2);

@@ -17,7 +17,7 @@ import {
 } from '../../../support/marrow-bay-visits.ts';
 import { enterStep } from '../../../support/visit-records.ts';
 
-/** Locked out and looked at, no axis can fall: the mechanics come next. */
+/** Locked out and inspected, no axis can fall: the mechanics are next. */
 const visit = visitOf(motorAndCable.slice(0, 4));
 const nextDay = '2026-03-04T08:00:00+01:00';
 const atOnce = '2026-03-03T06:25:00+01:00';
@@ -44,7 +44,7 @@ test.each([
   expect(drawn(before, dayAfter)).toMatchObject({ id: 'prove-again', ...way });
 });
 
-test('what is entered after a break stays, also while it can’t be read', () => {
+test('what is entered after a break stays, even while it can’t be read', () => {
   const left = enterStep(visit, 'prove-again', {}, nextDay);
   const typed = enterStep(left, 'prove-again', { supplyVoltage: '0.0.1' }, dayAfter);
   expect(drawn(typed, dayAfter)).toMatchObject({ asks: true });
@@ -82,7 +82,7 @@ test.each<[string, Entry[], StepId]>([
   });
 });
 
-test('a lockout that a later reading speaks against is done again, also if it then reads the same', () => {
+test('a lockout that a later reading contradicts is done again, even if it then reads the same', () => {
   const charged = enterStep(visitOf(onWay.slice(0, 5)), 'bridge', { ...soundBridge, busVoltage: '80 V' }, atOnce);
   expect(drawn(charged, atOnce)).toMatchObject({ id: 'lockout-1', asks: false, beginsAgain: true });
   const again = enterStep(enterStep(charged, 'lockout-1', {}, atOnce), 'lockout-1', locked, atOnce);

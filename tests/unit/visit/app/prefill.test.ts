@@ -21,7 +21,7 @@ describe('the bridge', () => {
     expect(notes.busVoltage).toContain('Filled in from your last lockout step, measured 2026-03-03, 06:50.');
   });
 
-  test('keeps what was typed, and says what the lockout step has instead', () => {
+  test('keeps what was typed, and names the different reading of the lockout step', () => {
     const typed = visitOf([...driveOnly.slice(0, 8), ['bridge', { busVoltage: '0.01 V' }]]);
     const { start, notes } = prefill(evaluate(typed, soon), 'bridge');
     expect(start.busVoltage).toBe('0.01 V');
@@ -38,7 +38,7 @@ describe('the bridge', () => {
     expect(notes.busVoltage).toBe('Last measured 2026-03-03, 06:32. That no longer holds: measure it now.');
   });
 
-  test('nor a bus reading of its own that is of an earlier stretch', () => {
+  test('does not keep its own bus reading from an earlier stretch', () => {
     const typed = visitOf([...driveOnly.slice(0, 8), ['bridge', { busVoltage: '0.01 V', plusU: '450k' }]]);
     const { start } = prefill(evaluate(typed, '2026-03-04T06:40:00+01:00'), 'bridge');
     expect(start).toMatchObject({ plusU: '450k' });
@@ -54,7 +54,7 @@ describe('the isolation', () => {
     expect(notes.joinedU).toBe('Filled in from the insulation step.');
   });
 
-  test('says so when the insulation step has changed since, and leaves the entry alone', () => {
+  test('keeps the entry and adds a note if the insulation step has changed since', () => {
     const whole = visitOf(motorAndCable);
     const changed = enterStep(whole, 'insulation', { ...badInsulation, U: '1.4M' }, soon);
     const { start, notes } = prefill(evaluate(changed, soon), 'isolation');
@@ -63,7 +63,7 @@ describe('the isolation', () => {
     expect(notes.joinedV).toBeUndefined();
   });
 
-  test('knows of a suspicion that a good joined reading does not settle', () => {
+  test('fills in a suspicion that a good joined reading does not settle', () => {
     expect(prefill(evaluate(beforeIsolation, soon), 'isolation').start.suspectedAnyway).toBeUndefined();
     const moving = visitOf([['symptom', { when: 'position-or-cable', gravityLoaded: 'no' }]]);
     expect(prefill(evaluate(moving, soon), 'isolation').start.suspectedAnyway).toBe('yes');
@@ -92,7 +92,7 @@ test.each([
   ['1 % +3d', '1', '3'],
   ['5 %', '5', ''],
   ['class 1', '', ''],
-  // Two ranges: which one was used is not known, so neither is taken.
+  // Two ranges: it is not known which one was used, so neither is taken.
   ['1 % to 40 MΩ, 5 % above', '', ''],
   ['', '', ''],
 ])('the accuracy %j is read as %j %% and %j counts', (text, percent, counts) => {

@@ -1,8 +1,8 @@
 import { describe, expect, test } from 'vitest';
-import { stepsAhead } from '../../../../src/visit/app/ahead.ts';
-import { visitState } from '../../../../src/visit/app/list-entries.ts';
+import { visitState } from '../../../../src/visit/app/visit-summary.ts';
 import { changedBefore } from '../../../../src/visit/changed-before.ts';
 import { evaluate } from '../../../../src/visit/evaluate.ts';
+import { stepsAhead } from '../../../../src/visit/guide/next-step.ts';
 import {
   badInsulation,
   driveOnly,
@@ -17,7 +17,7 @@ const later = '2026-03-03T06:50:00+01:00';
 const guideOf = (visit: ReturnType<typeof visitOf>) => evaluate(visit, visit.changedAt).guide;
 
 describe('what may follow', () => {
-  test('leaves out what is on the way already, and names one lockout for all', () => {
+  test('leaves out the steps on the way, and names only one lockout', () => {
     const ahead = stepsAhead(guideOf(visitOf(driveOnly.slice(0, 4))));
     expect(ahead).not.toContain('find-drive');
     expect(ahead).not.toContain('inspect');
@@ -25,12 +25,12 @@ describe('what may follow', () => {
     expect(ahead).toContain('retry-all');
   });
 
-  test('is nothing once there is a decision', () => {
+  test('is empty once there is a decision', () => {
     expect(stepsAhead(guideOf(visitOf(driveOnly)))).toEqual([]);
   });
 });
 
-describe('a step to be looked at again names what was changed before it', () => {
+describe('a step to be confirmed names the earlier steps that were changed', () => {
   const visit = visitOf(withBusAgain(motorAndCable));
 
   test('by number', () => {
@@ -38,25 +38,25 @@ describe('a step to be looked at again names what was changed before it', () => 
     expect(changedBefore(changed, guideOf(changed).path, 'isolation')).toEqual([9]);
   });
 
-  test('a lockout counts for every step behind it', () => {
+  test('a lockout counts for every later step', () => {
     const changed = enterStep(visit, 'lockout-1', { ...locked, busVoltage: '0.01 V' }, later);
     expect(changedBefore(changed, guideOf(changed).path, 'inspect')).toEqual([4]);
   });
 
-  test('and what it does not rest on is left out', () => {
+  test('a step that it does not rest on is left out', () => {
     const one = enterStep(visit, 'symptom', { when: 'when-hot', gravityLoaded: 'no' }, later);
     const two = enterStep(one, 'insulation', { ...badInsulation, U: '1.4M' }, later);
     expect(changedBefore(two, guideOf(two).path, 'isolation')).toEqual([9]);
   });
 
-  test('nothing changed, nothing named', () => {
+  test('without a change no step is named', () => {
     expect(changedBefore(visit, guideOf(visit).path, 'isolation')).toEqual([]);
   });
 });
 
 const stateOf = (visit: ReturnType<typeof visitOf>) => visitState(evaluate(visit, visit.changedAt));
 
-test('the list says the decision, or which step is due', () => {
+test('the list shows the decision, or the step that is due', () => {
   expect(stateOf(visitOf(driveOnly))).toBe('Replace: complete drive.');
   const begun = visitOf(driveOnly.slice(0, 5));
   expect(stateOf(begun)).toBe('Step 6 is due: Take the motor leads off the drive.');

@@ -8,7 +8,7 @@ import { type Option, optionsOf } from './support/options.ts';
 import { decisionRules, dueRules } from './support/rules.ts';
 import { type Given, onPath, standing, standingBefore, visitOf, words } from './support/visit.ts';
 
-/** One thing that a person does: answers what is due, gives an earlier answer anew or another one in its place. */
+/** One act of a person: answering the due step, confirming an earlier answer, or changing it. */
 interface Move {
   what: 'answer' | 'suffice' | 'confirm' | 'change' | 'pause';
   /** Draws the step and the answer; any number will do. */
@@ -32,9 +32,9 @@ function drawn<T>(list: readonly T[], number: number): T | undefined {
   return list[number % list.length];
 }
 
-/** What the person answers; undefined where there is nothing to answer. Mostly steps on the way are changed. */
+/** What the person answers; undefined if there is nothing to answer. Mostly steps on the way are changed. */
 function answerOf({ what, step, option }: Move, { due, path }: GuideState, visit: VisitAnswers): Given | undefined {
-  // On the way or off it: what has left the way can be opened and changed too.
+  // On the way or off it: steps that have left the way can be changed too.
   const on = path.map(({ id }) => id).filter((id) => visit[id] !== undefined);
   const answered = step % 5 === 0 ? (Object.keys(visit) as StepId[]) : on;
   const earlier = drawn(answered, step);

@@ -157,12 +157,12 @@ describe('a change that leads another way', () => {
     expect(kept(replaced)).toEqual(ids(controlOff));
   });
 
-  it('and back: the old steps count again once they are confirmed', () => {
+  it('and after a change back, the old steps count again once they are confirmed', () => {
     const there = [...controlOff, trips('on-acceleration'), trips('control-off')];
     expect(stateOf(there).decision).toEqual(stateOf(controlOff).decision);
   });
 
-  it('a retry on the old way was power all the same: the next hand on a conductor waits for a new lockout', () => {
+  it('a retry on the old way was still power: touching a conductor needs a new lockout', () => {
     const tripped: Given[] = [
       looked(),
       trips('control-off'),
@@ -181,12 +181,12 @@ describe('a change that leads another way', () => {
     expect(dueAfter([...moved, busAgain()])).toBe('disconnect-leads due');
   });
 
-  it('an axis that can fall after all is supported before the retry counts', () => {
+  it('an axis that turns out to be able to fall is supported before the retry counts', () => {
     const [find, , ...rest] = onEnable as [Given, Given, ...Given[]];
     const stays = [find, trips('on-enable', 'no'), ...rest.filter(([id]) => id !== 'support-axis')];
     expect(stateOf(stays).decision?.kind).toBe('no-fault-found');
     expect(dueAfter([...stays, trips('on-enable', 'unknown')])).toBe('support-axis due');
-    // The leads are on since the axis was tried: they come off first, and before that stands a lockout.
+    // The leads are on since the axis was tried: they are taken off first, after a lockout.
     const supported = confirmAll([...stays, trips('on-enable', 'yes'), done('support-axis')]);
     expect(supported.confirmed.slice(0, 2)).toEqual(['lockout-1', 'inspect']);
     expect(supported.confirmed).toContain('retry-leads-off');
@@ -199,7 +199,7 @@ describe('a change that leads another way', () => {
     expect(stateOf(burnt).decision?.replace).toEqual([{ part: 'drive', proofs: ['drive-burnt'] }]);
   });
 
-  it('an insulation that fails on second reading asks to separate cable and motor, and the later steps wait', () => {
+  it('an insulation that fails on the second reading leads to separating cable and motor, before the later steps', () => {
     const low = [...onEnable, insulationIs(insulations.low)];
     expect(dueAfter(low)).toBe('lockout-2 check-again');
     const again = confirmAll(low).history;

@@ -32,7 +32,7 @@ const answered = (visit: VisitAnswers, id: string, seq: number, answer: unknown)
 });
 
 describe('trips at once, control off', () => {
-  it('goes to the feedback first where nothing looks damaged', () => {
+  it('goes to the feedback first if nothing looks damaged', () => {
     expect(nextStep(inspected('motor', 'nothing')).due).toBe('unplug-feedback');
   });
 
@@ -49,7 +49,7 @@ describe('trips at once, control off', () => {
     expect(nextStep(visit).due).toBe('retry-feedback-off');
     visit = answered(visit, 'retry-feedback-off', 7, { powerAllowed: true, result: 'trips' });
     visit = answered(visit, 'lockout-2', 8, lockedOut);
-    // The leads are off already: they are not asked for twice.
+    // The leads are off already and are not asked for twice.
     expect(nextStep(visit).due).toBe('bridge');
   });
 

@@ -32,7 +32,7 @@ describe('the bus is measured again', () => {
     expect(nextStep(visitOf([...moved, busAgain()])).due).toBe('disconnect-leads');
   });
 
-  it('not where nobody moved it', () => {
+  it('not if nobody moved it', () => {
     expect(nextStep(visitOf([...moved.slice(0, 4), mechanics('not-checked')])).due).toBe('disconnect-leads');
   });
 
@@ -53,7 +53,7 @@ describe('after a break of the work', () => {
     expect(after(proveAgain()).due).toBe('bridge');
   });
 
-  it('before power too, and every axis that may fall is looked at before that', () => {
+  it('before power too, and the support of every axis that may fall is confirmed before that', () => {
     const onEnable: Given[] = [
       looked(),
       trips('on-enable', 'yes'),

@@ -88,7 +88,7 @@ describe('which branch a symptom takes', () => {
     expect(nextStep(visitOf([...visit, bridgeGood, busAgain(), insulationGood])).due).toBe(then);
   });
 
-  it('where something points at the cable, the isolation stops short of nothing but both parts alone', () => {
+  it('if something points at the cable, the isolation is done only when both parts were tested alone', () => {
     const suspect = [...moving('position-or-cable'), bridgeGood, busAgain(), insulationGood];
     expect(nextStep(visitOf([...suspect, isolationIs(isolations.joinedGoodOnly)])).due).toBe('isolation');
     expect(nextStep(visitOf([...suspect, bothSeparatelyGood])).due).toBe('winding');

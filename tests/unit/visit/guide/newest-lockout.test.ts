@@ -31,8 +31,8 @@ it('an older lockout does not hold after a later one that found the bus charged'
   expect(path.at(-1)).toEqual({ id: 'lockout-1', status: 'check-again' });
 });
 
-it('it holds again once it is done again', () => {
+it('it holds once it is done again', () => {
   const again = { ...retryTakenBack, 'lockout-1': { seq: 9, answer: lockedOut } };
-  // What was done under it before is looked at again first.
+  // What was done under it before must be confirmed first.
   expect(nextStep(again).due).toBe('inspect');
 });

@@ -59,7 +59,7 @@ describe('a motor or motor cable that is seen damaged and measures well', () => 
     expect(decision?.good).not.toContain(part === 'motor' ? 'motor' : 'motor-cable');
   });
 
-  it('seen only after the axis was tried: no fault found is taken back', () => {
+  it('seen only after the axis was tried: "no fault found" is withdrawn', () => {
     const tried: Given[] = [...measured(), windingIs(windings.alike), done('reconnect'), retry('retry-all', 'no-trip')];
     expect(stateOf(tried).decision?.kind).toBe('no-fault-found');
     expect(stateOf([...tried, seen({ motor: 'wet' })]).decision?.kind).not.toBe('no-fault-found');
@@ -74,7 +74,7 @@ describe('the PE core that came off for the insulation test', () => {
     expect(stateOf([...corrected, done('connect-pe')]).due).toBe('retry-leads-off');
   });
 
-  it('and comes off again with the next test', () => {
+  it('and is taken off again for the next test', () => {
     const off: Given[] = [...corrected, done('connect-pe'), insulationIs(insulations.low)];
     expect(stateOf(off).due).not.toMatch(/^retry-/);
   });
@@ -94,7 +94,7 @@ it('a damaged feedback cable is not plugged in for a trial: the device stays ope
   expect(decision?.open).toContain('feedback-device-untested');
 });
 
-it('a trip that a correction has left behind keeps the axis from being tried, and is named', () => {
+it('a trip that a correction has taken off the way prevents a trial of the axis, and is named', () => {
   const left: Given[] = [
     looked(),
     trips('control-off'),

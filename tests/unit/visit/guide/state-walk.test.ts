@@ -29,7 +29,7 @@ describe('every state that a visit can reach from the empty record', () => {
     ]);
   });
 
-  it('keeps them when any earlier answer is changed to any other, and the visit goes on', () => {
+  it('keeps them when any earlier answer is changed to any other, and the visit continues', () => {
     const corrections = new Corrections(walk.ways.values());
     console.info(`${walk.ways.size} ways, ${corrections.changes} changes, ${corrections.states} states after them`);
     expect([...corrections.faults].map(([rule, example]) => `${rule}, first${example}`).join('\n\n')).toBe('');

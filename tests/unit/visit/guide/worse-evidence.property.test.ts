@@ -10,7 +10,7 @@ import { soundLockout } from './support/answers.ts';
 import { isolationClasses } from './support/isolation-classes.ts';
 import { bridges, insulations, windings } from './support/readings.ts';
 
-/** What there is to be found in one visit, whatever the guide asks of it. */
+/** The evidence of one visit: an answer to whatever the guide may ask. */
 type Evidence = Pick<
   Answers,
   | 'inspect'
@@ -97,11 +97,11 @@ const found = fc.record({
     'now-and-then',
   ),
   seen: fc.record({ drive: damage, motor: damage, motorCable: damage, feedbackCable: damage }),
-  // The two retries without feedback tell which part it is; neither result is worse than the other.
+  // The two retries without feedback show which part it is; neither result is worse than the other.
   feedbackOff: fc.constantFrom('trips' as const, 'no-trip' as const, 'not-done' as const),
   deviceEnd: fc.constantFrom('trips' as const, 'no-trip' as const, 'not-done' as const),
   feedbackOn: fc.constantFrom('trips' as const, 'no-trip' as const, 'not-done' as const),
-  // Often all at their best but one or two: the neighbourhood of "no fault found".
+  // Often all but one or two are at their best: close to "no fault found".
   grade: fc
     .record(grades)
     .chain((all) =>
@@ -143,7 +143,7 @@ describe('worse evidence', () => {
     );
   });
 
-  it('nor does a part that looks damaged', () => {
+  it('a part that looks damaged does not either', () => {
     const part = fc.constantFrom('drive', 'motor', 'motorCable', 'feedbackCable');
     const looks = fc.constantFrom('burnt' as const, 'wet' as const, 'chafed' as const);
     fc.assert(

@@ -14,12 +14,12 @@ import { at, failed } from './support/typical-visit.ts';
 
 const fresh = newVisit('visit-0001', at(0));
 
-test('a new visit fits, knows nothing and was never saved', () => {
+test('a new visit fits, has no answers and was never saved', () => {
   expect(readVisit(fresh).ok).toBe(true);
   expect(fresh).toMatchObject({ revision: 0, seq: 0, machine: '', steps: {} });
 });
 
-test('each answer takes the next number, a correction and a bare confirmation too', () => {
+test('each answer takes the next number, and so do a correction and a confirmation', () => {
   const one = answerStep(fresh, 'symptom', { form: { when: 'on-enable' } }, at(1));
   const two = answerStep(one, 'reconnect', { form: { done: 'yes' } }, at(2));
   const confirmed = answerStep(two, 'symptom', { form: { when: 'on-enable' } }, at(3));
@@ -27,7 +27,7 @@ test('each answer takes the next number, a correction and a bare confirmation to
   expect(confirmed.seq).toBe(3);
 });
 
-test('a change leaves the record that it came from alone', () => {
+test('a change does not modify the record before it', () => {
   const before = structuredClone(fresh);
   answerStep(fresh, 'symptom', { form: { when: 'on-enable' } }, at(1));
   changeDetails(fresh, { machine: 'Line 2' }, at(1));
@@ -57,7 +57,7 @@ test('the decision carries the number that it rests on, so that a later answer s
   expect(answerStep(decided, 'symptom', { form: {} }, at(3)).seq).toBeGreaterThan(decided.decision?.seq ?? 0);
 });
 
-test('a copy is a visit of its own that was never saved', () => {
+test('a copy has its own id and was never saved', () => {
   expect(copyOf({ ...fresh, revision: 7, machine: 'Line 2' }, 'visit-0002')).toMatchObject({
     id: 'visit-0002',
     revision: 0,
@@ -65,7 +65,7 @@ test('a copy is a visit of its own that was never saved', () => {
   });
 });
 
-/** The guide's view of the steps that are no calculators. */
+/** The guide's answers to the steps that are not calculators. */
 function answersOf({ steps }: VisitRecord): VisitAnswers {
   const ids = ['find-drive', 'symptom', 'lockout-1', 'inspect', 'disconnect-leads', 'support-axis'] as const;
   return Object.fromEntries(
@@ -100,7 +100,7 @@ test('a clock set back by a year does not make a changed answer look older to th
   });
 });
 
-test('a number raised by hand in one step is still lower than the next', () => {
+test('the next number is higher even if one was raised by hand', () => {
   const answered = answerStep(fresh, 'symptom', { form: {} }, at(1));
   const edited = { ...answered, steps: { symptom: { ...answered.steps.symptom, seq: 40 } } } as VisitRecord;
   expect(answerStep(edited, 'reconnect', { form: { done: 'yes' } }, at(2)).steps.reconnect?.seq).toBe(41);

@@ -20,7 +20,7 @@ describe('the name of the file', () => {
     expect(named(machine, axis)).toBe(name);
   });
 
-  test('whatever is written, it is one name that a file system takes', () => {
+  test('any text gives one name that a file system accepts', () => {
     fc.assert(
       fc.property(arbitraryVisit, (visit) => {
         const name = fileName(visit);
@@ -33,7 +33,7 @@ describe('the name of the file', () => {
   });
 });
 
-test('an exported visit is read back whole, snapshots and decision too', async () => {
+test('an exported visit is read back completely, including snapshots and decision', async () => {
   const visit = typicalVisit();
   const { text } = exportVisit(visit);
   expect(readVisitText(text)).toEqual({ ok: true, value: visit });

@@ -6,10 +6,10 @@ import { typicalVisit } from './support/typical-visit.ts';
 const visit = typicalVisit();
 const good = JSON.stringify(visit);
 
-/** Not left to FIELDBOOK_RUNS: this number is asked for. */
+/** Fixed, independent of FIELDBOOK_RUNS. */
 const fuzzed = 10_000;
 
-/** What a program that reads JSON carelessly trips over. */
+/** Values that break a careless JSON reader. */
 const nasty = fc.constantFrom<unknown>(
   '<img src=x onerror=alert(1)>',
   '</script><script>alert(1)</script>',
@@ -47,7 +47,7 @@ describe('fuzz: each of 10,000 files gives a record that fits or a problem with 
       fc.property(anywhere, fc.oneof(nasty, fc.jsonValue({ maxDepth: 3 })), (path, value) => {
         const read = readVisitText(JSON.stringify(put(path, value)) ?? '');
         if (!read.ok) expect(read.problem.message.length).toBeGreaterThan(20);
-        // What was taken is written and read again as the same, and nothing has reached the prototypes.
+        // An accepted record is the same after writing and reading, and the prototypes are unchanged.
         else expect(readVisitText(JSON.stringify(read.value))).toEqual(read);
         expect('polluted' in {}).toBe(false);
       }),

@@ -16,7 +16,7 @@ test('an exported visit is valid by the published schema', () => {
   expect(fits(JSON.parse(exportVisit(typicalVisit()).text))).toBe(true);
 });
 
-test('so is every record that can be read', () => {
+test('every record that can be read is valid too', () => {
   fc.assert(
     fc.property(arbitraryVisit, (visit) => {
       expect(readVisit(visit).ok).toBe(true);

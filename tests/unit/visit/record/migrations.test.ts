@@ -24,7 +24,7 @@ function versionZero(): JsonObject {
 }
 
 describe('a record of an earlier version', () => {
-  test('is brought to this version and then fits', () => {
+  test('is migrated to this version and then fits', () => {
     const { conditions, ...rest } = typicalVisit();
     const empty = { airTemperature: '', humidity: '', surroundings: '' };
     expect(conditions).not.toEqual(empty);
@@ -38,7 +38,7 @@ describe('a record of an earlier version', () => {
     expect(readVisit(versionZero())).toMatchObject({ ok: false, problem: { kind: 'unknown-version' } });
   });
 
-  test('that a migration can’t use does not fit, and says of which version it is', () => {
+  test('that a migration can’t use does not fit, and the problem names its version', () => {
     const throws: Migration = () => {
       throw new TypeError('no such field');
     };
@@ -69,11 +69,11 @@ describe('migrate', () => {
     expect(migrate({ version: from, path: [] }, from, to, known)).toEqual({ version: to, path });
   });
 
-  test('stops where a step is missing', () => {
+  test('stops if a migration is missing', () => {
     expect(migrate({ version: 0, path: [] }, 0, 3, { 0: log, 2: log })).toBeUndefined();
   });
 
-  test('leaves what it was given alone', () => {
+  test('does not change its argument', () => {
     const old = Object.freeze({ version: 0, path: Object.freeze([]) as unknown as number[] });
     migrate(old, 0, 3, known);
     expect(old).toEqual({ version: 0, path: [] });
@@ -85,26 +85,26 @@ describe('a visit of version 1', () => {
   const visit = read.ok ? read.value : newVisit('none-such', '2026-03-22T12:20:00+01:00');
   const { changedAt } = visit;
 
-  test('opens, and all of it is of an earlier stretch of work', () => {
+  test('opens, and all of it belongs to an earlier stretch of work', () => {
     expect(read.ok).toBe(true);
     expect(Object.values(visit.steps).map(({ stretch }) => stretch)).not.toContain(visit.stretch);
   });
 
-  test('leads to the decision that it led to then', () => {
+  test('leads to the same decision as then', () => {
     expect(evaluate(visit, changedAt).guide.decision?.kind).toBe('no-fault-found');
   });
 
   test.each(['bridge', 'insulation', 'retry-all'] as const)('asks for a new proof before “%s” is done again', (id) => {
     const { [id]: _open, ...steps } = visit.steps;
     const { due } = evaluate({ ...visit, steps }, changedAt).guide;
-    // That another axis of the drive can fall was not asked for then.
+    // Version 1 did not ask whether another axis of the drive can fall.
     expect(due).toBe('support-axis');
     const symptom = visit.steps.symptom;
     const still = { ...steps, symptom: { ...symptom, form: { ...symptom?.form, gravityLoaded: 'no' } } };
     expect(evaluate({ ...visit, steps: still } as VisitRecord, changedAt).guide.due).toBe('prove-again');
   });
 
-  test('its one reading does not outlive a change of the lockout', () => {
+  test('a change of the lockout removes its one reading', () => {
     const bus = { ...visit.steps['lockout-2']?.form, busVoltage: '0.03 V' };
     const changed = answerStep(visit, 'lockout-2', { form: bus }, changedAt);
     expect(evaluateForm('lockout-2', changed.steps['lockout-2']?.form ?? {}).answer).toMatchObject({

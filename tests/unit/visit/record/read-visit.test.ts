@@ -24,11 +24,11 @@ const kindOf = (data: unknown) => {
   return read.ok ? 'read' : read.problem.kind;
 };
 
-test('a visit comes back as it was written', () => {
+test('a visit is read as it was written', () => {
   expect(readVisitText(text)).toEqual({ ok: true, value: visit });
 });
 
-test('any record that fits comes back unchanged through its text', () => {
+test('any record that fits is unchanged after writing and reading its text', () => {
   fc.assert(
     fc.property(arbitraryVisit, (one) => {
       expect(readVisitText(JSON.stringify(one))).toEqual({ ok: true, value: one });
@@ -37,7 +37,7 @@ test('any record that fits comes back unchanged through its text', () => {
   );
 });
 
-describe('a record edited by hand is taken when it fits', () => {
+describe('a record edited by hand is accepted if it fits', () => {
   test.each([
     ['a reading corrected', 'steps.bridge.form.plusU', '483k'],
     ['a reading that nobody can read', 'steps.bridge.form.plusU', 'about half'],
@@ -98,7 +98,7 @@ describe('what does not fit is refused with its place', () => {
     expect(kindOf(edited('steps.bridge.form', many))).toBe('does-not-fit');
   });
 
-  test('the named place is cut short, since a stranger may have written it', () => {
+  test('the named place is shortened, since its text may be hostile', () => {
     const read = readVisit({ ...visit, ['x'.repeat(5000)]: 1 });
     expect(read.ok ? '' : read.problem.where).toHaveLength(120);
   });
@@ -138,7 +138,7 @@ describe('damaged texts', () => {
     expect(({} as { seq?: number }).seq).toBeUndefined();
   });
 
-  test('cut off anywhere, it is never taken for a visit', () => {
+  test('a truncated text is never accepted as a visit', () => {
     for (let length = 0; length < text.length; length += 7) expect(readVisitText(text.slice(0, length)).ok).toBe(false);
   });
 });
@@ -162,12 +162,12 @@ describe('files', () => {
     });
   });
 
-  test('no UTF-8: a picture', async () => {
+  test('a picture, which is not UTF-8', async () => {
     const read = await readVisitFile(file(new Uint8Array([0x89, 0x50, 0x4e, 0x47, 0xff, 0xd8])));
     expect(read).toMatchObject({ ok: false, problem: { kind: 'damaged' } });
   });
 
-  test('taken away while it is read, as by a card that is pulled out', async () => {
+  test('a file that disappears while it is read, such as on a removed card', async () => {
     const gone = { size: 10, arrayBuffer: () => Promise.reject(new DOMException('', 'NotReadableError')) };
     expect(await readVisitFile(gone as unknown as Blob)).toMatchObject({ ok: false, problem: { kind: 'unreadable' } });
   });

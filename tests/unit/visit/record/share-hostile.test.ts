@@ -13,14 +13,14 @@ import { failed, typicalVisit } from './support/typical-visit.ts';
 const visit = typicalVisit();
 const good = must(shareText({ kind: 'visit', visit }));
 
-/** A share that is packed as ours are, whatever is in it. */
+/** Any content, packed like a real share. */
 const packed = (text: string) => `1.${toBase64url(pack(text, shareDictionary))}`;
 const kindOf = (share: string) => {
   const read = readShare(share);
   return read.ok ? 'read' : read.problem.kind;
 };
 
-/** Not left to FIELDBOOK_RUNS: this number is asked for. */
+/** Fixed, independent of FIELDBOOK_RUNS. */
 const fuzzed = 10_000;
 
 describe('fuzz: each of 10,000 gives a problem with a message, or what was sent; none throws', () => {
@@ -119,7 +119,7 @@ describe('hostile by hand', () => {
     expect(({} as { polluted?: number }).polluted).toBeUndefined();
   });
 
-  test('a bomb within the longest link', () => {
+  test('a decompression bomb within the longest link', () => {
     const bomb = deflateRawSync(Buffer.alloc(60_000_000, ' '), { level: 9 });
     const share = `1.${toBase64url(new Uint8Array([0, 0, 0, 0, ...bomb]))}`;
     expect(share.length).toBeLessThan(limitValue('share-link'));

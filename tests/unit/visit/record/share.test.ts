@@ -3,8 +3,7 @@ import { describe, expect, test } from 'vitest';
 import { limitValue } from '../../../../src/kernel/limits.ts';
 import { shareAddress, shareInAddress } from '../../../../src/kernel/link/share-address.ts';
 import { changeDetails, newVisit } from '../../../../src/visit/record/change-visit.ts';
-import { readShare, type Shared, shareText } from '../../../../src/visit/record/share.ts';
-import { withoutSnapshots } from '../../../../src/visit/record/without-snapshots.ts';
+import { readShare, type Shared, shareText, withoutSnapshots } from '../../../../src/visit/record/share.ts';
 import { runs } from '../../../support/runs.ts';
 import { arbitraryForm, arbitraryVisit, wholeVisits } from './support/arbitrary-visit.ts';
 import { must } from './support/must.ts';
@@ -36,7 +35,7 @@ describe('there and back', () => {
     );
   });
 
-  test('what is typed stays to the letter; verdicts and decision stay out', () => {
+  test('typed texts are kept exactly; verdicts and decision are left out', () => {
     const visit = typicalVisit();
     const read = must(back({ kind: 'visit', visit }));
     if (read.kind !== 'visit') throw new Error('no visit');
@@ -62,7 +61,7 @@ test('an address without a share has none', () => {
   }
 });
 
-test('a link made with the first edition is read for ever', () => {
+test('a link from the first edition can still be read', () => {
   // If this fails, the dictionary or the packing has changed: raise the share version instead.
   const first = '1.Cn9HeyM1eRkTSl8mFkbZSL08E0tTGBfUwzKxsABx4X03EzM9Q7gASL2xnoUCag_ZxFTPPBvYFgIA';
   expect(readShare(first)).toEqual({
@@ -90,7 +89,7 @@ test('a whole visit is a short link', () => {
   expect(visit).toMatch(/^1\.[A-Za-z0-9_-]+$/);
 });
 
-test('what is too much for a link is said before it is sent', () => {
+test('a visit that is too large for a link is refused before it is sent', () => {
   const noise = Array.from({ length: 90 }, (_, i) => ({
     drive: randomText(i, 480),
     axes: [randomText(i + 1000, 480), randomText(i + 2000, 480)],

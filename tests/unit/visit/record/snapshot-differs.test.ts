@@ -9,7 +9,7 @@ const asStored = (step: string): Snapshot =>
     ? { ...failed, parts: { protectiveConductor: 'proven-good', motor: 'proven-bad', cable: 'proven-good' } }
     : failed;
 
-test('nothing differs while the readings give what was kept, in whatever order the keys stand', () => {
+test('nothing differs while the readings give what was stored, in any order of keys', () => {
   expect(snapshotDiffers(visit, asStored)).toEqual([]);
 });
 
@@ -37,12 +37,12 @@ test.each([
   expect(differences).toEqual([{ step: 'bridge', differs: [part], stored: failed, today }]);
 });
 
-test('readings that give no verdict any more are named', () => {
+test('readings that no longer give a verdict are named', () => {
   const differences = snapshotDiffers(visit, (step) => (step === 'bridge' ? undefined : asStored(step)));
   expect(differences).toEqual([{ step: 'bridge', differs: ['unreadable'], stored: failed, today: undefined }]);
 });
 
-test('more or fewer limits are no difference: the words and rules of a verdict may grow', () => {
+test('more or fewer limits are not a difference: the words and rules of a verdict may grow', () => {
   const today = { ...failed, limits: failed.limits.slice(1) };
   expect(snapshotDiffers(visit, (step) => (step === 'bridge' ? today : asStored(step)))).toEqual([]);
 });

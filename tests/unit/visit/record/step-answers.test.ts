@@ -10,14 +10,14 @@ const lockedOut = { lockedOut: 'yes', waited: 'yes', meterProved: 'yes', peProve
 const nothingMeasured = { supplyVoltage: missing, outputVoltage: missing, busVoltage: missing };
 const seen = { seenDrive: 'nothing', seenMotor: 'wet', seenMotorCable: 'chafed', seenFeedbackCable: 'burnt' };
 
-describe('a form that is complete gives its answer', () => {
+describe('a complete form gives its answer', () => {
   const rows: [AskedStepId, Form, unknown][] = [
     [
       'find-drive',
       { observation: 'looked', axesOnDrive: '2', indicatedAxis: ' 1 ' },
       { observation: 'looked', axesOnDrive: 2, indicatedAxis: 1 },
     ],
-    // The guide is to see an indication that the drive can't have.
+    // The guide must see an indication that the drive can't have.
     [
       'find-drive',
       { observation: 'looked', axesOnDrive: '2', indicatedAxis: '3' },
@@ -29,7 +29,7 @@ describe('a form that is complete gives its answer', () => {
       { observation: 'looked', axesOnDrive: 2, indicatedAxis: 0 },
     ],
     ['find-drive', { observation: 'known', axesOnDrive: '3' }, { observation: 'known', axesOnDrive: 3 }],
-    // Whoever may not look may not know the number either, and is not held up by that.
+    // A person who may not look may not know the number either, and can continue without it.
     ['find-drive', { observation: 'not-permitted', axesOnDrive: '' }, { observation: 'not-permitted', axesOnDrive: 1 }],
     ['symptom', { when: 'when-hot', gravityLoaded: 'unknown' }, { when: 'when-hot', gravityLoaded: 'unknown' }],
     [
@@ -79,7 +79,7 @@ describe('a form that is complete gives its answer', () => {
   });
 });
 
-describe('one that is incomplete or can’t be read gives none', () => {
+describe('an incomplete or unreadable form gives undefined', () => {
   const rows: [AskedStepId, Form][] = [
     ['find-drive', { axesOnDrive: '2', indicatedAxis: '1' }],
     ['find-drive', { observation: 'looked', axesOnDrive: '2', indicatedAxis: '' }],
@@ -106,16 +106,16 @@ describe('one that is incomplete or can’t be read gives none', () => {
     expect(questions[id].read(form)).toBeUndefined();
   });
 
-  test('so does an empty form, for every step', () => {
+  test('an empty form gives undefined, for every step', () => {
     for (const id of stepIds) if (!isMeasured(id)) expect(questions[id].read({})).toBeUndefined();
   });
 });
 
-test('what a form inherits is no answer', () => {
+test('an inherited property is not an answer', () => {
   expect(questions.reconnect.read(Object.create({ done: 'yes' }))).toBeUndefined();
 });
 
-test('no text in any field makes it throw, and only a listed answer is taken', () => {
+test('no text in any field makes it throw, and only a listed answer is accepted', () => {
   const plain = stepIds.filter((id): id is AskedStepId => !isMeasured(id));
   const word = fc.oneof(
     fc.string(),

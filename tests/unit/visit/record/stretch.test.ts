@@ -1,10 +1,10 @@
 import { describe, expect, test } from 'vitest';
 import { evaluate } from '../../../../src/visit/evaluate.ts';
-import { stretchAt, takenOver } from '../../../../src/visit/record/stretch.ts';
+import { asNewStretch, stretchAt } from '../../../../src/visit/record/stretch.ts';
 import { driveOnly, locked, soundBridge, visitOf } from '../../../support/marrow-bay-visits.ts';
 import { enterStep } from '../../../support/visit-records.ts';
 
-/** Supported, locked out, looked at, leads off, tried, locked out again at 06:32: the six readings are due. */
+/** Supported, locked out, inspected, leads off, tried, locked out again at 06:32: the six readings are due. */
 const visit = visitOf(driveOnly.slice(0, 8));
 const last = '2026-03-03T06:32:00+01:00';
 const dueAt = (now: string, of = visit) => evaluate(of, now).guide.due;
@@ -27,27 +27,27 @@ describe('a stretch of work', () => {
     expect(stretchAt({ stretch: 3, createdAt: last, steps }, '2026-03-04T00:01:00+01:00')).toBe(4);
   });
 
-  test('ends where a visit is taken over, also if its numbers were edited by a hand', () => {
-    expect(dueAt(last, takenOver(visit))).toBe('support-again');
+  test('ends when a visit is imported, even if its numbers were edited by hand', () => {
+    expect(dueAt(last, asNewStretch(visit))).toBe('support-again');
     const lockout = { ...visit.steps['lockout-2'], stretch: 40 };
     const edited = { ...visit, steps: { ...visit.steps, 'lockout-2': lockout } } as typeof visit;
-    expect(takenOver(edited).stretch).toBe(41);
+    expect(asNewStretch(edited).stretch).toBe(41);
   });
 });
 
-test('a visit that comes from a device whose clock is ahead is proved once, not again with each answer', () => {
+test('a visit from a device whose clock is ahead needs one new proof, not one for each answer', () => {
   const here = '2026-03-03T05:01:00+01:00';
-  const supported = enterStep(takenOver(visit), 'support-again', { done: 'yes' }, here);
+  const supported = enterStep(asNewStretch(visit), 'support-again', { done: 'yes' }, here);
   const proved = enterStep(supported, 'prove-again', locked, '2026-03-03T05:02:00+01:00');
   expect(dueAt('2026-03-03T05:03:00+01:00', proved)).toBe('bridge');
-  // A pause by the clock of this device ends it all the same.
+  // A pause by the clock of this device still ends it.
   expect(dueAt('2026-03-03T05:33:00+01:00', proved)).toBe('support-again');
 });
 
 describe('after a break', () => {
   const later = '2026-03-04T08:00:00+01:00';
 
-  test('support and proof are asked for before anything is touched, and then the visit goes on where it was', () => {
+  test('support and proof are asked for before anything is touched, and then the visit continues', () => {
     expect(dueAt(last)).toBe('bridge');
     expect(dueAt(later)).toBe('support-again');
     const supported = enterStep(visit, 'support-again', { done: 'yes' }, later);
@@ -57,7 +57,7 @@ describe('after a break', () => {
     expect(evaluate(proved, later).guide.path.every(({ status }) => status !== 'check-again')).toBe(true);
   });
 
-  test('a decision that was reached stands: it is about parts, not about voltages', () => {
+  test('a decision still holds: it is about parts, not about voltages', () => {
     const whole = visitOf(driveOnly);
     expect(evaluate(whole, later).guide.decision?.kind).toBe('replace');
   });
@@ -77,7 +77,7 @@ describe('after a break', () => {
     expect(enterStep(visit, 'bridge', soundBridge, last).steps.bridge?.readAt.busVoltage).toBe(last);
   });
 
-  test('another spelling of an old proof is no new proof', () => {
+  test('another spelling of an old proof is not a new proof', () => {
     const respelt = enterStep(visit, 'lockout-2', { ...locked, busVoltage: '30 mV' }, later);
     expect(dueAt(later, respelt)).not.toBe('bridge');
   });

@@ -32,7 +32,7 @@ describe('a draft', () => {
     expect(readDraft(JSON.parse(JSON.stringify(third)))).toEqual(third);
   });
 
-  test('of long ago is not newer for its many keys, nor do its words replace those of a later save', () => {
+  test('that is old is not newer because of many keystrokes, and does not replace the details of a later save', () => {
     const old = { ...withEntry(emptyDraft, { details: { notes: 'Sme' } }, at(1)), count: 90 };
     const fresh = withEntry(emptyDraft, { details: { notes: 'Smell of' } }, at(9));
     expect(newerDraft(old, fresh)).toBe(fresh);
@@ -42,7 +42,7 @@ describe('a draft', () => {
     expect(replayDraft(saved, fresh).notes).toBe('Smell of');
   });
 
-  test('loses what the visit holds, and nothing else', () => {
+  test('loses what the visit has, and nothing else', () => {
     const draft = withEntry(
       withEntry(emptyDraft, { details: { axis: 'Lift', notes: 'Smell' } }, at(1)),
       { step: 'lockout-1', form: lockout },
@@ -54,12 +54,12 @@ describe('a draft', () => {
     expect(isEmptyDraft(unsavedPart(draft, visit))).toBe(true);
   });
 
-  test('that is replayed keeps its own time: a lockout typed yesterday is none of today', () => {
+  test('that is replayed keeps its own time: a lockout typed yesterday does not count today', () => {
     const draft = withEntry(emptyDraft, { step: 'lockout-1', form: lockout }, at(2));
     expect(replayDraft(lift, draft).steps['lockout-1']).toMatchObject({ at: at(2), readAt: { busVoltage: at(2) } });
   });
 
-  test('of nothing changes nothing', () => {
+  test('that is empty changes nothing', () => {
     expect(replayDraft(lift, emptyDraft)).toBe(lift);
   });
 
@@ -85,7 +85,7 @@ describe('the journal', () => {
 
   const bridge = (plusU: string) => ({ step: 'bridge' as const, form: { plusU } });
 
-  test('has each key at once, for a page that is left before anything else can be written', async () => {
+  test('has each keystroke at once, in case the page is left before anything else can be written', async () => {
     const name = freshName();
     const journal = draftJournal(tab(name), lift.id);
     journal.enter(bridge('4'), at(1));
@@ -93,7 +93,7 @@ describe('the journal', () => {
     expect((await draftJournal(tab(name), lift.id).load()).steps.bridge?.form).toEqual({ plusU: '45' });
   });
 
-  test('has it in the store as well, for a browser that is killed and loses its other storage', async () => {
+  test('has it in the store as well, in case the browser is killed and loses its other storage', async () => {
     const name = freshName();
     const store = tab(name);
     must(await store.save(lift));
@@ -106,7 +106,7 @@ describe('the journal', () => {
     expect((await draftJournal(tab(name), lift.id).load()).steps.bridge?.form).toEqual({ plusU: '450' });
   });
 
-  test('a save of the visit keeps what is still being typed, and forgets what it holds', async () => {
+  test('a save of the visit keeps what is still being typed, and drops what was saved', async () => {
     const store = tab(freshName());
     const saved = must(await store.save(lift));
     const journal = draftJournal(store, lift.id);
@@ -122,36 +122,39 @@ describe('the journal', () => {
     await vi.waitFor(async () => expect(isEmptyDraft(await store.loadDraft(lift.id))).toBe(true));
   });
 
-  test('an older draft does not outlive the save of what was typed since', async () => {
+  test('a save replaces an older draft', async () => {
     const store = tab(freshName());
     const saved = must(await store.save(lift));
     const journal = draftJournal(store, lift.id);
     journal.enter({ details: { notes: 'Sme' } }, at(1));
     await vi.waitFor(async () => expect(isEmptyDraft(await store.loadDraft(lift.id))).toBe(false));
     const whole = { ...saved, notes: 'Smell' };
-    // The page is closed right after this save: the journal never gets to tidy up.
+    // The page is closed right after this save, before the journal can write.
     must(await store.save(whole, undefined));
     held.clear();
     expect(replayDraft(whole, await draftJournal(store, lift.id).load()).notes).toBe('Smell');
   });
 
-  test('an answer that was saved later, perhaps in another tab, stands against a draft', () => {
+  test('an answer saved later, perhaps in another tab, is kept despite a draft', () => {
     const draft = withEntry(emptyDraft, bridge('450k'), at(1));
     const later = replayDraft(lift, withEntry(emptyDraft, bridge('0.4 Ω'), at(3)));
     expect(replayDraft(later, draft).steps.bridge?.form).toEqual({ plusU: '0.4 Ω' });
   });
 
-  test.each(['conflict', 'deleted', 'replaced'])('what was typed here turns up nowhere else: %s', async (what) => {
-    const store = tab(freshName());
-    const saved = must(await store.save(lift));
-    const journal = draftJournal(store, lift.id);
-    journal.enter(bridge('450k'), at(1));
-    await vi.waitFor(async () => expect(isEmptyDraft(await store.loadDraft(lift.id))).toBe(false));
-    if (what === 'conflict') journal.forget();
-    if (what === 'deleted') must(await store.remove(lift.id));
-    if (what === 'replaced') must(await store.add(saved, 'replace'));
-    await vi.waitFor(async () => expect(isEmptyDraft(await draftJournal(store, lift.id).load())).toBe(true));
-  });
+  test.each(['conflict', 'deleted', 'replaced'])(
+    'what was typed here does not appear in another visit: %s',
+    async (what) => {
+      const store = tab(freshName());
+      const saved = must(await store.save(lift));
+      const journal = draftJournal(store, lift.id);
+      journal.enter(bridge('450k'), at(1));
+      await vi.waitFor(async () => expect(isEmptyDraft(await store.loadDraft(lift.id))).toBe(false));
+      if (what === 'conflict') journal.forget();
+      if (what === 'deleted') must(await store.remove(lift.id));
+      if (what === 'replaced') must(await store.add(saved, 'replace'));
+      await vi.waitFor(async () => expect(isEmptyDraft(await draftJournal(store, lift.id).load())).toBe(true));
+    },
+  );
 
   test('a browser that refuses all storage does no harm', async () => {
     vi.stubGlobal('localStorage', undefined);

@@ -5,10 +5,10 @@ import { readVisitText } from '../../../../src/visit/record/read-visit.ts';
 import { completed } from '../../../support/visit-records.ts';
 import { complete, halfDone, versionOne } from '../../../visits/whole.ts';
 
-// If a changed limit, rule or sentence is meant, `node tests/visits/refresh.ts` writes what is said today into the two
+// If a limit, rule or sentence was changed on purpose, `node tests/visits/refresh.ts` writes today's texts into the two
 // files of the current version.
 
-test('the files are of the versions that their names say, and each says that it is invented', () => {
+test('the files have the versions in their names, and each says that it is invented', () => {
   const versions = [versionOne, halfDone, complete].map(({ text }) => JSON.parse(text).version);
   expect(versions).toEqual([1, 2, 2]);
   for (const { visit } of [versionOne, halfDone, complete]) {
@@ -23,7 +23,7 @@ describe.each([halfDone, complete])('the visit $name', ({ visit }) => {
     expect(evaluate(visit, visit.changedAt).differs).toEqual([]);
   });
 
-  test('keeps all that is computed from it, the decision with its sentences too', () => {
+  test('keeps everything computed from it, including the decision with its sentences', () => {
     expect(completed(visit, visit.changedAt)).toEqual(visit);
   });
 

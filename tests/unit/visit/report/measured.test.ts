@@ -45,7 +45,7 @@ describe('what the next drive will be joined to', () => {
     ]);
   });
 
-  test('a part that is bad is said to be bad, and a missing proof to be missing', () => {
+  test('a bad part is called bad, and a missing proof missing', () => {
     const texts = (entries: readonly Entry[]) =>
       joinedParts(evaluated(visitOf(entries)).answers).map(({ text }) => text);
     expect(texts(motorAndCable)[0]).toContain('tested alone, and bad');
@@ -60,7 +60,7 @@ describe('a measurement in the report', () => {
     'isolation',
   ]);
 
-  test('has its readings exactly as typed, and no choice that says nothing', () => {
+  test('has its readings exactly as typed, and no choice with its initial value', () => {
     expect(bridge?.readings.slice(0, 3)).toEqual([
       { name: 'DC-bus voltage', value: '0.03 V (2026-03-03, 06:28)', isReading: true },
       { name: 'Motor leads at the drive', value: 'Taken off U, V and W', isReading: false },
@@ -79,7 +79,7 @@ describe('a measurement in the report', () => {
     expect(measuredReports(evaluated(unnoted), ['bridge'])[0]?.instrument).toBe('instrument not noted');
   });
 
-  test('has each limit with its value, its status and where it comes from', () => {
+  test('has each limit with its value, status and source', () => {
     expect(bridge?.limits.find(({ id }) => id === 'bridge-tolerance')).toMatchObject({
       value: '10\u00a0%',
       status: 'common-practice',
@@ -88,7 +88,7 @@ describe('a measurement in the report', () => {
     expect(insulation?.limits.find(({ id }) => id === 'halving-rule')?.source).toMatch(/^IEEE 43/);
   });
 
-  test('is left out where there is no reading that can be judged', () => {
+  test('is left out if no reading can be judged', () => {
     const unreadable = visitOf([['bridge', { busVoltage: 'what' }]]);
     expect(measuredReports(evaluated(unreadable), ['bridge', 'winding', 'symptom'])).toEqual([]);
   });

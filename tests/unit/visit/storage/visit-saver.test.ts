@@ -10,7 +10,7 @@ import { at } from '../record/support/typical-visit.ts';
 const lift = newVisit('visit-lift', at(0), { axis: 'Lift' });
 const noted = (notes: string): VisitRecord => changeDetails(lift, { notes }, at(1));
 
-test('changes in quick succession never conflict with each other; the last is what is kept', async () => {
+test('changes in quick succession never conflict with each other; the last one is stored', async () => {
   const store = tab(freshName());
   const results: SaveResult[] = [];
   const saver = visitSaver(store, 0, (result) => results.push(result));
@@ -41,7 +41,7 @@ test('a save that failed is tried again with the next change, on the same revisi
   expect(must(await store.load(lift.id))).toMatchObject({ notes: 'not lost', revision: 2 });
 });
 
-test('a conflict with another tab is told, and nothing of the other is written over', async () => {
+test('a conflict with another tab is reported, and the other version is not overwritten', async () => {
   const name = freshName();
   const store = tab(name);
   const saved = must(await store.save(lift));

@@ -2,14 +2,14 @@ import { describe, expect, test } from 'vitest';
 import { answerStep, changeDetails, newVisit } from '../../../../src/visit/record/change-visit.ts';
 import type { VisitRecord } from '../../../../src/visit/record/visit-schema.ts';
 import { must } from '../record/support/must.ts';
-import { freshName, noted, putRaw, tab } from '../record/support/store.ts';
+import { freshName, putRaw, recordingChannel, tab } from '../record/support/store.ts';
 import { at, typicalVisit } from '../record/support/typical-visit.ts';
 
 const lift = newVisit('visit-lift', at(0), { machine: 'Line 2', axis: 'Lift' });
 const bridge = newVisit('visit-bridge', at(5), { machine: 'Line 2', axis: 'Bridge' });
 
 describe('saving and loading', () => {
-  test('a visit comes back whole, one revision on, in another tab and after a reload', async () => {
+  test('a visit is loaded completely with the next revision, in another tab and after a reload', async () => {
     const name = freshName();
     const visit = { ...typicalVisit(), revision: 0 };
     const store = tab(name);
@@ -20,7 +20,7 @@ describe('saving and loading', () => {
     expect(must(await store.load(visit.id))).toEqual(saved);
   });
 
-  test('save after save, each from what the last gave back', async () => {
+  test('save after save, each from the result of the last', async () => {
     const store = tab(freshName());
     let visit = must(await store.save(lift));
     visit = must(await store.save(answerStep(visit, 'reconnect', { form: { done: 'yes' } }, at(1))));
@@ -29,7 +29,7 @@ describe('saving and loading', () => {
     expect(must(await store.load(lift.id))).toMatchObject({ notes: 'Second thought', seq: 1 });
   });
 
-  test('what is not there is not found', async () => {
+  test('an unknown id is not found', async () => {
     expect(await tab(freshName()).load('visit-none')).toMatchObject({ ok: false, problem: { kind: 'not-found' } });
   });
 
@@ -56,7 +56,7 @@ describe('the list', () => {
     expect(must(await tab(freshName()).list())).toEqual({ visits: [], unreadable: [] });
   });
 
-  test('has the visits with the last saved first, also when the clock was set back', async () => {
+  test('has the last saved visit first, even if the clock was set back', async () => {
     const store = tab(freshName());
     must(await store.save(bridge));
     must(await store.save({ ...lift, createdAt: at(-500_000), changedAt: at(-500_000) }));
@@ -70,7 +70,7 @@ describe('the list', () => {
     expect(must(await store.list()).visits[0]?.axis).toBe('Bridge');
   });
 
-  test('names what can’t be read beside what can', async () => {
+  test('names unreadable visits beside readable ones', async () => {
     const name = freshName();
     const store = tab(name);
     must(await store.save(lift));
@@ -88,7 +88,7 @@ describe('the list', () => {
 describe('a stored visit that can’t be read', () => {
   const newer = { ...lift, version: 3, extra: 'from a newer edition' };
 
-  test('is never written over, neither by a save nor by an import', async () => {
+  test('is never overwritten, neither by a save nor by an import', async () => {
     const name = freshName();
     await putRaw(name, lift.id, newer);
     const store = tab(name);
@@ -106,7 +106,7 @@ describe('a stored visit that can’t be read', () => {
     expect(must(await store.list())).toEqual({ visits: [], unreadable: [] });
   });
 
-  test('has a raw text only while it is there', async () => {
+  test('has a raw text only while it is stored', async () => {
     expect(await tab(freshName()).loadRaw('visit-none')).toMatchObject({ problem: { kind: 'not-found' } });
   });
 });
@@ -121,7 +121,7 @@ describe('two tabs on one visit', () => {
     return { first, second, mine, theirs };
   }
 
-  test('the one that saves later hears of the conflict, with both versions at hand', async () => {
+  test('the later save gets a conflict, with both versions', async () => {
     const { second, mine, theirs } = await twoTabs();
     const result = await second.save(mine);
     expect(result).toEqual({ ok: false, problem: expect.objectContaining({ kind: 'conflict' }), mine, stored: theirs });
@@ -131,14 +131,14 @@ describe('two tabs on one visit', () => {
   test('both can be kept', async () => {
     const { second, mine, theirs } = await twoTabs();
     const kept = must(await second.add(mine, 'keep-both'));
-    // What was done since in the other is not known in the copy: nothing is proved in it here and now.
+    // The copy does not know what was done since in the other, so no proof of safety holds in it.
     expect(kept).toEqual({ ...mine, id: kept.id, revision: 1, stretch: mine.stretch + 1 });
     expect(kept.id).not.toBe(mine.id);
     expect(must(await second.load(lift.id))).toEqual(theirs);
     expect(must(await second.list()).visits).toHaveLength(2);
   });
 
-  test('or the later replaces the other, who then hears of a conflict in turn', async () => {
+  test('or the later one replaces the other, whose next save gets a conflict', async () => {
     const { first, second, mine, theirs } = await twoTabs();
     const replaced = must(await second.add(mine, 'replace'));
     expect(replaced).toEqual({ ...mine, revision: theirs.revision + 1 });
@@ -153,7 +153,7 @@ describe('two tabs on one visit', () => {
     expect(must(await second.load(lift.id))).toEqual(mine);
   });
 
-  test('both saving at the same moment: one is saved, one hears of it', async () => {
+  test('if both save at the same moment, one is saved and the other gets a conflict', async () => {
     const name = freshName();
     const saved = must(await tab(name).save(lift));
     const results = await Promise.all(
@@ -164,7 +164,7 @@ describe('two tabs on one visit', () => {
 });
 
 describe('deleting and undoing', () => {
-  test('gives the visit back, and it can be put back as it was', async () => {
+  test('returns the visit, and it can be restored as it was', async () => {
     const store = tab(freshName());
     const saved = must(await store.save(lift));
     const removed = must(await store.remove(lift.id));
@@ -174,7 +174,7 @@ describe('deleting and undoing', () => {
     expect(must(await store.save(saved)).revision).toBe(2);
   });
 
-  test('undo never writes over a visit that has come back meanwhile', async () => {
+  test('undo never overwrites a visit that was stored again meanwhile', async () => {
     const store = tab(freshName());
     const saved = must(await store.save(lift));
     must(await store.remove(lift.id));
@@ -182,19 +182,19 @@ describe('deleting and undoing', () => {
     expect(await store.restore(saved)).toMatchObject({ problem: { kind: 'conflict' }, stored: other });
   });
 
-  test('what is not there can’t be deleted', async () => {
+  test('an unknown visit can’t be deleted', async () => {
     expect(await tab(freshName()).remove('visit-none')).toMatchObject({ ok: false, problem: { kind: 'not-found' } });
   });
 });
 
-describe('taking in a visit from a file or a link', () => {
+describe('importing a visit from a file or a link', () => {
   test('that is new here: stored with its revision', async () => {
     const store = tab(freshName());
     expect(must(await store.add({ ...lift, revision: 12 })).revision).toBe(12);
     expect(must(await store.add(bridge)).revision).toBe(1);
   });
 
-  test('that is here already: nothing changes before a choice, and both versions are at hand', async () => {
+  test('that is already stored: nothing changes before a choice, and both versions are returned', async () => {
     const store = tab(freshName());
     const saved = must(await store.save(lift));
     const foreign = { ...lift, revision: 30, notes: 'from the file' };
@@ -216,17 +216,17 @@ describe('taking in a visit from a file or a link', () => {
   });
 });
 
-describe('what others hear', () => {
-  test('each change once, a refused one never', async () => {
-    const changes = noted();
-    const store = tab(freshName(), { changes });
+describe('what is announced to other tabs', () => {
+  test('each change once, and no refused one', async () => {
+    const tabs = recordingChannel();
+    const store = tab(freshName(), { tabs });
     const saved = must(await store.save(lift));
     await store.save(lift);
     must(await store.save(saved));
     must(await store.remove(lift.id));
     await store.remove(lift.id);
     must(await store.restore(saved));
-    expect(changes.told).toEqual([
+    expect(tabs.announced).toEqual([
       { id: lift.id, change: 'saved' },
       { id: lift.id, change: 'saved' },
       { id: lift.id, change: 'removed' },
@@ -234,7 +234,7 @@ describe('what others hear', () => {
     ]);
   });
 
-  test('the other tab hears it, this one does not', async () => {
+  test('the other tab receives it, this one does not', async () => {
     const name = freshName();
     const [first, second] = [tab(name), tab(name)];
     const own: unknown[] = [];

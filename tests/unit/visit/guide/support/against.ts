@@ -9,14 +9,14 @@ interface Fact {
 }
 
 const measurements = ['bridge', 'insulation', 'isolation', 'winding', 'winding-motor'] as const;
-/** Nothing of motor and motor cable gets voltage here once the leads are off. */
+/** With the leads off, motor and motor cable get no voltage in these steps. */
 const withoutMotor: StepId[] = ['retry-feedback-off', 'retry-device-end', 'retry-leads-off'];
 const withControlOff: StepId[] = ['retry-feedback-off', 'retry-device-end', 'retry-feedback-on'];
 const beforeTheWhole: StepId[] = [...withControlOff, 'retry-leads-off'];
 
 /**
- * What a record holds against power at this step, in words. Written from the rules of the trade and not from the guide:
- * every answer counts that was ever given, and is held against each step with power that is not named as harmless.
+ * What in a record speaks against power at this step, in words. Written from the rules of the trade and not from the
+ * guide: every answer ever given counts, against each step with power that is not named as harmless.
  */
 export function against(record: VisitAnswers, step: StepId, leadsOn: boolean): string[] {
   const verdict = (id: (typeof measurements)[number]) => record[id]?.answer.assessment.verdict;

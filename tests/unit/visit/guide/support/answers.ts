@@ -12,7 +12,7 @@ import type { SymptomAnswer } from '../../../../../src/visit/steps/symptom/quest
 import { typed } from '../../../../support/typed.ts';
 import type { Given } from './visit.ts';
 
-/** Answers by a word each, so that a visit in a test reads as a list of sentences. */
+/** Answers with a name each, so that a visit in a test is easy to read. */
 export const looked = (axesOnDrive = 2, indicatedAxis = 1): Given => [
   'find-drive',
   { observation: 'looked', axesOnDrive, indicatedAxis },

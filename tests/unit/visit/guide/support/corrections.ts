@@ -28,7 +28,7 @@ export class Corrections {
     }
   }
 
-  /** Gives the answers that were given before, and the best ones where something new is asked for. */
+  /** Gives the answers that were given before, and the best ones if something new is asked for. */
   private goOn(history: Given[]): void {
     for (let state = this.check(history); state.due !== undefined; state = this.check(history)) {
       const { due } = state;

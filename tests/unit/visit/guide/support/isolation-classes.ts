@@ -26,7 +26,7 @@ const motors = [
   '> 700M | > 700M | | 0.2 Ω',
 ];
 
-/** What an assessment says of each part, in one line. */
+/** The states of the parts in an assessment, in one line. */
 export function classOf({ verdict, parts }: IsolationAssessment): string {
   return `${verdict}: cable ${parts.cable}, motor ${parts.motor}, PE ${parts.protectiveConductor}`;
 }

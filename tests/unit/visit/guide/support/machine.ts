@@ -4,8 +4,8 @@ import type { LockoutAnswer } from '../../../../../src/visit/steps/lockout/quest
 import type { Given } from './visit.ts';
 
 /**
- * The machine as the history of answers leaves it, worked out again from the rules of safe work and not from the guide:
- * what is dangerous is told from the order of events alone, whatever the guide thinks of its path.
+ * The state of the machine after a history of answers, worked out from the rules of safe work and not from the guide:
+ * what is dangerous follows from the order of events alone, not from the guide's path.
  */
 export interface Machine {
   /** Locked out and every point measured low, since the last power and in this stretch of work. */
@@ -47,7 +47,7 @@ export const powering: ReadonlySet<StepId> = new Set<StepId>([
   'retry-all',
 ]);
 
-/** The touch voltage of the regulation (29 CFR 1910.333), typed here once more on purpose: the checker trusts nothing. */
+/** The touch voltage of the regulation (29 CFR 1910.333), repeated on purpose: the checker must be independent. */
 const touchVoltage = 50;
 
 const isLow = (reading: Reading) => reading.kind === 'value' && Math.abs(reading.value) < touchVoltage;
@@ -126,7 +126,7 @@ function happens(machine: Machine, [id, answer]: Given): void {
       break;
     case 'bridge':
       machine.chargedBy.add(id);
-      // A bus that is found charged says that the lockout does not hold.
+      // A bus that is found charged means that the lockout does not hold.
       if (answer.assessment.findings.some(({ severity }) => severity === 'stop')) machine.dead = false;
       break;
     case 'insulation':

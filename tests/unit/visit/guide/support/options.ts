@@ -11,8 +11,8 @@ import type { Given } from './visit.ts';
 
 /**
  * One class of answer. `stops`: by the rules the visit may not go on with it. `like`: answers of one step
- * with the same word are told apart by nothing that comes later but the decision; the walk goes on with one of them
- * and tries the others as variants.
+ * with the same word differ only in the decision, in nothing before it; the walk continues with one of them and tries
+ * the others as variants.
  */
 export interface Option {
   given: Given;

@@ -4,8 +4,8 @@ import type { VisitAnswers } from '../../../../../src/visit/steps/questions.ts';
 import { against } from './against.ts';
 
 /**
- * What the answers on the way prove, worked out again from the articles. It shares no code with the guide. `record`: all
- * answers, those that a correction has left behind too.
+ * What the answers on the way prove, worked out independently from the articles. It shares no code with the guide.
+ * `record`: all answers, including those that a correction has taken off the way.
  */
 export interface Proven {
   bad: Set<Part>;
@@ -35,14 +35,14 @@ export function proven(visit: VisitAnswers, record: VisitAnswers): Proven {
     ],
     motor: [parts?.motor === 'proven-bad', verdict('winding-motor') === 'no-go'],
     'motor-cable': [parts?.cable === 'proven-bad', verdict('winding') === 'no-go' && verdict('winding-motor') === 'go'],
-    // Wet is dried and looked at again: water on a cable proves nothing.
+    // A wet cable is dried and inspected again: water proves nothing.
     'feedback-cable': [
       gone && result('retry-device-end') === 'trips',
       seen?.feedbackCable === 'burnt' || seen?.feedbackCable === 'chafed',
     ],
-    // Gone without it proves a contact as well as the device; back with it proves the device.
+    // Gone without the device can be a contact or the device; back with it proves the device.
     'feedback-device': [gone && result('retry-device-end') === 'no-trip' && result('retry-feedback-on') === 'trips'],
-    // The later and closer measurement counts where the two differ.
+    // If the two differ, the later and closer measurement counts.
     'protective-conductor': [
       parts?.protectiveConductor === 'proven-bad' ||
         (insulationPeBroken === true && parts?.protectiveConductor !== 'proven-good'),
@@ -64,7 +64,7 @@ export function proven(visit: VisitAnswers, record: VisitAnswers): Proven {
   if (verdict('bridge') === 'go') mayBeGood.add('drive');
   if ((joinedGood || good(parts?.motor)) && windingGood) mayBeGood.add('motor');
   if ((joinedGood || good(parts?.cable)) && !coreBroken) mayBeGood.add('motor-cable');
-  // What looks damaged does not stay, whatever it reads.
+  // A part that looks damaged does not stay, whatever it reads.
   if (seen?.drive !== 'nothing') mayBeGood.delete('drive');
   if (seen?.motor !== 'nothing') mayBeGood.delete('motor');
   if (seen?.motorCable !== 'nothing') mayBeGood.delete('motor-cable');
@@ -82,7 +82,7 @@ export function proven(visit: VisitAnswers, record: VisitAnswers): Proven {
     if (!passed || !allRetries || mechanics === 'not-checked') return 'undecided';
     // Damage that proves nothing is dried or mended before anything is tried.
     if (seen === undefined || Object.values(seen).some((damage) => damage !== 'nothing')) return 'undecided';
-    // What a correction has left behind is settled first.
+    // Evidence that a correction has taken off the way is settled first.
     if (against(record, 'retry-all', true).length > against(visit, 'retry-all', true).length) return 'undecided';
     if (mechanics !== 'free') return 'mechanical';
     if (result('retry-all') === undefined) return 'undecided';

@@ -72,13 +72,13 @@ export function isolation(rows: IsolationRows, other: Partial<IsolationInput> = 
   });
 }
 
-/** Line to line by four leads: `U–V | V–W | W–U`. */
+/** Phase to phase by four leads: `U–V | V–W | W–U`. */
 export function winding(text: string): WindingAssessment {
   const { U: UV, V: VW, W: WU } = typedPhases(text);
   return assessWinding({ readings: { UV, VW, WU }, leads: 'four' });
 }
 
-/** Readings that are told by name in the tests. */
+/** Readings that the tests name. */
 export const bridges = {
   good: bridge('450k | 455k | 460k', '45k | 45.5k | 46k'),
   shorted: bridge('450k | 455k | 460k', '45k | 0.3 Ω | 46k'),

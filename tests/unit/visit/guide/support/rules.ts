@@ -38,7 +38,7 @@ export function dueRules(due: StepId, visit: VisitAnswers, history: readonly Giv
   // Nobody knows what was done in a break.
   if (powering.has(due)) rules.push(['power after a break only once it was proved dead', machine.seenSinceBreak]);
   if (due === 'reconnect' || due === 'retry-all') {
-    // What it showed the last time does not speak against its own repetition.
+    // Its last result does not speak against repeating it.
     const { [due]: _own, ...others } = visit;
     const { passed, bad } = proven(others, record);
     rules.push(['motor connected and powered only if bridge, insulation and winding passed', passed]);

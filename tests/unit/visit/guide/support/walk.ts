@@ -5,7 +5,7 @@ import { alike, type Option, optionsOf } from './options.ts';
 import { decisionRules, dueRules } from './rules.ts';
 import { type Given, onPath, visitOf, words } from './visit.ts';
 
-/** Longest way that a visit may take; a guide that goes round in circles is stopped here. */
+/** Maximum length of a way; it stops a guide that goes round in circles. */
 const longestVisit = 25;
 
 interface Reached {

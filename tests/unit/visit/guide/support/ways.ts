@@ -50,7 +50,7 @@ export const leadsOff = (result: 'trips' | 'no-trip' | 'not-done', damage: Seen 
   ...(result === 'not-done' ? [] : [lockout(2)]),
 ];
 
-/** Trips while it moves; the mechanics are looked at. */
+/** Trips while it moves; the mechanics are checked. */
 export const moving = (
   when: Symptom = 'on-acceleration',
   state: 'free' | 'stiff' | 'brake-drags' | 'not-checked' = 'free',

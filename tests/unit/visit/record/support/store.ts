@@ -1,7 +1,7 @@
 import 'fake-indexeddb/auto';
 import { onTestFinished } from 'vitest';
-import { type VisitChange, type VisitChanges, visitChanges } from '../../../../../src/visit/storage/changes.ts';
 import { database } from '../../../../../src/visit/storage/database.ts';
+import { type TabChannel, tabChannel, type VisitChange } from '../../../../../src/visit/storage/tab-channel.ts';
 import { type StoreParts, type VisitStore, visitStore } from '../../../../../src/visit/storage/visit-store.ts';
 
 let opened = 0;
@@ -13,7 +13,7 @@ export const freshName = () => `visits-${++opened}`;
 export function tab(name: string, parts: StoreParts = {}): VisitStore {
   const store = visitStore({
     database: database(name),
-    changes: visitChanges(name),
+    tabs: tabChannel(name),
     persist: () => Promise.resolve(),
     ...parts,
   });
@@ -21,13 +21,18 @@ export function tab(name: string, parts: StoreParts = {}): VisitStore {
   return store;
 }
 
-/** A channel that only writes down what was told. */
-export function noted(): VisitChanges & { told: VisitChange[] } {
-  const told: VisitChange[] = [];
-  return { told, tell: (change) => told.push(change), listen: () => () => undefined, close: () => undefined };
+/** A channel that only records what is announced. */
+export function recordingChannel(): TabChannel & { announced: VisitChange[] } {
+  const announced: VisitChange[] = [];
+  return {
+    announced,
+    announce: (change) => announced.push(change),
+    listen: () => () => undefined,
+    close: () => undefined,
+  };
 }
 
-/** Puts something under an id without the store's checks, as another edition or a fault of the disk would. */
+/** Stores a record without the store's checks, like another edition or a damaged disk. */
 export async function putRaw(name: string, id: string, record: unknown): Promise<void> {
   const db = database(name);
   await db.run('readwrite', (visits) => visits.put({ id, order: 1000, record }));

@@ -76,7 +76,7 @@ const answers: [StepId, number, Form, Snapshot?][] = [
 
 const choices = new Set(['motorLeads', 'occasion', 'leftOpen', 'cableEndsChecked']);
 
-/** A whole visit, from the first look to the decision, as long as a technician would write it. Plant and people invented. */
+/** A whole visit, from the first look to the decision, as long as a technician would write it. Plant and people are invented. */
 export function typicalVisit(id = '3f0c9a52-7d1e-4b86-9f35-0a4be1c7d260'): VisitRecord {
   const begun = newVisit(id, at(0), {
     machine: 'Line 2, glass-cutting gantry',

@@ -1,0 +1,179 @@
+import { limitValue } from '../../kernel/limits.ts';
+import { type AxisState, asFound } from '../simulator/axis-state.ts';
+import { axisFalls } from '../simulator/brake.ts';
+import { afterWaiting, switchedOn } from '../simulator/discharge.ts';
+import type { FaultedAxis } from '../simulator/faulted-axis.ts';
+import type { Instruments } from '../simulator/instruments.ts';
+import { type HookUp, type Measurement, type Mode, measure } from '../simulator/measure.ts';
+import { between, type Random } from '../simulator/random.ts';
+import { type Reach, tripsNow } from '../simulator/trip.ts';
+import { readingFails } from './reading-fails.ts';
+import { type Setting, withSetting } from './setting.ts';
+import {
+  drivePhase,
+  type Situation,
+  type Unsafe,
+  unsafeToMeasure,
+  unsafeToPower,
+  unsafeToTouch,
+} from './unsafe-acts.ts';
+
+/** The waiting time on the drive's label, in seconds; the bus of the simulator needs no longer. */
+export const labelSeconds = 600;
+
+/** Resistance of a switch that a tester's voltage has broken down, in ohms: typical, project judgement. */
+const brokenDown: [number, number] = [2e3, 20e3];
+
+/**
+ * The practice machine that a person or the robot works on. It does whatever is asked and records every act that a
+ * careful person would have refused. The rules for that are in unsafe-acts.ts and share no code with the guide.
+ */
+export class Machine implements Situation {
+  readonly unsafe: Unsafe[] = [];
+  state: AxisState;
+  lockedOut = false;
+  meterProved = false;
+  busKnownLow = false;
+  windingCharged = false;
+  /** The trip has not been reset: the drive does not enable. */
+  tripped = true;
+  /** An insulation tester has damaged the drive; that is not part of the fault. */
+  hurtDrive = false;
+  readonly axis: FaultedAxis;
+  readonly instruments: Instruments;
+  readonly random: Random;
+  private readonly failingHookUps = new Set<string>();
+  private tripsUnchanged = 0;
+
+  constructor(axis: FaultedAxis, instruments: Instruments, windingCelsius: number, airCelsius: number, random: Random) {
+    this.axis = axis;
+    this.instruments = instruments;
+    this.random = random;
+    this.state = switchedOn(axis, asFound(windingCelsius, airCelsius));
+  }
+
+  get failed(): boolean {
+    return this.failingHookUps.size > 0;
+  }
+
+  switchOff(): void {
+    this.state = { ...this.state, supply: false, enabled: false };
+    this.tripped = false;
+  }
+
+  wait(seconds: number): void {
+    this.state = afterWaiting(this.axis, this.state, seconds);
+  }
+
+  /** A whole lockout: switches off, locks, waits, proves the meter and measures the bus. */
+  lockOut(): Measurement {
+    this.switchOff();
+    this.lockedOut = true;
+    this.wait(labelSeconds);
+    this.meterProved = true;
+    return this.measure('volts', 'DC+', 'DC-');
+  }
+
+  /** Changes leads or connectors, with hands on conductors. */
+  change(to: (state: AxisState) => AxisState): void {
+    this.handsOn();
+    this.state = to(this.state);
+  }
+
+  /** Looks and feels without changing anything. */
+  handsOn(): void {
+    this.tripsUnchanged = 0;
+    this.note(unsafeToTouch(this));
+    // Once per charge: touching it discharges it.
+    this.windingCharged = false;
+  }
+
+  measure(mode: Mode, red: string, black: string, setting: Setting = {}): Measurement {
+    const leads = { red, black };
+    const instruments = withSetting(this.instruments, mode, setting);
+    const shown = measure(this.axis, this.state, instruments, mode, leads, this.random, {
+      zeroed: setting.zeroed === true,
+    });
+    this.note(unsafeToMeasure(this, mode, leads, shown.voltsPresent, instruments.insulation.volts));
+    if (mode !== 'volts') this.tripsUnchanged = 0;
+    this.remember(mode, leads, shown, setting);
+    if (mode === 'insulation') this.hurt(leads);
+    return shown;
+  }
+
+  /** Takes the lock off, switches on and does what `reach` says; true if the drive trips. */
+  retry(reach: Reach): boolean {
+    this.lockedOut = false;
+    return this.power(reach);
+  }
+
+  /** Switches on, and enables if `reach` includes that; true if the drive trips. */
+  power(reach: Reach): boolean {
+    this.note(unsafeToPower(this, reach));
+    this.state = switchedOn(this.axis, { ...this.state, enabled: reach !== 'power' });
+    this.busKnownLow = false;
+    this.meterProved = false;
+    this.tripped = tripsNow(this.axis, this.state, reach, this.random);
+    if (axisFalls(this.axis.parameters, this.state, this.tripped)) this.note(['axis-fell']);
+    if (this.tripped) {
+      if (this.tripsUnchanged > 0) this.note(['tried-again-untested']);
+      this.tripsUnchanged += 1;
+      this.state = { ...this.state, enabled: false };
+    }
+    return this.tripped;
+  }
+
+  support(supported = true): void {
+    this.state = { ...this.state, axisSupported: supported };
+  }
+
+  /** Waits for hours, until everything has the temperature of the room. */
+  reachRoomTemperature(): void {
+    const celsius = between(this.random, 18, 23);
+    this.wait(labelSeconds);
+    this.state = { ...this.state, windingCelsius: celsius, airCelsius: celsius };
+  }
+
+  /** Removes water between mated pins, but not inside a part. */
+  dryConnectors(): void {
+    this.handsOn();
+    this.axis.leaks = this.axis.leaks.filter(({ a }) => !a.startsWith('mated.'));
+  }
+
+  noteFailure(): void {
+    this.failingHookUps.add('verdict');
+  }
+
+  private remember(mode: Mode, leads: HookUp, shown: Measurement, { discharge }: Setting): void {
+    if (mode === 'volts' && isBus(leads) && !this.state.supply) {
+      const { reading } = shown;
+      const low = reading.kind === 'value' && Math.abs(reading.value) < limitValue('touch-voltage');
+      this.busKnownLow = low && this.meterProved && this.lockedOut;
+    }
+    if (mode === 'insulation') this.windingCharged = discharge !== true;
+    else if (mode !== 'volts') this.windingCharged = false;
+    const fails = readingFails(this.state, mode, leads, shown);
+    const hookUp = [mode, ...[leads.red, leads.black].sort()].join(' ');
+    if (fails === true) this.failingHookUps.add(hookUp);
+    if (fails === false) this.failingHookUps.delete(hookUp);
+  }
+
+  /** A tester's voltage breaks down the drive's switch at the lead. */
+  private hurt(leads: HookUp): void {
+    const phase = drivePhase(this.state, leads);
+    if (phase === undefined || this.hurtDrive) return;
+    this.hurtDrive = true;
+    this.axis.leaks = [
+      ...this.axis.leaks,
+      { a: 'DC+', b: `drive.${phase}`, ohms: between(this.random, ...brokenDown) },
+    ];
+  }
+
+  private note(unsafe: readonly Unsafe[]): void {
+    this.unsafe.push(...unsafe);
+  }
+}
+
+function isBus({ red, black }: HookUp): boolean {
+  return [red, black].sort().join() === 'DC+,DC-';
+}

@@ -1,0 +1,32 @@
+import { phases } from '../../kernel/electrics/phases.ts';
+import { limitValue } from '../../kernel/limits.ts';
+import type { AxisState } from '../simulator/axis-state.ts';
+import type { HookUp, Measurement, Mode } from '../simulator/measure.ts';
+
+const isPhase = (node: string) => phases.some((phase) => node.endsWith(`.${phase}`));
+const isEarth = (node: string) => node === 'ground' || /\.(PE|screen|frame)$/.test(node);
+const isRail = (node: string) => node === 'DC+' || node === 'DC-';
+
+/**
+ * Whether a reading alone shows that something is bad: insulation below the limit after a trip, or an output terminal
+ * shorted to a rail. Undefined if the hook-up can't show it. Verdicts are left to the calculators.
+ */
+export function readingFails(
+  state: AxisState,
+  mode: Mode,
+  { red, black }: HookUp,
+  shown: Measurement,
+): boolean | undefined {
+  const leadsOff = phases.every((phase) => !state.driveEnd[phase]);
+  const both = (one: (node: string) => boolean, other: (node: string) => boolean) =>
+    (one(red) && other(black)) || (one(black) && other(red));
+  const { reading } = shown;
+  if (!leadsOff || reading.kind === 'missing' || reading.kind === 'under') return undefined;
+  if (mode === 'insulation' && both(isPhase, isEarth)) {
+    return reading.kind === 'value' && reading.value < limitValue('after-trip-point');
+  }
+  if (mode === 'ohms' && both(isPhase, isRail)) {
+    return reading.kind === 'value' && reading.value <= limitValue('bridge-short');
+  }
+  return undefined;
+}

@@ -1,0 +1,33 @@
+/** Introduction to the visits: in the static page, and again when its script has started. */
+export const visitsLead =
+  'A visit leads from the trip to the parts decision, step by step. It says what to do next, judges what you measure, and keeps the record.';
+
+/** Notes beside fields that are filled in, or were not. `measured`: such as "measured 2026-03-02, 05:58". */
+export const prefillTexts = {
+  busExpired: (at: string): string => `Last measured ${at}. That no longer holds: measure it now.`,
+  fromLockout: (measured: string): string =>
+    `Filled in from your last lockout step, ${measured}. Measure again if you have left the cabinet since.`,
+  lockoutSource: (measured: string): string => `Your last lockout step, ${measured},`,
+  fromInsulation: 'Filled in from the insulation step.',
+  insulationSource: 'The insulation step',
+  differs: (source: string, value: string): string => `${source} says ${value}.`,
+  fromAccuracy: (instrument: string): string => `From the accuracy that you noted for the ${instrument.toLowerCase()}.`,
+} as const;
+
+/** Sentences of the report. */
+export const reportTexts = {
+  notFinished: (due: string): string =>
+    `The visit is not finished. Due: ${due}. Do not order or replace anything on this page alone.`,
+  cautions:
+    'Before anybody touches a terminal: lock out, wait the time on the drive’s label, and measure the DC bus. Support a hanging axis. This page does not replace the site’s procedures, local codes or the drive manual. Work on electrical equipment is for people who are qualified and permitted to do it.',
+  proofMissing: 'Proof is missing. No drive is joined before it is there.',
+  testedBeforeNewDrive: 'Both were tested before the new drive comes. The readings are below.',
+  testedForLater: 'Both were tested, should the drive be exchanged later. The readings are below.',
+  aloneAndBad: 'tested alone, and bad. It is not connected to a drive again.',
+  aloneAndPassed: 'tested alone, and passed.',
+  togetherAndPassed: 'tested together with the other, and passed.',
+  missing: (why: string): string => `PROOF IS MISSING: ${why}`,
+  doubted: 'the joined test passes, but the symptom or what was seen points here, and it was not tested alone.',
+  joinedFails: 'the joined test fails, and whether it is this part was not decided.',
+  noTest: 'no test of it led to a decision.',
+} as const;
