@@ -2,7 +2,7 @@ import { satteri } from '@astrojs/markdown-satteri';
 import mdx from '@astrojs/mdx';
 import preact from '@astrojs/preact';
 import { defineConfig } from 'astro/config';
-import { finishPages } from './src/astro/finish-pages.ts';
+import { afterBuild } from './src/astro/after-build.ts';
 import { importCalculator } from './src/astro/import-calculator.ts';
 import { linkTerms, readGlossary } from './src/library/glossary/link-terms.ts';
 import { buildTargets } from './src/shipped/targets.ts';
@@ -35,7 +35,7 @@ export default defineConfig({
     mdx(),
     // Only these hold JSX; the rest needs no second reading.
     preact({ include: ['**/*.tsx'] }),
-    finishPages(),
+    afterBuild(),
   ],
   build: { inlineStylesheets: 'never' },
   // Nothing inline: the pages must work under a Content-Security-Policy that allows no inline script.

@@ -1,8 +1,8 @@
 /// <reference lib="webworker" />
 import { PrecacheController, PrecacheRoute } from 'workbox-precaching';
 import { registerRoute, setCatchHandler, setDefaultHandler } from 'workbox-routing';
-import { mendCache } from './mend-cache.ts';
 import { type FromPage, type FromWorker, heldPaths } from './messages.ts';
+import { mendCache } from './refill-cache.ts';
 
 // The whole site is fetched once and then served from the device. A new version waits until no page of the old one is
 // open, or until the person asks for it: pages, scripts and search index always belong together.

@@ -21,7 +21,7 @@ const mayImport: Record<string, readonly string[]> = {
   'src/kernel/link': ['src/kernel/limits.ts'],
   'src/kernel': [],
   'src/ui': ['src/kernel'],
-  'src/site/parts': ['src/kernel', 'src/ui', 'src/site/once.ts'],
+  'src/site/parts': ['src/kernel', 'src/ui', 'src/site/memo-per-build.ts'],
   // The one calculator that judges the same output stage as another.
   'src/calculators/bridge-diode': ['src/kernel', 'src/ui', 'src/calculators', 'src/site/parts'],
   'src/calculators': ['src/kernel', 'src/ui', 'src/site/parts'],

@@ -9,7 +9,7 @@ const entries = [
   'src/visit/app/mount-visit.ts',
   'src/practice/app/mount-practice.ts',
   'src/search/box/search-box.ts',
-  'src/offline/page.ts',
+  'src/offline/register-worker.ts',
   'src/offline/service-worker.ts',
 ];
 

@@ -1,5 +1,5 @@
 /** Where a test stands at one moment, in s since the voltage was applied. Pure: the clock is the caller's. */
-export interface Stage {
+export interface StopwatchState {
   elapsed: number;
   /** `soon`: get ready for `mark`. `now`: read. `wait`: `mark` is next. `over`: the last mark is past. */
   phase: 'wait' | 'soon' | 'now' | 'over';
@@ -10,7 +10,7 @@ export interface Stage {
  * The stage from two timestamps in ms, so that a tab that slept for minutes is right when it wakes. `lead` is how long
  * before a mark it is announced, and how long after it a reading still belongs to it, in s.
  */
-export function stageAt(startedAt: number, now: number, marks: readonly number[], lead: number): Stage {
+export function stopwatchAt(startedAt: number, now: number, marks: readonly number[], lead: number): StopwatchState {
   // A clock that was set back never makes a time below zero.
   const elapsed = Math.max(0, (now - startedAt) / 1000);
   const mark = marks.find((at) => elapsed < at + lead);

@@ -1,12 +1,12 @@
 import { useEffect, useState } from 'preact/hooks';
 import { lastIn } from '../../kernel/reading/last-in.ts';
-import { type Stage, stageAt } from './stopwatch.ts';
+import { type StopwatchState, stopwatchAt } from './stopwatch.ts';
 
 const key = 'fieldbook-stopwatch-absorption';
 const tickMilliseconds = 200;
 
 export interface Stopwatch {
-  stage: Stage | undefined;
+  stage: StopwatchState | undefined;
   start: () => void;
   stop: () => void;
 }
@@ -41,7 +41,7 @@ export function useStopwatch(marks: readonly number[], lead: number, clock: () =
     };
   }, [running]);
   return {
-    stage: startedAt === undefined ? undefined : stageAt(startedAt, now, marks, lead),
+    stage: startedAt === undefined ? undefined : stopwatchAt(startedAt, now, marks, lead),
     start: () => set(clock()),
     stop: () => set(undefined),
   };

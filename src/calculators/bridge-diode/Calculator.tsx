@@ -17,7 +17,7 @@ import {
   resistanceFields,
   steadiness,
 } from './fields.ts';
-import { diodePositions } from './positions.ts';
+import { positionStates } from './positions.ts';
 import type { BridgeDiodeAssessment } from './rule/assess.ts';
 
 const name = 'bridge-diode';
@@ -50,7 +50,7 @@ export function Calculator(props: IslandProps) {
     () =>
       'read' in outcome
         ? {
-            positions: diodePositions(outcome.read, outcome.state === 'judged' ? outcome.assessment : undefined),
+            positions: positionStates(outcome.read, outcome.state === 'judged' ? outcome.assessment : undefined),
             title: 'Output stage with the forward drops',
             caption: 'The forward drop of each diode, at the switch that it belongs to.',
           }

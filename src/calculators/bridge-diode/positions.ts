@@ -6,7 +6,7 @@ import { partsOfPosition, switchPositions } from '../bridge/rule/switch-position
 import type { BridgeDiodeAssessment } from './rule/assess.ts';
 
 /** The six switch positions, each with its forward drop; suspect as the assessment says, sound only in a stage that passes. */
-export function diodePositions({ readings }: ReadForm, assessment: BridgeDiodeAssessment | undefined): Position[] {
+export function positionStates({ readings }: ReadForm, assessment: BridgeDiodeAssessment | undefined): Position[] {
   const suspects = suspectPositions(assessment?.findings ?? []);
   return switchPositions.map((id): Position => {
     const { rail, phase } = partsOfPosition[id];

@@ -3,10 +3,10 @@ import { type LimitId, limitRange, limitValue } from '../../kernel/limits.ts';
 import { formatRounded } from '../../kernel/reading/format-reading.ts';
 import { figureFindings, figureSteps } from '../../kernel/words/impossible-figures.ts';
 import { type FindingSentences, listed, percent, type StepSentences } from '../../kernel/words/sentences.ts';
+import { busFindings, moreThanOne, stageFailed, stageSteps } from './output-stage-words.ts';
 import { positionName, railNames, switchName } from './position-names.ts';
 import type { BridgeFinding, BridgeStepCode } from './rule/assess.ts';
 import type { SwitchPosition } from './rule/switch-position.ts';
-import { busFindings, moreThanOne, stageFailed, stageSteps } from './stage-words.ts';
 
 type Of<Code extends BridgeFinding['code']> = BridgeFinding & { code: Code };
 

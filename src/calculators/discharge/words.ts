@@ -1,11 +1,9 @@
 import type { Step } from '../../kernel/assessment/assessment.ts';
 import type { LimitId } from '../../kernel/limits.ts';
-import { formatRounded, formatSeconds } from '../../kernel/reading/format-reading.ts';
+import { formatRounded, formatSeconds, inVolts } from '../../kernel/reading/format-reading.ts';
 import { figureFindings, figureSteps } from '../../kernel/words/impossible-figures.ts';
 import { type FindingSentences, percent, type StepSentences } from '../../kernel/words/sentences.ts';
 import type { DischargeFinding, DischargeStepCode } from './rule/input.ts';
-
-const inVolts = (volts: number) => formatRounded(volts, 'V');
 
 /** Stands beside every number of this calculator, on screen, on paper and in a plot. */
 export const onlyTheMeter =

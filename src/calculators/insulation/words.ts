@@ -1,15 +1,12 @@
 import type { Step } from '../../kernel/assessment/assessment.ts';
 import { shownAfterTrip } from '../../kernel/electrics/after-trip-leakage.ts';
 import { limitValue } from '../../kernel/limits.ts';
-import { formatQuantity, formatRounded } from '../../kernel/reading/format-reading.ts';
+import { formatQuantity, inCelsius, inOhms } from '../../kernel/reading/format-reading.ts';
 import { methodNames } from '../../kernel/words/correction-names.ts';
 import { figureFindings, figureSteps } from '../../kernel/words/impossible-figures.ts';
 import { capital, type FindingSentences, listed, type StepSentences } from '../../kernel/words/sentences.ts';
 import { testFindings } from '../../kernel/words/test-conditions.ts';
 import type { InsulationFinding, InsulationStepCode, PhaseJudged } from './rule/input.ts';
-
-const inOhms = (ohms: number) => formatRounded(ohms, 'Ω');
-const inCelsius = (celsius: number) => formatRounded(celsius, '°C');
 
 function reads({ phase, kind, ohms }: PhaseJudged): string {
   const bound = kind === 'over' ? 'at least ' : kind === 'under' ? 'at most ' : '';

@@ -1,7 +1,7 @@
 import type { Step } from '../../kernel/assessment/assessment.ts';
 import type { Phase } from '../../kernel/electrics/phases.ts';
 import { limitValue } from '../../kernel/limits.ts';
-import { formatRounded } from '../../kernel/reading/format-reading.ts';
+import { inOhms } from '../../kernel/reading/format-reading.ts';
 import { figureFindings, figureSteps } from '../../kernel/words/impossible-figures.ts';
 import { type FindingSentences, listed, type StepSentences } from '../../kernel/words/sentences.ts';
 import { testFindings } from '../../kernel/words/test-conditions.ts';
@@ -14,7 +14,6 @@ interface OfStage {
   phases: readonly Phase[];
 }
 
-const inOhms = (ohms: number) => formatRounded(ohms, 'Ω');
 const deadShort = () => inOhms(limitValue('pe-dead-short'));
 const stage = ({ stage: name, phases }: OfStage) => `${stageNames[name]}: ${listed(phases)}`;
 const plural = ({ phases }: OfStage, one: string, more: string) => (phases.length === 1 ? one : more);

@@ -4,13 +4,13 @@ import { Curve } from '../../ui/plot/Curve.tsx';
 import { LimitLine } from '../../ui/plot/LimitLine.tsx';
 import { Plot } from '../../ui/plot/Plot.tsx';
 import { Points } from '../../ui/plot/Points.tsx';
-import { trendDrawing } from './plot-data.ts';
+import { trendPlotData } from './plot-data.ts';
 import { trendInWords } from './plot-words.ts';
 import type { TrendAssessment } from './rule/input.ts';
 
 /** The corrected readings over the years, the line through them, and the minimum. */
 export function TrendPlot({ assessment }: { assessment: TrendAssessment }) {
-  const drawing = trendDrawing(assessment);
+  const drawing = trendPlotData(assessment);
   if (drawing === undefined) return null;
   const { frame, points, line, upper, lower, table } = drawing;
   const { minimum } = assessment;

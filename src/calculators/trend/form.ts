@@ -1,19 +1,20 @@
 import { defineCalculator } from '../../kernel/form/calculator-form.ts';
 import type { ReadForm } from '../../kernel/form/read-form.ts';
 import { correctionOf } from '../../kernel/form/shared-fields.ts';
+import { millisecondsADay } from '../../kernel/reading/calendar-date.ts';
 import { missing } from '../../kernel/reading/reading.ts';
 import { cellsOf } from './cells.ts';
 import { trendFields } from './fields.ts';
 import { assessTrend } from './rule/assess.ts';
 import type { TrendAssessment, TrendInput, TrendTable } from './rule/input.ts';
 import { readTrendTable } from './rule/table.ts';
-import { millisecondsADay, tableReading } from './table-reading.ts';
+import { tableOptions } from './table-options.ts';
 import { trendFindings, trendSteps } from './words.ts';
 
 function tableOf(read: ReadForm, now: number): TrendTable {
   const cells = cellsOf(read.texts.rows ?? '');
   if (cells === undefined) return { rows: [], keptOut: [], unused: [], problem: 'quote-not-closed' };
-  return readTrendTable(cells, tableReading(read, now));
+  return readTrendTable(cells, tableOptions(read, now));
 }
 
 /** `now` in ms from 1970-01-01. */

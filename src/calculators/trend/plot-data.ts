@@ -5,10 +5,10 @@ import { decadesAround, spanOf } from '../../ui/plot/domain.ts';
 import { type Frame, plotFrame } from '../../ui/plot/frame.ts';
 import type { TableData } from '../../ui/plot/PlotTable.tsx';
 import type { Point } from '../../ui/plot/Points.tsx';
-import type { Pair } from '../../ui/plot/place.ts';
+import type { Pair } from '../../ui/plot/place-pairs.ts';
 import { linearTicks } from '../../ui/plot/ticks.ts';
-import { daysPerYear, type TrendFit } from './rule/fit.ts';
 import type { CorrectedRow, TrendAssessment } from './rule/input.ts';
+import { daysPerYear, type TrendFit } from './rule/line-fit.ts';
 
 /** Rows that the text table shows; a longer table is of no use to a reader. */
 const mostListed = 200;
@@ -16,7 +16,7 @@ const mostListed = 200;
 /** More would run together. */
 const mostDots = 60;
 
-export interface TrendDrawing {
+export interface TrendPlotData {
   frame: Frame;
   points: Point[];
   line: Pair[];
@@ -29,7 +29,7 @@ const yearOf = (day: number) => 1970 + day / daysPerYear;
 const dayOf = (year: number) => (year - 1970) * daysPerYear;
 
 /** What the plot shows: years against the corrected readings, the line, and how far it may lie off. */
-export function trendDrawing({ rows, fit, minimum, reference }: TrendAssessment): TrendDrawing | undefined {
+export function trendPlotData({ rows, fit, minimum, reference }: TrendAssessment): TrendPlotData | undefined {
   const first = rows[0];
   const last = lastIn(rows);
   if (first === undefined || last === undefined) return undefined;

@@ -1,14 +1,13 @@
 import type { Step } from '../../kernel/assessment/assessment.ts';
 import { formatDay } from '../../kernel/reading/calendar-date.ts';
-import { formatRounded } from '../../kernel/reading/format-reading.ts';
+import { inOhms } from '../../kernel/reading/format-reading.ts';
 import { methodNames } from '../../kernel/words/correction-names.ts';
 import { figureFindings, figureSteps } from '../../kernel/words/impossible-figures.ts';
 import { type FindingSentences, percent, type StepSentences } from '../../kernel/words/sentences.ts';
 import { tableProblems } from './row-words.ts';
-import { daysPerYear } from './rule/fit.ts';
 import type { MeetsMinimum, TrendFinding, TrendStepCode } from './rule/input.ts';
+import { daysPerYear } from './rule/line-fit.ts';
 
-const inOhms = (ohms: number) => formatRounded(ohms, 'Ω');
 const rows = (count: number) => (count === 1 ? 'One row' : `${count} rows`);
 
 /** "a loss of 12 % a year", "a gain of 3 % a year". */

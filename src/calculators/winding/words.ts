@@ -1,6 +1,6 @@
 import type { Step } from '../../kernel/assessment/assessment.ts';
 import { type Phases, phases } from '../../kernel/electrics/phases.ts';
-import { formatQuantity, formatRounded } from '../../kernel/reading/format-reading.ts';
+import { formatQuantity, inCelsius } from '../../kernel/reading/format-reading.ts';
 import { figureFindings, figureSteps } from '../../kernel/words/impossible-figures.ts';
 import { type FindingSentences, listed, percent, type StepSentences } from '../../kernel/words/sentences.ts';
 import type { WindingFinding, WindingStepCode } from './rule/assess.ts';
@@ -11,7 +11,6 @@ const pairs = (list: readonly WindingPair[]) => listed(list.map((pair) => pairNa
 
 /** Four digits: windings of one motor differ in the third. */
 const inOhms = (ohms: number) => formatQuantity(Number(ohms.toPrecision(4)), 'Ω');
-const inCelsius = (celsius: number) => formatRounded(celsius, '°C');
 
 const eachPhase = (ohms: Phases<number>) => listed(phases.map((phase) => `${phase} ${inOhms(ohms[phase])}`));
 const eachPair = (ohms: Pairs<number>) =>

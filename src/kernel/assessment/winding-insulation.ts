@@ -8,7 +8,7 @@ import { limitRange } from '../limits.ts';
 import { type Instrument, type Interval, intervalOf } from '../reading/interval.ts';
 import type { Reading } from '../reading/reading.ts';
 import type { Severity } from './assessment.ts';
-import { judgeAfterTrip, judgeRoutine, type PointJudgement } from './insulation-point.ts';
+import { judgeAfterTrip, judgeRoutine, type PointJudgement } from './judge-insulation.ts';
 
 /** After a trip something has happened: the strict point on the reading. Routine: published minima, corrected. */
 export type Occasion = 'after-trip' | 'routine';

@@ -1,5 +1,7 @@
 import { limitRange } from '../limits.ts';
 
+export const millisecondsADay = 86_400_000;
+
 /** Which of two numbers is the day, where a date does not tell by itself: 3/5/2021. */
 export type DateOrder = 'day-first' | 'month-first';
 
@@ -84,8 +86,6 @@ function dayOf(year: number, month: number, day: number, fraction: number): Date
   if (year < from || year > to) return fail('date-out-of-range');
   return { ok: true, day: date.getTime() / millisecondsADay + fraction };
 }
-
-const millisecondsADay = 86_400_000;
 
 /** Whether this is a day, in days from 1970-01-01, that a record can have: never for what is no number. */
 export function isDay(day: number): boolean {

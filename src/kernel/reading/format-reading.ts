@@ -51,6 +51,10 @@ export function formatRounded(value: number, unit: Unit): string {
   return formatQuantity(Number(value.toPrecision(3)), unit);
 }
 
+export const inOhms = (ohms: number) => formatRounded(ohms, 'Ω');
+export const inVolts = (volts: number) => formatRounded(volts, 'V');
+export const inCelsius = (celsius: number) => formatRounded(celsius, '°C');
+
 function prefixExponent(value: number, unit: Unit, resolution?: number): number {
   const magnitude = Math.abs(value);
   const wanted = magnitude === 0 ? 0 : prefixes.find(([e]) => magnitude >= 10 ** e)?.[0];

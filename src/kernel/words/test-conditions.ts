@@ -1,9 +1,7 @@
 import type { ReminderFinding } from '../assessment/test-reminders.ts';
 import type { TestVoltageFinding } from '../assessment/test-voltage.ts';
-import { formatRounded } from '../reading/format-reading.ts';
+import { inVolts } from '../reading/format-reading.ts';
 import type { FindingSentences } from './sentences.ts';
-
-const inVolts = (volts: number) => formatRounded(volts, 'V');
 
 /** What insulation and isolation say alike: of the test voltage, and beside every verdict. */
 export const testFindings: FindingSentences<TestVoltageFinding | ReminderFinding> = {

@@ -1,13 +1,13 @@
 import { type CollectionEntry, getCollection } from 'astro:content';
 import type { CalculatorName } from '../../calculators/registry.ts';
-import { onceABuild } from '../../site/once.ts';
+import { memoPerBuild } from '../../site/memo-per-build.ts';
 import type { WorkedVisit } from '../../ui/form/use-form.ts';
 import { href } from '../../ui/href.ts';
 
 export type CaseEntry = CollectionEntry<'cases'>;
 
 /** Every worked case, in the order of the list. */
-export const casesInOrder = onceABuild(
+export const casesInOrder = memoPerBuild(
   async (): Promise<readonly CaseEntry[]> => (await getCollection('cases')).sort((a, b) => a.data.order - b.data.order),
 );
 

@@ -2,7 +2,7 @@ import type { Part, Symptom } from '../../kernel/vocabulary.ts';
 import { encodeCase, windingTemperatures } from '../../practice/case/case-code.ts';
 import { setUp } from '../../practice/case/set-up.ts';
 import { Robot } from '../../practice/robot/robot.ts';
-import { onceABuild } from '../../site/once.ts';
+import { memoPerBuild } from '../../site/memo-per-build.ts';
 import { decisionHeadline } from '../../visit/words/decision.ts';
 
 /** A case for a class, with what its answer needs. */
@@ -65,7 +65,7 @@ const groups: { title: string; about: string; faults: [id: string, seed: number,
 ];
 
 /** The cases of a class by what they teach, each worked through by the robot. */
-export const classCases = onceABuild((): { title: string; about: string; list: ClassCase[] }[] =>
+export const classCases = memoPerBuild((): { title: string; about: string; list: ClassCase[] }[] =>
   groups.map(({ title, about, faults }) => ({ title, about, list: faults.map(classCase) })),
 );
 

@@ -1,4 +1,4 @@
-import { nearestTerms } from './nearest.ts';
+import { nearestTerms } from './nearest-terms.ts';
 import { loadPagefind, type Pagefind, type PagefindPage, type PagefindResult } from './pagefind.ts';
 import { ranked } from './rank.ts';
 import type { SiteWords } from './site-words.ts';
@@ -19,7 +19,7 @@ export interface Answer {
   headings: { title: string; url: string; excerpt: string }[];
 }
 
-export interface Found {
+export interface SearchResult {
   /** The query as it was read, if a word of it was taken for a slip of the keys. */
   readAs: string | null;
   /** Best first. */
@@ -48,7 +48,7 @@ export class Engine {
   }
 
   /** Pages, glossary entries and rows of the tables that answer a query. Rejects if the browser can't run Pagefind. */
-  async search(query: string): Promise<Found> {
+  async search(query: string): Promise<SearchResult> {
     const { words: typed, exact } = wordsOf(query);
     const words = typed.map((word, place) => this.#vocabulary.corrected(word, place === typed.length - 1));
     const [together, ...hits] = await Promise.all([

@@ -1,5 +1,5 @@
 /** Answers below this share of the best score hold one of several words by chance. */
-const leastShare = 0.08;
+const minShare = 0.08;
 
 /**
  * Answers to several words, best first, from a list of scored answers to each word. Pagefind's own answer to several
@@ -18,6 +18,6 @@ export function ranked<Hit extends { id: string; score: number }>(words: readonl
   }
   const scored = [...sums.values()].map(({ hit, score, words }) => ({ hit, score: score * words ** 2 }));
   scored.sort((a, b) => b.score - a.score);
-  const least = (scored[0]?.score ?? 0) * leastShare;
+  const least = (scored[0]?.score ?? 0) * minShare;
   return scored.filter(({ score }) => score > least).map(({ hit }) => hit);
 }

@@ -1,4 +1,4 @@
-import { Engine, type Found } from './engine.ts';
+import { Engine, type SearchResult } from './engine.ts';
 import { offerList, resultList } from './result-list.ts';
 import panelStyles from './search-panel.css?url';
 
@@ -56,7 +56,7 @@ export function startPanel(form: HTMLFormElement): SearchPanel {
     }
   }
 
-  function showFound({ answers, readAs, nearest }: Found): void {
+  function showFound({ answers, readAs, nearest }: SearchResult): void {
     if (answers.length === 0) {
       const offer = nearest.length > 0 ? ' Search for a word that is spelt like it:' : '';
       show(`Nothing found for “${asked}”.${offer}`, offerList(nearest, searchFor, form.action));

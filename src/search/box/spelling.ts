@@ -1,5 +1,5 @@
 /** Slips between two words: letters added, dropped, exchanged, or two neighbours swapped. */
-export function slips(a: string, b: string): number {
+export function editDistance(a: string, b: string): number {
   let before: number[] = [];
   let above = Array.from({ length: b.length + 1 }, (_, column) => column);
   for (let row = 1; row <= a.length; row++) {
@@ -19,7 +19,7 @@ export function slips(a: string, b: string): number {
 
 const at = (row: readonly number[], column: number) => row[column] ?? Number.POSITIVE_INFINITY;
 
-/** Long words may hold two slips. */
+/** Long words may hold two editDistance. */
 const slipsAllowed = (word: string) => (word.length < 4 ? 0 : word.length < 7 ? 1 : 2);
 
 /** The common endings of a word, so that one form of it is enough to know all. */
@@ -56,7 +56,7 @@ export class Vocabulary {
     for (const known of this.#words) {
       if (Math.abs(known.length - word.length) >= least) continue;
       // Few people miss the first letter.
-      const distance = slips(word, known) + (known[0] === word[0] ? 0 : 0.5);
+      const distance = editDistance(word, known) + (known[0] === word[0] ? 0 : 0.5);
       if (distance < least) [best, least] = [known, distance];
     }
     return best;

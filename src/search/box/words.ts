@@ -1,4 +1,4 @@
-import { figureWords, withPlainUnits } from './figures.ts';
+import { figureWords, withPlainUnits } from './unit-spellings.ts';
 
 /** Words that say nothing about what is looked for. `on`, `off`, `up` and `down` are no such words here. */
 const empty = new Set(

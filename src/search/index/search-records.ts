@@ -3,7 +3,7 @@ import { join } from 'node:path';
 import { formatLimit } from '../../kernel/words/format-limit.ts';
 import type { Term } from '../../library/glossary/glossary-schema.ts';
 import type { Limit } from '../../library/tables/limit-schema.ts';
-import { figureWords, withPlainUnits } from '../box/figures.ts';
+import { figureWords, withPlainUnits } from '../box/unit-spellings.ts';
 import { askedMeaning } from '../box/words.ts';
 
 const root = join(import.meta.dirname, '../../..');

@@ -1,5 +1,5 @@
 import type { Frame } from './frame.ts';
-import { type Pair, placePairs } from './place.ts';
+import { type Pair, placePairs } from './place-pairs.ts';
 import { pathThrough } from './scale.ts';
 
 interface Props {

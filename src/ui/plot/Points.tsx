@@ -1,5 +1,5 @@
 import type { Frame } from './frame.ts';
-import { placePairs } from './place.ts';
+import { placePairs } from './place-pairs.ts';
 
 /**
  * Each kind of reading has a shape of its own; `above` and `below` are bounds, with an arrow to where the value lies.

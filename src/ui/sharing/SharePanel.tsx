@@ -1,7 +1,7 @@
 import { useState } from 'preact/hooks';
+import { qrCodeOf } from '../../kernel/link/qr-code.ts';
 import type { ShareResult } from '../../kernel/link/share.ts';
 import { shareAddress } from '../../kernel/link/share-address.ts';
-import { shareCode } from '../../kernel/link/share-code.ts';
 import { QrDrawing } from './QrDrawing.tsx';
 
 export interface SharePanelProps {
@@ -18,7 +18,7 @@ export function SharePanel({ name, share, page }: SharePanelProps) {
   const [copied, setCopied] = useState('');
   if (!share.ok) return <p class="error">{share.problem.message}</p>;
   const address = shareAddress(page, share.value);
-  const code = shareCode(address);
+  const code = qrCodeOf(address);
   const copy = async () => {
     try {
       await navigator.clipboard.writeText(address);

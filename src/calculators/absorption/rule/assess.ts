@@ -3,7 +3,6 @@ import { impossibleFigures } from '../../../kernel/assessment/possible-figures.t
 import { testReminders } from '../../../kernel/assessment/test-reminders.ts';
 import { limitValue } from '../../../kernel/limits.ts';
 import { missing } from '../../../kernel/reading/reading.ts';
-import { describeRatio, judgeIndex, ratioOf } from './index.ts';
 import {
   type AbsorptionAssessment,
   type AbsorptionFinding,
@@ -12,6 +11,7 @@ import {
   type AbsorptionStepCode,
   absorptionTimes,
 } from './input.ts';
+import { describeRatio, judgeIndex, ratioOf } from './ratios.ts';
 import { describeShape, judgeSteadiness } from './shape.ts';
 
 /**

@@ -2,7 +2,6 @@ import { findingMaker } from '../../../kernel/assessment/assessment.ts';
 import { limitValue } from '../../../kernel/limits.ts';
 import { lastIn } from '../../../kernel/reading/last-in.ts';
 import type { Reading } from '../../../kernel/reading/reading.ts';
-import { ratioOf } from './index.ts';
 import {
   type AbsorptionFinding,
   type AbsorptionInput,
@@ -10,6 +9,7 @@ import {
   absorptionField,
   absorptionTimes,
 } from './input.ts';
+import { ratioOf } from './ratios.ts';
 
 const finding = findingMaker<AbsorptionPayloads>();
 

@@ -1,5 +1,5 @@
 import { findingMaker, type Step, step, verdictOf } from '../../../kernel/assessment/assessment.ts';
-import { judgeAfterTrip } from '../../../kernel/assessment/insulation-point.ts';
+import { judgeAfterTrip } from '../../../kernel/assessment/judge-insulation.ts';
 import { impossibleFigures } from '../../../kernel/assessment/possible-figures.ts';
 import { coreInsulationInterval, lengthForResistance } from '../../../kernel/electrics/cable-insulation.ts';
 import { correctionFactor, interpolate } from '../../../kernel/electrics/temperature-correction.ts';

@@ -7,7 +7,7 @@ import type { DischargeFinding, DischargeInput, DischargePayloads, DischargeStep
 import {
   capacitanceOf,
   hull,
-  type Known,
+  type KnownTimeConstant,
   measuredTimeConstant,
   shownVolts,
   statedTimeConstant,
@@ -108,7 +108,10 @@ function longest(rows: Wait[], atReading: boolean): DischargeFinding[] {
   return found;
 }
 
-function disagreements({ timeConstant: stated }: Known, { timeConstant: measured }: Known): DischargeFinding[] {
+function disagreements(
+  { timeConstant: stated }: KnownTimeConstant,
+  { timeConstant: measured }: KnownTimeConstant,
+): DischargeFinding[] {
   if (stated === undefined || measured === undefined) return [];
   if (measured.lo > stated.hi) {
     return [finding('slower-than-values', 'fail', { measuredSeconds: measured.lo, statedSeconds: stated.hi })];
@@ -118,11 +121,17 @@ function disagreements({ timeConstant: stated }: Known, { timeConstant: measured
 }
 
 /** Labels mean the residual voltage of the machine standard. Only readings prove a bus too slow for its label. */
-function againstLabel({ label }: DischargeInput, start: Interval, stated: Known, measured: Known): DischargeFinding[] {
+function againstLabel(
+  { label }: DischargeInput,
+  start: Interval,
+  stated: KnownTimeConstant,
+  measured: KnownTimeConstant,
+): DischargeFinding[] {
   if (label.kind !== 'value') return [];
   const volts = limitValue('residual-voltage-60');
   const allowed = intervalOf(label, { counts: 1 }).hi;
-  const shortest = ({ timeConstant }: Known) => (timeConstant ? span({ start, timeConstant }, volts).lo : 0);
+  const shortest = ({ timeConstant }: KnownTimeConstant) =>
+    timeConstant ? span({ start, timeConstant }, volts).lo : 0;
   const parts = (seconds: number) => ({
     readings: ['label'],
     limits: ['residual-voltage-60' as const],

@@ -7,7 +7,7 @@ import type { DischargeFinding, DischargeInput, DischargePayloads } from './inpu
 
 const finding = findingMaker<DischargePayloads>();
 
-export interface Known {
+export interface KnownTimeConstant {
   timeConstant?: Interval;
   findings: DischargeFinding[];
 }
@@ -24,7 +24,7 @@ export function capacitanceOf({ capacitance, capacitanceTolerance }: DischargeIn
 }
 
 /** The time constant from stated values, τ = R · C or as given. A stated one has the tolerances of both parts in it. */
-export function statedTimeConstant(input: DischargeInput): Known {
+export function statedTimeConstant(input: DischargeInput): KnownTimeConstant {
   const { capacitance, bleeder, timeConstant } = input;
   const impossible = [capacitance, bleeder, timeConstant].some((r) => r.kind === 'value' && r.value <= 0);
   if (impossible) return { findings: [finding('value-impossible', 'undecided')] };
@@ -59,7 +59,7 @@ export function shownVolts(reading: Reading, instrument: Instrument = {}): Inter
 }
 
 /** The time constant that two voltmeter readings leave open, or why they can't be a pair. */
-export function measuredTimeConstant({ first, second, elapsed, instrument }: DischargeInput): Known {
+export function measuredTimeConstant({ first, second, elapsed, instrument }: DischargeInput): KnownTimeConstant {
   const parts = [first, second, elapsed];
   if (parts.every(({ kind }) => kind === 'missing')) return { findings: [] };
   const readings = ['first', 'second', 'elapsed'];

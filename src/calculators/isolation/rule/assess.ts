@@ -13,9 +13,9 @@ import {
 import { type LimitId, limitValue } from '../../../kernel/limits.ts';
 import { asRead, type Interval } from '../../../kernel/reading/interval.ts';
 import { missing, type Reading } from '../../../kernel/reading/reading.ts';
-import { checkFit, type FitFinding } from './fit.ts';
 import type { IsolationAssessment, IsolationFinding, IsolationInput } from './input.ts';
 import { nextSteps } from './next.ts';
+import { checkFit, type FitFinding } from './parallel-check.ts';
 import { judgeCable, judgeMotor, leaksBetweenCores, peFinding } from './parts.ts';
 import { judgeStage } from './stage.ts';
 import { conclusions, type IsolationState, partsFrom, verdictFrom, weighs } from './verdict.ts';

@@ -7,7 +7,7 @@ import type { Phases } from '../../../kernel/electrics/phases.ts';
 import type { CorrectionMethod } from '../../../kernel/electrics/temperature-correction.ts';
 import type { Instrument } from '../../../kernel/reading/interval.ts';
 import type { Reading } from '../../../kernel/reading/reading.ts';
-import type { FitPayloads } from './fit.ts';
+import type { FitPayloads } from './parallel-check.ts';
 import type { StagePayloads } from './stage.ts';
 
 /** Readings to ground, in Ω. PE by multimeter on its lowest resistance range where a dead short is expected. */

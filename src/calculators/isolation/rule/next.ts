@@ -2,7 +2,7 @@ import { type Step, step } from '../../../kernel/assessment/assessment.ts';
 import { limitValue } from '../../../kernel/limits.ts';
 import type { Reading } from '../../../kernel/reading/reading.ts';
 import type { IsolationFinding, IsolationInput, IsolationStepCode } from './input.ts';
-import type { Part } from './parts.ts';
+import type { PartReadings } from './parts.ts';
 import { type IsolationState, joinedStatus } from './verdict.ts';
 
 /** What to measure or replace next, most pressing first. */
@@ -56,7 +56,7 @@ function otherTemperature(findings: readonly IsolationFinding[], winding: Readin
 
 function cableSteps(
   { cable, bonded }: IsolationInput,
-  part: Part,
+  part: PartReadings,
   has: (code: IsolationFinding['code']) => boolean,
 ): (IsolationStepCode | false)[] {
   if (part.status === 'not-taken') return ['test-cable-alone', has('joined-good') && 'take-bonded-row'];
@@ -80,7 +80,7 @@ function motorSteps({ motor, cable, motorTemperature }: IsolationState): (Isolat
   ];
 }
 
-function isBad({ status }: Part): boolean {
+function isBad({ status }: PartReadings): boolean {
   return status === 'bad';
 }
 

@@ -1,5 +1,5 @@
 import { findingMaker } from '../../../kernel/assessment/assessment.ts';
-import { judgeAfterTrip } from '../../../kernel/assessment/insulation-point.ts';
+import { judgeAfterTrip } from '../../../kernel/assessment/judge-insulation.ts';
 import { judgePe, type PeJudgement } from '../../../kernel/assessment/protective-conductor.ts';
 import type { WindingJudgement } from '../../../kernel/assessment/winding-insulation.ts';
 import { phases } from '../../../kernel/electrics/phases.ts';
@@ -10,7 +10,7 @@ import type { IsolationFinding, IsolationInput, IsolationPayloads } from './inpu
 import { judgeStage, type StageStatus } from './stage.ts';
 
 /** What the readings of cable or motor alone show. `showsBad` also counts readings of a doubtful hook-up. */
-export interface Part {
+export interface PartReadings {
   status: StageStatus;
   showsBad: boolean;
   findings: IsolationFinding[];
@@ -18,7 +18,7 @@ export interface Part {
 
 const finding = findingMaker<IsolationPayloads>();
 
-const notTaken: Part = { status: 'not-taken', showsBad: false, findings: [] };
+const notTaken: PartReadings = { status: 'not-taken', showsBad: false, findings: [] };
 
 /** Whether a protective conductor, joined or the motor's own, reads its dead short. */
 export function peFinding(stage: 'joined' | 'motor', judgement: PeJudgement): IsolationFinding {
@@ -33,7 +33,7 @@ export function judgeCable(
   { cable, bonded, cableEndsChecked }: IsolationInput,
   instrument: Instrument,
   tested: boolean,
-): Part {
+): PartReadings {
   if (cable === undefined && bonded === undefined) return notTaken;
   const point = limitValue('after-trip-point');
   // A cable has no winding that is warm: its readings are taken as they are.
@@ -82,7 +82,7 @@ export function judgeMotor(
   judge: (reading: Reading) => WindingJudgement,
   tested: boolean,
   corrections: LimitId[] = [],
-): Part {
+): PartReadings {
   if (motor === undefined) return notTaken;
   const row = judgeStage('motor', motor, judge, tested, corrections);
   const ownPe = judgePe(motor.PE);

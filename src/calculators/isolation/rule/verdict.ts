@@ -2,9 +2,9 @@ import { findingMaker, type Verdict } from '../../../kernel/assessment/assessmen
 import { judgePe, type PeJudgement } from '../../../kernel/assessment/protective-conductor.ts';
 import { phases } from '../../../kernel/electrics/phases.ts';
 import type { Reading } from '../../../kernel/reading/reading.ts';
-import type { FitFinding } from './fit.ts';
 import type { IsolationAssessment, IsolationFinding, IsolationInput, IsolationPayloads, PartStatus } from './input.ts';
-import type { Part } from './parts.ts';
+import type { FitFinding } from './parallel-check.ts';
+import type { PartReadings } from './parts.ts';
 import type { StageJudgement, StageStatus } from './stage.ts';
 
 const finding = findingMaker<IsolationPayloads>();
@@ -14,8 +14,8 @@ export interface IsolationState {
   input: IsolationInput;
   joined: StageJudgement;
   joinedPe: PeJudgement;
-  cable: Part;
-  motor: Part;
+  cable: PartReadings;
+  motor: PartReadings;
   /** Of the winding at the motor stage, in °C. */
   motorTemperature: Reading;
   /** Joined reads good, but cable and motor side by side cannot. */
@@ -100,7 +100,7 @@ export function partsFrom(state: IsolationState, fit: readonly FitFinding[]): Is
     !explainedBetweenCores(state) &&
     (state.joinedImplausible || [cable, motor].some(({ showsBad }) => showsBad));
   const bothGood = cable.status === 'good' && motor.status === 'good';
-  const partStatus = (part: Part): PartStatus => {
+  const partStatus = (part: PartReadings): PartStatus => {
     if (part.status === 'not-taken')
       return status === 'good' && !input.suspectedAnyway && !contradicted ? 'not-suspect' : 'not-tested';
     if (contradicted || part.status === 'undecided') return 'undecided';

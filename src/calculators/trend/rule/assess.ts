@@ -1,25 +1,13 @@
 import { findingMaker, type Step, step, verdictOf } from '../../../kernel/assessment/assessment.ts';
-import { limitOfClass, machineMinimum } from '../../../kernel/electrics/machine-minimum.ts';
-import {
-  type CorrectionMethod,
-  correctionMethods,
-  limitsOfMethod,
-} from '../../../kernel/electrics/temperature-correction.ts';
+import { machineMinimum } from '../../../kernel/electrics/machine-minimum.ts';
 import { type LimitId, limitValue } from '../../../kernel/limits.ts';
 import { lastIn } from '../../../kernel/reading/last-in.ts';
 import { findDrops } from './drops.ts';
-import type {
-  CorrectedRow,
-  NewestJudged,
-  TrendAssessment,
-  TrendFinding,
-  TrendInput,
-  TrendPayloads,
-  TrendStepCode,
-} from './input.ts';
+import type { CorrectedRow, TrendAssessment, TrendFinding, TrendInput, TrendPayloads, TrendStepCode } from './input.ts';
+import { methodFindings, newestFindings } from './newest.ts';
 import { horizonAfter, outlookOf } from './outlook.ts';
 import { impossibleRecord, tableFindings, upToToday } from './record.ts';
-import { correctRows, knownOf, newestRows } from './rows.ts';
+import { boundsOf, correctRows } from './rows.ts';
 
 const finding = findingMaker<TrendPayloads>();
 
@@ -49,9 +37,9 @@ export function assessTrend(input: TrendInput): TrendAssessment {
   const judged = [...newestFindings(input, rows, minimum), ...outlook.findings];
   findings.push(...judged, ...dropFindings(rows));
   if (verdictOf(judged) === 'go') findings.push(...methodFindings(input, rows, minimum));
-  const told = verdictOf(findings) === 'go' ? expired(findings, input, rows, outlook.fit?.lastDay) : findings;
-  told.push(finding('trend-only-the-record', 'note'));
-  return assessed(told, { ...parts, ...(outlook.fit && { fit: outlook.fit }) });
+  const withExpiry = verdictOf(findings) === 'go' ? expired(findings, input, rows, outlook.fit?.lastDay) : findings;
+  withExpiry.push(finding('trend-only-the-record', 'note'));
+  return assessed(withExpiry, { ...parts, ...(outlook.fit && { fit: outlook.fit }) });
 }
 
 type Parts = Omit<TrendAssessment, 'verdict' | 'findings' | 'next'>;
@@ -63,74 +51,6 @@ function assessed(findings: TrendFinding[], parts: Parts): TrendAssessment {
 function minimumOf({ machineClass, ratedVoltage }: TrendInput): number | undefined {
   if (machineClass === 'pre-1970' && ratedVoltage.kind !== 'value') return undefined;
   return machineMinimum(machineClass, ratedVoltage.kind === 'value' ? ratedVoltage.value : 0);
-}
-
-type Stands = 'below' | 'above' | 'unknown';
-
-/** All readings of the newest day count: the lowest decides. */
-function standOfNewest(rows: readonly CorrectedRow[], minimum: number): Stands {
-  const newest = newestRows(rows).map(knownOf);
-  if (newest.some(({ most }) => most < minimum)) return 'below';
-  return newest.every(({ least }) => least >= minimum) ? 'above' : 'unknown';
-}
-
-function newestFindings(input: TrendInput, rows: readonly CorrectedRow[], minimum: number): TrendFinding[] {
-  const [last] = newestRows(rows).sort((a, b) => knownOf(a).most - knownOf(b).most || a.corrected - b.corrected);
-  if (last === undefined) return [];
-  const limits: LimitId[] = [
-    limitOfClass[input.machineClass],
-    'reference-temperature-routine',
-    ...limitsOfMethod[input.correction],
-  ];
-  const { kind, day } = last;
-  const parts = { limits, kind, day, correctedOhms: last.corrected, minimumOhms: minimum };
-  const stands = standOfNewest(rows, minimum);
-  const found = [stands === 'below' ? belowFinding(input, rows, minimum, parts) : standFindings[stands](parts)];
-  const under = rows.filter(({ kind }) => kind === 'under').length;
-  if (under === 0) return found;
-  // What lies below a bound after the last value is not known at all.
-  const lastOf = (wanted: CorrectedRow['kind']) => rows.map(({ kind }) => kind).lastIndexOf(wanted);
-  const severity = lastOf('under') > lastOf('value') ? 'undecided' : 'caution';
-  return [...found, finding('trend-under-range', severity, { count: under })];
-}
-
-type NewestParts = NewestJudged & { limits: LimitId[] };
-
-const standFindings = {
-  above: (parts: NewestParts) => finding('trend-last-above', 'pass', parts),
-  unknown: (parts: NewestParts) => finding('trend-last-unknown', 'undecided', parts),
-};
-
-/** The rules of correction are for unlike insulations: a verdict that hangs on which one was chosen is none. */
-function belowFinding(input: TrendInput, rows: readonly CorrectedRow[], minimum: number, parts: NewestParts) {
-  const newest = newestRows(rows);
-  const dissenting = otherMethods(input, newest, (other) => standOfNewest(other, minimum) !== 'below');
-  return dissenting.length === 0 ? finding('trend-last-below', 'fail', parts) : methodsDiffer(dissenting);
-}
-
-/** A go by the chosen rule must be one by every other that reaches all rows: fewer rows would be another record. */
-function methodFindings(input: TrendInput, rows: readonly CorrectedRow[], minimum: number): TrendFinding[] {
-  const isGo = (other: CorrectedRow[]) =>
-    standOfNewest(other, minimum) === 'above' && verdictOf(outlookOf(other, minimum).findings) === 'go';
-  const dissenting = otherMethods(input, rows, (other) => !isGo(other));
-  return dissenting.length === 0 ? [] : [methodsDiffer(dissenting)];
-}
-
-function otherMethods(
-  { correction }: TrendInput,
-  rows: readonly CorrectedRow[],
-  differs: (rows: CorrectedRow[]) => boolean,
-): CorrectionMethod[] {
-  return correctionMethods.filter((method) => {
-    if (method === correction) return false;
-    const other = correctRows(rows, method, limitValue('reference-temperature-routine'));
-    return other.keptOut.length === 0 && differs(other.rows);
-  });
-}
-
-function methodsDiffer(methods: readonly CorrectionMethod[]): TrendFinding {
-  const limits = methods.flatMap((method) => limitsOfMethod[method]);
-  return finding('trend-methods-differ', 'undecided', { limits, methods: [...methods] });
 }
 
 /**
@@ -153,28 +73,17 @@ function expired(
 }
 
 function dropFindings(rows: readonly CorrectedRow[]): TrendFinding[] {
-  const drops = findDrops(rows.map(knownOf));
+  const drops = findDrops(rows.map(boundsOf));
   const limits: LimitId[] = ['trend-drop', 'trend-drop-before'];
-  const told = (
-    code: 'trend-drop-open' | 'trend-drop-recovered',
-    severity: 'undecided' | 'caution',
-    some: typeof drops,
-  ) => {
-    const day = rows[some[some.length - 1]?.index ?? 0]?.day ?? 0;
-    const parts = { limits, count: some.length, day, factor: limitValue('trend-drop') };
-    return some.length === 0 ? [] : [finding(code, severity, parts)];
+  const parts = (some: typeof drops) => {
+    const day = rows[lastIn(some)?.index ?? 0]?.day ?? 0;
+    return { limits, count: some.length, day, factor: limitValue('trend-drop') };
   };
+  const open = drops.filter((drop) => drop.open);
+  const recovered = drops.filter((drop) => !drop.open);
   return [
-    ...told(
-      'trend-drop-open',
-      'undecided',
-      drops.filter(({ open }) => open),
-    ),
-    ...told(
-      'trend-drop-recovered',
-      'caution',
-      drops.filter(({ open }) => !open),
-    ),
+    ...(open.length > 0 ? [finding('trend-drop-open', 'undecided', parts(open))] : []),
+    ...(recovered.length > 0 ? [finding('trend-drop-recovered', 'caution', parts(recovered))] : []),
   ];
 }
 

@@ -1,7 +1,7 @@
 import { limitValue } from '../../../kernel/limits.ts';
 
 /** What is known of a corrected reading, in Ω: over-range has no upper bound, under-range no lower one but zero. */
-export interface Known {
+export interface CorrectedBounds {
   least: number;
   most: number;
 }
@@ -17,7 +17,7 @@ export interface Drop {
  * Sudden falls: readings below each of the few before by the factor of the limit `trend-drop`. Compared with each of
  * them, so that one reading that is high by chance makes no drop of the next. `record` in the order of time.
  */
-export function findDrops(record: readonly Known[]): Drop[] {
+export function findDrops(record: readonly CorrectedBounds[]): Drop[] {
   const before = limitValue('trend-drop-before');
   const factor = limitValue('trend-drop');
   // From behind: how high the later readings surely came back.

@@ -4,7 +4,7 @@ import type { MachineClass } from '../../../kernel/electrics/machine-minimum.ts'
 import type { CorrectionMethod } from '../../../kernel/electrics/temperature-correction.ts';
 import type { DateErrorCode, DateOrder } from '../../../kernel/reading/calendar-date.ts';
 import type { Reading } from '../../../kernel/reading/reading.ts';
-import type { TrendFit } from './fit.ts';
+import type { TrendFit } from './line-fit.ts';
 
 /** One reading of the record: resistance in Ω, winding temperature in °C, `day` in days from 1970-01-01. */
 export interface TrendRow {
@@ -56,7 +56,7 @@ export interface TrendTable {
 }
 
 /** How cells are to be understood where they do not say it themselves. */
-export interface TableReading {
+export interface TableOptions {
   dateOrder?: DateOrder;
   /** Of a resistance without a unit, such as `MΩ`. */
   bareOhms?: string;

@@ -1,8 +1,8 @@
 import { findingMaker } from '../../../kernel/assessment/assessment.ts';
 import { type LimitId, limitValue } from '../../../kernel/limits.ts';
 import { lastIn } from '../../../kernel/reading/last-in.ts';
-import { daysPerYear, fitTrend, lineAt, type Meeting, meetingOf, percentPerYear, type TrendFit } from './fit.ts';
 import type { CorrectedRow, TrendFinding, TrendPayloads } from './input.ts';
+import { daysPerYear, fitTrend, lineAt, type Meeting, meetingOf, percentPerYear, type TrendFit } from './line-fit.ts';
 import { newestRows } from './rows.ts';
 import { median } from './theil-sen.ts';
 

@@ -1,7 +1,7 @@
 import { type CorrectionMethod, correctionFactor } from '../../../kernel/electrics/temperature-correction.ts';
 import { lastIn } from '../../../kernel/reading/last-in.ts';
 import type { Reading } from '../../../kernel/reading/reading.ts';
-import { findDrops, type Known } from './drops.ts';
+import { type CorrectedBounds, findDrops } from './drops.ts';
 import type { CorrectedRow, KeptOutCode, KeptOutRow, TrendRow } from './input.ts';
 
 interface Corrected {
@@ -30,7 +30,7 @@ export function correctRows(rows: readonly TrendRow[], method: CorrectionMethod,
     const correctedOhms = Math.min(ohms * factor, Number.MAX_VALUE);
     return [{ ...row, reading, kind: reading.kind, corrected: correctedOhms, drop: false }];
   });
-  const drops = new Set(findDrops(corrected.map(knownOf)).map(({ index }) => index));
+  const drops = new Set(findDrops(corrected.map(boundsOf)).map(({ index }) => index));
   return { rows: corrected.map((row, index) => ({ ...row, drop: drops.has(index) })), keptOut };
 }
 
@@ -58,7 +58,7 @@ function figureOf(reading: Reading): number | undefined {
   }
 }
 
-export function knownOf({ kind, corrected }: CorrectedRow): Known {
+export function boundsOf({ kind, corrected }: CorrectedRow): CorrectedBounds {
   return {
     least: kind === 'under' ? 0 : corrected,
     most: kind === 'over' ? Number.POSITIVE_INFINITY : corrected,

@@ -4,7 +4,7 @@ import { lastIn } from '../../../kernel/reading/last-in.ts';
 import { parseReading } from '../../../kernel/reading/parse-reading.ts';
 import type { Reading } from '../../../kernel/reading/reading.ts';
 import { type Columns, columnsOf, isHead, usualColumns } from './columns.ts';
-import type { KeptOutRow, TableProblem, TableReading, TrendRow, TrendTable } from './input.ts';
+import type { KeptOutRow, TableOptions, TableProblem, TrendRow, TrendTable } from './input.ts';
 
 const nothing = { rows: [], keptOut: [], unused: [] };
 
@@ -13,7 +13,7 @@ const nothing = { rows: [], keptOut: [], unused: [] };
  * name, or in this order where there are no heads. A row that can't be read whole is kept out with its reason; blank rows
  * are passed over. Rows come back in the order of their dates.
  */
-export function readTrendTable(cells: readonly (readonly string[])[], how: TableReading = {}): TrendTable {
+export function readTrendTable(cells: readonly (readonly string[])[], how: TableOptions = {}): TrendTable {
   const lines = cells
     .map((row, index) => ({ line: index + 1, cells: trimmedEnd(row) }))
     .filter((row) => row.cells.length > 0);
@@ -42,7 +42,7 @@ interface Line {
   cells: readonly string[];
 }
 
-function readRow({ line, cells }: Line, columns: Columns, how: TableReading): TrendRow | KeptOutRow {
+function readRow({ line, cells }: Line, columns: Columns, how: TableOptions): TrendRow | KeptOutRow {
   const keptOut = (code: KeptOutRow['code'], detail?: string, day?: number): KeptOutRow => ({
     ...{ line, cells, code },
     ...(detail !== undefined && { detail }),

@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { calculator as bridgeDiodeForm } from '../../../../src/calculators/bridge-diode/form.ts';
-import { diodePositions } from '../../../../src/calculators/bridge-diode/positions.ts';
+import { positionStates } from '../../../../src/calculators/bridge-diode/positions.ts';
 import { readForm } from '../../../../src/kernel/form/read-form.ts';
 
 const rows = (way: string, text: string) =>
@@ -62,7 +62,7 @@ test('the drawing marks the suspect position, and the others are not called soun
   const changes = { minusForwardV: '0.003', minusReverseV: '0.003' };
   const outcome = judged(changes);
   const assessment = outcome.state === 'judged' ? outcome.assessment : undefined;
-  const positions = diodePositions(readForm(bridgeDiodeForm.fields, { ...sound, ...changes }), assessment);
+  const positions = positionStates(readForm(bridgeDiodeForm.fields, { ...sound, ...changes }), assessment);
   expect(positions.filter(({ state }) => state === 'suspect').map(({ id }) => id)).toEqual(['minusV']);
   expect(positions.filter(({ state }) => state === 'unjudged')).toHaveLength(5);
 });

@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
-import { read } from '../../../../src/calculators/isolation/rule/fit.ts';
+import { readingBounds } from '../../../../src/calculators/isolation/rule/parallel-check.ts';
 import { limitValue } from '../../../../src/kernel/limits.ts';
 import { byLastDigit, intervalOf } from '../../../../src/kernel/reading/interval.ts';
 import { parseReading } from '../../../../src/kernel/reading/parse-reading.ts';
@@ -38,7 +38,7 @@ test('the interval of a typed figure holds it, and zero only if it is zero', () 
   fc.assert(
     fc.property(figures, ({ text, value }) => {
       const reading = typedValue(text);
-      for (const { lo, hi } of [byLastDigit(reading), read(reading), intervalOf(reading)]) {
+      for (const { lo, hi } of [byLastDigit(reading), readingBounds(reading), intervalOf(reading)]) {
         expect(lo <= value * slightly && value <= hi * slightly).toBe(true);
         expect([text, lo > 0]).toEqual([text, value > 0]);
       }
@@ -56,7 +56,7 @@ test('it is no wider than the last digit says, or than the widest error of a tes
       const digit = byLastDigit(reading);
       expect(digit.hi - value).toBeLessThanOrEqual(room * slightly);
       expect(value - digit.lo).toBeLessThanOrEqual(room * slightly);
-      const tester = read(reading);
+      const tester = readingBounds(reading);
       expect(tester.hi - value).toBeLessThanOrEqual(Math.max(room, value * error) * slightly);
       expect(value - tester.lo).toBeLessThanOrEqual(Math.max(room, value * error) * slightly);
     }),

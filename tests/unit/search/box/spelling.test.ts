@@ -1,24 +1,24 @@
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
-import { nearestTerms } from '../../../../src/search/box/nearest.ts';
-import { slips, Vocabulary } from '../../../../src/search/box/spelling.ts';
+import { nearestTerms } from '../../../../src/search/box/nearest-terms.ts';
+import { editDistance, Vocabulary } from '../../../../src/search/box/spelling.ts';
 
 const word = fc.string({ unit: fc.constantFrom('a', 'b', 'c'), maxLength: 6 });
 
-test('slips: counted by hand', () => {
-  expect(slips('insualtion', 'insulation')).toBe(1);
-  expect(slips('acuracy', 'accuracy')).toBe(1);
-  expect(slips('moter', 'motor')).toBe(1);
-  expect(slips('', 'abc')).toBe(3);
+test('editDistance: counted by hand', () => {
+  expect(editDistance('insualtion', 'insulation')).toBe(1);
+  expect(editDistance('acuracy', 'accuracy')).toBe(1);
+  expect(editDistance('moter', 'motor')).toBe(1);
+  expect(editDistance('', 'abc')).toBe(3);
 });
 
-test('slips: the same both ways, none only between the same words, no more than letters', () => {
+test('editDistance: the same both ways, none only between the same words, no more than letters', () => {
   fc.assert(
     fc.property(word, word, (a, b) => {
-      expect(slips(a, b)).toBe(slips(b, a));
-      expect(slips(a, b) === 0).toBe(a === b);
-      expect(slips(a, b)).toBeLessThanOrEqual(Math.max(a.length, b.length));
-      expect(slips(a, b)).toBeGreaterThanOrEqual(Math.abs(a.length - b.length));
+      expect(editDistance(a, b)).toBe(editDistance(b, a));
+      expect(editDistance(a, b) === 0).toBe(a === b);
+      expect(editDistance(a, b)).toBeLessThanOrEqual(Math.max(a.length, b.length));
+      expect(editDistance(a, b)).toBeGreaterThanOrEqual(Math.abs(a.length - b.length));
     }),
   );
 });

@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { figureWords, withPlainUnits } from '../../../../src/search/box/figures.ts';
+import { figureWords, withPlainUnits } from '../../../../src/search/box/unit-spellings.ts';
 import { askedMeaning, wordsOf } from '../../../../src/search/box/words.ts';
 
 test.each(['100 megohm', '100 megohms', '100 Mohm', '100MΩ', '100 M\u2126', '100\u00a0MΩ', '100 mega ohm', '100 meg'])(

@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import type { StageReadings } from '../../../../../src/calculators/isolation/rule/input.ts';
 import { judgeCable, judgeMotor, peFinding } from '../../../../../src/calculators/isolation/rule/parts.ts';
-import { judgeAfterTrip } from '../../../../../src/kernel/assessment/insulation-point.ts';
+import { judgeAfterTrip } from '../../../../../src/kernel/assessment/judge-insulation.ts';
 import { limitValue } from '../../../../../src/kernel/limits.ts';
 import { intervalOf } from '../../../../../src/kernel/reading/interval.ts';
 import type { Reading } from '../../../../../src/kernel/reading/reading.ts';

@@ -1,8 +1,8 @@
 import { describe, expect, test } from 'vitest';
 import { assessTrend } from '../../../../../src/calculators/trend/rule/assess.ts';
 import { findDrops } from '../../../../../src/calculators/trend/rule/drops.ts';
-import { meetingOf, percentPerYear } from '../../../../../src/calculators/trend/rule/fit.ts';
 import type { TrendInput, TrendRow } from '../../../../../src/calculators/trend/rule/input.ts';
+import { meetingOf, percentPerYear } from '../../../../../src/calculators/trend/rule/line-fit.ts';
 import { formatDay } from '../../../../../src/kernel/reading/calendar-date.ts';
 import {
   celsius,

@@ -1,19 +1,19 @@
 import { describe, expect, test } from 'vitest';
-import type { TableReading } from '../../../../../src/calculators/trend/rule/input.ts';
+import type { TableOptions } from '../../../../../src/calculators/trend/rule/input.ts';
 import { readTrendTable } from '../../../../../src/calculators/trend/rule/table.ts';
 import { formatDay } from '../../../../../src/kernel/reading/calendar-date.ts';
 import { formatReading } from '../../../../../src/kernel/reading/format-reading.ts';
 
-const read = (text: string, how: TableReading = {}) =>
+const read = (text: string, how: TableOptions = {}) =>
   readTrendTable(
     text.split('\n').map((line) => line.split(';')),
     how,
   );
-const rowsOf = (text: string, how: TableReading = {}) =>
+const rowsOf = (text: string, how: TableOptions = {}) =>
   read(text, how).rows.map(
     (row) => `${formatDay(row.day)} ${formatReading(row.reading)} ${formatReading(row.temperature)}`,
   );
-const reasonsOf = (text: string, how: TableReading = {}) =>
+const reasonsOf = (text: string, how: TableOptions = {}) =>
   read(text, how).keptOut.map(({ line, code }) => `${line} ${code}`);
 
 describe('columns', () => {

@@ -1,5 +1,5 @@
 import { lastIn } from '../../../kernel/reading/last-in.ts';
-import { heightAt, type Point, robustSlope } from './theil-sen.ts';
+import { type FitPoint, heightAt, robustSlope } from './theil-sen.ts';
 
 /** Days of a year on average. */
 export const daysPerYear = 365.25;
@@ -38,7 +38,7 @@ export function fitTrend(values: readonly DatedValue[]): TrendFit | undefined {
   const last = lastIn(values);
   if (first === undefined || last === undefined) return undefined;
   // Years as x, with the last day as zero, so that heights are those of today.
-  const points = values.map(({ day, corrected }): Point => [(day - last.day) / daysPerYear, Math.log10(corrected)]);
+  const points = values.map(({ day, corrected }): FitPoint => [(day - last.day) / daysPerYear, Math.log10(corrected)]);
   const line = robustSlope(points);
   if (line?.range === undefined) return undefined;
   const { slope, range } = line;

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { judgeAfterTrip, judgeRoutine } from '../../../../src/kernel/assessment/insulation-point.ts';
+import { judgeAfterTrip, judgeRoutine } from '../../../../src/kernel/assessment/judge-insulation.ts';
 import { type Instrument, intervalOf } from '../../../../src/kernel/reading/interval.ts';
 import { typed } from '../../../support/typed.ts';
 

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { checkFit } from '../../../../../src/calculators/isolation/rule/fit.ts';
+import { checkFit } from '../../../../../src/calculators/isolation/rule/parallel-check.ts';
 import { found } from '../../../../support/found.ts';
 import { typedPhases } from '../../../../support/typed.ts';
 

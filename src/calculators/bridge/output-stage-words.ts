@@ -1,5 +1,5 @@
 import type { Step } from '../../kernel/assessment/assessment.ts';
-import { formatRounded } from '../../kernel/reading/format-reading.ts';
+import { inVolts } from '../../kernel/reading/format-reading.ts';
 import type { FindingSentences, StepSentences } from '../../kernel/words/sentences.ts';
 import type { BridgeFinding, BridgeStepCode } from './rule/assess.ts';
 
@@ -9,8 +9,6 @@ type StageFinding = Extract<
   BridgeFinding,
   { code: 'bus-not-discharged' | 'bus-discharged' | 'motor-leads-not-stated' }
 >;
-
-const inVolts = (volts: number) => formatRounded(volts, 'V');
 
 export const busFindings: FindingSentences<StageFinding> = {
   'bus-not-discharged': ({ volts, touchVolts }) =>

@@ -30,6 +30,6 @@ async function begin(): Promise<void> {
 
 /** What is said is fetched only then: pages are opened far more often than versions change. */
 async function offer(registration: ServiceWorkerRegistration): Promise<void> {
-  const { offerUpdate } = await import('./notice.ts');
+  const { offerUpdate } = await import('./update-notice.ts');
   offerUpdate(registration, location.pathname.slice(root.length));
 }

@@ -1,7 +1,7 @@
 import { type EngineName, engineNames, type FoundEngine, findEngines, isFound, versionOf } from './engines.ts';
 import type { Report } from './report.ts';
 
-export interface EnginesTold {
+export interface EngineReport {
   /** E.g. `Browsers: Chromium 156.0, Firefox 140.3; not found: WebKitGTK (no Xvfb)`. */
   line: string;
   /** A line for each engine that had to be there, and in which no test ran. */
@@ -23,10 +23,10 @@ export function enginesThatRan(report: Report | undefined): EngineName[] {
  * What the browser tests ran in, by their own report. FIELDBOOK_ENGINES names the engines that must be there, as
  * .ci/run does with those that it has installed: `Chromium Firefox`.
  */
-export async function tellEngines(
+export async function reportEngines(
   report: Report | undefined,
   wanted = process.env.FIELDBOOK_ENGINES ?? '',
-): Promise<EnginesTold> {
+): Promise<EngineReport> {
   const ran = enginesThatRan(report);
   const engines = await findEngines();
   const told = await Promise.all(

@@ -43,8 +43,9 @@ const limits: LimitId[] = ['insulation-tester-error'];
  * which the joined ones were taken.
  */
 export function checkFit({ joined, cable, bonded, motor }: Rows, motorChange: Interval = asRead): FitFinding[] {
-  const cores = cable && phases.map((phase) => lower(read(cable[phase]), bonded && read(bonded[phase])));
-  const windings = motor && phases.map((phase) => times(read(motor[phase]), motorChange));
+  const cores =
+    cable && phases.map((phase) => lower(readingBounds(cable[phase]), bonded && readingBounds(bonded[phase])));
+  const windings = motor && phases.map((phase) => times(readingBounds(motor[phase]), motorChange));
   const complete = (row: Phases<Reading> | undefined) => row && phases.every((phase) => row[phase].kind !== 'missing');
   const worst = lowestPhase(joined);
   if (worst === undefined) return [];
@@ -53,15 +54,15 @@ export function checkFit({ joined, cable, bonded, motor }: Rows, motorChange: In
     return compare(joined, cores, windings, allKnown, complete(bonded) === true);
   }
   const index = phases.indexOf(worst);
-  if (cores && complete(cable)) return implied('implied-motor', worst, read(joined[worst]), cores, index);
+  if (cores && complete(cable)) return implied('implied-motor', worst, readingBounds(joined[worst]), cores, index);
   // Each reading of the motor is already that of all three windings: one of them counts.
   const winding = windings?.slice(index, index + 1);
-  if (winding && complete(motor)) return implied('implied-cable', worst, read(joined[worst]), winding, 0);
+  if (winding && complete(motor)) return implied('implied-cable', worst, readingBounds(joined[worst]), winding, 0);
   return [];
 }
 
 /** With the widest error, or what the last digit leaves open where that is more: `1G` is half a gigohm and more, never nothing. */
-export function read(reading: Reading): Interval {
+export function readingBounds(reading: Reading): Interval {
   const wide = intervalOf(reading, { percent: limitValue('insulation-tester-error') });
   if (reading.kind !== 'value') return wide;
   const digit = byLastDigit(reading);
@@ -84,7 +85,7 @@ function lower(a: Interval, b: Interval | undefined): Interval {
 
 function lowestPhase(row: Phases<Reading>): Phase | undefined {
   const measured = phases.filter((phase) => row[phase].kind !== 'missing');
-  return measured.sort((a, b) => read(row[a]).lo - read(row[b]).lo)[0];
+  return measured.sort((a, b) => readingBounds(row[a]).lo - readingBounds(row[b]).lo)[0];
 }
 
 function compare(
@@ -101,7 +102,7 @@ function compare(
   for (const [index, phase] of phases.entries()) {
     const [core, winding] = [cores[index], windings[index]];
     if (joined[phase].kind === 'missing' || core === undefined || winding === undefined) continue;
-    const together = read(joined[phase]);
+    const together = readingBounds(joined[phase]);
     const most = parallelInterval([core, winding]).hi;
     const readings = [`joined${phase}`, `cable${phase}`, `motor${phase}`];
     const asRead = intervalOf(joined[phase]);

@@ -1,24 +1,24 @@
-import { slips } from './spelling.ts';
+import { editDistance } from './spelling.ts';
 
 /** Terms offered where nothing was found. */
 const mostOffered = 5;
 
-/** Slips per letter from which a term is foreign to what was typed. */
-const foreign = 0.6;
+/** Slips per letter from which a term is maxDistance to what was typed. */
+const maxDistance = 0.6;
 
 /** The terms that are spelt most like a query, nearest first. */
 export function nearestTerms(query: string, terms: readonly string[]): string[] {
   const wanted = query.toLowerCase().trim();
   const near = terms
     .map((term) => ({ term, distance: distance(wanted, term.toLowerCase()) }))
-    .filter((one) => one.distance < foreign)
+    .filter((one) => one.distance < maxDistance)
     .sort((a, b) => a.distance - b.distance);
   return near.slice(0, mostOffered).map(({ term }) => term);
 }
 
 /** Slips per letter, against the whole term or the nearest of its words. */
 function distance(wanted: string, term: string): number {
-  const share = (part: string) => slips(wanted, part) / Math.max(wanted.length, part.length, 1);
+  const share = (part: string) => editDistance(wanted, part) / Math.max(wanted.length, part.length, 1);
   // A single word of a longer term tells less than the whole.
   return Math.min(share(term), ...term.split(/[\s,/()]+/).map((word) => share(word) + 0.05));
 }

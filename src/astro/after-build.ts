@@ -8,11 +8,11 @@ import { gatherShipped, ShippedPackages } from '../shipped/licences.ts';
  * What a build does with its finished pages: it writes the search index over them, the licences of all that reaches the
  * reader, and the worker that keeps all of it on the device.
  */
-export function finishPages(): AstroIntegration {
+export function afterBuild(): AstroIntegration {
   let worker: Promise<string>;
   const shipped = new ShippedPackages();
   return {
-    name: 'finish-pages',
+    name: 'after-build',
     hooks: {
       'astro:config:setup': ({ updateConfig }) => {
         const gather = gatherShipped(shipped);
@@ -20,7 +20,7 @@ export function finishPages(): AstroIntegration {
       },
       'astro:build:start': () => {
         // Bundled while the pages are rendered. Its libraries are large, and nothing but a build needs them.
-        worker = import('../offline/offline-store.ts').then(({ bundledWorker }) => bundledWorker(shipped));
+        worker = import('../offline/build-worker.ts').then(({ bundledWorker }) => bundledWorker(shipped));
         // Whoever waits for it hears of the failure.
         worker.catch(() => undefined);
       },
@@ -32,7 +32,7 @@ export function finishPages(): AstroIntegration {
         shipped.addPackage('pagefind');
         await worker;
         writeFileSync(join(folder, 'licences.txt'), shipped.licences());
-        const { addOfflineUse } = await import('../offline/offline-store.ts');
+        const { addOfflineUse } = await import('../offline/build-worker.ts');
         const { files, bytes } = await addOfflineUse(folder, worker);
         logger.info(`Kept on the device for use without a network: ${files} files, ${bytes} bytes.`);
       },
