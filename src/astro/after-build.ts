@@ -5,8 +5,8 @@ import type { AstroIntegration } from 'astro';
 import { gatherShipped, ShippedPackages } from '../shipped/licences.ts';
 
 /**
- * What a build does with its finished pages: it writes the search index over them, the licences of all that reaches the
- * reader, and the worker that keeps all of it on the device.
+ * Adds to a finished build what needs all of its pages: the search index, the licences of everything shipped, and the
+ * service worker with its list of files.
  */
 export function afterBuild(): AstroIntegration {
   let worker: Promise<string>;
@@ -21,14 +21,14 @@ export function afterBuild(): AstroIntegration {
       'astro:build:start': () => {
         // Bundled while the pages are rendered. Its libraries are large, and nothing but a build needs them.
         worker = import('../offline/build-worker.ts').then(({ bundledWorker }) => bundledWorker(shipped));
-        // Whoever waits for it hears of the failure.
+        // The hook below awaits it and handles the rejection.
         worker.catch(() => undefined);
       },
       'astro:build:done': async ({ dir, logger }) => {
         const folder = fileURLToPath(dir);
         const { writeSearchIndex } = await import('../search/index/search-index.ts');
         logger.info(`The search finds ${await writeSearchIndex(folder)} answers.`);
-        // Pagefind writes its own scripts beside the index, so no bundle tells of it.
+        // Pagefind writes its own scripts beside the index, so the bundler does not report it.
         shipped.addPackage('pagefind');
         await worker;
         writeFileSync(join(folder, 'licences.txt'), shipped.licences());

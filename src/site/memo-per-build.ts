@@ -1,4 +1,6 @@
-/** Works something out once for all pages of a build; a server for development does so anew for each, since files change. */
+/**
+ * Computes a value once for all pages of a build; the development server computes it for each page, since files change.
+ */
 export function memoPerBuild<Value>(make: () => Value): () => Value {
   let made: { value: Value } | undefined;
   return () => {

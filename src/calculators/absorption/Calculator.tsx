@@ -21,7 +21,7 @@ import { StopwatchPanel } from './StopwatchPanel.tsx';
 const { name } = absorptionForm;
 const drawing = () => import('./AbsorptionPlot.tsx').then((module) => module.AbsorptionPlot);
 
-/** Timed readings of one winding: the ratios, the curve, and how far they may be believed. */
+/** Timed readings of one winding: the ratios, the curve, and how far they can be trusted. */
 export function Calculator(props: IslandProps) {
   const form = useForm(absorptionForm, props);
   const { outcome } = form;

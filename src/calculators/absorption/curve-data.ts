@@ -9,12 +9,12 @@ export interface CurveData {
   /** In s and Ω, of plain values above zero. */
   curve: [seconds: number, ohms: number][];
   points: Point[];
-  /** The two readings of the index, as a hint where it is taken. */
+  /** The two readings that make the index, marked in the plot. */
   marks: [first: number, last: number];
   rows: string[][];
 }
 
-/** Undefined with fewer than two readings that have a place in a drawing. */
+/** Undefined with fewer than two readings that can be drawn. */
 export function curveData({ readings }: AbsorptionInput): CurveData | undefined {
   const points: Point[] = [];
   const curve: [number, number][] = [];

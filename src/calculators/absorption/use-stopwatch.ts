@@ -12,8 +12,8 @@ export interface Stopwatch {
 }
 
 /**
- * A stopwatch that keeps only the moment of its start, in this tab: a reload, a look at an article or a screen that
- * went dark lose no second. `clock` gives ms, as `Date.now` does; tests give their own.
+ * A stopwatch that stores only its start time, in this tab: a reload, a visit to an article or a dark screen lose no
+ * second. `clock` gives ms, as `Date.now` does; tests pass their own.
  */
 export function useStopwatch(marks: readonly number[], lead: number, clock: () => number = Date.now): Stopwatch {
   const [startedAt, setStartedAt] = useState<number>();
@@ -52,7 +52,7 @@ function keep(moment: number | undefined): void {
     if (moment === undefined) sessionStorage.removeItem(key);
     else sessionStorage.setItem(key, String(moment));
   } catch {
-    // A browser that refuses storage loses the start at a reload, and nothing else.
+    // Without storage only a reload loses the start.
   }
 }
 

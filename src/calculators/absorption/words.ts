@@ -6,7 +6,7 @@ import type { FindingSentences, StepSentences } from '../../kernel/words/sentenc
 import { testFindings } from '../../kernel/words/test-conditions.ts';
 import type { AbsorptionFinding, AbsorptionStepCode } from './rule/input.ts';
 
-/** A ratio to three digits, "2.05"; outwards, so that an interval is never told as narrower than it is. */
+/** A ratio to three digits, "2.05"; rounded outwards, so that an interval never looks narrower than it is. */
 function figure(value: number, round: (value: number) => number): string {
   if (!Number.isFinite(value)) return 'any value';
   const step = 10 ** (Math.floor(Math.log10(Math.max(value, 0.01))) - 2);

@@ -12,7 +12,7 @@ const switches = (suspects: readonly SwitchPosition[]) => listed(suspects.map((o
 const listPositions = (positions: readonly SwitchPosition[]) => listed(positions.map(positionName));
 const listPlaces = (places: readonly DiodePlace[]) => places.map(readingName).join('; ');
 
-/** A finding that the other test contradicts is no longer a fail. */
+/** A finding that the other test contradicts does not count as a fail. */
 const isOrWouldBe = (severity: Severity) => (severity === 'fail' ? 'That is' : 'That would be');
 
 export const bridgeDiodeFindings: FindingSentences<BridgeDiodeFinding> = {

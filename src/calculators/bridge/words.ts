@@ -13,7 +13,7 @@ type Of<Code extends BridgeFinding['code']> = BridgeFinding & { code: Code };
 const positions = (list: readonly SwitchPosition[]) => listed(list.map(positionName));
 const short = () => formatRounded(limitValue('bridge-short'), 'Ω');
 
-/** "3.8 Ω, which is ", where a figure was read. */
+/** "3.8 Ω, which is ", if a figure was read. */
 function lowest({ readings, lowestOhms }: Of<'rail-short'>): string {
   if (lowestOhms === undefined) return '';
   return `${readings.length === 1 ? '' : 'as little as '}${formatRounded(lowestOhms, 'Ω')}, which is `;

@@ -11,7 +11,7 @@ import { WaitTable } from './WaitTable.tsx';
 const { name } = dischargeForm;
 const drawing = () => import('./DischargePlot.tsx').then((module) => module.DischargePlot);
 
-/** How long the bus takes to the published limits. It never says that the bus is discharged. */
+/** How long the bus takes to fall to the published limits. It never says that the bus is discharged. */
 export function Calculator(props: IslandProps) {
   const form = useForm(dischargeForm, props);
   const assessment = form.outcome.state === 'judged' ? form.outcome.assessment : undefined;

@@ -36,7 +36,7 @@ export function Calculator(props: IslandProps) {
       form={form}
       drawing={<LateDrawing load={drawing} shows={shows} />}
     >
-      {/* A visit begins with a trip: its occasion is no question. */}
+      {/* A visit begins with a trip, so it does not ask for the occasion. */}
       {props.visit === undefined && <Choices name={name} field={occasion} form={form} />}
       <ReadingRow
         name={name}

@@ -17,7 +17,7 @@ export interface PlotData {
   marks: PhaseMark[];
 }
 
-/** Nothing lower is told apart in the plot: a dead short stands at its foot. */
+/** The bottom of the plot: anything lower is drawn there, a dead short too. */
 const lowestShown = 1e3;
 
 /** Each phase has a shape of its own. */

@@ -44,7 +44,7 @@ export const insulationFindings: FindingSentences<InsulationFinding> = {
       : `${reads(f)}${corrected(f)}. That bound is too low to tell. ${point(f)}`,
   'phase-bound-too-high': (f) => `${reads(f)}${corrected(f)}. That bound is too high to tell. ${point(f)}`,
   'phase-methods-differ': (f) =>
-    `${reads(f)}${corrected(f)}. The methods of correction do not agree on it: ${listed(f.methods.map((method) => methodNames[method]))} would judge otherwise. A verdict that depends on the method is none. ${point(f)}`,
+    `${reads(f)}${corrected(f)}. The methods of correction do not agree on it: ${listed(f.methods.map((method) => methodNames[method]))} would judge otherwise. The verdict depends on the method, so it is undecided. ${point(f)}`,
   'pe-short': () => 'The PE pin reads a dead short to the frame, as it should.',
   'pe-not-short': () =>
     `The PE pin does not read a dead short (${inOhms(limitValue('pe-dead-short'))} or less). The protective conductor is broken or makes bad contact. An insulation reading taken to this pin has had no return path and says nothing.`,

@@ -19,7 +19,7 @@ const stage = ({ stage: name, phases }: OfStage) => `${stageNames[name]}: ${list
 const plural = ({ phases }: OfStage, one: string, more: string) => (phases.length === 1 ? one : more);
 const lowest = (ohms: number | undefined) => (ohms === undefined ? '' : `, the lowest ${inOhms(ohms)}`);
 
-/** The lowest and highest value of a range of which an end may be open. */
+/** The lowest and highest value of a range; an end may be open. */
 function span(lowestOhms: number | undefined, highestOhms: number | undefined): string {
   if (lowestOhms === undefined) return 'more than the readings can tell';
   const from = inOhms(lowestOhms);
@@ -39,7 +39,7 @@ export const isolationFindings: FindingSentences<IsolationFinding> = {
   'stage-temperature-needed': (f) =>
     `${stage(f)} can't be judged without a winding temperature at which the correction holds.`,
   'stage-methods-differ': (f) =>
-    `${stage(f)} ${plural(f, 'passes', 'pass')} or ${plural(f, 'fails', 'fail')} depending on the method of temperature correction. A verdict that depends on the method is none.`,
+    `${stage(f)} ${plural(f, 'passes', 'pass')} or ${plural(f, 'fails', 'fail')} depending on the method of temperature correction. The verdict depends on the method, so it is undecided.`,
   'stage-too-close': (f) =>
     `${stage(f)} ${plural(f, 'is', 'are')} too close to ${inOhms(f.limitOhms)} for the accuracy of your tester.`,
   'stage-bound-too-low': (f) =>

@@ -15,10 +15,10 @@ const parts = [
 const name = 'trend-row';
 const none = { addDate: '', addReading: '', addTemperature: '' };
 
-/** One row at a time, for those who have no table. A row that can't be used is told before it is added. */
+/** One row at a time, for those who have no table. A row that can't be used is refused before it is added. */
 export function AddRow({ form }: Props) {
   const [typed, setTyped] = useState<Record<string, string>>(none);
-  // After the first drawing, which is the server's.
+  // After the first render, which must equal the server's.
   useLayoutEffect(() => setTyped({ ...none, ...keptTyped(name, 'sessionStorage') }), []);
   const keep = (next: Record<string, string>) => {
     setTyped(next);

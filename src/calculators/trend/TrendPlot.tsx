@@ -30,7 +30,7 @@ export function TrendPlot({ assessment }: { assessment: TrendAssessment }) {
     >
       {line.length > 0 && <Band frame={frame} upper={upper} lower={lower} look="spread" />}
       {minimum !== undefined && (
-        // Readings come down from above, so the words stand below where there is room.
+        // Readings fall from above, so there is room for the words below the line.
         <LimitLine
           frame={frame}
           at={minimum}
@@ -39,7 +39,7 @@ export function TrendPlot({ assessment }: { assessment: TrendAssessment }) {
         />
       )}
       <Points frame={frame} points={points} />
-      {/* Last: among a thousand points it would not be seen below them. */}
+      {/* Drawn last, so that a thousand points don't hide it. */}
       {line.length > 0 && <Curve frame={frame} points={line} look="dashed" />}
     </Plot>
   );

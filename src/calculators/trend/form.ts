@@ -29,7 +29,10 @@ export function trendInput(read: ReadForm, now: number): TrendInput {
   };
 }
 
-/** A trend's go ends a year after its last value, so its form needs to know the time: ms from 1970-01-01, as `Date.now`. */
+/**
+ * The calculator on a given day: a trend's go expires a year after its last value. `clock` gives ms from 1970-01-01, as
+ * `Date.now` does.
+ */
 export const trendAt = (clock: () => number) =>
   defineCalculator<TrendAssessment>({
     name: 'trend',

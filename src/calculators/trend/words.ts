@@ -17,7 +17,7 @@ function change(percentPerYear: number): string {
   return percentPerYear < 0 ? `a loss of ${size}` : `a gain of ${size}`;
 }
 
-/** "between 2027-03-01 and 2031-08-15", as far as the record reaches. */
+/** "between 2027-03-01 and 2031-08-15", as far as the record can predict. */
 function meeting({ earliestDay, latestDay, reachDay }: MeetsMinimum): string {
   const beyond = `not before ${formatDay(reachDay)}`;
   if (earliestDay === undefined) return beyond;

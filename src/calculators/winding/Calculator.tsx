@@ -29,7 +29,7 @@ export function Calculator(props: IslandProps) {
   const form = useForm(windingForm, props);
   const { outcome } = form;
   const shows = useMemo(() => (outcome.state === 'judged' ? { read: outcome.read } : undefined), [outcome]);
-  // Shown as well where an entry stands in it: nothing that counts is hidden.
+  // Also shown if it holds an entry: nothing that counts is hidden.
   const leadsAsked = form.read.choices.leads === 'subtract' || (form.typed.leadOhms ?? '') !== '';
   return (
     <FormFrame

@@ -6,7 +6,7 @@ import { type WindingPair, windingPairs } from './rule/phases.ts';
 
 export interface Bar {
   pair: WindingPair;
-  /** Without the leads, where they are taken off. */
+  /** Without the leads, if they are subtracted. */
   reading: Reading;
   /** Deviation from the mean in percent, with its sign. */
   deviation: number;

@@ -16,7 +16,7 @@ const eachPhase = (ohms: Phases<number>) => listed(phases.map((phase) => `${phas
 const eachPair = (ohms: Pairs<number>) =>
   listed(windingPairs.map((pair) => `${pairNames[pair]} ${inOhms(ohms[pair])}`));
 
-/** Less turns, or one more contact. */
+/** Fewer turns, or one more contact. */
 function suspect(name: string, side: 'low' | 'high'): string {
   return side === 'low'
     ? `winding ${name} is lower than the other two: shorted turns`
@@ -85,7 +85,7 @@ export const windingFindings: FindingSentences<WindingFinding> = {
   'winding-failed': () => 'The fault is in the winding, or in the cable if you measured through it.',
 };
 
-/** ": it is at least 14 % higher", where the figures tell. */
+/** ": it is at least 14 % higher", if the figures show it. */
 function far(apartPercent: number | undefined): string {
   if (apartPercent === undefined) return '';
   return `: it is at least ${percent(Math.abs(apartPercent))} ${apartPercent > 0 ? 'higher' : 'lower'}`;

@@ -13,7 +13,7 @@ export function coreInsulation(constant: number, insulationMm: number, conductor
   return (constant * ohmsPerMegohm * Math.log10(insulationMm / conductorMm) * metresPerKilofoot) / metres;
 }
 
-/** The constant K in MΩ·1000 ft that belongs to a resistivity in Ω·m: R = ρ/(2πL)·ln(D/d), written with log10. */
+/** The constant K in MΩ·1000 ft for a resistivity in Ω·m: R = ρ/(2πL)·ln(D/d), written with log10. */
 export function constantFromResistivity(ohmMetres: number): number {
   return (ohmMetres * Math.LN10) / (2 * Math.PI * metresPerKilofoot * ohmsPerMegohm);
 }

@@ -1,7 +1,7 @@
 /** What an instrument showed. Values are in the base unit of the quantity. */
 export type Unit = 'Ω' | 'V' | '°C' | '%' | 'counts' | 'min' | 'm' | 'mm' | 's' | 'F' | 'J' | 'C';
 
-/** `resolution` is the step of the last digit shown, in the same unit; the accuracy "counts" need it. */
+/** `resolution` is the step of the last digit shown, in the same unit; an accuracy in counts needs it. */
 export interface ValueReading {
   kind: 'value';
   value: number;

@@ -3,7 +3,7 @@ import type { TestVoltageFinding } from '../assessment/test-voltage.ts';
 import { inVolts } from '../reading/format-reading.ts';
 import type { FindingSentences } from './sentences.ts';
 
-/** What insulation and isolation say alike: of the test voltage, and beside every verdict. */
+/** What insulation and isolation both say about the test voltage, and beside every verdict. */
 export const testFindings: FindingSentences<TestVoltageFinding | ReminderFinding> = {
   'test-voltage-missing': () => 'The test voltage is missing. Without it nobody knows what the insulation has stood.',
   'test-voltage-too-low': ({ setVolts, lowestVolts }) =>

@@ -6,8 +6,8 @@ import { sections } from './sections.ts';
 export type ArticleEntry = CollectionEntry<'articles'>;
 
 /**
- * Every article, by section and then by its place in the section. A build sorts them once: each page asks, and the time
- * would grow with the square of their number.
+ * Every article, by section and then by its place in the section. A build sorts them once, since every page asks for
+ * them.
  */
 export const articlesInOrder = memoPerBuild(async (): Promise<readonly ArticleEntry[]> => {
   const rank = (article: ArticleEntry) => sections.findIndex(({ id }) => id === article.data.section);

@@ -15,7 +15,7 @@ export function caseHref(id: string): string {
   return href(`/cases/${id}/`);
 }
 
-/** What the cases type into one calculator; a form fills itself with one of these by `#case=`. */
+/** The entries of all cases for one calculator; `#case=` fills a form with one of them. */
 export async function workedVisits(name: CalculatorName): Promise<WorkedVisit[]> {
   return (await casesInOrder()).flatMap(({ id, data }) => {
     const form = data.forms[name];

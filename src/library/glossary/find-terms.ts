@@ -1,6 +1,6 @@
 import type { Term } from './glossary-schema.ts';
 
-/** A term where it stands in a text. */
+/** A term found in a text. */
 export interface FoundTerm {
   id: string;
   from: number;

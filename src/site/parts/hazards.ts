@@ -3,7 +3,7 @@ interface Hazard {
   word: string;
   /** What to do, then why. */
   sentence: string;
-  /** An own line drawing on a 48 by 48 grid: strokes, then filled parts. */
+  /** Our own line drawing on a 48 by 48 grid: strokes, then filled parts. */
   strokes: string;
   fills: string;
 }
@@ -20,7 +20,7 @@ export const hazardIds = [
 
 export type HazardId = (typeof hazardIds)[number];
 
-/** Hazards of the front matter. The signs follow no maker's code: the word beside each carries the meaning. */
+/** Hazards of the front matter. The signs follow no standard code: the word beside each carries the meaning. */
 export const hazards: Record<HazardId, Hazard> = {
   'lethal-voltage': {
     word: 'Lethal voltage',

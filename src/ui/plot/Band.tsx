@@ -6,7 +6,7 @@ interface Props {
   frame: Frame;
   upper: readonly Pair[];
   lower: readonly Pair[];
-  /** `undecided`: between two limits. `spread`: how far a line may lie off. */
+  /** `undecided`: between two limits. `spread`: the possible range of a line. */
   look?: 'undecided' | 'spread';
 }
 

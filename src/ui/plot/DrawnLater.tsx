@@ -3,14 +3,11 @@ import { useEffect, useMemo, useState } from 'preact/hooks';
 
 interface Props<P> {
   drawing: ComponentType<P>;
-  /** The same object as before where nothing has changed: then nothing is drawn anew. Undefined: nothing to draw. */
+  /** Pass the same object if nothing has changed, so that nothing is drawn again. Undefined: nothing to draw. */
   shows: P | undefined;
 }
 
-/**
- * A drawing that follows a frame after what it shows: an entry and its verdict need not wait for it. What is no longer
- * so goes at once.
- */
+/** Draws one frame late, so that an entry and its verdict need not wait. An outdated drawing is removed at once. */
 export function DrawnLater<P extends object>({ drawing, shows }: Props<P>) {
   const [drawn, setDrawn] = useState(shows);
   useEffect(() => setDrawn(shows), [shows]);

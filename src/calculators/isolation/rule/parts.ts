@@ -36,14 +36,14 @@ export function judgeCable(
 ): PartReadings {
   if (cable === undefined && bonded === undefined) return notTaken;
   const point = limitValue('after-trip-point');
-  // A cable has no winding that is warm: its readings are taken as they are.
+  // A cable has no warm winding, so its readings are not corrected.
   const judge = (reading: Reading) => judgeAfterTrip(reading, intervalOf(reading, instrument), point, asRead);
   const rows = [
     ...(cable ? [judgeStage('cable', cable, judge, tested)] : []),
     ...(bonded ? [judgeStage('bonded', bonded, judge, tested)] : []),
   ];
   const findings: IsolationFinding[] = rows.flatMap((row) => row.findings);
-  // Free at both ends, a core that leaks to its own PE core or screen leaks to nothing that the tester sees.
+  // With both ends free, the tester does not see a leak from a core to its own PE core or screen.
   if (bonded === undefined) findings.push(finding('bonded-row-missing', 'undecided'));
   const core = judgeCablePe(cable?.PE ?? missing, instrument, cableEndsChecked);
   findings.push(core);
@@ -55,8 +55,8 @@ export function judgeCable(
 }
 
 /**
- * At least two cores read bad in the bonded row: a leak between two cores shows from both of them. Joined it can't show,
- * since the windings join the cores anyway, so a good joined reading does not speak against it.
+ * At least two cores read bad in the bonded row: a leak between two cores shows at both. The joined reading can't show
+ * it, since the windings join the cores anyway, so a good joined reading does not contradict it.
  */
 export function leaksBetweenCores({ bonded }: IsolationInput, instrument: Instrument): boolean {
   if (bonded === undefined) return false;
@@ -64,7 +64,10 @@ export function leaksBetweenCores({ bonded }: IsolationInput, instrument: Instru
   return phases.filter((phase) => intervalOf(bonded[phase], instrument).hi < point).length >= 2;
 }
 
-/** Alone and free, the PE core is isolated like the rest. A low reading usually means an end that is still connected. */
+/**
+ * On the free cable the PE core is isolated like the others. A low reading usually means an end that is still
+ * connected.
+ */
 function judgeCablePe(reading: Reading, instrument: Instrument, endsChecked: boolean): IsolationFinding {
   const parts = { readings: ['cablePE'], limits: ['after-trip-point' as const] };
   if (reading.kind === 'missing') return finding('cable-pe-missing', 'undecided', parts);
@@ -91,7 +94,7 @@ export function judgeMotor(
   const readings = phases.map((phase) => `motor${phase}`);
   if (shorts > 0 && ownPe === 'short')
     findings.push(finding('motor-two-shorts', 'fail', { readings, limits: ['pe-dead-short'] }));
-  // Exactly one dead short, as it should be, but at another pin: the pins may be taken for one another.
+  // Exactly one dead short, as it should be, but at another pin: the pins may have been confused.
   const pinsMistaken = shorts === 1 && ownPe === 'not-short';
   if (pinsMistaken) findings.push(finding('motor-pins-mistaken', 'undecided', { readings }));
   const showsBad = row.status === 'bad' || ownPe === 'not-short';

@@ -9,7 +9,7 @@ import type { StageJudgement, StageStatus } from './stage.ts';
 
 const finding = findingMaker<IsolationPayloads>();
 
-/** All that the readings show, before anything is concluded from it. */
+/** What the readings show, before any conclusion. */
 export interface IsolationState {
   input: IsolationInput;
   joined: StageJudgement;
@@ -18,9 +18,9 @@ export interface IsolationState {
   motor: PartReadings;
   /** Of the winding at the motor stage, in °C. */
   motorTemperature: Reading;
-  /** Joined reads good, but cable and motor side by side cannot. */
+  /** Joined reads good, but cable and motor in parallel cannot. */
   joinedImplausible: boolean;
-  /** The bonded row shows a leak from core to core, which joined can't show. */
+  /** The bonded row shows a leak from core to core, which the joined reading can't show. */
   leakBetweenCores: boolean;
 }
 
@@ -31,8 +31,8 @@ export function joinedStatus({ joined, joinedPe }: IsolationState): StageStatus 
 }
 
 /**
- * A contradiction bars `go` and never lifts a `no-go`: as long as one measurement is bad and none explains it
- * away, nothing new is connected. A good joined reading alone is no `go`, since it can't show what the bonded row does.
+ * A contradiction rules out `go` and never lifts a `no-go`: as long as one measurement is bad and no other explains it,
+ * nothing new is connected. A good joined reading alone is not a `go`, since it can't show what the bonded row does.
  */
 export function verdictFrom(state: IsolationState): Verdict {
   const { cable, motor, joinedPe } = state;
@@ -51,19 +51,19 @@ export function verdictFrom(state: IsolationState): Verdict {
   }
 }
 
-/** Among readings that all pass, a misfit of figures is worth a remark; otherwise it is a reason to measure again. */
+/** If all readings pass, figures that don't fit deserve a remark; otherwise they are a reason to measure again. */
 export function weighs({ code }: FitFinding, verdict: Verdict, state: IsolationState): boolean {
   if (code === 'joined-too-high') return verdict !== 'go' && !explainedBetweenCores(state);
   if (code === 'joined-too-low' || code === 'joined-needs-bonded') return joinedStatus(state) !== 'good';
   return false;
 }
 
-/** Joined reads good, and the one thing that speaks against it is a leak that it can't show. */
+/** Joined reads good, and the only contradiction is a leak that it can't show. */
 function explainedBetweenCores(state: IsolationState): boolean {
   return joinedStatus(state) === 'good' && state.leakBetweenCores && !state.motor.showsBad;
 }
 
-/** Findings about how the stages stand to each other. */
+/** Findings that compare the stages. */
 export function conclusions(state: IsolationState): IsolationFinding[] {
   const { cable, motor, joinedPe, input } = state;
   const found: IsolationFinding[] = [];
@@ -89,7 +89,7 @@ export function conclusions(state: IsolationState): IsolationFinding[] {
   return found;
 }
 
-/** What is proven of each part. A contradiction takes a proof back. */
+/** What is proven of each part. A contradiction cancels a proof. */
 export function partsFrom(state: IsolationState, fit: readonly FitFinding[]): IsolationAssessment['parts'] {
   const { cable, motor, joinedPe, input } = state;
   const status = joinedStatus(state);

@@ -12,13 +12,13 @@ import { boundsOf, correctRows } from './rows.ts';
 const finding = findingMaker<TrendPayloads>();
 
 /**
- * Whether insulation is getting worse over the years: each reading carried to the temperature of the minima, a robust
- * line through the logarithms, and when it meets the minimum of the machine's class, as a range. Go holds for the time of
- * the limit `trend-horizon` after the last value; the line must stay above the minimum as long after the newest row, which
- * may be a bound. Too few readings, a sudden fall, a newest row that is kept out or a verdict that hangs on the correction
- * method leave it undecided. A cell of the newest day that is cleared never makes a go; a row that is deleted whole is
- * unknown here, so a go names the last reading that it rests on and ends the sooner, the older that is. A figure that is no
- * number or below zero, or a day that no record can have, is `figure-impossible`: undecided, nothing is judged.
+ * Whether insulation is getting worse over the years: each reading corrected to the temperature of the minima, a robust
+ * line through the logarithms, and when it meets the minimum of the machine's class, as a range. Go holds for the time
+ * `trend-horizon` after the last value; the line must stay above the minimum for as long after the newest row, which
+ * may be a bound. Too few readings, a sudden fall, an excluded newest row or a verdict that depends on the correction
+ * method leave it undecided. Clearing a cell of the newest day never makes a go. A deleted row leaves no trace here, so
+ * a go names the last reading behind it and ends earlier the older that reading is. An impossible figure or day gives
+ * `figure-impossible`: undecided, nothing is judged.
  */
 export function assessTrend(input: TrendInput): TrendAssessment {
   const reference = limitValue('reference-temperature-routine');
@@ -54,8 +54,8 @@ function minimumOf({ machineClass, ratedVoltage }: TrendInput): number | undefin
 }
 
 /**
- * A go that held until a day that has passed says nothing about today. Today is the newest row's day at least: a bound
- * that was noted more than a year after the last value does not stretch the go to it.
+ * A go that held until a past day says nothing about today. Today is at least the newest row's day: a bound noted more
+ * than a year after the last value does not extend the go.
  */
 function expired(
   findings: TrendFinding[],
@@ -65,7 +65,7 @@ function expired(
 ): TrendFinding[] {
   const day = horizonAfter(lastDay);
   if (Math.max(today, lastIn(rows)?.day ?? lastDay) <= day) return findings;
-  // First, as its step is: a yearly reading is of no use to whoever needs one now.
+  // First, so that its step comes first: "measure yearly" does not help if a reading is needed now.
   return [
     finding('trend-go-expired', 'undecided', { limits: ['trend-horizon'], day }),
     ...findings.filter(({ code }) => code !== 'trend-holds-until'),

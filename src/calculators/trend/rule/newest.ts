@@ -12,10 +12,10 @@ import { boundsOf, correctRows, newestRows } from './rows.ts';
 
 const finding = findingMaker<TrendPayloads>();
 
-type Stands = 'below' | 'above' | 'unknown';
+type NewestState = 'below' | 'above' | 'unknown';
 
 /** All readings of the newest day count: the lowest decides. */
-function standOfNewest(rows: readonly CorrectedRow[], minimum: number): Stands {
+function stateOfNewest(rows: readonly CorrectedRow[], minimum: number): NewestState {
   const newest = newestRows(rows).map(boundsOf);
   if (newest.some(({ most }) => most < minimum)) return 'below';
   return newest.every(({ least }) => least >= minimum) ? 'above' : 'unknown';
@@ -32,11 +32,11 @@ export function newestFindings(input: TrendInput, rows: readonly CorrectedRow[],
   ];
   const { kind, day } = last;
   const parts = { limits, kind, day, correctedOhms: last.corrected, minimumOhms: minimum };
-  const stands = standOfNewest(rows, minimum);
-  const found = [stands === 'below' ? belowFinding(input, rows, minimum, parts) : standFindings[stands](parts)];
+  const state = stateOfNewest(rows, minimum);
+  const found = [state === 'below' ? belowFinding(input, rows, minimum, parts) : stateFindings[state](parts)];
   const under = rows.filter(({ kind }) => kind === 'under').length;
   if (under === 0) return found;
-  // What lies below a bound after the last value is not known at all.
+  // Below a bound that is newer than the last value, nothing is known.
   const lastOf = (wanted: CorrectedRow['kind']) => rows.map(({ kind }) => kind).lastIndexOf(wanted);
   const severity = lastOf('under') > lastOf('value') ? 'undecided' : 'caution';
   return [...found, finding('trend-under-range', severity, { count: under })];
@@ -44,7 +44,7 @@ export function newestFindings(input: TrendInput, rows: readonly CorrectedRow[],
 
 type NewestParts = NewestJudged & { limits: LimitId[] };
 
-const standFindings = {
+const stateFindings = {
   above: (parts: NewestParts) => finding('trend-last-above', 'pass', parts),
   unknown: (parts: NewestParts) => finding('trend-last-unknown', 'undecided', parts),
 };
@@ -52,14 +52,14 @@ const standFindings = {
 /** The rules of correction are for unlike insulations: if the verdict depends on the choice, it is undecided. */
 function belowFinding(input: TrendInput, rows: readonly CorrectedRow[], minimum: number, parts: NewestParts) {
   const newest = newestRows(rows);
-  const dissenting = otherMethods(input, newest, (other) => standOfNewest(other, minimum) !== 'below');
+  const dissenting = otherMethods(input, newest, (other) => stateOfNewest(other, minimum) !== 'below');
   return dissenting.length === 0 ? finding('trend-last-below', 'fail', parts) : methodsDiffer(dissenting);
 }
 
 /** A go by the chosen rule must also be a go by every other rule that covers all rows: with fewer rows it would judge another record. */
 export function methodFindings(input: TrendInput, rows: readonly CorrectedRow[], minimum: number): TrendFinding[] {
   const isGo = (other: CorrectedRow[]) =>
-    standOfNewest(other, minimum) === 'above' && verdictOf(outlookOf(other, minimum).findings) === 'go';
+    stateOfNewest(other, minimum) === 'above' && verdictOf(outlookOf(other, minimum).findings) === 'go';
   const dissenting = otherMethods(input, rows, (other) => !isGo(other));
   return dissenting.length === 0 ? [] : [methodsDiffer(dissenting)];
 }

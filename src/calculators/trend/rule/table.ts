@@ -9,9 +9,9 @@ import type { KeptOutRow, TableOptions, TableProblem, TrendRow, TrendTable } fro
 const nothing = { rows: [], keptOut: [], unused: [] };
 
 /**
- * Reads the cells of a record: a date, a resistance and a winding temperature in each row, in the columns that the heads
- * name, or in this order where there are no heads. A row that can't be read whole is kept out with its reason; blank rows
- * are passed over. Rows come back in the order of their dates.
+ * Reads the cells of a record: a date, a resistance and a winding temperature in each row, in the columns that the
+ * heads name, or in this order without heads. A row that can't be read completely is excluded with its reason; blank
+ * rows are skipped. Returns rows in order of their dates.
  */
 export function readTrendTable(cells: readonly (readonly string[])[], how: TableOptions = {}): TrendTable {
   const lines = cells
@@ -71,8 +71,8 @@ function hasFigure(reading: Reading): boolean {
 }
 
 /**
- * A number with the file's decimal mark, written so that no mark is in doubt: the other mark parts groups and nothing
- * else (`0.500` is no number of a file with commas), and a point after a zero is the decimal mark.
+ * A number with the file's decimal mark, rewritten so that no mark is in doubt: the other mark only separates groups
+ * (`0.500` is not a number in a file with commas), and a point after a zero is the decimal mark.
  */
 function withMark(text: string, mark: ',' | '.' | undefined): string {
   if (mark === undefined) return text;
@@ -82,7 +82,7 @@ function withMark(text: string, mark: ',' | '.' | undefined): string {
     .replace(/^(\D*)(\d+\.)/, (_, before: string, whole: string) => `${before}0${whole}`);
 }
 
-/** Both a head and the answer above the table name a unit, and not the same. */
+/** The head and the answer above the table name different units. */
 function contradicts(inHead: string | undefined, chosen: string | undefined): boolean {
   const size = (unit: string) => {
     const result = parseReading(`1 ${unit}`, 'resistance');

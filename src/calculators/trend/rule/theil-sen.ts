@@ -7,14 +7,16 @@ export type FitPoint = readonly [x: number, y: number];
 export interface RobustSlope {
   /** The median of the slopes of all pairs: units of y for each unit of x. */
   slope: number;
-  /** The range that holds the slope with the confidence of the limit `trend-confidence`; absent where there are too few points. */
+  /**
+   * The range that contains the slope with the confidence of the limit `trend-confidence`; absent with too few points.
+   */
   range?: { lo: number; hi: number };
 }
 
 /**
- * The robust slope of a line (Theil 1950, Sen 1968): the median of the slopes of all pairs of points. Up to 29 % of the
- * points may be wild and it holds. Its range is that of the ranks (Kendall). It takes the scatter to be independent from
- * point to point. Undefined where no two points differ in x, or a point or a slope is not finite. Throws nothing.
+ * The robust slope of a line (Theil 1950, Sen 1968): the median of the slopes of all pairs of points. It tolerates up
+ * to 29 % of outliers. Its range follows from the ranks (Kendall). It assumes scatter that is independent from point to
+ * point. Undefined if no two points differ in x, or a point or a slope is not finite. Never throws.
  */
 export function robustSlope(points: readonly FitPoint[]): RobustSlope | undefined {
   const slopes = sortedSlopes(points);
@@ -27,12 +29,12 @@ export function robustSlope(points: readonly FitPoint[]): RobustSlope | undefine
   return lo === undefined || hi === undefined ? { slope } : { slope, range: { lo, hi } };
 }
 
-/** The height at `x` of the line with this slope that has as many points above as below it. */
+/** Height at `x` of the line with this slope that has as many points above as below it. */
 export function heightAt(points: readonly FitPoint[], slope: number, x: number): number {
   return median(points.map(([px, py]) => py + slope * (x - px)));
 }
 
-/** The middle value, or the mean of the middle two; NaN for none. */
+/** The middle value, or the mean of the middle two; NaN for an empty list. */
 export function median(values: readonly number[]): number {
   return middleOf(Float64Array.from(values).sort());
 }
