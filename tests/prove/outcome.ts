@@ -5,7 +5,7 @@ import { Robot } from '../../src/practice/robot/robot.ts';
 import type { Fault } from '../../src/practice/simulator/fault-types.ts';
 import type { DecisionKind, OpenItem } from '../../src/visit/guide/decision.ts';
 
-/** One visit to one faulty axis, held against the truth. */
+/** One visit to one faulty axis, compared with the truth. */
 export interface Outcome {
   label: string;
   seed: number;
@@ -14,9 +14,9 @@ export interface Outcome {
   open: OpenItem[];
   /** Every bad part is proven, and no other. */
   exact: boolean;
-  /** Proven bad, and sound in truth. By exclusion is not by proof: that is `inconclusive`, and counted by its kind. */
+  /** Proven bad, but actually sound. Exclusion is not proof: that is `inconclusive`, counted by its kind. */
   overCalled: Part[];
-  /** Bad in truth, and not proven. */
+  /** Actually bad, but not proven. */
   missed: Part[];
   steps: number;
   unsafe: Unsafe[];

@@ -5,7 +5,7 @@ import { type Row, summarise } from './summary.ts';
 
 /**
  * The guide against the simulator: every fault and every combination, `npm run prove -- [seeds] [fault]`. Prints the
- * table and what it misses; fails if a goal is missed.
+ * table and the missed goals; fails if there are any.
  */
 const seeds = Number(process.argv[2] ?? 200);
 const only = process.argv[3];
@@ -31,7 +31,7 @@ function decisionsOf({ decisions }: Row): string {
   return list.map(([words, count]) => (list.length === 1 ? words : `${words} (${count})`)).join(', ');
 }
 
-/** Every fault has axes of its own. */
+/** Every fault has its own axes. */
 const outcomesOf = (fault: string): Outcome[] =>
   Array.from({ length: seeds }, (_, position) => play(fault, faultIds.indexOf(fault) * 100_000 + position));
 

@@ -24,7 +24,7 @@ describe('the formula against the textbook law, in units', () => {
   });
 });
 
-/** Source: FED-STD-228A, table I, to 15.6 °C (60 °F); read. Typed here a second time. */
+/** Source: FED-STD-228A, table I, to 15.6 °C (60 °F); read. Repeated here on purpose. */
 describe('the conversion table of cable insulation', () => {
   it.each([
     ['cable-conversion-rubber', [0.6, 1, 1.48, 2.29, 2.65]],

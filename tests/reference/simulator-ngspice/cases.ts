@@ -9,7 +9,7 @@ import { drawAxis } from '../../../src/practice/simulator/parameters.ts';
 import { seeded } from '../../../src/practice/simulator/random.ts';
 import type { Asked } from './netlist.ts';
 
-/** One faulted network, with what is asked of it at rest or of its bus as it discharges. */
+/** One faulted network, with the voltages compared at rest or during discharge. */
 export interface RestCase {
   name: string;
   celsius: number;
