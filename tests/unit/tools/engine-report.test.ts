@@ -26,7 +26,7 @@ describe('the engines that the tests ran in', () => {
     expect(enginesThatRan(undefined)).toEqual([]);
   });
 
-  test('are missed only where they had to be there', async () => {
+  test('are missed only if they are required', async () => {
     const none = report([]);
     expect((await reportEngines(none, '')).wanting).toEqual([]);
     expect((await reportEngines(none, 'Chromium  WebKitGTK')).wanting).toEqual([
@@ -36,7 +36,7 @@ describe('the engines that the tests ran in', () => {
     expect((await reportEngines(report([['Firefox', 'failed']]), 'Firefox')).wanting).toEqual([]);
   });
 
-  test('stand in a line of their own, beside those that are not there', async () => {
+  test('are listed on one line with those that are missing', async () => {
     expect((await reportEngines(report([]))).line).toMatch(/^Browsers: –; .*not found: /);
   });
 });

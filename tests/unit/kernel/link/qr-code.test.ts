@@ -5,7 +5,7 @@ import { shareText } from '../../../../src/visit/record/share.ts';
 import { must } from '../../visit/record/support/must.ts';
 import { typicalVisit } from '../../visit/record/support/typical-visit.ts';
 
-/** Bytes that a QR code of version 40 holds at correction level L: ISO/IEC 18004, table 7; recalled. */
+/** Capacity in bytes of a QR code of version 40 at correction level L: ISO/IEC 18004, table 7; recalled. */
 const most = 2953;
 
 test('a whole visit fits, with room for a long address of the site', () => {

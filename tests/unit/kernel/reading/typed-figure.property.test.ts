@@ -7,7 +7,7 @@ import { parseReading } from '../../../../src/kernel/reading/parse-reading.ts';
 import type { ValueReading } from '../../../../src/kernel/reading/reading.ts';
 import { runs } from '../../../support/runs.ts';
 
-/** A figure as typed, with what its text says by itself: its value and the place of its last digit, in ohms. */
+/** A figure as typed, with the value and the place of the last digit of its text, in ohms. */
 const figures = fc
   .record({
     digits: fc.oneof(fc.integer({ min: 0, max: 9 }), fc.integer({ min: 0, max: 99_999 })),

@@ -12,7 +12,7 @@ test('editDistance: counted by hand', () => {
   expect(editDistance('', 'abc')).toBe(3);
 });
 
-test('editDistance: the same both ways, none only between the same words, no more than letters', () => {
+test('editDistance: symmetric, zero only between equal words, at most the number of letters', () => {
   fc.assert(
     fc.property(word, word, (a, b) => {
       expect(editDistance(a, b)).toBe(editDistance(b, a));
@@ -39,12 +39,12 @@ test.each(['motors', 'releasing', 'igbt1', 'pe', 'xyzzyq', 'turbine'])('“%s”
   expect(vocabulary.corrected(typed)).toBe(typed);
 });
 
-test('the beginning of a word is no slip while somebody may still be typing', () => {
+test('the beginning of a word is correct while somebody may still be typing', () => {
   expect(vocabulary.corrected('resol', true)).toBe('resol');
   expect(vocabulary.corrected('dischrge', true)).toBe('discharge');
 });
 
-test('terms that are spelt alike are offered, nearest first; foreign ones are not', () => {
+test('terms with similar spelling are offered, nearest first; others are not', () => {
   const terms = ['drag chain', 'megohmmeter', 'two-pole tester', 'hipot', 'PE'];
   expect(nearestTerms('dragchane', terms)[0]).toBe('drag chain');
   expect(nearestTerms('hyppot', terms)[0]).toBe('hipot');
