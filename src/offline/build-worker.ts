@@ -39,7 +39,7 @@ export async function addOfflineUse(
 /** `articles/x/index.html` is opened as `articles/x/`; a host may redirect requests for the file itself. */
 function listed(file: string, content: Buffer): { url: string; revision: string | null; integrity: string } {
   const hash = createHash('sha256').update(content).digest('base64');
-  const url = file.replace(/(^|\/)index\.html$/, '$1') || '../build';
+  const url = file.replace(/(^|\/)index\.html$/, '$1') || './';
   // A file with a hash in its name needs no second one.
   const revision = file.startsWith('_astro/') ? null : hash.slice(0, 16);
   return { url, revision, integrity: `sha256-${hash}` };

@@ -18,7 +18,7 @@ const textOf = (svg: string, element: 'title' | 'desc') => new RegExp(`<${elemen
 const folder = join(import.meta.dirname, 'drawings/figures');
 
 test('every figure is built, and no other is kept', () => {
-  expect(figures.size).toBe(filesOf('src/figures/*.astro').length);
+  expect(figures.size).toBe(filesOf('src/library/figures/*.astro').length);
   expect(readdirSync(folder).sort()).toEqual([...figures.keys()].map((id) => `${id}.svg`).sort());
 });
 

@@ -9,7 +9,7 @@ import { allowedNumbers, typedNumbers } from './support/typed-numbers.ts';
 const articles = filesOf('content/articles/**/*.mdx');
 const sourceIds = Object.keys(jsonOf('content/sources/sources.json')[0]?.data as object);
 const articleIds = articles.map(({ path }) => path.replace(/^content\/articles\/|\.mdx$/g, ''));
-const figureNames = filesOf('src/figures/*.astro').map(({ path }) => path.replace(/^.*\/|\.astro$/g, ''));
+const figureNames = filesOf('src/library/figures/*.astro').map(({ path }) => path.replace(/^.*\/|\.astro$/g, ''));
 
 test('there are articles in every section', () => {
   expect(articles.length).toBeGreaterThanOrEqual(24);
@@ -64,7 +64,7 @@ describe.each(articles)('$path', ({ path, text }) => {
   });
 
   test('shows and captions each drawing that it imports', () => {
-    const imported = [...body.matchAll(/src\/figures\/(\w+)\.astro/g)].map((match) => match[1] ?? '');
+    const imported = [...body.matchAll(/src\/library\/figures\/(\w+)\.astro/g)].map((match) => match[1] ?? '');
     expect(imported.filter((name) => !figureNames.includes(name) || !body.includes(`<${name} />`))).toEqual([]);
     expect(attributesOf(body, 'Figure', 'caption')).toHaveLength(imported.length);
   });

@@ -54,6 +54,6 @@ test('a mistake is named: a missing number, an unknown function, an impossible r
     '“b”',
   );
   const outside = { a: { compute: 'factorHalving', with: ['b', 'b'] }, b: given };
-  expect(() => fillQuestion({ ...about, numbers: { b: given, a: outside.a } })).toThrow('comes to');
+  expect(() => fillQuestion({ ...about, numbers: { b: given, a: outside.a } })).toThrow('is NaN');
   expect(() => fillQuestion({ ...about, numbers: { a: { given: '3' } } })).toThrow('“3”');
 });

@@ -2,8 +2,8 @@ import { describe, expect, test } from 'vitest';
 import { filesOf } from './support/files.ts';
 import { typedNumbers } from './support/typed-numbers.ts';
 
-const figures = filesOf('src/figures/*.astro');
-const parts = filesOf('src/figures/parts/*.astro');
+const figures = filesOf('src/library/figures/*.astro');
+const parts = filesOf('src/library/figures/parts/*.astro');
 const articles = filesOf('content/articles/**/*.mdx');
 
 /** The text of an attribute, plain or computed. */

@@ -1,3 +1,4 @@
+import { globSync } from 'node:fs';
 import { join, relative } from 'node:path';
 import ts from 'typescript';
 import { lackingGlobal, lackingMember } from './compat.ts';
@@ -6,6 +7,8 @@ import { root } from './paths.ts';
 /** The entry scripts of the pages and the workers. */
 const entries = [
   'src/calculators/mount.ts',
+  // The mount script finds them by their names.
+  ...globSync('src/calculators/*/Calculator.tsx', { cwd: root }),
   'src/visit/app/mount-visit.ts',
   'src/practice/app/mount-practice.ts',
   'src/search/box/search-box.ts',

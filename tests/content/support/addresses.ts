@@ -1,5 +1,6 @@
 import { basename } from 'node:path';
 import Slugger from 'github-slugger';
+import { calculatorNames } from '../../../src/calculators/registry.ts';
 import { limitIds } from '../../../src/kernel/limits.ts';
 import { splitArticle } from './article-text.ts';
 import { filesOf, jsonOf } from './files.ts';
@@ -34,6 +35,7 @@ export function knownAddresses(): Map<string, string[] | null> {
     const { questions } = data as { questions: { id: string }[] };
     known.get(`/articles/${id}/`)?.push(...questions.map((question) => `question-${question.id}`));
   }
+  for (const name of calculatorNames) known.set(`/calculators/${name}/`, null);
   for (const { path } of filesOf('content/cases/*.json')) known.set(`/cases/${basename(path, '.json')}/`, null);
   known.set('/tables/', tableIds());
   known.set(

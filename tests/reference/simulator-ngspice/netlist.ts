@@ -51,7 +51,7 @@ function deck(title: string, celsius: number, body: string[]): string {
   const options = `.options temp=${celsius} tnom=${celsius} gmin=1e-16 reltol=1e-7 abstol=1e-18 vntol=1e-10 method=gear`;
   return [
     `* ${title}`,
-    '* Generated from src/simulator by tests/reference/simulator-ngspice/netlist.ts',
+    '* Generated from src/practice/simulator by tests/reference/simulator-ngspice/netlist.ts',
     options,
     ...body,
     '.end',
