@@ -33,7 +33,7 @@ const all = {
 export type LimitId = keyof typeof all;
 
 /** What calculators and verdicts use of a limit; src/library/tables/limit-schema.ts explains the full shape. */
-export interface LimitData {
+interface LimitData {
   label: string;
   status: string;
   source: string | null;

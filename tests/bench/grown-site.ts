@@ -5,7 +5,7 @@ import { dirname, join } from 'node:path';
 import { root } from '../tools/paths.ts';
 import { inventedArticle, inventedId } from './invented-article.ts';
 
-export interface GrownSite {
+interface GrownSite {
   /** The built site. */
   folder: string;
   /** Builds it again without any cache; returns the seconds that `npm run build` takes. */

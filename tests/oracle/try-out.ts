@@ -14,7 +14,7 @@ import { trend } from './trend.ts';
 import { winding } from './winding.ts';
 
 /** A set for which a rule broke a condition, readable in a test's output. */
-export interface Unexplained {
+interface Unexplained {
   why:
     | 'go not allowed'
     | 'go beside an impossible figure'

@@ -53,7 +53,7 @@ export const locked: Form = {
   outputVoltage: '0.05 V',
   busVoltage: '0.03 V',
 };
-export const busLow: Form = { meterProved: 'yes', busVoltage: '0.04 V' };
+const busLow: Form = { meterProved: 'yes', busVoltage: '0.04 V' };
 export const nothingSeen: Form = {
   reseated: 'yes',
   seenDrive: 'nothing',

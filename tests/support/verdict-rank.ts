@@ -1,13 +1,8 @@
 import { expect } from 'vitest';
-import type { Assessment, Verdict } from '../../src/kernel/assessment/assessment.ts';
+import type { Verdict } from '../../src/kernel/assessment/assessment.ts';
 
 /** Order of safety: a worse reading may only lower the rank. */
 export const rank: Record<Verdict, number> = { 'no-go': 0, undecided: 1, go: 2 };
-
-/** Codes of the findings that bear on the verdict or warn, without notes, sorted. */
-export function codesOf({ findings }: Assessment): string[] {
-  return [...new Set(findings.map(({ code }) => code))].sort();
-}
 
 /** Counts verdicts, so that a property can prove that it met all of them. */
 export function tally(): {

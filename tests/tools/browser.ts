@@ -4,7 +4,7 @@ import chromiumFromNpm from '@sparticuz/chromium';
 import { type BrowserServer, chromium } from 'playwright-core';
 import { root } from './paths.ts';
 
-export interface FoundBrowser {
+interface FoundBrowser {
   path: string;
   from: 'CHROME_PATH' | 'system' | 'npm';
 }
@@ -56,7 +56,7 @@ export async function launchBrowser(): Promise<BrowserServer> {
 }
 
 /** What to do if the browser is installed but a library of the system is missing. */
-export const missingLibraryMessage = (library: string) =>
+const missingLibraryMessage = (library: string) =>
   `The browser for the tests can't start without the library ${library}.\n` +
   'Install what it needs: sudo npm run browser:libraries\n' +
   'Or install Chromium, which the tests then use: sudo apt-get install -y chromium';

@@ -1,7 +1,7 @@
 import { type EngineName, engineNames, type FoundEngine, findEngines, isFound, versionOf } from './engines.ts';
 import type { Report } from './report.ts';
 
-export interface EngineReport {
+interface EngineReport {
   /** E.g. `Browsers: Chromium 156.0, Firefox 140.3; not found: WebKitGTK (no Xvfb)`. */
   line: string;
   /** A line for each required engine in which no test ran. */

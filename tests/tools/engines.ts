@@ -14,7 +14,7 @@ export interface FoundEngine {
   keepsPages: boolean;
 }
 
-export interface MissingEngine {
+interface MissingEngine {
   name: EngineName;
   /** What is missing, and the Debian packages that provide it. */
   missing: string;

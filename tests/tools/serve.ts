@@ -5,7 +5,7 @@ import { join } from 'node:path';
 import sirv from 'sirv';
 import { securityHeaders } from './security-policy.ts';
 
-export interface ServeOptions {
+interface ServeOptions {
   /** The built site. */
   folder: string;
   /** The base path, with a slash at both ends. */

@@ -16,14 +16,14 @@ const entries = [
   'src/offline/service-worker.ts',
 ];
 
-export interface SourceUse {
+interface SourceUse {
   /** `Array.at`, `BroadcastChannel`. */
   feature: string;
   /** `src/visit/storage/changes.ts:34` */
   place: string;
 }
 
-export interface SourceFeatures {
+interface SourceFeatures {
   /** Browser features in our own scripts that a supported browser lacks; types are known, so no name is ambiguous. */
   young: SourceUse[];
   /** All property names that our own scripts define. */

@@ -7,7 +7,7 @@ const properties = new Map(below(css.properties));
 const media = new Map(below(css['at-rules']?.media));
 
 /** A part of a style sheet that some supported browser can't read. */
-export interface YoungStyle {
+interface YoungStyle {
   /** `:has`, `accent-color`, `@media scripting`, `width: fit-content`. */
   feature: string;
   /** Selectors of the same rule that the browser understands but drops with it. */

@@ -5,7 +5,7 @@ import type { VisitRecord } from '../../src/visit/record/visit-schema.ts';
 import type { Expected } from './row.ts';
 
 /** A visit as a file that was exported once: these stand for every file out there, which must go on to open. */
-export interface WholeVisit {
+interface WholeVisit {
   name: string;
   /** The text of the file. */
   text: string;

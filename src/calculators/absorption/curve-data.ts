@@ -5,7 +5,7 @@ import type { Point } from '../../ui/plot/Points.tsx';
 import { type AbsorptionInput, absorptionTimes } from './rule/input.ts';
 import { markName } from './stopwatch.ts';
 
-export interface CurveData {
+interface CurveData {
   /** In s and Ω, of plain values above zero. */
   curve: [seconds: number, ohms: number][];
   points: Point[];

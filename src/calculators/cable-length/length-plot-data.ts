@@ -5,7 +5,7 @@ import type { CableLengthInput } from './rule/input.ts';
 
 type Pair = readonly [metres: number, ohms: number];
 
-export interface LengthPlotData {
+interface LengthPlotData {
   /** The least value of a new cable over its length, for the lowest and the highest constant. */
   least: Pair[];
   most: Pair[];

@@ -5,7 +5,7 @@ import type { DischargeAssessment } from './rule/assess.ts';
 
 type Pair = readonly [seconds: number, volts: number];
 
-export interface DischargePlotData {
+interface DischargePlotData {
   /** The slowest and the fastest discharge, in V over s. */
   slow: Pair[];
   fast: Pair[];

@@ -5,7 +5,7 @@ import type { InsulationInput } from './rule/input.ts';
 import { limitCurve } from './rule/target.ts';
 
 /** A phase in the plot; an arrow if the meter showed only a bound. */
-export interface PhaseMark {
+interface PhaseMark {
   label: string;
   temperature: number;
   ohms: number;

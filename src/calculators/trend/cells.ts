@@ -3,7 +3,7 @@ import { dsvFormat } from 'd3-dsv';
 const marks = ['\t', ';', ','] as const;
 
 /** The cell separator: a tab if there is one (spreadsheets), else a semicolon, else a comma. */
-export function separatorOf(text: string): string {
+function separatorOf(text: string): string {
   return marks.find((mark) => text.includes(mark)) ?? '\t';
 }
 

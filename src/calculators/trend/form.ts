@@ -18,7 +18,7 @@ function tableOf(read: ReadForm, now: number): TrendTable {
 }
 
 /** `now` in ms from 1970-01-01. */
-export function trendInput(read: ReadForm, now: number): TrendInput {
+function trendInput(read: ReadForm, now: number): TrendInput {
   const { machineClass } = read.choices;
   return {
     table: tableOf(read, now),

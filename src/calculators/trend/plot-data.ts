@@ -16,7 +16,7 @@ const mostListed = 200;
 /** More dots would run together. */
 const mostDots = 60;
 
-export interface TrendPlotData {
+interface TrendPlotData {
   frame: Frame;
   points: Point[];
   line: Pair[];

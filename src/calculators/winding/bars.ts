@@ -12,7 +12,7 @@ export interface Bar {
   deviation: number;
 }
 
-export interface BarsData {
+interface BarsData {
   bars: Bar[];
   /** The limits between which nothing is decided, in percent. */
   good: number;

@@ -40,7 +40,7 @@ type NeededBy<Payloads, Code extends keyof Payloads> = {
 type PartsOf<Payload> = Payload & Partial<Omit<Finding, 'code' | 'severity' | keyof Payload>>;
 
 /** Makes findings of one rule; a payload that does not fit the code does not compile. `readings` and `limits` may be left out. */
-export type FindingMaker<Payloads> = <Code extends keyof Payloads & string>(
+type FindingMaker<Payloads> = <Code extends keyof Payloads & string>(
   code: Code,
   severity: Severity,
   ...parts: Nothing extends NeededBy<Payloads, Code>

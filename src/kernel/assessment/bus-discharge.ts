@@ -13,7 +13,7 @@ export interface BusPayloads {
   'bus-discharged': Nothing;
 }
 
-export type BusFinding = FindingOf<BusPayloads>;
+type BusFinding = FindingOf<BusPayloads>;
 
 const finding = findingMaker<BusPayloads>();
 

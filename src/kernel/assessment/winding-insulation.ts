@@ -17,7 +17,7 @@ export type Occasion = 'after-trip' | 'routine';
 export type WindingJudgement = PointJudgement | 'methods-differ';
 
 /** The conditions of a judgement: `limit` in Ω at `reference` °C, the temperature of the winding in °C. */
-export interface WindingConditions {
+interface WindingConditions {
   occasion: Occasion;
   limit: number;
   reference: number;

@@ -16,7 +16,7 @@ export function pack(text: string, dictionary: Uint8Array): Uint8Array {
   return bytes;
 }
 
-export type Unpacked = { ok: true; text: string } | { ok: false; kind: 'damaged' | 'too-large' };
+type Unpacked = { ok: true; text: string } | { ok: false; kind: 'damaged' | 'too-large' };
 
 /** Reverses `pack`, up to `most` bytes of text: unpacking stops as soon as there is more. Never throws. */
 export function unpack(bytes: Uint8Array, dictionary: Uint8Array, most: number): Unpacked {

@@ -17,7 +17,7 @@ export type DateErrorCode =
   | 'date-out-of-range';
 
 /** `day` counts days from 1970-01-01, with the time of day as its fraction if one was given. */
-export type DateResult = { ok: true; day: number } | { ok: false; code: DateErrorCode };
+type DateResult = { ok: true; day: number } | { ok: false; code: DateErrorCode };
 
 const months = ['jan', 'feb', 'mar', 'apr', 'may', 'jun', 'jul', 'aug', 'sep', 'oct', 'nov', 'dec'];
 const timeOfDay = /[ T]+(\d{1,2}):(\d{2})(?::\d{2}(?:[.,]\d+)?)?(?: ?(am|pm))?(?: ?(?:z|utc|[+-]\d{2}:?\d{2}))?$/i;

@@ -8,7 +8,7 @@ import { type ReadingError, type ReadingErrorCode, readingError } from './readin
 import { isDash, rangeWord, tidy } from './typed-text.ts';
 import type { UnitMeaning } from './unit-words.ts';
 
-export type ParseResult = { ok: true; reading: Reading } | { ok: false; error: ReadingError };
+type ParseResult = { ok: true; reading: Reading } | { ok: false; error: ReadingError };
 
 /** The longest text that can be one reading; anything longer was pasted into the wrong field. */
 const longest = 40;

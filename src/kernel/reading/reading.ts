@@ -10,20 +10,20 @@ export interface ValueReading {
 }
 
 /** Over-range: a lower bound. `atLeast` is absent when the range was not noted. */
-export interface OverReading {
+interface OverReading {
   kind: 'over';
   unit: Unit;
   atLeast?: number;
 }
 
 /** Under-range: an upper bound. `atMost` is absent when it was not noted. */
-export interface UnderReading {
+interface UnderReading {
   kind: 'under';
   unit: Unit;
   atMost?: number;
 }
 
-export interface MissingReading {
+interface MissingReading {
   kind: 'missing';
 }
 

@@ -35,7 +35,7 @@ interface Range {
  * The parts of a limit that make its printed figure; a limit of content/limits fits, and so does one of
  * `kernel/limits.ts`.
  */
-export interface LimitFigure {
+interface LimitFigure {
   unit: string;
   inputUnit?: string | undefined;
   value?: number | undefined;

@@ -1,6 +1,6 @@
 export const limitStatuses = ['standard', 'regulation', 'textbook', 'common-practice', 'project-judgement'] as const;
 
-export type LimitStatus = (typeof limitStatuses)[number];
+type LimitStatus = (typeof limitStatuses)[number];
 
 interface Status {
   /** The name on the Tables page. */

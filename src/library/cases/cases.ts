@@ -4,7 +4,7 @@ import { memoPerBuild } from '../../site/memo-per-build.ts';
 import type { WorkedVisit } from '../../ui/form/use-form.ts';
 import { href } from '../../ui/href.ts';
 
-export type CaseEntry = CollectionEntry<'cases'>;
+type CaseEntry = CollectionEntry<'cases'>;
 
 /** Every worked case, in the order of the list. */
 export const casesInOrder = memoPerBuild(

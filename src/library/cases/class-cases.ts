@@ -6,7 +6,7 @@ import { memoPerBuild } from '../../site/memo-per-build.ts';
 import { decisionHeadline } from '../../visit/words/decision.ts';
 
 /** A case for a class, with the data of its answer. */
-export interface ClassCase {
+interface ClassCase {
   code: string;
   moment: Symptom;
   falls: boolean;

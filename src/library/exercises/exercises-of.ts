@@ -1,6 +1,6 @@
 import { type CollectionEntry, getCollection } from 'astro:content';
 
-export type ExerciseSet = CollectionEntry<'exercises'>;
+type ExerciseSet = CollectionEntry<'exercises'>;
 
 /** The questions of an article. The whole collection is searched because asking for a missing entry would warn. */
 export async function exercisesOf(article: string): Promise<ExerciseSet | undefined> {

@@ -1,13 +1,13 @@
 import type { Term } from './glossary-schema.ts';
 
 /** A term found in a text. */
-export interface FoundTerm {
+interface FoundTerm {
   id: string;
   from: number;
   to: number;
 }
 
-export type TermFinder = (text: string, done: ReadonlySet<string>) => FoundTerm[];
+type TermFinder = (text: string, done: ReadonlySet<string>) => FoundTerm[];
 
 /**
  * Finds the first use in a text of each term that is not `done` yet. The longest words win where terms overlap; only the

@@ -7,7 +7,7 @@ const unit = z.enum(limitUnits);
 /** Published tables: pairs of input and output, e.g. temperature and factor. */
 const points = z.array(z.tuple([z.number(), z.number()])).min(2);
 
-export const limitSchema = z
+const limitSchema = z
   .strictObject({
     /** What it is, in a few words, e.g. "Insulation go/no-go point after a trip". */
     label: z.string().min(3),

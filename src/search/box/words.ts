@@ -17,7 +17,7 @@ export const askedMeaning = 'definition';
 const asksForMeaning =
   /^\s*(?:whats?|what (?:is|are|does|do)) (?!the |a good |good )|\b(?:mean|means|meaning|definition)\b/;
 
-export interface QueryWords {
+interface QueryWords {
   /** The words that count, in lower case. */
   words: string[];
   /** Words to be matched exactly: figures with their unit as one word, and `definition`. */

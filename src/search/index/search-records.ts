@@ -9,7 +9,7 @@ import { askedMeaning } from '../box/words.ts';
 const root = join(import.meta.dirname, '../../..');
 
 /** A part of a page that is a search result of its own: its address and a page made from its words. */
-export interface SearchRecord {
+interface SearchRecord {
   url: string;
   content: string;
 }

@@ -21,7 +21,7 @@ export interface Box {
   bottom: number;
 }
 
-export interface PlacedAxis {
+interface PlacedAxis {
   place: Scale;
   ticks: { at: number; text: string }[];
   label: string;

@@ -4,7 +4,7 @@ import type { ShareResult } from '../../kernel/link/share.ts';
 import { shareAddress } from '../../kernel/link/share-address.ts';
 import { QrDrawing } from './QrDrawing.tsx';
 
-export interface SharePanelProps {
+interface SharePanelProps {
   /** Prefix of the ids of the panel's fields. */
   name: string;
   /** The content of the link, or why there is none. */

@@ -11,7 +11,7 @@ import { type Asked, restDeck } from '../simulator-ngspice/netlist.ts';
 import { simulate } from '../simulator-ngspice/record.ts';
 
 /** A path across one switch, such as `plusU`, in Ω; absent for a sound stage. */
-export interface DiodeCase {
+interface DiodeCase {
   name: string;
   across?: { at: string; ohms: number };
 }

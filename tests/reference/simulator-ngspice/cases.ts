@@ -10,13 +10,13 @@ import { seeded } from '../../../src/practice/simulator/random.ts';
 import type { Asked } from './netlist.ts';
 
 /** One faulted network, with the voltages compared at rest or during discharge. */
-export interface RestCase {
+interface RestCase {
   name: string;
   celsius: number;
   asked: Asked[];
 }
 
-export interface DischargeCase {
+interface DischargeCase {
   name: string;
   axis: FaultedAxis;
   state: AxisState;

@@ -19,10 +19,10 @@ export const absorptionTimes: readonly number[] = [
 export const absorptionField = (seconds: number): string => `t${seconds}`;
 
 /** A is old insulation of cotton and paper; all later classes share one limit. */
-export type ThermalClass = 'A' | 'BFH';
+type ThermalClass = 'A' | 'BFH';
 
 /** Most servo motors are random-wound. */
-export type WindingKind = 'random-wound' | 'form-wound';
+type WindingKind = 'random-wound' | 'form-wound';
 
 export interface AbsorptionInput {
   /** In Ω, by the seconds after the voltage was applied (those of `absorptionTimes`). */

@@ -7,7 +7,7 @@ import { type AbsorptionFinding, type AbsorptionInput, type AbsorptionPayloads, 
 const finding = findingMaker<AbsorptionPayloads>();
 
 /** The interval of a reading: the stated accuracy of the tester, and never less than half a step of its last digit. */
-export function shownOhms(reading: Reading, instrument: AbsorptionInput['instrument'] = {}): Interval {
+function shownOhms(reading: Reading, instrument: AbsorptionInput['instrument'] = {}): Interval {
   return intervalOf(reading, { ...instrument, counts: Math.max(0.5, instrument.counts ?? 0) });
 }
 

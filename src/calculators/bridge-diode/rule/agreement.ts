@@ -26,7 +26,7 @@ export interface AgreementPayloads {
   'resistance-undecided': Nothing;
 }
 
-export type AgreementFinding = FindingOf<AgreementPayloads>;
+type AgreementFinding = FindingOf<AgreementPayloads>;
 
 const finding = findingMaker<AgreementPayloads>();
 

@@ -29,7 +29,7 @@ import { type AgreementPayloads, compareTests } from './agreement.ts';
 import { type DiodeRail, diodePositions, judgeDiodeRail } from './rail.ts';
 import type { DiodeRailPayloads } from './rail-findings.ts';
 
-export interface BridgeDiodePayloads
+interface BridgeDiodePayloads
   extends FigurePayloads,
     BusPayloads,
     DiodeRailPayloads,

@@ -27,7 +27,7 @@ export interface MotorLeadsPayloads {
   'motor-leads-not-stated': Nothing;
 }
 
-export interface BridgePayloads extends FigurePayloads, BusPayloads, RailPayloads, MotorLeadsPayloads {
+interface BridgePayloads extends FigurePayloads, BusPayloads, RailPayloads, MotorLeadsPayloads {
   'all-open': Nothing;
   'tips-together-proven': Nothing;
   'bridge-more-than-one': Nothing;

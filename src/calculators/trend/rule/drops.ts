@@ -6,7 +6,7 @@ export interface CorrectedBounds {
   most: number;
 }
 
-export interface Drop {
+interface Drop {
   /** Index in the record. */
   index: number;
   /** No later reading has certainly returned to the level below which it is a drop. */

@@ -23,7 +23,7 @@ export interface Meeting {
   latest: number;
 }
 
-export interface DatedValue {
+interface DatedValue {
   day: number;
   /** In Ω, above zero. */
   corrected: number;

@@ -10,7 +10,7 @@ const finding = findingMaker<TrendPayloads>();
 
 const usedHere: LimitId[] = ['trend-confidence', 'trend-horizon'];
 
-export interface Outlook {
+interface Outlook {
   findings: TrendFinding[];
   fit?: TrendFit;
 }

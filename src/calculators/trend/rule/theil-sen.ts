@@ -4,7 +4,7 @@ import { ranksLeftOut } from './kendall.ts';
 /** A point of a line fit: time and quantity, any units. */
 export type FitPoint = readonly [x: number, y: number];
 
-export interface RobustSlope {
+interface RobustSlope {
   /** The median of the slopes of all pairs: units of y for each unit of x. */
   slope: number;
   /**

@@ -44,12 +44,7 @@ export interface WindingInput {
   referenceTemperature?: Reading;
 }
 
-export interface WindingPayloads
-  extends FigurePayloads,
-    BalancePayloads,
-    LeadPayloads,
-    ReferencePayloads,
-    SuspectPayloads {
+interface WindingPayloads extends FigurePayloads, BalancePayloads, LeadPayloads, ReferencePayloads, SuspectPayloads {
   'winding-incomplete': { readings: WindingPair[] };
   'winding-open': { readings: WindingPair[] };
   'winding-open-phase': { terminal: Phase };

@@ -14,7 +14,7 @@ export interface BalancePayloads {
   'winding-too-coarse': { leastPercent: number; mostPercent: number; goodPercent: number };
 }
 
-export type BalanceFinding = FindingOf<BalancePayloads>;
+type BalanceFinding = FindingOf<BalancePayloads>;
 
 const finding = findingMaker<BalancePayloads>();
 

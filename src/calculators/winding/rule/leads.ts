@@ -17,7 +17,7 @@ export interface LeadPayloads {
   'winding-leads-exceed': { leadOhms: number };
 }
 
-export type LeadFinding = FindingOf<LeadPayloads>;
+type LeadFinding = FindingOf<LeadPayloads>;
 
 const finding = findingMaker<LeadPayloads>();
 

@@ -26,7 +26,7 @@ export interface ReferencePayloads {
   'winding-reference-too-close': Pick<Compared, 'tolerancePercent'>;
 }
 
-export type ReferenceFinding = FindingOf<ReferencePayloads>;
+type ReferenceFinding = FindingOf<ReferencePayloads>;
 
 const finding = findingMaker<ReferencePayloads>();
 

@@ -21,7 +21,7 @@ export interface SuspectPayloads {
   'winding-sum-of-others': { pair: WindingPair; connection: Connection };
 }
 
-export type SuspectFinding = FindingOf<SuspectPayloads>;
+type SuspectFinding = FindingOf<SuspectPayloads>;
 
 const finding = findingMaker<SuspectPayloads>();
 
