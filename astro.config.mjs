@@ -2,14 +2,14 @@ import { satteri } from '@astrojs/markdown-satteri';
 import mdx from '@astrojs/mdx';
 import preact from '@astrojs/preact';
 import { defineConfig } from 'astro/config';
-import { finishPages } from './src/astro/finish-pages.ts';
+import { afterBuild } from './src/astro/after-build.ts';
 import { importCalculator } from './src/astro/import-calculator.ts';
 import { linkTerms, readGlossary } from './src/library/glossary/link-terms.ts';
 import { buildTargets } from './src/shipped/targets.ts';
 
 /**
- * What reaches the reader is written for the oldest browsers that the site is made for; what renders pages is not. A list
- * of every chunk in every page's first script would cost more than the requests that it saves. Astro overrides the plain
+ * Scripts for the reader are built for the oldest supported browsers, unlike the code that renders pages. A list of
+ * every chunk in every page's first script would cost more than the requests that it saves. Astro overrides the plain
  * setting `environments.client`, so this is the hook for it.
  */
 const forReaders = {
@@ -27,15 +27,15 @@ export default defineConfig({
   base,
   outDir: process.env.SITE_OUT ?? './dist',
   trailingSlash: 'always',
-  // The default takes the space away where a line of prose ends before a link.
+  // The default removes the space if a line of prose ends before a link.
   compressHTML: true,
   // No article shows code, and reading the colours of a dozen languages takes time.
   markdown: { processor, syntaxHighlight: false },
   integrations: [
     mdx(),
-    // Only these hold JSX; the rest needs no second reading.
+    // Only these hold JSX, so the other files need no second parse.
     preact({ include: ['**/*.tsx'] }),
-    finishPages(),
+    afterBuild(),
   ],
   build: { inlineStylesheets: 'never' },
   // Nothing inline: the pages must work under a Content-Security-Policy that allows no inline script.

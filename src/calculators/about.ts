@@ -5,7 +5,7 @@ export interface About {
   /** Name of its folder, of its page and in links; never changes. */
   name: string;
   title: string;
-  /** One line: what it takes, and which question it answers. */
+  /** One line: which readings it takes, and which question it answers. */
   question: string;
 }
 
@@ -15,7 +15,7 @@ export interface PageHead {
   intro: string;
   hazards: readonly HazardId[];
   preconditions: readonly string[];
-  /** What people type for it in the search box, if the page says it otherwise. */
+  /** Other words that people type for it in the search box. */
   otherWords: readonly string[];
   /** Ids of articles to read with it. */
   related: readonly string[];

@@ -6,15 +6,15 @@ import type { CalculatorProps } from '../ui/form/use-form.ts';
 
 const components = import.meta.glob<ComponentType<CalculatorProps>>('./*/Calculator.tsx', { import: 'Calculator' });
 
-/** Brings a server-rendered form to life, with what was typed into it before. */
+/** Hydrates a server-rendered form with what was typed into it before. */
 async function mount(element: HTMLElement): Promise<void> {
   const name = element.dataset.island ?? '';
   const load = components[`./${name}/Calculator.tsx`];
   if (load === undefined) throw new Error(`no calculator ${name}`);
   const calculator = await load();
-  // In a task of its own: two short waits are felt less on a slow tablet than a long one.
+  // In a task of its own: on a slow tablet two short waits disturb less than a long one.
   await new Promise((go) => setTimeout(go));
-  // Read after the script has come: until this line the person may have been typing.
+  // Read only now: the person may have been typing while the script loaded.
   const kept = keptEntries(name);
   const start = { ...kept?.typed, ...typedBeforeScript(element) };
   const visits: CalculatorProps['visits'] = JSON.parse(element.dataset.visits ?? '[]');
@@ -25,7 +25,7 @@ async function mount(element: HTMLElement): Promise<void> {
   element.dataset.live = '';
 }
 
-/** Each form once: when it comes near the window, is touched, or when the page has nothing else to do. */
+/** Each form once: when it scrolls near the window, is touched, or when the page is idle. */
 function mountSoon(element: HTMLElement): void {
   let begun = false;
   const begin = () => {

@@ -32,8 +32,8 @@ const all = {
 
 export type LimitId = keyof typeof all;
 
-/** What calculators and verdicts use of a limit; the full shape with its meaning is in src/library/tables/limit-schema.ts. */
-export interface LimitData {
+/** What calculators and verdicts use of a limit; src/library/tables/limit-schema.ts explains the full shape. */
+interface LimitData {
   label: string;
   status: string;
   source: string | null;
@@ -53,7 +53,7 @@ export function limit(id: LimitId): LimitData {
   return all[id] as LimitData;
 }
 
-/** The single figure of a limit, in its base unit. Throws where the limit is a range or a table: a slip in code. */
+/** The single figure of a limit, in its base unit. Throws if the limit is a range or a table: a mistake in code. */
 export function limitValue(id: LimitId): number {
   const { value } = limit(id);
   if (value === undefined) throw new Error(`limit ${id} has no single value`);

@@ -1,4 +1,4 @@
-/** When the trip comes. */
+/** The moment of the trip. */
 export type Symptom =
   | 'control-off'
   | 'on-enable'
@@ -7,7 +7,7 @@ export type Symptom =
   | 'when-hot'
   | 'now-and-then';
 
-/** What a look at a part can show. */
+/** What an inspection of a part can show. */
 export type Damage = 'nothing' | 'burnt' | 'wet' | 'chafed';
 
 export type InspectedPart = 'drive' | 'motor' | 'motorCable' | 'feedbackCable';

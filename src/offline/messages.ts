@@ -1,7 +1,7 @@
-/** What a page asks of the worker. */
+/** What a page asks the worker. */
 export type FromPage = 'mend' | 'take-over';
 
-/** What the worker answers to `take-over`: `held` where an open visit or practice would be interrupted. */
+/** What the worker answers to `take-over`: `held` if it would interrupt an open visit or practice. */
 export type FromWorker = 'held' | 'taking-over';
 
 /** Pages, below the base path, that a change of version never interrupts. */

@@ -1,8 +1,8 @@
 /// <reference lib="webworker" />
 import { PrecacheController, PrecacheRoute } from 'workbox-precaching';
 import { registerRoute, setCatchHandler, setDefaultHandler } from 'workbox-routing';
-import { mendCache } from './mend-cache.ts';
 import { type FromPage, type FromWorker, heldPaths } from './messages.ts';
+import { mendCache } from './refill-cache.ts';
 
 // The whole site is fetched once and then served from the device. A new version waits until no page of the old one is
 // open, or until the person asks for it: pages, scripts and search index always belong together.
@@ -12,7 +12,7 @@ declare const self: ServiceWorkerGlobalScope & {
 };
 
 const controller = new PrecacheController();
-// Integrity makes a fetch fail that meets a file of another version: the old version then stays whole.
+// With integrity, fetching a file of another version fails, so the old version stays complete.
 controller.addToCacheList(self.__WB_MANIFEST);
 
 self.addEventListener('install', (event) => {
@@ -23,13 +23,13 @@ self.addEventListener('activate', (event) => {
   event.waitUntil(controller.activate(event).then(() => self.clients.claim()));
 });
 
-// A link may carry a case or a filled form behind the question mark: the page is the same.
+// A link may carry a case or a filled form after the question mark; the page is the same.
 registerRoute(new PrecacheRoute(controller, { ignoreURLParametersMatching: [/./], directoryIndex: 'index.html' }));
 
-// What this version does not know: another page of the host, or a page that is gone.
+// Unknown to this version: another page of the host, or a removed page.
 setDefaultHandler(({ request }) => fetch(request));
 
-// Thrown out of the store, and the server has another version by now: then that one, rather than nothing.
+// Evicted from the cache, and the server has another version by now: serve that rather than nothing.
 setCatchHandler(async ({ request }) => {
   const answer = await fetch(request).catch(() => undefined);
   if (answer !== undefined) return answer;
@@ -43,7 +43,7 @@ self.addEventListener('message', (event) => {
   if (message === 'take-over') event.waitUntil(takeOver(event.source as WindowClient | null));
 });
 
-/** Takes the place of the old version, unless a page is open whose work that would interrupt. */
+/** Replaces the old version, unless an open page would be interrupted. */
 async function takeOver(asker: WindowClient | null): Promise<void> {
   const pages = await self.clients.matchAll({ type: 'window', includeUncontrolled: true });
   const held = pages.some(({ url }) => heldPaths.some((path) => url.startsWith(self.registration.scope + path)));

@@ -1,6 +1,6 @@
 import { href } from '../ui/href.ts';
 
-/** What an operating system needs to install the site beside its programs; the addresses follow the base path. */
+/** What an operating system needs to install the site like an app; the addresses include the base path. */
 export function GET(): Response {
   const icon = (file: string, sizes: string, purpose: string) => ({ src: href(`/icons/${file}`), sizes, purpose });
   const manifest = {

@@ -6,8 +6,8 @@ import { buildTargets } from './targets.ts';
 const root = join(import.meta.dirname, '../..');
 
 /**
- * One script out of a module and all that it imports, for the oldest browsers that the site is made for: workers can't
- * be modules in several of them. `name` is its global variable. What it contains of others is added to `shipped`.
+ * Bundles a module with its imports into one classic script: in several supported browsers workers can't be modules.
+ * `name` is its global variable. Packages in it are added to `shipped`.
  */
 export async function classicScript(entry: string, name: string, shipped: ShippedPackages): Promise<string> {
   const result = await build({

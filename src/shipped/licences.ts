@@ -4,21 +4,21 @@ import type { Plugin, Rolldown } from 'vite';
 
 const root = join(import.meta.dirname, '../..');
 
-/** What the bundler puts into scripts by itself, by the beginning of its name there, and the package that it comes from. */
+/** Code that the bundler adds to scripts, by the beginning of its name there, and its package. */
 const ofBundler: [start: string, name: string][] = [
   ['\0vite/', 'vite'],
   ['\0rolldown/', 'rolldown'],
   ['\0@oxc-project+runtime', '@oxc-project/runtime'],
 ];
 
-/** In a licence file, what follows is about packages that are part of the tool, and not of what it writes. */
+/** In a licence file, the text after this heading is about packages inside the tool, not in its output. */
 const ofBundledTools = /^# Licenses of bundled dependencies$/m;
 
-/** The packages whose code or typefaces reach the reader, gathered from what a build really wrote. */
+/** The packages whose code or typefaces are shipped, collected from the actual output of a build. */
 export class ShippedPackages {
   readonly #folders = new Map<string, string>();
 
-  /** `id` is a module or file as the bundler names it; what is no part of a package counts for nothing. */
+  /** `id` is a module or file as named by the bundler; anything outside a package is ignored. */
   add(id: string): void {
     const [, before, name] = /^(.*[\\/]node_modules[\\/])((?:@[^\\/]+[\\/])?[^\\/?]+)/.exec(id) ?? [];
     const bundled = ofBundler.find(([start]) => id.startsWith(start))?.[1];
@@ -30,7 +30,7 @@ export class ShippedPackages {
     this.#folders.set(name, join(root, 'node_modules', name));
   }
 
-  /** Adds what stands in finished chunks, and the files that were copied beside them. */
+  /** Adds the packages in finished chunks and in the files copied beside them. */
   addBundle(outputs: Iterable<Rolldown.OutputChunk | Rolldown.OutputAsset>, what: 'all' | 'assets' = 'all'): void {
     for (const output of outputs) {
       if (output.type === 'asset') for (const file of output.originalFileNames) this.add(join(root, file));
@@ -39,7 +39,7 @@ export class ShippedPackages {
     }
   }
 
-  /** Each package with its version and its licence, whole. Throws where a package brings no text of a licence. */
+  /** Each package with its version and its full licence. Throws if a package has no licence text. */
   licences(): string {
     const packages = [...this.#folders].sort(([a], [b]) => a.localeCompare(b, 'en')).map(licensed);
     const list = packages.map(({ title }) => `- ${title}`).join('\n');
@@ -65,12 +65,12 @@ function licensed([name, folder]: [string, string]): { title: string; text: stri
   return { title: `${name} ${version} (${license})`, text };
 }
 
-/** Gathers from the pages' scripts and the files that stand beside them. */
+/** Collects packages from the pages' scripts and the files beside them. */
 export function gatherShipped(shipped: ShippedPackages): Plugin {
   return {
     name: 'gather-shipped',
     generateBundle(_options, bundle) {
-      // Pages are written by scripts too, but those stay here; the typefaces that they name do not.
+      // The scripts that render pages are not shipped, but the typefaces that they name are.
       const what = this.environment.name === 'client' ? 'all' : 'assets';
       shipped.addBundle(Object.values(bundle), what);
     },

@@ -3,10 +3,10 @@ import browserslist from 'browserslist';
 
 const root = join(import.meta.dirname, '../..');
 
-/** What the build tools call a browser that browserslist names otherwise. */
+/** Names of browsers that differ between browserslist and the build tools. */
 const toolNames: Record<string, string> = { ios_saf: 'ios' };
 
-/** The oldest version of each browser that the site is made for: `browserslist` in package.json is the one place for them. */
+/** The oldest supported version of each browser, defined only in `browserslist` of package.json. */
 export function oldestBrowsers(): Map<string, string> {
   const oldest = new Map<string, string>();
   for (const entry of browserslist(undefined, { path: root })) {
@@ -18,7 +18,7 @@ export function oldestBrowsers(): Map<string, string> {
   return oldest;
 }
 
-/** The same as the build tools take them: `chrome87`, `ios14.5`. */
+/** The same in the form of the build tools: `chrome87`, `ios14.5`. */
 export const buildTargets: string[] = [...oldestBrowsers()].map(
   ([name, version]) => (toolNames[name] ?? name) + version,
 );

@@ -2,7 +2,7 @@ import { readdirSync } from 'node:fs';
 import { join } from 'node:path';
 import type { Bench, Measured } from './measured.ts';
 
-// npm run bench -- [part of a file name]: runs the benches of this folder, one after the other, and prints what they measured.
+// npm run bench -- [part of a file name]: runs the benches of this folder in turn and prints the results.
 
 const wanted = process.argv[2] ?? '';
 const folder = import.meta.dirname;

@@ -10,7 +10,7 @@ const rounds = 2;
 export const bench: Bench = {
   name: `Building the site, cold, search index and list of the store included, and with invented articles beside its own; least of ${rounds}`,
   run: async () => {
-    // In turns, and the least of each: what else the machine does, or how fast it is just now, only adds.
+    // Build in turns and take the least of each: other work on the machine only adds time.
     const sites = [none, few, many].map(grownSite);
     const times = Array.from({ length: rounds }, () => sites.map(({ build }) => build()));
     const [own = 0, middle = 0, last = 0] = sites.map((_, place) => Math.min(...times.map((row) => row[place] ?? 0)));

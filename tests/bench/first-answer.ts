@@ -1,26 +1,26 @@
 import type { Browser, Page } from 'playwright-core';
 
 /**
- * How the words get into the box: pasted so many milliseconds after the touch that turns to it, or key by key as a quick
- * typist does, with so many milliseconds between.
+ * How the words get into the box: pasted some milliseconds after the touch of the box, or key by key like a quick
+ * typist, with some milliseconds between keys.
  */
 export type Typing = { pastedAfter: number } | { pause: number };
 
 /**
- * What the window has of the search: nothing at a first visit that the service worker has not served yet, or all files on
- * the device, as on every later page.
+ * What the window has of the search: nothing (first visit, not yet served by the service worker), or all files on the
+ * device, as on every later page.
  */
 export type Start = 'first visit' | 'stored';
 
-/** For a page of the store to fetch its search unasked. */
+/** Time for a stored page to load its search. */
 const fetched = 1500;
 
-/** Far beyond the budget: whatever takes longer has failed. */
+/** Far beyond the budget; anything slower counts as failed. */
 const longest = 2500;
 
 /**
  * Milliseconds from the last input to the first frame with an answer, on a phone that is four times slower than this
- * machine. 0 where an answer stood there before the last key.
+ * machine. 0 if an answer was already shown before the last key.
  */
 export async function firstAnswer(
   browser: Browser,
@@ -33,7 +33,7 @@ export async function firstAnswer(
     viewport: { width: 412, height: 823 },
     isMobile: true,
     hasTouch: true,
-    // The store would be fetched at the same time.
+    // The files for offline use would be fetched at the same time.
     serviceWorkers: start === 'stored' ? 'allow' : 'block',
   });
   try {
@@ -52,7 +52,7 @@ export async function firstAnswer(
       await page.waitForTimeout(typing.pastedAfter);
       await page.keyboard.insertText(words);
     } else await page.keyboard.type(words, { delay: typing.pause });
-    // Asked only when it is over: a question to the page would itself hold up its thread by a frame or more.
+    // Queried only at the end: a query would delay the page's thread by a frame or more.
     await page.waitForTimeout(longest);
     const marks = await page.evaluate(() => (window as Watched).searchMarks);
     if (!marks?.answer) throw new Error(`no answer to "${words}" within ${longest} ms`);

@@ -5,17 +5,17 @@ import { dirname, join } from 'node:path';
 import { root } from '../tools/paths.ts';
 import { inventedArticle, inventedId } from './invented-article.ts';
 
-export interface GrownSite {
+interface GrownSite {
   /** The built site. */
   folder: string;
-  /** Builds it anew without any cache; seconds from the start of `npm run build` to its end. */
+  /** Builds it again without any cache; returns the seconds that `npm run build` takes. */
   build: () => number;
 }
 
 const notCopied = new Set(['node_modules', 'dist', '.git', '.astro', 'out']);
 const grown = new Map<number, GrownSite>();
 
-/** Builds this site with so many invented articles beside its own, in a copy of the repository; each number once a run. */
+/** Builds this site with additional invented articles, in a copy of the repository; each number once per run. */
 export function grownSite(articles: number): GrownSite {
   const known = grown.get(articles);
   if (known) return known;
@@ -37,7 +37,7 @@ export function grownSite(articles: number): GrownSite {
 
 function build(copy: string): number {
   const { SITE_OUT, SITE_BASE, ...env } = process.env;
-  // The content store below node_modules is shared with this repository, which makes its own anew.
+  // The content store below node_modules is shared with this repository, which rebuilds its own.
   for (const made of ['dist', '.astro', 'node_modules/.astro', 'node_modules/.vite'])
     rmSync(join(copy, made), { recursive: true, force: true });
   const begin = performance.now();

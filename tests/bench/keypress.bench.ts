@@ -3,9 +3,9 @@ import budgets from './budgets.json' with { type: 'json' };
 import type { Bench, Measured } from './measured.ts';
 import { withSite } from './with-site.ts';
 
-/** A shop tablet of some years ago against this machine. */
+/** A shop tablet some years old compared with this machine. */
 const slowdown = 4;
-/** Each of them changes what the verdict says. */
+/** Each key changes the verdict. */
 const keys = ['4', 'M', 'Backspace', 'k', 'Backspace', 'M', 'Backspace', 'k', 'Backspace', 'M'];
 
 interface Stopwatch {

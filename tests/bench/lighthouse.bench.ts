@@ -5,7 +5,7 @@ import { type LighthouseReport, lighthouse } from './lighthouse.ts';
 import type { Bench, Measured } from './measured.ts';
 import { withSite } from './with-site.ts';
 
-/** One page of each kind; the first four are in the target, the others make the table complete. */
+/** One page of each kind; the first four have a target, the others complete the table. */
 const pages = {
   article: '/articles/safety/proving-dead/',
   calculator: '/calculators/bridge/',
@@ -21,7 +21,7 @@ const pages = {
   trainers: '/trainers/',
   'worked visit': '/cases/marrow-bay-lift/',
 };
-/** What more than one run agrees on: a busy machine only ever takes points away. */
+/** The best of several runs counts: a busy machine only ever costs points. */
 const runs = 2;
 
 async function audit(kind: string, address: string): Promise<Measured[]> {

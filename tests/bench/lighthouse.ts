@@ -6,7 +6,7 @@ import { dirname, join } from 'node:path';
 import { findBrowser } from '../tools/browser.ts';
 import { root } from '../tools/paths.ts';
 
-/** Not among the site's packages: it needs a newer Node than the host may have when npm installs. */
+/** Not among the site's packages, because npm may install with a Node that is too old for it. */
 const version = '13.5.0';
 const categories = ['performance', 'accessibility', 'best-practices', 'seo'] as const;
 
@@ -16,7 +16,7 @@ export interface LighthouseReport {
   failed: string[];
 }
 
-/** Folder with Lighthouse in it: LIGHTHOUSE_DIR, else one of our own in the temporary folder, filled at the first use. */
+/** Folder with Lighthouse in it: LIGHTHOUSE_DIR, else our own in the temporary folder, installed at first use. */
 function folder(): string {
   const own = process.env.LIGHTHOUSE_DIR ?? join(tmpdir(), 'fieldbook-lighthouse');
   if (!existsSync(join(own, 'node_modules/lighthouse'))) {
@@ -35,7 +35,7 @@ export async function lighthouse(address: string): Promise<LighthouseReport> {
     address,
     '--quiet',
     '--output=json',
-    // By a file: it ends before a pipe has taken the whole of a long report.
+    // To a file: through a pipe a long report is cut off when the process ends.
     `--output-path=${report}`,
     `--only-categories=${categories.join()}`,
     '--chrome-flags=--headless=new --no-sandbox --disable-background-networking --disable-component-update',

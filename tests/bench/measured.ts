@@ -1,6 +1,6 @@
 /**
- * A bench is a file `<subject>.bench.ts` in this folder that exports `bench`. It measures and never judges: benches are
- * no tests, since a time depends on the machine and on what else it does.
+ * A bench is a file `<subject>.bench.ts` in this folder that exports `bench`. It measures and never fails: a time
+ * depends on the machine and its other work, so benches are not tests.
  */
 export interface Bench {
   /** What is measured, in a few words. */
@@ -13,7 +13,7 @@ export interface Measured {
   what: string;
   value: number;
   unit: 's' | 'ms' | 'B' | '%' | '×' | '';
-  /** What it should stay below, or reach with `least`; only printed. */
+  /** The upper bound, or with `least` the lower one; only printed. */
   budget?: number;
   least?: number;
 }

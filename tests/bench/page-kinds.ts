@@ -5,7 +5,7 @@ import { siteFolder } from '../tools/paths.ts';
 /** Kinds of pages that have a budget of their own in tests/bench/budgets.json. */
 export type PageKind = 'article' | 'calculator' | 'visit' | 'practice' | 'other';
 
-/** An article with a calculator in it counts as a calculator. Sheets for print are for the desk, and have no budget. */
+/** An article with a calculator in it counts as a calculator. Print sheets have no budget. */
 export function kindOf(path: string): PageKind {
   if (path === '/visit/' || path === '/practice/') return path === '/visit/' ? 'visit' : 'practice';
   if (hasForm(path)) return 'calculator';

@@ -15,7 +15,7 @@ export interface PageWeight {
   style: number;
   html: number;
   requests: number;
-  /** The framework's modules among the scripts; empty where the page is plain. */
+  /** The framework's modules among the scripts; empty if the page has no interactive part. */
   framework: string[];
 }
 
@@ -24,7 +24,10 @@ const brotli = (data: Buffer) => brotliCompressSync(data, { params: { [constants
 /** Typefaces and pictures with points are compressed already. */
 const packed = /\.(woff2|png|pf_\w+|pagefind)$/;
 
-/** Opens the page in a window without store or worker and weighs every file that it asks for until the network is quiet. */
+/**
+ * Opens the page in a window without stored files or worker and weighs every file that it requests until the network is
+ * idle.
+ */
 export async function weighPage(page: Page, address: string): Promise<PageWeight> {
   const asked = new Set<string>();
   page.on('response', (response) => asked.add(new URL(response.url()).pathname));

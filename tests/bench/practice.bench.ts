@@ -5,7 +5,7 @@ import type { Mode } from '../../src/practice/simulator/measure.ts';
 import { type Bench, milliseconds } from './measured.ts';
 
 const windingCelsius = 22;
-/** A range that lets one measurement be told from the noise of the clock. */
+/** Enough measurements at once to exceed the noise of the clock. */
 const times = 100;
 
 async function one(mode: Mode, red: string, black: string): Promise<number> {
@@ -16,7 +16,7 @@ async function one(mode: Mode, red: string, black: string): Promise<number> {
   return (await milliseconds(many)) / times;
 }
 
-/** 5 ms a measurement, so that it is not felt in a browser four times slower than this either. */
+/** 5 ms for a measurement, so that it is not noticeable in a browser four times slower. */
 export const bench: Bench = {
   name: 'The practice: simulated measurements, and the feedback at the end',
   run: async () => {

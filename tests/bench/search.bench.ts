@@ -12,7 +12,7 @@ interface Way {
   how: string;
   typing: Typing;
   start: Start;
-  /** Nobody pastes as soon as a script does, some hundredths of a second after the touch: printed, but not judged. */
+  /** Only a script pastes within hundredths of a second after the touch: printed without a budget. */
   onlyByScript?: true;
 }
 
@@ -24,7 +24,7 @@ const ways: Way[] = [
   { how: 'first visit, key by key', typing: { pause: 80 }, start: 'first visit' },
 ];
 
-/** From where a search is made, and for what: a word that many pages have. */
+/** The page that searches, and the word: one that many pages contain. */
 const page = 'articles/safety/proving-dead/';
 const word = 'insulation';
 

@@ -2,7 +2,7 @@ import { readFileSync, statSync } from 'node:fs';
 import { join } from 'node:path';
 import { siteFolder } from '../tools/paths.ts';
 
-/** Bytes of all files that the worker of the built site keeps on the device, as they lie there: not compressed. */
+/** Uncompressed bytes of all files that the worker of the built site keeps on the device. */
 export function storeSize(folder = siteFolder): number {
   const worker = readFileSync(join(folder, 'sw.js'), 'utf8');
   const urls = [...worker.matchAll(/"url":"([^"]+)"/g)].map(([, url = '']) => url);

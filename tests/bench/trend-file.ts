@@ -1,7 +1,7 @@
 import { formatDay } from '../../src/kernel/reading/calendar-date.ts';
 import { seeded } from '../../src/practice/simulator/random.ts';
 
-/** A semicolon file with decimal commas: a reading a day, falling by a few percent a year, with scatter. */
+/** A semicolon file with decimal commas: one reading per day, falling by a few percent per year, with scatter. */
 export function trendFile(rows: number, seed = 1): string {
   const random = seeded(seed);
   const firstDay = 15_000;

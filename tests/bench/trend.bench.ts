@@ -12,7 +12,7 @@ import { trendFile } from './trend-file.ts';
 
 type PlotModule = typeof import('../../src/calculators/trend/TrendPlot.tsx');
 
-/** As many as are taken. A second for all three together on a tablet of a quarter of this speed. */
+/** The most rows that are accepted. The budget is a second for all three together on a tablet four times slower. */
 const rows = limitValue('trend-rows') - 1;
 const slowdown = 4;
 

@@ -7,10 +7,10 @@ export interface WeighedPage extends PageWeight {
   kind: PageKind;
 }
 
-/** Pages that are open at once: most of the time is waiting for the network to be quiet. */
+/** Pages open at once: most of the time is spent waiting for the network to be idle. */
 const atOnce = 4;
 
-/** Opens each page as a phone would on its first visit; the worker, which fetches the whole site, is left out. */
+/** Opens each page as on a phone's first visit, without the worker, which would fetch the whole site. */
 export async function weighSite(browser: Browser, site: string, paths: readonly string[]): Promise<WeighedPage[]> {
   const left = [...paths.entries()];
   const weighed: WeighedPage[] = [];

@@ -19,7 +19,7 @@ const sizes: Partial<Record<Size, string>> = {
 };
 const kinds: PageKind[] = ['article', 'calculator', 'visit', 'practice', 'other'];
 
-/** The heaviest page of a kind, with the budget of the kind where it has one. */
+/** The heaviest page of a kind, with the budget of the kind if it has one. */
 function heaviest(pages: readonly WeighedPage[], kind: PageKind): Measured[] {
   const own = pages.filter((page) => page.kind === kind);
   const budget: Partial<Record<string, number>> = budgets[kind];

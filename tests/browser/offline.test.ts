@@ -3,7 +3,7 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import type { BrowserContext, Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, onTestFinished, test } from 'vitest';
-import { addOfflineUse, bundledWorker } from '../../src/offline/offline-store.ts';
+import { addOfflineUse, bundledWorker } from '../../src/offline/build-worker.ts';
 import { ShippedPackages } from '../../src/shipped/licences.ts';
 import { kindOf } from '../bench/page-kinds.ts';
 import { siteBase, siteFolder } from '../tools/paths.ts';

@@ -16,7 +16,7 @@ import {
 import { limitValue } from '../../src/kernel/limits.ts';
 import { celsius, missing, ohms, volts } from '../../src/kernel/reading/reading.ts';
 
-// What the worked examples of the articles say in words, held against the calculators.
+// Compares the words of the articles' worked examples with the calculators.
 
 const toOhms = (rail: typeof dcPlus) => mapPhases(rail, (value) => ohms(value));
 const allAt = (value: number) => ({ U: ohms(value), V: ohms(value), W: ohms(value) });

@@ -4,7 +4,7 @@ import { attributesOf, listed, matterProse, splitArticle, typedProse, wordCount 
 import { filesOf, jsonOf } from './support/files.ts';
 import { allowedNumbers, typedNumbers } from './support/typed-numbers.ts';
 
-// The shape of the front matter is checked by the build; here is what lies between files, and what authors forget.
+// The build checks the shape of the front matter; these tests check references between files, and what authors forget.
 
 const articles = filesOf('content/articles/**/*.mdx');
 const sourceIds = Object.keys(jsonOf('content/sources/sources.json')[0]?.data as object);

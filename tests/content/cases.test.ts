@@ -40,7 +40,7 @@ describe.each(parsed)('$id', ({ id, data }) => {
     expect(Object.keys(data.notes ?? {}).filter((name) => !(name in data.forms))).toEqual([]);
   });
 
-  test.each(filled)('gives the verdict that was stated by hand: %s', (name) => {
+  test.each(filled)('gives the verdict worked out by hand: %s', (name) => {
     const outcome = caseForm(name).form.judge(data.forms[name] ?? {});
     expect(outcome).toMatchObject({ state: 'judged', verdict: data.expected[name] });
   });
@@ -50,7 +50,7 @@ describe.each(parsed)('$id', ({ id, data }) => {
     expect(Object.keys(data.forms[name] ?? {}).filter((field) => !ids.includes(field))).toEqual([]);
   });
 
-  test('is led by the guide, step by step, to the decision that was stated by hand', () => {
+  test('the guide leads step by step to the decision worked out by hand', () => {
     const { path, due, decision, offPath } = evaluated.guide;
     expect(due).toBeUndefined();
     expect(offPath).toEqual([]);
@@ -84,12 +84,12 @@ describe.each(parsed)('$id', ({ id, data }) => {
     }
   });
 
-  test('says that it is invented, wherever it goes', () => {
+  test('says that it is invented in every form', () => {
     expect(visit.site).toBe('Marrow Bay Glassworks');
     expect(visit.notes).toMatch(/^Invented: /);
   });
 
-  test('tells only readings that stand in a form, and limits by their name', () => {
+  test('mentions only readings of its forms, and limits by name', () => {
     expect(
       proseOf(data)
         .flatMap(quantitiesIn)
@@ -98,7 +98,7 @@ describe.each(parsed)('$id', ({ id, data }) => {
     expect(() => proseOf(data).map(casePieces)).not.toThrow();
   });
 
-  test('names articles that there are', () => {
+  test('names articles that exist', () => {
     const articles = filesOf('content/articles/**/*.mdx').map(({ path }) => path.slice('content/articles/'.length, -4));
     expect(data.articles.filter((article) => !articles.includes(article))).toEqual([]);
   });
@@ -119,7 +119,7 @@ const proseOf = ({ summary, story, notes, conclusion, learn }: VisitCase) => [
   ...learn,
 ];
 
-/** Everything that the case types anywhere. */
+/** All entries of the case. */
 const typedIn = ({ forms, visit }: VisitCase) =>
   [...Object.values(forms), ...visit.steps.map(({ form }) => form ?? {})].flatMap((form) => Object.values(form));
 
@@ -149,7 +149,7 @@ function quantitiesIn(text: string): Told[] {
   return [...text.matchAll(pattern)].map(([found, unit = '']) => ({ text: found, quantity: units[unit] ?? 'percent' }));
 }
 
-/** "About 46 kΩ" is told of 46.1 kΩ: the words round. */
+/** The text may round: "about 46 kΩ" for 46.1 kΩ. */
 const rounding = 0.05;
 
 const isUnknown = (typed: readonly string[]) => (told: Told) => {
@@ -166,7 +166,7 @@ function numberOf(text: string, quantity: Quantity): number | undefined {
   return reading.kind === 'over' ? reading.atLeast : undefined;
 }
 
-test('a reading that no form has is found, and a rounded one is none', () => {
+test('a reading that no form has is found, a rounded one is accepted', () => {
   const [far, near] = quantitiesIn('It reads 3 MΩ, or about 46 kΩ.');
   const unknown = isUnknown(['46.1k', '500 V']);
   expect(far && unknown(far)).toBe(true);

@@ -4,7 +4,7 @@ import { describe, expect, test } from 'vitest';
 import { root } from '../tools/paths.ts';
 import { filesOf } from './support/files.ts';
 
-// What `npm audit` asks the registry is asked by `npm run audit`; this is what can be known without it.
+// `npm run audit` asks the registry about weaknesses; these tests need no registry.
 
 interface Locked {
   resolved?: string;
@@ -19,7 +19,7 @@ const packages: [path: string, Locked][] = Object.entries<Locked>(
   JSON.parse(readFileSync(join(root, 'package-lock.json'), 'utf8')).packages,
 ).filter(([path]) => path !== '');
 
-/** They reach the reader's browser. */
+/** Packages in the reader's browser. */
 const shipped = [
   'preact',
   'idb',
@@ -52,7 +52,7 @@ test('every package that a file imports, for its types alone too, is declared', 
 
 describe('the lockfile', () => {
   test('takes every package from the npm registry, pinned by its hash', () => {
-    // Without an address the package comes from the registry that npm is set to; its hash says that it is the same one.
+    // Without an address the package comes from npm's configured registry; its hash identifies it.
     const elsewhere = (address = 'https://registry.npmjs.org/') => !address.startsWith('https://registry.npmjs.org/');
     const astray = packages.filter(
       ([, { resolved, integrity, link }]) => link || elsewhere(resolved) || !integrity?.startsWith('sha512-'),
@@ -60,10 +60,10 @@ describe('the lockfile', () => {
     expect(astray.map(([path]) => path)).toEqual([]);
   });
 
-  test('lets no package run a script of its own at installation but those that are allowed', () => {
+  test('lets only allowed packages run a script at installation', () => {
     const allowed = Object.keys(manifest.allowScripts);
     const running = packages.filter(([, { hasInstallScript }]) => hasInstallScript).map(([path]) => path);
-    // What only other systems install, such as watchers for one kind of computer, is optional and stays off here.
+    // Optional packages for other systems, such as file watchers, are not installed here.
     const unknown = running.filter((path) => !allowed.some((name) => path.endsWith(`node_modules/${name}`)));
     expect(unknown.filter((path) => !path.endsWith('/fsevents'))).toEqual([]);
   });

@@ -43,7 +43,7 @@ describe.each(sets)('$path', ({ path, data }) => {
   });
 });
 
-test('a slip is named: a number that is missing, a function that does not exist, a result that is none', () => {
+test('a mistake is named: a missing number, an unknown function, an impossible result', () => {
   const about = { id: 'x', question: 'What does {a} come to at last?', answer: ['Work it out.'] };
   const given = { given: '3 MΩ' };
   expect(() => fillQuestion(about)).toThrow('no number “a”');
@@ -54,6 +54,6 @@ test('a slip is named: a number that is missing, a function that does not exist,
     '“b”',
   );
   const outside = { a: { compute: 'factorHalving', with: ['b', 'b'] }, b: given };
-  expect(() => fillQuestion({ ...about, numbers: { b: given, a: outside.a } })).toThrow('comes to');
+  expect(() => fillQuestion({ ...about, numbers: { b: given, a: outside.a } })).toThrow('is NaN');
   expect(() => fillQuestion({ ...about, numbers: { a: { given: '3' } } })).toThrow('“3”');
 });

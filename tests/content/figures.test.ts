@@ -17,7 +17,7 @@ test('there are at least twenty figures, and each has an id of its own', () => {
 });
 
 describe.each(figures)('$path', ({ path, text }) => {
-  test('stands in an article', () => {
+  test('is used in an article', () => {
     const name = path.replace(/^.*\/|\.astro$/g, '');
     expect(articles.some((article) => article.text.includes(`<${name} />`))).toBe(true);
   });

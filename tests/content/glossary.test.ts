@@ -18,7 +18,7 @@ test('there are at least eighty terms, each id and each term once', () => {
   expect(repeated(terms.flatMap(({ term, alsoInText = [] }) => [term, ...alsoInText]))).toEqual([]);
 });
 
-test('each leads to other terms, and to an article that exists', () => {
+test('each names existing terms and an existing article', () => {
   const wrong = terms.filter(
     ({ id, related }) => related.length === 0 || related.some((to) => to === id || !ids.includes(to)),
   );
@@ -28,7 +28,7 @@ test('each leads to other terms, and to an article that exists', () => {
   ).toEqual([]);
 });
 
-test('other words are other words', () => {
+test('other words differ from the term and from each other', () => {
   const same = terms.filter(({ term, otherWords }) =>
     otherWords.some((word) => word.toLowerCase() === term.toLowerCase()),
   );

@@ -4,11 +4,11 @@ import { expect, test } from 'vitest';
 import { filesOf } from './support/files.ts';
 
 /**
- * What each folder may import besides itself; a longer name goes before a shorter one. `content` and packages are open to
- * all but the kernel. Types count as any other import.
+ * What each folder may import besides itself; a longer name takes precedence. Everything but the kernel may import
+ * `content` and packages. Type imports count too.
  */
 const mayImport: Record<string, readonly string[]> = {
-  // What reaches the reader: oldest browsers, licences, classic scripts.
+  // What is shipped: oldest browsers, licences, classic scripts.
   'src/shipped': [],
   // Pure: no framework, no DOM. From the bottom up.
   'src/kernel/limits.ts': [],
@@ -21,8 +21,8 @@ const mayImport: Record<string, readonly string[]> = {
   'src/kernel/link': ['src/kernel/limits.ts'],
   'src/kernel': [],
   'src/ui': ['src/kernel'],
-  'src/site/parts': ['src/kernel', 'src/ui', 'src/site/once.ts'],
-  // The one calculator that judges the same output stage as another.
+  'src/site/parts': ['src/kernel', 'src/ui', 'src/site/memo-per-build.ts'],
+  // This calculator judges the same output stage as `bridge`.
   'src/calculators/bridge-diode': ['src/kernel', 'src/ui', 'src/calculators', 'src/site/parts'],
   'src/calculators': ['src/kernel', 'src/ui', 'src/site/parts'],
   'src/visit/guide': ['src/kernel', 'src/calculators', 'src/visit/steps'],
@@ -50,7 +50,7 @@ const mayImport: Record<string, readonly string[]> = {
   'src/site': ['src/kernel', 'src/ui', 'src/search/box', 'src/offline'],
   'src/library': ['src/kernel', 'src/ui', 'src/calculators', 'src/visit', 'src/practice', 'src/site'],
   'src/content.config.ts': ['src/library'],
-  // What a build does, and the addresses of the site: on top of all.
+  // The build steps and the addresses of the site, above everything.
   'src/astro': ['src'],
   'src/pages': ['src'],
 };
@@ -82,7 +82,7 @@ const imports: Import[] = files.flatMap(({ path, text }) =>
 const within = (path: string, folder: string) => path === folder || path.startsWith(`${folder}/`);
 const folderOf = (path: string) => folders.find((folder) => within(path, folder)) ?? '';
 
-/** Its own slice: below `calculators` each folder is one, and none reaches into another. */
+/** The slice of a file: each folder below `calculators` is one, and imports no other. */
 function isOwn(file: string, target: string): boolean {
   const own = folderOf(file);
   if (!within(target, own)) return false;
@@ -139,7 +139,7 @@ test('nothing imports a page', () => {
   expect(imports.filter(({ target }) => within(target, 'src/pages'))).toEqual([]);
 });
 
-test('nothing imports the simulator but practice: nobody measures an invented axis by mistake', () => {
+test('only practice imports the simulator, so that no real reading can come from it', () => {
   const users = imports.filter(({ target }) => within(target, 'src/practice/simulator')).map(({ file }) => file);
   expect(users.filter((file) => !within(file, 'src/practice'))).toEqual([]);
 });

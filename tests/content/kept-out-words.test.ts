@@ -6,10 +6,10 @@ import { filesOf } from './support/files.ts';
 /** A word that reminds of one product, booklet or form. */
 interface KeptOut {
   pattern: string;
-  /** Of the regular expression; capitals don't count unless this says so. */
+  /** Flags of the regular expression; case is ignored by default. */
   flags?: string;
   reason: string;
-  /** Samples that the pattern finds, and near ones that it lets pass. */
+  /** Samples that the pattern finds, and similar ones that it allows. */
   found: string[];
   passed: string[];
 }
@@ -17,7 +17,7 @@ interface KeptOut {
 const words: KeptOut[] = keptOut;
 const regularOf = ({ pattern, flags = 'i' }: KeptOut) => new RegExp(pattern, flags);
 
-/** Published addresses outlive the words that they were made of. */
+/** Published addresses never change, even if they contain a word that is kept out now. */
 const exempt = ['tests/content/kept-out-words.json', 'tests/content/addresses.txt'];
 const read = filesOf('{content,src,tests}/**/*.{ts,tsx,js,mjs,mdx,md,json,astro,css,csv,txt,cir}')
   .concat(filesOf('{README,DEVELOPERS}.md'))
@@ -29,13 +29,13 @@ const placesOf = (word: KeptOut, files = read) =>
   );
 
 describe.each(words)('$pattern: $reason', (word) => {
-  test('finds its samples, and not what is near them', () => {
+  test('finds its samples and allows similar words', () => {
     expect(word.found.filter((sample) => !regularOf(word).test(sample))).toEqual([]);
     expect(word.passed.filter((sample) => regularOf(word).test(sample))).toEqual([]);
     expect(placesOf(word, [{ path: 'a', text: `before\n${word.found[0]}` }])).toEqual(['a:2']);
   });
 
-  test('stands in no text, code or test', () => {
+  test('is in no text, code or test', () => {
     expect(placesOf(word)).toEqual([]);
   });
 });

@@ -24,7 +24,7 @@ describe('limits', () => {
     expect([...limitIds].sort()).toEqual(limits.map(({ id }) => id).sort());
   });
 
-  test('no key is written twice in one file, where JSON would keep the last in silence', () => {
+  test('no key is written twice in one file: JSON would silently keep the last', () => {
     const repeated = filesOf('content/limits/*.json').flatMap(({ path, text }) => {
       const written = [...text.matchAll(/^\s{4}"([a-z0-9-]+)": \{/gm)].map((match) => match[1]);
       return written.filter((id, i) => written.indexOf(id) !== i).map((id) => `${path}: ${id}`);
@@ -37,7 +37,7 @@ describe('limits', () => {
     expect(named.filter((id) => !(id in sources))).toEqual([]);
   });
 
-  test('tables go in ascending order, so that they can be interpolated', () => {
+  test('tables are in ascending order, so that they can be interpolated', () => {
     const unordered = limits.filter(({ limit }) =>
       limit.points?.some(([input], i, all) => i > 0 && input <= (all[i - 1]?.[0] ?? -Infinity)),
     );

@@ -20,7 +20,7 @@ import type { Quantity } from '../../src/kernel/reading/quantity.ts';
 import { celsius, missing, ohms, type Reading, volts } from '../../src/kernel/reading/reading.ts';
 import { found } from '../support/found.ts';
 
-// What the worked examples of the section "measuring" say in words, held against the calculators.
+// Compares the words of the worked examples of section "measuring" with the calculators.
 
 const read = (text: string, quantity: Quantity): Reading => {
   const result = parseReading(text, quantity);

@@ -2,7 +2,7 @@ import { afterAll, describe, expect, test } from 'vitest';
 import { filesOf } from './support/files.ts';
 import { readingLevel, sentencesOf } from './support/reading-level.ts';
 
-// Printed for authors; the bounds are generous and catch what nobody reads standing before a machine.
+// Printed for authors; the generous bounds only catch texts that nobody would read in front of a machine.
 
 const articles = filesOf('content/articles/**/*.mdx').map(({ path, text }) => ({ path, level: readingLevel(text) }));
 

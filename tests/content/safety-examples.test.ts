@@ -9,7 +9,7 @@ import { limitValue } from '../../src/kernel/limits.ts';
 import { parseReading } from '../../src/kernel/reading/parse-reading.ts';
 import { missing, volts } from '../../src/kernel/reading/reading.ts';
 
-// What the worked examples of these articles say in words, held against the calculators.
+// Compares the words of these articles' worked examples with the calculators.
 
 const halving = ({ ohms, celsius }: { ohms: number; celsius: number }) =>
   ohms * (correctionFactor('halving', celsius, limitValue('reference-temperature-routine')) ?? Number.NaN);
@@ -28,7 +28,7 @@ test('the DC bus: with one resistor open the label’s time is over before the b
 
 test('the DC bus: from the two readings the calculator says that the bus is slower than its label, and never go', () => {
   const seconds = (value: number) => ({ kind: 'value', value, unit: 's' }) as const;
-  // As it is typed: a minute that is noted as `1 min` may be off by half of it.
+  // As typed: a minute noted as `1 min` may be off by half a minute.
   const typed = parseReading('60 s', 'seconds');
   if (!typed.ok) throw new Error('60 s is not read');
   const assessment = assessDischarge({

@@ -21,7 +21,7 @@ const data = jsonOf('content/{glossary,exercises,limits,cases}/**/*.json').map((
     .replace(/\{\w+\}/g, ''),
 }));
 
-test.each([...articles, ...data])('$path is spelt rightly', ({ text }) => {
+test.each([...articles, ...data])('$path is spelt correctly', ({ text }) => {
   expect(misspelt(text), `a word of the trade goes into ${wordListPath}`).toEqual([]);
 });
 
@@ -30,6 +30,6 @@ test('the word list names each word once, in order', () => {
   expect(ownWords).toEqual(inOrder);
 });
 
-test('a slip is found', () => {
+test('a misspelling is found', () => {
   expect(misspelt('The insulaton of the motor, and its 3kV rating')).toEqual(['insulaton']);
 });

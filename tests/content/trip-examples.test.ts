@@ -8,7 +8,7 @@ import { mapPhases } from '../../src/kernel/electrics/phases.ts';
 import { ohms, volts } from '../../src/kernel/reading/reading.ts';
 import { found } from '../support/found.ts';
 
-// What the worked examples of the section on the trip say in words, held against the calculators.
+// Compares the words of the worked examples of section "trip" with the calculators.
 
 const pairs = ({ UV, VW, WU }: typeof atMotor) => ({ UV: ohms(UV), VW: ohms(VW), WU: ohms(WU) });
 

@@ -7,7 +7,7 @@ import { having, type Subject } from './subject.ts';
 const missing: Reading = { kind: 'missing' };
 const seconds = [15, 30, ...Array.from({ length: 10 }, (_, minute) => (minute + 1) * 60)];
 
-/** Fallen by more than a tenth, which handbooks call level, whatever half a step of either display hides. */
+/** Fallen by more than a tenth, which handbooks still call level, beyond half a step of either display. */
 function breaks(readings: AbsorptionInput['readings']): boolean {
   const taken = seconds.flatMap((at) => {
     const one = span(readings[at] ?? missing, { counts: 0.5 });
@@ -37,7 +37,8 @@ export const absorption: Subject<AbsorptionInput> = {
     };
   },
   verdict: (input) => assessAbsorption(input).verdict,
-  // IEEE 43: index of 2, class A 1.5; not above 5 GΩ after a minute, and not of a level below 100 MΩ. Typed once more.
+  // IEEE 43: index of 2, class A 1.5; not above 5 GΩ after a minute, and not of a level below 100 MΩ. Repeated here on
+  // purpose.
   mayGo: ({ readings, windingKind, thermalClass, instrument: by = {} }) => {
     if (windingKind !== 'form-wound') return false;
     const meter = { ...by, counts: Math.max(0.5, by.counts ?? 0) };

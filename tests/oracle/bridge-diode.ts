@@ -32,7 +32,10 @@ function reverse(dice: Dice): Phases<Reading> {
   return { U: one(), V: one(), W: one() };
 }
 
-/** Drops above 0.1 V, blocking from 1.5 V, drops within 50 mV of each other, usual from 0.3 to 0.7 V: typed once more. */
+/**
+ * Drops above 0.1 V, blocking from 1.5 V, drops within 50 mV of each other, usual from 0.3 to 0.7 V: repeated here on
+ * purpose.
+ */
 function sideIsSound({ forward: to, reverse: back }: Side, by: Instrument): boolean {
   const drops = phases.map((phase) => span(to[phase], by));
   const blocked = phases.map((phase) => {

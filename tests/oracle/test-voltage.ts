@@ -19,7 +19,7 @@ function wanted(object: TestVoltageInput['object'], rated: number): [from: numbe
   if (object === 'extra-low') return rated <= 120 ? [250, 250] : undefined;
   if (object === 'machine-circuits') return [500, 500];
   if (object === 'brake-coil' && rated <= 50) return [250, 250];
-  // From 50 to 120 V a coil may hang on the mains through a rectifier: nothing is said.
+  // From 50 to 120 V a coil may be fed from the mains through a rectifier: no expectation.
   if (object === 'brake-coil' && rated <= 120) return undefined;
   return rated <= 500 ? [500, 500] : [1000, 1000];
 }

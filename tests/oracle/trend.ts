@@ -37,7 +37,7 @@ const newestOf = (rows: readonly TrendRow[]) => {
   return rows.filter(({ day }) => Math.floor(day) === last);
 };
 
-/** What a row proves by the chosen method and by the least of all that hold, in Ω at 40 °C. */
+/** What a row proves by the chosen method and at least by all valid ones, in Ω at 40 °C. */
 const provenBy = ({ reading: one, temperature }: TrendRow, input: TrendInput) =>
   leastCorrected(span(one)?.lo ?? Number.NaN, figure(temperature), 40, input.correction);
 
@@ -48,11 +48,11 @@ function median(values: number[]): number {
 }
 
 /**
- * Log10 of ohms a year after the last reading, by the plain median of the slopes of all pairs. The rule looks at the
- * steepest fall that may be, so where the middle one meets the minimum there can be no go.
+ * Log10 of ohms a year after the last reading, by the plain median of the slopes of all pairs. The rule takes the
+ * steepest possible fall, so if even the median one meets the minimum there can be no go.
  */
 function yearAhead(rows: readonly TrendRow[], lastDay: number, input: TrendInput): number {
-  // One law for all rows is enough here: temperatures cancel but for their law, so only rows at one temperature are used.
+  // Only rows at one temperature are used, so that the correction cancels.
   const points = rows.flatMap(({ day, reading: one, temperature }) => {
     const ohms = leastCorrected(figure(one), figure(temperature), 40, input.correction);
     return ohms > 0 ? [[(day - lastDay) / year, Math.log10(ohms)] as const] : [];

@@ -13,8 +13,8 @@ import { testVoltage } from './test-voltage.ts';
 import { trend } from './trend.ts';
 import { winding } from './winding.ts';
 
-/** A set that a rule judged against what must hold, as it can be read in a test's output. */
-export interface Unexplained {
+/** A set for which a rule broke a condition, readable in a test's output. */
+interface Unexplained {
   why:
     | 'go not allowed'
     | 'go beside an impossible figure'
@@ -29,16 +29,16 @@ export interface Unexplained {
 export interface Outcome {
   name: string;
   count: Record<Verdict, number>;
-  /** How many sets were also tried poisoned, lacking, worse and plain. */
+  /** How many sets were also tried with each kind of change. */
   changes: number;
   unexplained: number;
-  /** The first few of them. */
+  /** The first few of these. */
   examples: Unexplained[];
 }
 
 const rank: Record<Verdict, number> = { 'no-go': 0, undecided: 1, go: 2 };
 
-/** One calculator with so many sets: each judged, and then once more with one change. */
+/** Tries one calculator with many sets: each is judged, then judged again with one change. */
 export function tryOut<Input extends object>(subject: Subject<Input>, sets: number, seed: number): Outcome {
   const dice = new Dice(seed);
   const outcome: Outcome = {

@@ -3,7 +3,8 @@ import type { Instrument } from '../../src/kernel/reading/interval.ts';
 import type { Reading } from '../../src/kernel/reading/reading.ts';
 import { figure, span } from './readings.ts';
 
-// The published rules of temperature, typed once more on purpose: no figure and no line here comes from the rules.
+// The published rules of temperature, repeated on purpose: no figure and no line here is taken from the code under
+// test.
 
 /** Halves for each 10 °C, 0 to 100 °C. */
 const halving = (celsius: number) => (celsius >= 0 && celsius <= 100 ? 2 ** (celsius / 10) : Number.NaN);
@@ -25,14 +26,17 @@ function table(celsius: number): number {
 
 const laws: Record<CorrectionMethod, (celsius: number) => number> = { halving, thermosetting, table };
 
-/** The least of what all methods that hold at this temperature make of a reading; NaN where the chosen one doesn't hold. */
+/**
+ * The lowest corrected value of a reading over all methods valid at this temperature; NaN if the chosen one isn't
+ * valid.
+ */
 export function leastCorrected(ohms: number, celsius: number, reference: number, method: CorrectionMethod): number {
   const factors = Object.values(laws).map((law) => law(celsius) / law(reference));
   if (Number.isNaN(laws[method](celsius))) return Number.NaN;
   return ohms * Math.min(...factors.filter((factor) => !Number.isNaN(factor)));
 }
 
-/** After a trip a winding is good from 100 MΩ, as it was read and at 20 °C, by every method. */
+/** After a trip a winding is good from 100 MΩ, both as read and at 20 °C, by every method. */
 export function passesAfterTrip(one: Reading, by: Instrument, temperature: Reading, method: CorrectionMethod): boolean {
   const low = span(one, by)?.lo ?? -1;
   return low >= 100e6 && leastCorrected(low, figure(temperature), 20, method) >= 100e6 * (1 - 1e-9);

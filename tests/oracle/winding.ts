@@ -7,7 +7,7 @@ import { having, type Subject } from './subject.ts';
 const missing: Reading = { kind: 'missing' };
 const pairs = ['UV', 'VW', 'WU'] as const;
 
-/** Largest deviation from the mean in percent, over the worst corner of three spans less what the leads have. */
+/** Largest deviation from the mean in percent, at the worst corner of three intervals minus the leads. */
 function worstDeviation(spans: readonly Span[], leads: number): number {
   let worst = 0;
   for (let corner = 0; corner < 8; corner++) {
@@ -69,7 +69,7 @@ export const winding: Subject<WindingInput> = {
     const tips = figure(leadOhms);
     if (leads === 'subtract' ? !(tips >= 0) : leadOhms.kind !== 'missing' && !(tips === 0)) return false;
     const off = leads === 'subtract' ? tips : 0;
-    // Below an ohm two leads pass nothing.
+    // Below an ohm nothing passes with two leads.
     if (leads !== 'four' && known.some(({ lo }) => lo - off < 1 - 1e-9)) return false;
     if (known.some(({ lo }) => !(lo > off))) return false;
     const mean = pairs.reduce((sum, pair) => sum + figure(readings[pair]) - off, 0) / 3;
@@ -82,7 +82,7 @@ export const winding: Subject<WindingInput> = {
     return having(input, 'readings', having(input.readings, dice.pick(pairs), missing));
   },
   worse: (input, dice) => {
-    // A bound that the meter is stated not to reach contradicts it.
+    // A bound above the stated range of the meter is a contradiction.
     if (input.instrument?.upperLimit !== undefined) return undefined;
     const open: Reading = { kind: 'over', unit: 'Ω', atLeast: 1e6 };
     return having(input, 'readings', having(input.readings, dice.pick(pairs), open));

@@ -3,7 +3,7 @@ import type { OpenItem } from '../../src/visit/guide/decision.ts';
 import type { Outcome } from './outcome.ts';
 import { summarise } from './summary.ts';
 
-/** What the decision must leave open, so that it names the specialist test that would decide. */
+/** What the decision must leave open, so that a person learns which specialist test would decide. */
 const testNamed: Record<Exclude<Fault['hidden'], undefined | 'watch'>, OpenItem[]> = {
   'surge-test': ['winding-open', 'hidden-in-winding'],
   'phase-to-phase-test': ['hidden-in-winding'],
@@ -11,7 +11,7 @@ const testNamed: Record<Exclude<Fault['hidden'], undefined | 'watch'>, OpenItem[
   'dry-and-repeat': ['insulation-open'],
 };
 
-/** The goals that these visits to one fault miss, in words; empty if all are met. */
+/** The missed goals of these visits to one fault, in words; empty if all are met. */
 export function missedGoals(fault: string, outcomes: readonly Outcome[]): string[] {
   const { visits, exact, overCalled, missed, unsafe, combination, hidden, label } = summarise(fault, outcomes);
   const goals: [sentence: string, holds: boolean][] = [
@@ -27,7 +27,7 @@ export function missedGoals(fault: string, outcomes: readonly Outcome[]): string
 
 function honest({ hidden, exact, kind, open }: Outcome): boolean {
   if (hidden === undefined || exact) return true;
-  // A fault that does not show in the trials is not found, and nothing is replaced; the advice is to come back.
+  // A fault that does not show during the trial is not found, and nothing is replaced; the advice is to come back.
   if (hidden === 'watch') return kind === 'no-fault-found' || kind === 'inconclusive' || kind === 'undecided';
   if (kind !== 'undecided' && kind !== 'inconclusive') return false;
   return testNamed[hidden].some((item) => open.includes(item));

@@ -14,9 +14,9 @@ export interface Outcome {
   open: OpenItem[];
   /** Every bad part is proven, and no other. */
   exact: boolean;
-  /** Proven bad although sound. Exclusion is not proof: it is `inconclusive`, and counted by its kind. */
+  /** Proven bad, but actually sound. Exclusion is not proof: that is `inconclusive`, counted by its kind. */
   overCalled: Part[];
-  /** Bad, but not proven. */
+  /** Actually bad, but not proven. */
   missed: Part[];
   steps: number;
   unsafe: Unsafe[];

@@ -5,7 +5,7 @@ import { type Row, summarise } from './summary.ts';
 
 /**
  * The guide against the simulator: every fault and every combination, `npm run prove -- [seeds] [fault]`. Prints the
- * table and what it misses; fails if a goal is missed.
+ * table and the missed goals; fails if there are any.
  */
 const seeds = Number(process.argv[2] ?? 200);
 const only = process.argv[3];

@@ -8,7 +8,7 @@ export interface Row {
   combination: boolean;
   hidden: Outcome['hidden'];
   visits: number;
-  /** Decision with the parts that it names, and how often. */
+  /** Decision with its parts, and how often. */
   decisions: Map<string, number>;
   /** Every bad part proven, and no other. */
   exact: number;

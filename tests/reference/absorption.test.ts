@@ -10,7 +10,7 @@ function ratios(megohms: Record<number, number>, thermalClass: AbsorptionInput['
   return assessAbsorption({ readings, windingKind: 'form-wound', thermalClass, temperature: celsius(40) });
 }
 
-/** Source: IEEE 43-2000, table 2 and cl. 12.2; read in texts that reproduce them. Typed here a second time. */
+/** Source: IEEE 43-2000, table 2 and cl. 12.2; read in texts that reproduce them. Repeated here on purpose. */
 describe('the limits of the polarization index', () => {
   it.each([
     ['polarization-index-a', 1.5],
@@ -59,9 +59,9 @@ describe('worked indices', () => {
   });
 });
 
-/** Source: trade handbooks, which draw borders anywhere from 1.0 to 1.6; no standard has one. Read. */
+/** Source: trade handbooks, whose limits range from 1.0 to 1.6; no standard has one. Read. */
 describe('the dielectric absorption ratio', () => {
-  it('has a span of borders and no limit', () => {
+  it('has a range of published limits and none of its own', () => {
     expect(limitRange('absorption-ratio-span')).toEqual({ from: 1, to: 1.6 });
     expect(limit('absorption-ratio-span').status).toBe('textbook');
   });

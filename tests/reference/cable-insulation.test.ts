@@ -1,7 +1,10 @@
 import { evaluate } from 'mathjs';
 import { describe, expect, it } from 'vitest';
-import { constantFromResistivity, coreInsulation } from '../../src/kernel/electrics/cable-insulation.ts';
+import { coreInsulation } from '../../src/kernel/electrics/cable-insulation.ts';
 import { limit, limitPoints, limitRange, limitValue } from '../../src/kernel/limits.ts';
+
+/** The constant K in MΩ·1000 ft for a resistivity in Ω·m, from R = ρ/(2πL)·ln(D/d). */
+const constantFromResistivity = (ohmMetres: number) => (ohmMetres * Math.LN10) / (2 * Math.PI * 304.8 * 1e6);
 
 /**
  * Source: textbooks on cables, R = ρ/(2πL)·ln(D/d), read; evaluated here by mathjs with units, apart from our code.
@@ -24,7 +27,7 @@ describe('the formula against the textbook law, in units', () => {
   });
 });
 
-/** Source: FED-STD-228A, table I, to 15.6 °C (60 °F); read. Typed here a second time. */
+/** Source: FED-STD-228A, table I, to 15.6 °C (60 °F); read. Repeated here on purpose. */
 describe('the conversion table of cable insulation', () => {
   it.each([
     ['cable-conversion-rubber', [0.6, 1, 1.48, 2.29, 2.65]],

@@ -3,7 +3,7 @@ import insulation from '../../content/limits/insulation.json' with { type: 'json
 import { afterTripLeakage, shownAfterTrip } from '../../src/kernel/electrics/after-trip-leakage.ts';
 import { type LimitId, limit, limitRange, limitValue } from '../../src/kernel/limits.ts';
 
-/** Common practice, no source: what the trade reads, and what no standard says. */
+/** Common practice, no source: figures of the trade that no standard has. */
 describe('common practice, no source', () => {
   const values: [LimitId, number][] = [
     ['bridge-tolerance', 10],
@@ -18,7 +18,7 @@ describe('common practice, no source', () => {
   });
 });
 
-it('the point after a trip says its reason: 500 V over 100 MΩ is a leakage of 5 µA', () => {
+it('the point after a trip has a reason: 500 V over 100 MΩ is a leakage of 5 µA', () => {
   expect(afterTripLeakage * 1e6).toBeCloseTo(5, 12);
   expect(shownAfterTrip).toEqual({ volts: '500 V', leakage: '5 µA' });
   expect(insulation.limits['after-trip-point'].note).toContain(

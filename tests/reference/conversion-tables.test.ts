@@ -2,7 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { correctionFactor, interpolate, validityOf } from '../../src/kernel/electrics/temperature-correction.ts';
 import { limit, limitPoints } from '../../src/kernel/limits.ts';
 
-/** Source: ANSI/NETA MTS, table 100.14.1, solid insulation to 20 °C; recalled from memory. Typed here a second time. */
+/** Source: ANSI/NETA MTS, table 100.14.1, solid insulation to 20 °C; recalled from memory. Repeated here on purpose. */
 const solid: [celsius: number, factor: number][] = [
   [0, 0.4],
   [5, 0.45],

@@ -26,8 +26,8 @@ describe('the Magnus dew point against psychrolib', () => {
     expect(largest(liquid)).toBeGreaterThan(0.05);
   });
 
-  // Below freezing psychrolib gives the frost point over ice, Magnus the dew point over water, which lies lower. No
-  // correction method holds for a winding below freezing, so no verdict rests on it.
+  // Below freezing psychrolib gives the frost point over ice, Magnus the dew point over water, which is lower. No
+  // correction method is valid below freezing, so no verdict depends on it.
   it('lies below the frost point by 3.3 K at most where it is below freezing', () => {
     const frozen = compared.filter(({ ours }) => ours < 0);
     expect(frozen.length).toBeGreaterThan(500);

@@ -1,4 +1,4 @@
-/** The package has no types of its own; this is what the tests use. */
+/** The package has no types; these are the ones that the tests use. */
 declare module 'ml-regression-theil-sen' {
   export class TheilSenRegression {
     constructor(x: number[], y: number[]);

@@ -9,8 +9,8 @@ import { hasNgspice, networks, simulate } from './ngspice/networks.ts';
 import recordedValues from './ngspice/recorded.json' with { type: 'json' };
 
 /**
- * Source: ngspice, a circuit simulator, on the netlists in tests/reference/ngspice. Where it is installed the recorded
- * values are computed again; where it is not, the recorded ones stand.
+ * Source: ngspice, a circuit simulator, on the netlists in tests/reference/ngspice. If it is installed the values are
+ * computed again; otherwise the recorded ones are used.
  */
 const recorded: Record<string, Record<string, number>> = recordedValues;
 
@@ -31,7 +31,7 @@ describe.runIf(hasNgspice)('the recorded values come out again', () => {
 
 const value = (network: string, name: string): number => recorded[network]?.[name.toLowerCase()] ?? Number.NaN;
 
-/** What a display of four digits shows, up to the limit of the instrument; beyond, over-range. */
+/** What a display of four digits shows up to the limit of the instrument; over-range beyond. */
 function shown(resistance: number, upperLimit: number): Reading {
   if (resistance > upperLimit) return overOhms(upperLimit);
   const place = Math.floor(Math.log10(resistance)) - 3;
@@ -156,7 +156,7 @@ describe('the parallel law', () => {
   it.each(networks.filter((network) => network.startsWith('isolation')))('gives what %s reads', (network) => {
     const wet = network === 'isolation-wet-connector' ? 20e6 : 1e12;
     const cores = ['bondedU', 'bondedV', 'bondedW', 'motorU'].map((name) => value(network, name));
-    // The windings of a few ohms between the terminals are all that the law leaves out.
+    // The law only leaves out the few ohms of the windings between the terminals.
     expect(parallel([...cores, wet]) / value(network, 'joinedU')).toBeCloseTo(1, 5);
   });
 
@@ -165,7 +165,7 @@ describe('the parallel law', () => {
   });
 
   it('gives the two resistances of an ohmmeter’s view of a sound bridge', () => {
-    // Upper and lower arm of a phase in series, three such arms and the bleed resistor side by side.
+    // Upper and lower arm of a phase in series, three such arms in parallel with the bleed resistor.
     const arms = [960e3, 970.5e3, 966e3];
     const busAlone = parallel([...arms, 1e6]);
     expect(value('bridge-sound', 'plusU') + value('bridge-sound', 'minusU')).toBeGreaterThan(busAlone);

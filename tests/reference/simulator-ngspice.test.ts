@@ -9,12 +9,12 @@ import { type Recorded, simulateAll } from './simulator-ngspice/record.ts';
 import recordedValues from './simulator-ngspice/recorded.json' with { type: 'json' };
 
 /**
- * Source: ngspice, a circuit simulator, on decks that are generated from the same networks. Where it is installed the
- * recorded voltages are computed again; where it is not, the recorded ones stand.
+ * Source: ngspice, a circuit simulator, on decks that are generated from the same networks. If it is installed the
+ * voltages are computed again; otherwise the recorded ones are used.
  */
 const recorded: Recorded = recordedValues;
 
-/** Issue 5 asks for agreement within this share. */
+/** Required agreement, as a share of the value. */
 const agreement = 0.005;
 
 const off = (ours: number, theirs: number) => Math.abs(ours / theirs - 1);
@@ -29,7 +29,7 @@ it.runIf(hasNgspice)('ngspice gives the recorded values again', () => {
   const again = simulateAll();
   for (const [name, values] of Object.entries(recorded)) {
     expect(Object.keys(again[name] ?? {})).toEqual(Object.keys(values));
-    // Voltages of less than a femtovolt are nothing but rounding.
+    // Voltages below a femtovolt are only rounding.
     for (const [key, value] of Object.entries(values)) {
       if (Math.abs(value) > 1e-15)
         expect(off(again[name]?.[key] ?? Number.NaN, value), `${name} ${key}`).toBeLessThan(1e-5);

@@ -24,7 +24,8 @@ const quarters = pairs(
 );
 
 test('the example of Sen 1968: slope 4, intercept 6; 26/7 to 35/8 at 93 %, as the R package deming (tests/thiel.R) has it', () => {
-  // The paper's own interval rests on a slip in its list of slopes, as that package notes. At 95 % scipy gives the same.
+  // The paper's own interval contains an error in its list of slopes, as that package notes. At 95 % scipy gives the
+  // same.
   expect(robustSlope(sen)).toEqual({ slope: 4, range: { lo: 26 / 7, hi: 35 / 8 } });
   expect(heightAt(sen, 4, 0)).toBe(6);
 });

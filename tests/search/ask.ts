@@ -1,7 +1,7 @@
 import type { Page } from 'playwright-core';
 import queries from './queries.json' with { type: 'json' };
 
-/** Where each query of queries.json finds an answer: 0 is the first of the list, -1 where none of the list is wanted. */
+/** Rank of the first wanted answer of each query in queries.json: 0 is the top of the list, -1 if the list has none. */
 export async function placesFound(page: Page, base: string): Promise<number[]> {
   const found = await answersToAll(
     page,
@@ -13,8 +13,8 @@ export async function placesFound(page: Page, base: string): Promise<number[]> {
 }
 
 /**
- * Puts one query after the other into the search box of an open page, all from within the page. Of each it gives the
- * answers that are shown, best first: the address of each, then those of the headings below it.
+ * Types one query after the other into the search box of an open page, from within the page. Returns for each the shown
+ * answers, best first: the address of each, then those of the headings below it.
  */
 function answersToAll(page: Page, words: readonly string[]): Promise<string[][][]> {
   return page.evaluate(async (all) => {

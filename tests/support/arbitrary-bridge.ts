@@ -4,12 +4,12 @@ import type { Phases } from '../../src/kernel/electrics/phases.ts';
 import { missing, overOhms, type Reading, volts } from '../../src/kernel/reading/reading.ts';
 import { instrument, logUniform, readingOf, shown } from './arbitrary-readings.ts';
 
-/** Limits of usual multimeters, and one that is too low for any bridge. */
+/** Upper limits of usual multimeters, and one that is too low for any bridge. */
 export const meterLimits = [72e3, 720e3, 7.2e6, 72e6, 720e6];
 
 const three = (one: fc.Arbitrary<Reading>): fc.Arbitrary<Phases<Reading>> => fc.record({ U: one, V: one, W: one });
 
-/** Rails as they come: sound, open, nearly sound with one odd reading, and anything. */
+/** Rails: sound, open, nearly sound with one odd reading, and anything. */
 function rail(usual: fc.Arbitrary<number>): fc.Arbitrary<Phases<Reading>> {
   const around = (center: number, factors: number[]) =>
     fc.constantFrom(...factors).map((factor) => shown(center * factor));

@@ -33,7 +33,7 @@ const reverse = fc.oneof(
 
 const rail = fc.record({ forward, reverse });
 
-/** A diode test without resistance readings, the bus dead and the leads off as a rule. */
+/** A diode test without resistance readings, usually with the bus dead and the leads off. */
 export const diodeTest: fc.Arbitrary<BridgeDiodeInput> = fc
   .record({
     busVoltage: fc.oneof(

@@ -4,13 +4,13 @@ import { limitValue } from '../../src/kernel/limits.ts';
 import { celsius, missing, ohms, type Reading, volts } from '../../src/kernel/reading/reading.ts';
 import { instrument, logUniform, near, readingOf } from './arbitrary-readings.ts';
 
-/** Limits of usual insulation testers in ohms, one below the after-trip point. */
+/** Upper limits of usual insulation testers in ohms, one below the after-trip point. */
 export const testerLimits = [50e6, 200e6, 1e9, 14e9, 1e12];
 
 export const mostly = <T>(usual: fc.Arbitrary<T>, rare: fc.Arbitrary<T>, weight = 10): fc.Arbitrary<T> =>
   fc.oneof({ weight, arbitrary: usual }, { weight: 1, arbitrary: rare });
 
-/** A protective conductor by multimeter: nearly always its dead short. */
+/** A protective conductor by multimeter: nearly always a dead short. */
 export const pe: fc.Arbitrary<Reading> = mostly(
   fc.constantFrom(0.1, 0.2, 0.5, 0.9).map((one) => ohms(one, 0.1)),
   fc.oneof(
@@ -23,7 +23,7 @@ export const pe: fc.Arbitrary<Reading> = mostly(
 const point = limitValue('after-trip-point');
 const minimum = limitValue('ieee43-minimum-random-wound');
 
-/** One size for a winding, a little different at each terminal, so that whole sets pass and fail often. */
+/** One level for a winding, slightly different at each terminal, so that whole sets often pass and fail. */
 function winding(limit: number): fc.Arbitrary<InsulationInput['readings']> {
   const size = fc.oneof(near(limit), logUniform(limit, limit * 1e4), logUniform(limit, limit * 1e4));
   const one = (center: number) => readingOf(fc.constantFrom(1, 1, 1.02, 0.97, 1.1).map((factor) => center * factor));
@@ -32,7 +32,7 @@ function winding(limit: number): fc.Arbitrary<InsulationInput['readings']> {
   return mostly(even, uneven, 5);
 }
 
-/** Mostly room temperature, at times at the ends of the methods' validity or beyond. */
+/** Mostly room temperature, sometimes at the ends of the methods' validity or beyond. */
 export const windingTemperature: fc.Arbitrary<Reading> = mostly(
   fc.constantFrom(15, 20, 22, 25, 30, 40).map((one) => celsius(one, 1)),
   fc.oneof(
@@ -50,7 +50,7 @@ export const testVoltage: fc.Arbitrary<Reading> = mostly(
 
 const percent = (value: number): Reading => ({ kind: 'value', value, unit: '%', resolution: 1 });
 
-/** The air: mostly not given, at times whole, now and then half. */
+/** The air: mostly not stated, sometimes complete, rarely incomplete. */
 const air: fc.Arbitrary<Pick<InsulationInput, 'ambient' | 'humidity'>> = fc.oneof(
   { weight: 4, arbitrary: fc.constant({ ambient: missing, humidity: missing }) },
   {

@@ -10,21 +10,21 @@ const point = limitValue('after-trip-point');
 
 type Row = fc.Arbitrary<Phases<Reading>>;
 
-/** Three readings of one size, on a display of whole megohms. */
+/** Three readings of one level, on a display of whole megohms. */
 const even = (size: fc.Arbitrary<number>): Row =>
   size.map((center) => {
     const reading = ohms(Math.round(center / 1e6) * 1e6, 1e6);
     return { U: reading, V: reading, W: reading };
   });
 
-/** Three readings of about one size, at times bounds or missing. */
+/** Three readings of about one level, sometimes bounds or missing. */
 const ragged = (size: fc.Arbitrary<number>): Row => {
   const one = (center: number) => readingOf(fc.constantFrom(1, 1.05, 0.95).map((factor) => center * factor));
   return size.chain((center) => fc.record({ U: one(center), V: one(center), W: one(center) }));
 };
 
 const good = even(logUniform(4 * point, 100 * point));
-/** Just above the point, where two good parts can be a bad pair. */
+/** Just above the point, so that two good parts can be bad together. */
 const tight = even(fc.constantFrom(1, 1.1, 1.3, 1.6, 2, 3, 10, 50).map((factor) => factor * point));
 const any: Row = fc.oneof(ragged(logUniform(point, 100 * point)), ragged(near(point)), ragged(logUniform(0.1, 1e9)));
 
@@ -39,10 +39,10 @@ const isolated: fc.Arbitrary<Reading> = mostly(
   8,
 );
 
-/** A go takes every stage, so most visits have them all. */
+/** A go needs every stage, so most visits have them all. */
 const optional = <T>(one: fc.Arbitrary<T>) => fc.option(one, { nil: undefined, freq: 12 });
 
-/** A visit whose rows are mostly like `row`, now and then anything. */
+/** A visit whose rows are mostly like `row`, sometimes anything. */
 function visit(row: Row): fc.Arbitrary<IsolationInput> {
   const usual = mostly(row, any, 12);
   return fc

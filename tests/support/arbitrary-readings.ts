@@ -9,25 +9,25 @@ import {
   type ValueReading,
 } from '../../src/kernel/reading/reading.ts';
 
-/** What a display of `digits` digits shows for a resistance in ohms: the value rounded, with its step. */
+/** A resistance in ohms as shown by a display of `digits` digits: the value rounded, with its step. */
 export function shown(resistance: number, digits = 3): ValueReading {
   if (resistance === 0) return ohms(0, 0.1);
   const place = Math.floor(Math.log10(resistance)) - digits + 1;
   return ohms(Number(`${Math.round(resistance / 10 ** place)}e${place}`), Number(`1e${place}`));
 }
 
-/** Resistances whose order of magnitude is spread evenly between two ends, in ohms. */
+/** Resistances with an evenly distributed order of magnitude between two ends, in ohms. */
 export function logUniform(from: number, to: number): fc.Arbitrary<number> {
   return fc.double({ min: Math.log10(from), max: Math.log10(to), noNaN: true }).map((exponent) => 10 ** exponent);
 }
 
-/** Resistances beside a limit: at it, a little and far below and above. */
+/** Resistances around a limit: at it, slightly and far below and above. */
 export function near(limit: number): fc.Arbitrary<number> {
   const factors = [1e-3, 0.1, 0.25, 0.5, 0.8, 0.9, 0.95, 0.99, 1, 1.01, 1.05, 1.1, 1.25, 1.5, 2, 4, 10, 100];
   return fc.constantFrom(...factors).map((factor) => limit * factor);
 }
 
-/** Mostly values, now and then an over-range or under-range with or without its bound, or nothing. */
+/** Mostly values, sometimes over-range or under-range with or without its bound, or missing. */
 export function readingOf(resistance: fc.Arbitrary<number>): fc.Arbitrary<Reading> {
   return fc.oneof(
     { weight: 12, arbitrary: resistance.map((one) => shown(one)) },
@@ -49,7 +49,7 @@ export function instrument(upperLimits: number[]): fc.Arbitrary<Instrument> {
   );
 }
 
-/** The same instrument stated less well: wider limits of error, or a lower upper limit. */
+/** The same instrument with weaker specifications: wider limits of error, or a lower upper limit. */
 export function weakerInstrument(upperLimits: number[]): fc.Arbitrary<(instrument: Instrument) => Instrument> {
   const extra = fc.constantFrom(0, 0.5, 1, 5, 20, 100);
   return fc
@@ -57,17 +57,18 @@ export function weakerInstrument(upperLimits: number[]): fc.Arbitrary<(instrumen
     .map(({ percent, counts, limit }) => (stated) => ({
       percent: Math.min(100, (stated.percent ?? 0) + percent),
       counts: (stated.counts ?? 0) + counts,
-      // To state a limit for the first time is to know more: it bounds an over-range noted without its range.
+      // Only lowers a stated limit: a new one would add knowledge, since it bounds an over-range noted without its
+      // range.
       ...(stated.upperLimit === undefined ? {} : { upperLimit: Math.min(stated.upperLimit, limit) }),
     }));
 }
 
-/** The reading with its resistance, or its bound, divided by `factor`: on the display's steps, never above what it was. */
+/** The reading with its resistance or bound divided by `factor`: on the display's steps, never higher than before. */
 export function lower(reading: Reading, factor: number): Reading {
   return changed(reading, (value, step) => Math.floor(value / factor / step) * step);
 }
 
-/** The reading with its resistance, or its bound, multiplied by `factor`. */
+/** The reading with its resistance or bound multiplied by `factor`. */
 export function higher(reading: Reading, factor: number): Reading {
   return changed(reading, (value, step) => Math.ceil((value * factor) / step) * step);
 }

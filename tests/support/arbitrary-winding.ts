@@ -4,7 +4,7 @@ import { conductors } from '../../src/kernel/electrics/conductor-temperature.ts'
 import { celsius, missing, ohms, overOhms, type Reading } from '../../src/kernel/reading/reading.ts';
 import { instrument, logUniform, readingOf, shown } from './arbitrary-readings.ts';
 
-/** Windings as they come: alike, nearly so, one apart, and anything. */
+/** Windings: alike, nearly alike, one different, and anything. */
 const readings: fc.Arbitrary<WindingInput['readings']> = fc
   .record({ center: logUniform(0.02, 30), digits: fc.constantFrom(2, 3, 4) })
   .chain(({ center, digits }) => {
@@ -52,7 +52,7 @@ export const windingInput: fc.Arbitrary<WindingInput> = fc
   .tuple(readings, statements, reference)
   .map(([three, stated, compared]) => ({ readings: three, ...stated, ...compared }));
 
-/** The usual visit to a motor: four leads, nothing to compare with. */
+/** The usual measurement: four leads, nothing to compare with. */
 export const plainWinding: fc.Arbitrary<WindingInput> = fc
   .record({ readings, leads: fc.constantFrom('four' as const, 'four' as const, 'zeroed' as const) })
   .map((input): WindingInput => input);

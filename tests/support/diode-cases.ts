@@ -20,7 +20,7 @@ export interface DiodeRows {
   resistance?: [string, string];
 }
 
-/** What is left out is as usual: discharged bus, leads off, readings that stand still, a sound stage. */
+/** Defaults: discharged bus, leads off, steady readings, a sound stage. */
 export function diodeInput(rows: DiodeRows = {}, other: Partial<BridgeDiodeInput> = {}): BridgeDiodeInput {
   return {
     busVoltage: typed('0.02 V', 'voltage'),

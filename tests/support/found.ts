@@ -1,6 +1,6 @@
 import type { Finding } from '../../src/kernel/assessment/assessment.ts';
 
-/** The first finding of this code, with what it carries. */
+/** The first finding with this code, with its payload. */
 export function found<F extends Finding, Code extends F['code']>(
   findings: readonly F[],
   code: Code,
@@ -11,7 +11,7 @@ export function found<F extends Finding, Code extends F['code']>(
   return one;
 }
 
-/** All figures that a finding carries, however deep. */
+/** All figures of a finding, at any depth. */
 export function figures(part: unknown): number[] {
   if (typeof part === 'number') return [part];
   return typeof part === 'object' && part !== null ? Object.values(part).flatMap(figures) : [];

@@ -6,7 +6,7 @@ import type { Instrument } from '../../src/kernel/reading/interval.ts';
 import cases from '../unit/calculators/hand-worked-cases.json' with { type: 'json' };
 import { typed, typedPhases } from './typed.ts';
 
-/** What each case expects: the verdict, the codes and steps that matter, and why, worked by hand from the rules. */
+/** What each case expects, worked by hand from the rules: the verdict, the important codes and steps, and why. */
 interface Expected {
   title: string;
   verdict: Verdict;
@@ -72,7 +72,7 @@ function stated({ upperLimit, ...accuracy }: StatedInstrument = {}): Instrument 
   return limit?.kind === 'value' ? { ...accuracy, upperLimit: limit.value } : accuracy;
 }
 
-/** What is left out is as usual: a discharged bus and the motor leads off. */
+/** Defaults: a discharged bus and the motor leads off. */
 export function bridgeInput({
   plus,
   minus,
@@ -93,7 +93,7 @@ export function bridgeInput({
   };
 }
 
-/** What is left out is as usual: after a trip, 400 V motor at 20 °C, 500 V test, halving rule, PE sound, no air. */
+/** Defaults: after a trip, 400 V motor at 20 °C, 500 V test, halving rule, PE sound, no air. */
 export function insulationInput(one: InsulationCase): InsulationInput {
   return {
     occasion: one.occasion ?? 'after-trip',
@@ -116,7 +116,7 @@ function stage(text: string): StageReadings {
   return { ...typedPhases([U, V, W].join('|')), PE: typed(PE) };
 }
 
-/** What is left out is as usual: stage not taken, 500 V test, motor at 20 °C, ends not looked at, no symptom. */
+/** Defaults: stage not taken, 500 V test, motor at 20 °C, ends not checked, no symptom. */
 export function isolationInput(one: IsolationCase): IsolationInput {
   return {
     joined: stage(one.joined),

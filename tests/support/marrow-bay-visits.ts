@@ -7,7 +7,7 @@ import { confirmStep, enterStep } from './visit-records.ts';
 /** Steps in the order in which a person answers them. */
 export type Entry = readonly [StepId, Form];
 
-/** A clock that goes on by four minutes with each entry, so that every time in a record differs. */
+/** A clock that advances four minutes with each entry, so that every time in a record differs. */
 export function* clock(): Generator<string, never> {
   for (let minutes = 0; ; minutes += 4) {
     const two = (number: number) => String(number).padStart(2, '0');
@@ -53,7 +53,7 @@ export const locked: Form = {
   outputVoltage: '0.05 V',
   busVoltage: '0.03 V',
 };
-export const busLow: Form = { meterProved: 'yes', busVoltage: '0.04 V' };
+const busLow: Form = { meterProved: 'yes', busVoltage: '0.04 V' };
 export const nothingSeen: Form = {
   reseated: 'yes',
   seenDrive: 'nothing',

@@ -1,4 +1,4 @@
-/** The few functions of psychrolib that the tests use; the package brings no types. */
+/** The few functions of psychrolib that the tests use; the package has no types. */
 declare module 'psychrolib' {
   interface Psychrolib {
     SI: unknown;

@@ -2,13 +2,13 @@ import { expect } from 'vitest';
 import type { Finding, Step } from '../../src/kernel/assessment/assessment.ts';
 import { type FindingSentences, type StepSentences, sentenceOf } from '../../src/kernel/words/sentences.ts';
 
-/** A sentence that a person can read: whole, with every number filled in. */
+/** A complete sentence with every number filled in. */
 export function isClean(sentence: string | undefined) {
   expect(sentence).toMatch(/^[A-Z0-9“].*[.]$/s);
   expect(sentence).not.toMatch(/undefined|null|NaN|Infinity|∞|\[object| {2}|\s[.,;:)]|\(\s|\(\)|^\s|\s$/);
 }
 
-/** Says every finding and step of an assessment; gives the codes that were said. */
+/** Checks the sentence of every finding and step of an assessment; returns their codes. */
 export function sayAll<F extends Finding, S extends Step>(
   { findings, next }: { findings: readonly F[]; next: readonly S[] },
   findingTexts: FindingSentences<F>,

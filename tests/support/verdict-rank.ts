@@ -1,15 +1,10 @@
 import { expect } from 'vitest';
-import type { Assessment, Verdict } from '../../src/kernel/assessment/assessment.ts';
+import type { Verdict } from '../../src/kernel/assessment/assessment.ts';
 
-/** Safety order: a worse reading may only lower the rank. */
+/** Order of safety: a worse reading may only lower the rank. */
 export const rank: Record<Verdict, number> = { 'no-go': 0, undecided: 1, go: 2 };
 
-/** Codes of the findings that bear on the verdict or warn, without notes, sorted. */
-export function codesOf({ findings }: Assessment): string[] {
-  return [...new Set(findings.map(({ code }) => code))].sort();
-}
-
-/** Counts verdicts, so that a property can show that it met all of them. */
+/** Counts verdicts, so that a property can prove that it met all of them. */
 export function tally(): {
   count: Record<Verdict, number>;
   add: (verdict: Verdict) => void;
@@ -20,7 +15,7 @@ export function tally(): {
   return { count, add: (verdict) => count[verdict]++, share: (verdict) => count[verdict] / total() };
 }
 
-/** A property that meets a verdict rarely proves little about it: each must come in at least a tenth of the cases. */
+/** A property that rarely meets a verdict proves little about it: each must occur in at least a tenth of the cases. */
 export function meetsAllVerdicts({ share }: ReturnType<typeof tally>, least = 0.1) {
   for (const verdict of ['go', 'undecided', 'no-go'] as const) expect(share(verdict), verdict).toBeGreaterThan(least);
 }

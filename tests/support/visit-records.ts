@@ -6,7 +6,7 @@ import type { VisitRecord } from '../../src/visit/record/visit-schema.ts';
 import type { Form } from '../../src/visit/steps/fields.ts';
 import type { StepId } from '../../src/visit/steps/ids.ts';
 
-// Changes of a visit from record to record, for tests that look at the record alone.
+// Changes of a visit from record to record, for tests that only check the record.
 
 export function enterStep(visit: VisitRecord, id: StepId, typed: Form, now: string): VisitRecord {
   return change.enterStep(evaluate(visit, now), id, typed, now).visit;

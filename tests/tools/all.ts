@@ -1,6 +1,6 @@
 import { existsSync, mkdirSync, readFileSync, rmSync } from 'node:fs';
 import { join } from 'node:path';
-import { tellEngines } from './engines-told.ts';
+import { reportEngines } from './engine-report.ts';
 import { reportFolder } from './paths.ts';
 import { type Counts, countsOf, type Report } from './report.ts';
 import { run } from './run.ts';
@@ -49,7 +49,7 @@ for (const step of steps) {
   results.push(result);
   console.log(`--- ${step.name}: ${result.passed} passed, ${result.failed} failed`);
 }
-const told = await tellEngines(reportOf('browser'));
+const told = await reportEngines(reportOf('browser'));
 results.push({ name: 'engines', passed: 0, failed: told.wanting.length, failures: told.wanting });
 
 console.log('\nAll steps:');

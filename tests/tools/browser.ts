@@ -4,7 +4,7 @@ import chromiumFromNpm from '@sparticuz/chromium';
 import { type BrowserServer, chromium } from 'playwright-core';
 import { root } from './paths.ts';
 
-export interface FoundBrowser {
+interface FoundBrowser {
   path: string;
   from: 'CHROME_PATH' | 'system' | 'npm';
 }
@@ -31,8 +31,8 @@ export const launchArguments = [
 ];
 
 /**
- * The browser for the tests: CHROME_PATH, else a Chrome or Chromium of the system, else the one that npm brings.
- * FIELDBOOK_BROWSER=npm takes the last one in any case.
+ * The browser for the tests: CHROME_PATH, else a Chrome or Chromium of the system, else the one from npm.
+ * FIELDBOOK_BROWSER=npm always takes the last one.
  */
 export async function findBrowser(): Promise<FoundBrowser> {
   const wished = process.env.CHROME_PATH;
@@ -55,13 +55,13 @@ export async function launchBrowser(): Promise<BrowserServer> {
   }
 }
 
-/** What to do when the browser's file is there, but a library of the system is not. */
-export const missingLibraryMessage = (library: string) =>
+/** What to do if the browser is installed but a library of the system is missing. */
+const missingLibraryMessage = (library: string) =>
   `The browser for the tests can't start without the library ${library}.\n` +
   'Install what it needs: sudo npm run browser:libraries\n' +
-  'Or install Chromium, which the tests then take: sudo apt-get install -y chromium';
+  'Or install Chromium, which the tests then use: sudo apt-get install -y chromium';
 
-/** The package unpacks into the temporary folder; one of our own keeps users and versions apart. */
+/** The package unpacks into the temporary folder; our own one separates users and versions. */
 async function unpackedFromNpm(): Promise<string> {
   if (process.platform !== 'linux' || process.arch !== 'x64') {
     throw new Error('No Chrome or Chromium was found. Install one, or name it with CHROME_PATH.');

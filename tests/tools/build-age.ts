@@ -4,10 +4,10 @@ import { root, siteFolder } from './paths.ts';
 
 const sources = ['src', 'content', 'public', 'astro.config.mjs', 'package-lock.json'];
 
-/** The worker with the list of all files is written last: a build that broke off half-way has none, or an old one. */
+/** The worker with the list of all files is written last: an aborted build has none, or an old one. */
 const lastFile = 'sw.js';
 
-/** Whether the built site is younger than everything that it is made from. */
+/** Whether the built site is newer than all its sources. */
 export function isBuildCurrent(): boolean {
   const built = join(siteFolder, lastFile);
   if (!existsSync(built)) return false;
@@ -15,7 +15,7 @@ export function isBuildCurrent(): boolean {
   return sources.every((source) => newestChange(resolve(root, source)) < time);
 }
 
-/** Time of the youngest file or folder at or below the path, in ms; a folder's own time tells of files removed. */
+/** Time of the newest file or folder at or below the path, in ms; a folder's own time shows removed files. */
 function newestChange(path: string): number {
   const entry = statSync(path, { throwIfNoEntry: false });
   if (!entry) return 0;

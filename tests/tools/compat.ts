@@ -2,15 +2,15 @@ import compat from '@mdn/browser-compat-data' with { type: 'json' };
 import type { CompatStatement, Identifier, SimpleSupportStatement } from '@mdn/browser-compat-data';
 import { isOlder, oldestBrowsers } from '../../src/shipped/targets.ts';
 
-// What the browsers of the targets know, after MDN's browser-compat-data.
+// What the oldest supported browsers can do, by MDN's browser-compat-data.
 
 export { compat };
 
-/** What the compatibility data calls a browser that browserslist names otherwise. */
+/** Names of browsers that differ between browserslist and the compatibility data. */
 const names: Record<string, string> = { ios_saf: 'safari_ios' };
 const targets = [...oldestBrowsers()].map(([name, version]) => ({ name: names[name] ?? name, version }));
 
-/** The browsers of the targets that lack a feature, or know it by another name only. */
+/** The supported browsers that lack a feature, or only have it under another name. */
 export function lacking(feature: Identifier | undefined): string[] {
   const statement = feature?.__compat;
   if (statement === undefined) return [];
@@ -38,7 +38,7 @@ export function below(feature: Identifier | undefined): [string, Identifier][] {
 
 const holders = new Map([...below(compat.api), ...below(compat.javascript.builtins)]);
 
-/** All that scripts know by a name: properties of whatever object, and what stands alone. */
+/** Everything that scripts may access by a name: properties of any object, and globals. */
 const bearers = new Map<string, Identifier[]>();
 for (const [, holder] of holders)
   for (const [name, member] of below(holder)) {
@@ -46,19 +46,19 @@ for (const [, holder] of holders)
     bearers.set(plain, [...(bearers.get(plain) ?? []), member]);
   }
 
-/** The browsers that lack `holder.name`; where the data files it elsewhere, those that know nothing of the name. */
+/** The browsers that lack `holder.name`; if the data has it elsewhere, those that lack every property of that name. */
 export function lackingMember(holder: string, name: string): string[] {
   const members = new Map(below(holders.get(holder)));
   const member = members.get(name) ?? members.get(`${name}_static`);
   return member ? lacking(member) : lackingName(name);
 }
 
-/** The browsers that lack every property of that name, where each of them is lacking somewhere. */
+/** The browsers that lack a property of that name, if each such property is lacking somewhere. */
 export function lackingName(name: string): string[] {
   const lists = (bearers.get(name) ?? []).map(lacking);
   return lists.length > 0 && lists.every((list) => list.length > 0) ? [...new Set(lists.flat())] : [];
 }
 
-/** The browsers that lack what stands alone under that name, such as `structuredClone`. */
+/** The browsers that lack a global of that name, such as `structuredClone`. */
 export const lackingGlobal = (name: string): string[] =>
   holders.has(name) ? lacking(holders.get(name)) : lacking(compat.api.Window?.[name]);

@@ -13,7 +13,7 @@ export async function startDisplay(): Promise<Display> {
   return { name: `:${number}`, close: () => killGroup(server) };
 }
 
-/** The first line that a program writes; fails where it ends or says nothing for 20 s. */
+/** The first line that a program writes; fails if it ends or writes nothing for 20 s. */
 function firstLine(output: NodeJS.ReadableStream | null, program: string): Promise<string> {
   return new Promise((done, fail) => {
     let text = '';

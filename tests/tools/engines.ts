@@ -10,25 +10,25 @@ export interface FoundEngine {
   name: EngineName;
   /** The browser's program. */
   path: string;
-  /** Whether it keeps pages for back and forward, as browsers of people do; the Chromium that npm brings does not. */
+  /** Whether it caches pages for back and forward, as everyday browsers do; the Chromium from npm does not. */
   keepsPages: boolean;
 }
 
-export interface MissingEngine {
+interface MissingEngine {
   name: EngineName;
-  /** What is not there, and the Debian packages that bring it. */
+  /** What is missing, and the Debian packages that provide it. */
   missing: string;
 }
 
-/** Drives WebKitGTK by the WebDriver protocol. */
+/** Controls WebKitGTK by the WebDriver protocol. */
 export const webkitDriver = process.env.WEBKIT_DRIVER_PATH ?? '/usr/bin/WebKitWebDriver';
 
 const firefoxPaths = ['/usr/bin/firefox-esr', '/usr/bin/firefox', '/Applications/Firefox.app/Contents/MacOS/firefox'];
 
-/** The small browser that comes with the library; its folder carries the library's and the processor's name. */
+/** The small browser in the library's package; its folder has the name of the library and the processor. */
 const webkitBrowsers = ['/usr/lib/*/webkit*gtk-*/MiniBrowser', '/usr/libexec/webkit*gtk-*/MiniBrowser'];
 
-/** The browser engines of this machine that the tests can drive, and those they can't, each with what it lacks. */
+/** The browser engines of this machine that the tests can use, and the others with what is missing. */
 export async function findEngines(): Promise<(FoundEngine | MissingEngine)[]> {
   return [await findChromium(), findFirefox(), findWebKit()];
 }
@@ -62,7 +62,7 @@ function findWebKit(): FoundEngine | MissingEngine {
   return { name: 'WebKitGTK', path, keepsPages: true };
 }
 
-/** As the browser tells it, e.g. `140.3.1esr`; WebKitGTK's tells it only where there is a screen. */
+/** As the browser reports it, e.g. `140.3.1esr`; WebKitGTK's needs a screen for that. */
 export async function versionOf({ name, path }: FoundEngine): Promise<string> {
   const display = name === 'WebKitGTK' ? await startDisplay() : undefined;
   const env = { ...process.env, ...(display && { DISPLAY: display.name }) };

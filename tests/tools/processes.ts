@@ -2,10 +2,10 @@ import { type ChildProcess, spawn } from 'node:child_process';
 
 const groups = new Set<number>();
 
-/** Starts a program in a group of its own, which dies with this process, however that ends short of SIGKILL. */
+/** Starts a program in its own process group, which ends with this process (except after SIGKILL). */
 export function startGroup(program: string, args: string[], env: NodeJS.ProcessEnv = process.env): ChildProcess {
   const child = spawn(program, args, { env, detached: true, stdio: ['ignore', 'pipe', 'pipe'] });
-  // A program that can't be started is missed by those who wait for its answer.
+  // If the program can't be started, its missing output is reported elsewhere.
   child.on('error', () => undefined);
   if (child.pid !== undefined) groups.add(child.pid);
   return child;

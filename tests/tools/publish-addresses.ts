@@ -3,7 +3,7 @@ import { join } from 'node:path';
 import { root } from './paths.ts';
 import { siteAddresses } from './site-addresses.ts';
 
-/** Adds the addresses of the built site to the list of published ones; takes none away. `npm run publish:addresses`. */
+/** Adds the addresses of the built site to the list of published ones; removes none. `npm run publish:addresses`. */
 const list = join(root, 'tests/content/addresses.txt');
 const published = readFileSync(list, 'utf8')
   .split('\n')

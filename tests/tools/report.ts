@@ -1,7 +1,7 @@
 import { relative } from 'node:path';
 import { root } from './paths.ts';
 
-/** What is used of the test runner's report. */
+/** The used parts of the test runner's report. */
 export interface Report {
   numPassedTests: number;
   numFailedTests: number;
@@ -11,7 +11,7 @@ export interface Report {
     assertionResults: {
       status: string;
       fullName: string;
-      /** Titles of the groups that it stands in, the outermost first. */
+      /** Titles of its groups, the outermost first. */
       ancestorTitles: string[];
       failureMessages?: string[] | null;
     }[];
@@ -21,11 +21,11 @@ export interface Report {
 export interface Counts {
   passed: number;
   failed: number;
-  /** A line for each test that failed, also at a first attempt, for the end of the output: that is what is kept of it. */
+  /** A line for each test that failed, even if only at its first attempt, for the end of the output. */
   failures?: string[];
 }
 
-/** A run that broke off before or beside its tests counts as one failure, so that it can't pass unseen. */
+/** A run that aborted outside its tests counts as one failure, so that it can't pass unnoticed. */
 export function countsOf(report: Report | undefined, exitCode: number): Counts {
   if (report === undefined) return { passed: 0, failed: 1 };
   const broken = report.numTotalTests === 0 || (exitCode !== 0 && report.numFailedTests === 0);
@@ -36,7 +36,7 @@ export function countsOf(report: Report | undefined, exitCode: number): Counts {
   };
 }
 
-/** A test that passed at a second attempt brings the failure of its first one with it. */
+/** A test that passed at its second attempt reports the failure of its first one. */
 function failuresOf({ testResults }: Report): string[] {
   return testResults.flatMap(({ name: file, assertionResults }) =>
     assertionResults.flatMap(({ status, fullName, failureMessages }) => {

@@ -2,7 +2,7 @@ import { spawn } from 'node:child_process';
 import { delimiter, resolve } from 'node:path';
 import { root } from './paths.ts';
 
-/** Vitest sets these for its own tests; a build that is started from a test would take them for its settings. */
+/** Vitest sets these for its own tests; a build started from a test must not inherit them. */
 const ofVitest = /^(NODE_ENV|BASE_URL|DEV|PROD|MODE|SSR|TEST|VITEST.*)$/;
 
 /**
@@ -24,5 +24,5 @@ export function run(tool: string, args: string[], env: NodeJS.ProcessEnv = {}): 
   });
 }
 
-/** Astro's own usage reports are switched off: nothing leaves the machine. */
+/** Astro's usage reports are off: nothing leaves the machine. */
 export const astro = (args: string[]) => run('astro', args, { ASTRO_TELEMETRY_DISABLED: '1' });

@@ -2,7 +2,7 @@ import { type AnyNode, parse } from 'acorn';
 import { full } from 'acorn-walk';
 import { compat, lacking, lackingGlobal, lackingName } from './compat.ts';
 
-/** The newest edition of the language that all browsers of the targets read whole; the build writes no later one. */
+/** The newest edition of the language that all supported browsers can parse; the build writes no later one. */
 const edition = 2020;
 
 const { javascript, api } = compat;
@@ -15,8 +15,8 @@ const syntax = {
 };
 
 /**
- * What a built script uses that some browser of the targets lacks. Types are unknown here, so a property counts where
- * no object of the targets' browsers carries one of that name. Throws where those browsers could not parse the script.
+ * What a built script uses that some supported browser lacks. Types are unknown here, so a property counts only if no
+ * object of those browsers has one of that name. Throws if they could not parse the script.
  */
 export function youngFeatures(code: string, kind: 'module' | 'worker'): string[] {
   const found = new Set<string>();
@@ -30,7 +30,7 @@ export function youngFeatures(code: string, kind: 'module' | 'worker'): string[]
   return [...found].sort();
 }
 
-/** The names that are read from an object or taken out of it. */
+/** The property names that are read or destructured from an object. */
 function propertiesIn(node: AnyNode): string[] {
   if (node.type === 'MemberExpression') return nameOf(node.property, node.computed);
   if (node.type !== 'ObjectPattern') return [];

@@ -17,7 +17,7 @@ const securityPolicy = [
   "frame-ancestors 'self'",
 ].join('; ');
 
-/** What is sent with every file; DEVELOPERS.md gives the same to other hosts. */
+/** Sent with every file; README.md lists the same for other hosts. */
 export const securityHeaders: Record<string, string> = {
   'Content-Security-Policy': securityPolicy,
   'X-Content-Type-Options': 'nosniff',

@@ -5,16 +5,16 @@ import { join } from 'node:path';
 import sirv from 'sirv';
 import { securityHeaders } from './security-policy.ts';
 
-export interface ServeOptions {
+interface ServeOptions {
   /** The built site. */
   folder: string;
-  /** The path it is served below, with a slash at both ends. */
+  /** The base path, with a slash at both ends. */
   base: string;
-  /** The wished port; 0 or a taken one gives a free one. */
+  /** The wanted port; 0 or a used one gives a free one. */
   port: number;
   /** Leave out to listen on every interface, so that a tablet on the same network can open it. */
   host?: string;
-  /** `idle`: the worker does nothing, so that a page doesn't fetch the whole site for the time without a network. */
+  /** `idle`: the worker does nothing, so that a page doesn't fetch the whole site for offline use. */
   worker?: 'real' | 'idle';
 }
 
@@ -25,7 +25,7 @@ export interface ServedSite {
   close: () => Promise<void>;
 }
 
-/** Serves a built site as a plain static host does. Fails where the folder holds no site. */
+/** Serves a built site like a plain static host. Fails if the folder has no site. */
 export async function serveSite({ folder, base, port, host, worker }: ServeOptions): Promise<ServedSite> {
   if (!existsSync(join(folder, 'index.html'))) throw new Error(`No built site in ${folder}: run npm run build first.`);
   const files = sirv(folder, { etag: true, brotli: true, setHeaders });
@@ -45,9 +45,9 @@ export async function serveSite({ folder, base, port, host, worker }: ServeOptio
   };
 }
 
-/** The path below the base, or undefined when the request has been answered. */
+/** The path below the base, or undefined if the request has been answered. */
 function withinBase(request: IncomingMessage, response: ServerResponse, base: string): string | undefined {
-  // A request line that is no address gives an empty path, which no base starts.
+  // A request line without a valid address gives an empty path, which has no base.
   const { pathname = '', search = '' } = URL.parse(`http://localhost${request.url}`) ?? {};
   if (pathname.startsWith(base)) return `/${pathname.slice(base.length)}`;
   if (`${pathname}/` === base || pathname === '/') redirect(response, base + search);
@@ -55,7 +55,7 @@ function withinBase(request: IncomingMessage, response: ServerResponse, base: st
   return undefined;
 }
 
-/** Articles link to each other with the slash; without it, relative addresses would go astray. */
+/** Articles link to each other with the slash; without it, relative addresses would be wrong. */
 function isFolderWithoutSlash(folder: string, path: string): boolean {
   if (path.endsWith('/') || path.includes('..')) return false;
   return statSync(join(folder, path), { throwIfNoEntry: false })?.isDirectory() ?? false;
@@ -78,7 +78,7 @@ function idleWorker(response: ServerResponse): void {
 
 function setHeaders(response: ServerResponse, path: string): void {
   for (const [name, value] of Object.entries(securityHeaders)) response.setHeader(name, value);
-  // The search index has endings of its own, which no list of types knows.
+  // The search index has its own file endings, which no list of types has.
   if (/\.(pagefind|pf_\w+)$/.test(path)) response.setHeader('Content-Type', 'application/octet-stream');
 }
 

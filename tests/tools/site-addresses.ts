@@ -4,7 +4,8 @@ import { siteBase, siteFolder } from './paths.ts';
 
 /**
  * Every address of the built site that people may have written down: each page, and each heading, row, term and
- * question that shows its own link, and each former one that still leads there. From the root of the site, whatever folder it is served from.
+ * question that shows its own link, and each former one that still works. From the root of the site, without the base
+ * path.
  */
 export function siteAddresses(): string[] {
   const pages = globSync('**/index.html', { cwd: siteFolder }).filter((file) => !isRedirect(file));
@@ -19,7 +20,7 @@ export function siteAddresses(): string[] {
   });
 }
 
-/** Paths that lead on to another page, so that all addresses below them are kept. */
+/** Paths that redirect to another page, so that all addresses below them are kept. */
 export function redirects(): string[] {
   return globSync('**/index.html', { cwd: siteFolder }).filter(isRedirect).map(pathOf);
 }

@@ -4,7 +4,7 @@ import ts from 'typescript';
 import { lackingGlobal, lackingMember } from './compat.ts';
 import { root } from './paths.ts';
 
-/** Where the scripts of the pages and the workers begin. */
+/** The entry scripts of the pages and the workers. */
 const entries = [
   'src/calculators/mount.ts',
   // The mount script finds them by their names.
@@ -12,21 +12,21 @@ const entries = [
   'src/visit/app/mount-visit.ts',
   'src/practice/app/mount-practice.ts',
   'src/search/box/search-box.ts',
-  'src/offline/page.ts',
+  'src/offline/register-worker.ts',
   'src/offline/service-worker.ts',
 ];
 
-export interface SourceUse {
+interface SourceUse {
   /** `Array.at`, `BroadcastChannel`. */
   feature: string;
   /** `src/visit/storage/tab-channel.ts:34` */
   place: string;
 }
 
-export interface SourceFeatures {
-  /** What our own scripts use of the browser that one of the targets lacks; each type is known, so no name misleads. */
+interface SourceFeatures {
+  /** Browser features in our own scripts that a supported browser lacks; types are known, so no name is ambiguous. */
   young: SourceUse[];
-  /** All names of properties that our own scripts give to things of their own. */
+  /** All property names that our own scripts define. */
   ownNames: Set<string>;
 }
 
@@ -69,14 +69,17 @@ export function sourceFeatures(): SourceFeatures {
   }
 }
 
-/** What a declaration in the language's own libraries stands for: `Array.at`, or `structuredClone` alone. */
+/** The feature of a declaration in the language's own libraries: `Array.at`, or the global `structuredClone`. */
 function useOf({ parent }: ts.Declaration, name: string): { feature: string; lackedBy: string[] } {
   const holder = holderOf(parent);
   if (holder === undefined) return { feature: name, lackedBy: lackingGlobal(name) };
   return { feature: `${holder}.${name}`, lackedBy: lackingMember(holder, name) };
 }
 
-/** The libraries declare what an object carries in interfaces (`Array`, `ReadonlyArray`, `ObjectConstructor`) or beside a variable. */
+/**
+ * The libraries declare members in interfaces (`Array`, `ReadonlyArray`, `ObjectConstructor`) or in the type of a
+ * variable.
+ */
 function holderOf(parent: ts.Node): string | undefined {
   if (ts.isInterfaceDeclaration(parent))
     return parent.name.text.replace(/^Readonly(?=Array|Map|Set)|(?<=\w)Constructor$/g, '');

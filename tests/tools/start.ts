@@ -3,9 +3,9 @@ import { buildSite } from './build.ts';
 import { siteBase, siteFolder } from './paths.ts';
 import { serveSite } from './serve.ts';
 
-// npm start builds and serves; npm run serve (with --built) serves the last build. HOST and PORT narrow where.
+// npm start builds and serves; npm run serve (with --built) serves the last build. HOST and PORT choose where.
 
-/** Where a tablet on the same network finds this machine. */
+/** Addresses of this machine for a tablet on the same network. */
 function otherAddresses(port: number): string[] {
   const own = Object.values(networkInterfaces()).flatMap((list) => list ?? []);
   return own.filter((a) => a.family === 'IPv4' && !a.internal).map((a) => `http://${a.address}:${port}${siteBase}`);

@@ -6,15 +6,15 @@ const selectors = new Map(below(css.selectors));
 const properties = new Map(below(css.properties));
 const media = new Map(below(css['at-rules']?.media));
 
-/** A part of a style sheet that some browser of the targets can't read. */
-export interface YoungStyle {
+/** A part of a style sheet that some supported browser can't read. */
+interface YoungStyle {
   /** `:has`, `accent-color`, `@media scripting`, `width: fit-content`. */
   feature: string;
-  /** The selectors of the same rule that a browser would have understood, and drops with it. */
+  /** Selectors of the same rule that the browser understands but drops with it. */
   bystanders: string[];
 }
 
-/** What a style sheet uses that some browser of the targets lacks. Values are looked up by word, function and unit. */
+/** What a style sheet uses that some supported browser lacks. Values are looked up by word, function and unit. */
 export function youngStyles(code: string): YoungStyle[] {
   const found: YoungStyle[] = [];
   walk(parse(code, { parseCustomProperty: false }), (node) => {
@@ -32,7 +32,7 @@ export function youngStyles(code: string): YoungStyle[] {
   return found;
 }
 
-/** A browser drops a whole rule when it can't read one of its selectors. */
+/** A browser drops a whole rule if it can't read one of its selectors. */
 function inSelectors(list: CssNode[]): YoungStyle[] {
   const young = list.map((selector) => youngIn(selector));
   const bystanders = list.filter((_, place) => young[place]?.length === 0).map((selector) => generate(selector));
@@ -54,7 +54,7 @@ function youngIn(selector: CssNode, within = ''): string[] {
   return [...found, ...children.flatMap((child) => youngIn(child, within))];
 }
 
-/** Whether a pseudo-class holds several selectors. */
+/** Whether a pseudo-class contains several selectors. */
 function holdsList({ children }: { children: List<CssNode> | null }): boolean {
   const first = children?.first;
   return first?.type === 'SelectorList' && first.children.size > 1;
@@ -77,5 +77,5 @@ function inDeclaration({ property, value }: Extract<CssNode, { type: 'Declaratio
   return found;
 }
 
-/** Functions that stand in values, such as `color-mix`, by name. */
+/** Functions in values, such as `color-mix`, by name. */
 const valueTypes = new Map(below(css.types).flatMap(([name, type]) => [[name, type] as const, ...below(type)]));

@@ -11,7 +11,7 @@ export default defineConfig({
   root,
   test: {
     environment: 'node',
-    // A few thousand cases of a property take longer than the usual five seconds on a small machine.
+    // A few thousand cases of a property take longer than the default five seconds on a small machine.
     testTimeout: 120_000,
     // A loaded machine takes longer than the usual second to show what a test waits for.
     expect: { poll: { timeout: 15_000 } },
@@ -28,7 +28,7 @@ export default defineConfig({
           include: ['tests/browser/**/*.test.ts'],
           globalSetup: 'tests/browser/support/site.ts',
           hookTimeout: 120_000,
-          // A browser on a loaded machine is late now and then. `npm test` names each test that needed a second attempt.
+          // A browser on a loaded machine is sometimes late. `npm test` names each test that needed a second attempt.
           retry: process.env.CI ? 1 : 0,
         },
       },

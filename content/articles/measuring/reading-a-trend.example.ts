@@ -1,6 +1,6 @@
 import { assessTrend } from '../../../src/calculators/trend/rule/assess.ts';
-import { percentPerYear } from '../../../src/calculators/trend/rule/fit.ts';
 import type { TrendAssessment } from '../../../src/calculators/trend/rule/input.ts';
+import { percentPerYear } from '../../../src/calculators/trend/rule/line-fit.ts';
 import { readTrendTable } from '../../../src/calculators/trend/rule/table.ts';
 import { limitConstant } from '../../../src/kernel/limits.ts';
 import { formatQuantity } from '../../../src/kernel/reading/format-reading.ts';

@@ -10,7 +10,9 @@ import { curveData } from './curve-data.ts';
 import { type AbsorptionInput, absorptionTimes } from './rule/input.ts';
 import { markName } from './stopwatch.ts';
 
-/** The readings over the time, both on logarithmic axes: absorption of sound insulation is then nearly a straight rise. */
+/**
+ * The readings over time, both on logarithmic axes: there, absorption of sound insulation is nearly a straight line.
+ */
 export function AbsorptionPlot({ input }: { input: AbsorptionInput }) {
   const data = curveData(input);
   if (data === undefined) return null;

@@ -8,7 +8,7 @@ interface Props {
   form: FormState;
 }
 
-/** Takes a column of readings from a log or a spreadsheet. What it can't take it shows, and it can be undone. */
+/** Takes a column of readings from a log or a spreadsheet, shows the lines that it can't read, and can be undone. */
 export function PasteReadings({ name, form }: Props) {
   const [text, setText] = useState('');
   const [result, setResult] = useState<Pasted>();

@@ -1,7 +1,7 @@
 import { limitValue } from '../../kernel/limits.ts';
 import { clockFace } from '../../kernel/reading/format-reading.ts';
 import { absorptionField, absorptionTimes } from './rule/input.ts';
-import { markName, type Stage } from './stopwatch.ts';
+import { markName, type StopwatchState } from './stopwatch.ts';
 import { useStopwatch } from './use-stopwatch.ts';
 
 interface Props {
@@ -49,7 +49,7 @@ export function StopwatchPanel({ name, clock }: Props) {
   );
 }
 
-function callOf(stage: Stage | undefined): string {
+function callOf(stage: StopwatchState | undefined): string {
   if (stage === undefined) return '';
   const at = markName(stage.mark ?? 0);
   switch (stage.phase) {

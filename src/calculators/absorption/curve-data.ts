@@ -5,16 +5,16 @@ import type { Point } from '../../ui/plot/Points.tsx';
 import { type AbsorptionInput, absorptionTimes } from './rule/input.ts';
 import { markName } from './stopwatch.ts';
 
-export interface CurveData {
+interface CurveData {
   /** In s and Ω, of plain values above zero. */
   curve: [seconds: number, ohms: number][];
   points: Point[];
-  /** The two readings of the index, as a hint where it is taken. */
+  /** The two readings that make the index, marked in the plot. */
   marks: [first: number, last: number];
   rows: string[][];
 }
 
-/** Undefined with fewer than two readings that have a place in a drawing. */
+/** Undefined with fewer than two readings that can be drawn. */
 export function curveData({ readings }: AbsorptionInput): CurveData | undefined {
   const points: Point[] = [];
   const curve: [number, number][] = [];

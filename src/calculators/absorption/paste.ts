@@ -6,7 +6,7 @@ import { markName } from './stopwatch.ts';
 export interface Pasted {
   /** Readings as texts, by field. */
   taken: Typed;
-  /** Lines that could not be taken, each with its reason: none is dropped in silence. */
+  /** Lines that could not be read, each with the reason, so that no line is dropped silently. */
   leftOut: { line: string; reason: string }[];
 }
 

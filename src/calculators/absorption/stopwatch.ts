@@ -1,17 +1,17 @@
-/** Where a test stands at one moment, in s since the voltage was applied. Pure: the clock is the caller's. */
-export interface Stage {
+/** How far a test is at one moment, in s since the voltage was applied. Pure: the caller passes the clock time. */
+export interface StopwatchState {
   elapsed: number;
-  /** `soon`: get ready for `mark`. `now`: read. `wait`: `mark` is next. `over`: the last mark is past. */
+  /** `soon`: get ready for `mark`. `now`: read. `wait`: `mark` is next. `over`: the last mark has passed. */
   phase: 'wait' | 'soon' | 'now' | 'over';
   mark?: number;
 }
 
 /**
- * The stage from two timestamps in ms, so that a tab that slept for minutes is right when it wakes. `lead` is how long
+ * The state from two timestamps in ms, so that a tab that slept for minutes is right when it wakes. `lead` is how long
  * before a mark it is announced, and how long after it a reading still belongs to it, in s.
  */
-export function stageAt(startedAt: number, now: number, marks: readonly number[], lead: number): Stage {
-  // A clock that was set back never makes a time below zero.
+export function stopwatchAt(startedAt: number, now: number, marks: readonly number[], lead: number): StopwatchState {
+  // A clock that was set back must not give a negative time.
   const elapsed = Math.max(0, (now - startedAt) / 1000);
   const mark = marks.find((at) => elapsed < at + lead);
   if (mark === undefined) return { elapsed, phase: 'over' };
@@ -19,7 +19,7 @@ export function stageAt(startedAt: number, now: number, marks: readonly number[]
   return { elapsed, phase: elapsed >= mark - lead ? 'soon' : 'wait', mark };
 }
 
-/** `15 s`, `1 min`: how the marks are called. */
+/** The name of a mark: `15 s`, `1 min`. */
 export function markName(seconds: number): string {
   return seconds < 60 ? `${seconds} s` : `${seconds / 60} min`;
 }

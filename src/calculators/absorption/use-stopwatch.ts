@@ -1,19 +1,19 @@
 import { useEffect, useState } from 'preact/hooks';
 import { lastIn } from '../../kernel/reading/last-in.ts';
-import { type Stage, stageAt } from './stopwatch.ts';
+import { type StopwatchState, stopwatchAt } from './stopwatch.ts';
 
 const key = 'fieldbook-stopwatch-absorption';
 const tickMilliseconds = 200;
 
 export interface Stopwatch {
-  stage: Stage | undefined;
+  stage: StopwatchState | undefined;
   start: () => void;
   stop: () => void;
 }
 
 /**
- * A stopwatch that keeps only the moment of its start, in this tab: a reload, a look at an article or a screen that
- * went dark lose no second. `clock` gives ms, as `Date.now` does; tests give their own.
+ * A stopwatch that stores only its start time, in this tab: a reload, a visit to an article or a dark screen lose no
+ * second. `clock` gives ms, as `Date.now` does; tests pass their own.
  */
 export function useStopwatch(marks: readonly number[], lead: number, clock: () => number = Date.now): Stopwatch {
   const [startedAt, setStartedAt] = useState<number>();
@@ -41,7 +41,7 @@ export function useStopwatch(marks: readonly number[], lead: number, clock: () =
     };
   }, [running]);
   return {
-    stage: startedAt === undefined ? undefined : stageAt(startedAt, now, marks, lead),
+    stage: startedAt === undefined ? undefined : stopwatchAt(startedAt, now, marks, lead),
     start: () => set(clock()),
     stop: () => set(undefined),
   };
@@ -52,7 +52,7 @@ function keep(moment: number | undefined): void {
     if (moment === undefined) sessionStorage.removeItem(key);
     else sessionStorage.setItem(key, String(moment));
   } catch {
-    // A browser that refuses storage loses the start at a reload, and nothing else.
+    // Without storage only a reload loses the start.
   }
 }
 

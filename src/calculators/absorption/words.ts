@@ -1,14 +1,12 @@
 import type { Step } from '../../kernel/assessment/assessment.ts';
-import { formatRounded, formatSeconds } from '../../kernel/reading/format-reading.ts';
+import { formatRounded, formatSeconds, inOhms } from '../../kernel/reading/format-reading.ts';
 import type { Interval } from '../../kernel/reading/interval.ts';
 import { figureFindings, figureSteps } from '../../kernel/words/impossible-figures.ts';
 import type { FindingSentences, StepSentences } from '../../kernel/words/sentences.ts';
 import { testFindings } from '../../kernel/words/test-conditions.ts';
 import type { AbsorptionFinding, AbsorptionStepCode } from './rule/input.ts';
 
-const inOhms = (ohms: number) => formatRounded(ohms, 'Ω');
-
-/** A ratio to three digits, "2.05"; outwards, so that an interval is never told as narrower than it is. */
+/** A ratio to three digits, "2.05"; rounded outwards, so that an interval never looks narrower than it is. */
 function figure(value: number, round: (value: number) => number): string {
   if (!Number.isFinite(value)) return 'any value';
   const step = 10 ** (Math.floor(Math.log10(Math.max(value, 0.01))) - 2);

@@ -7,7 +7,7 @@ import { BridgeSchematic } from '../bridge/BridgeSchematic.tsx';
 import { FormFrame } from '../frame/FormFrame.tsx';
 import { busVoltage, diodeFields, meterFields, motorLeads, resistanceFields, steadiness } from './fields.ts';
 import { calculator } from './form.ts';
-import { diodePositions } from './positions.ts';
+import { positionStates } from './positions.ts';
 
 const { name } = calculator;
 
@@ -37,7 +37,7 @@ export function Calculator(props: CalculatorProps) {
       drawing={(outcome) =>
         'read' in outcome && (
           <BridgeSchematic
-            positions={diodePositions(outcome.read, outcome.state === 'judged' ? outcome.assessment : undefined)}
+            positions={positionStates(outcome.read, outcome.state === 'judged' ? outcome.assessment : undefined)}
             title="Output stage with the forward drops"
             caption="The forward drop of each diode, at the switch that it belongs to."
           />

@@ -25,7 +25,7 @@ export const steadiness: ChoiceField = {
   initial: '',
 };
 
-/** The other variant of the check, for who has taken both. */
+/** The other variant of the check, for those who took both. */
 export const resistanceFields: ReadingField[] = rails.flatMap((rail) =>
   railFields(rail).map((field) => ({ ...field, label: field.name })),
 );

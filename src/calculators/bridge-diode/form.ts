@@ -10,7 +10,7 @@ import { assessBridgeDiode, type BridgeDiodeAssessment, type BridgeDiodeInput } 
 import type { DiodeRail } from './rule/rail.ts';
 import { bridgeDiodeFindings, bridgeDiodeSteps } from './words.ts';
 
-export function bridgeDiodeInput(read: ReadForm): BridgeDiodeInput {
+function bridgeDiodeInput(read: ReadForm): BridgeDiodeInput {
   const { readings, choices } = read;
   const three = (prefix: string): Phases<Reading> => ({
     U: readings[`${prefix}U`] ?? missing,

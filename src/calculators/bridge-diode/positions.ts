@@ -5,8 +5,11 @@ import { suspectPositions } from '../bridge/rule/assess.ts';
 import { partsOfPosition, switchPositions } from '../bridge/rule/switch-position.ts';
 import type { BridgeDiodeAssessment } from './rule/assess.ts';
 
-/** The six switch positions, each with its forward drop; suspect as the assessment says, sound only in a stage that passes. */
-export function diodePositions({ readings }: ReadForm, assessment: BridgeDiodeAssessment | undefined): Position[] {
+/**
+ * The six switch positions, each with its forward drop: suspect if the assessment names it, sound only if the whole
+ * stage passes.
+ */
+export function positionStates({ readings }: ReadForm, assessment: BridgeDiodeAssessment | undefined): Position[] {
   const suspects = suspectPositions(assessment?.findings ?? []);
   return switchPositions.map((id): Position => {
     const { rail, phase } = partsOfPosition[id];

@@ -1,19 +1,18 @@
 import type { Severity, Step } from '../../kernel/assessment/assessment.ts';
 import { limitRange, limitValue } from '../../kernel/limits.ts';
-import { formatRounded } from '../../kernel/reading/format-reading.ts';
+import { inVolts } from '../../kernel/reading/format-reading.ts';
 import { figureFindings, figureSteps } from '../../kernel/words/impossible-figures.ts';
 import { type FindingSentences, listed, type StepSentences } from '../../kernel/words/sentences.ts';
+import { busFindings, moreThanOne, stageFailed, stageSteps } from '../bridge/output-stage-words.ts';
 import { positionName, railNames, readingName, switchName } from '../bridge/position-names.ts';
 import type { DiodePlace, SwitchPosition } from '../bridge/rule/switch-position.ts';
-import { busFindings, moreThanOne, stageFailed, stageSteps } from '../bridge/stage-words.ts';
 import type { BridgeDiodeFinding, BridgeDiodeStepCode } from './rule/assess.ts';
 
-const inVolts = (volts: number) => formatRounded(volts, 'V');
 const switches = (suspects: readonly SwitchPosition[]) => listed(suspects.map((one) => `the ${switchName(one)}`));
 const listPositions = (positions: readonly SwitchPosition[]) => listed(positions.map(positionName));
 const listPlaces = (places: readonly DiodePlace[]) => places.map(readingName).join('; ');
 
-/** A finding that the other test contradicts is no longer a fail. */
+/** A finding that the other test contradicts does not count as a fail. */
 const isOrWouldBe = (severity: Severity) => (severity === 'fail' ? 'That is' : 'That would be');
 
 export const bridgeDiodeFindings: FindingSentences<BridgeDiodeFinding> = {

@@ -64,7 +64,7 @@ function inWords({ id, reading, state }: Position): string {
   return `${positionName(id)}: ${[formatReading(reading), stateWords[state]].filter(Boolean).join(', ')}.`;
 }
 
-/** A switch with the diode across it; its frame tells the state by line and sign, the words below by text. */
+/** A switch with the diode across it; line and sign of its frame show the state, and so do the words below. */
 function Switch({ rail, phase, reading, state }: Position) {
   const x = legs[phase];
   const y = center[rail];

@@ -15,7 +15,7 @@ export interface Position {
   state: PositionState;
 }
 
-/** The six switch positions as the assessment leaves them; without one, nothing is judged. */
+/** The six switch positions as assessed; without an assessment, all are unjudged. */
 export function bridgePositions({ readings }: ReadForm, assessment: BridgeAssessment | undefined): Position[] {
   const findings = assessment?.findings ?? [];
   const suspects = suspectPositions(findings);
@@ -25,7 +25,7 @@ export function bridgePositions({ readings }: ReadForm, assessment: BridgeAssess
     const failed = own.some(({ severity }) => severity === 'fail');
     const open = own.some(({ severity }) => severity === 'undecided');
     const clear = measured.filter((phase) => !suspects.includes(`${rail}${phase}`));
-    // Beside a bad one, two that agree with each other are sound; a single one has nothing to agree with.
+    // Beside a bad one, two that agree are sound; a single one has nothing to compare with.
     const soundRest = failed ? clear.length > 1 && !open : own.some(({ severity }) => severity === 'pass');
     return phases.map((phase): Position => {
       const id: SwitchPosition = `${rail}${phase}`;

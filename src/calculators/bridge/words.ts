@@ -3,17 +3,17 @@ import { type LimitId, limitRange, limitValue } from '../../kernel/limits.ts';
 import { formatRounded } from '../../kernel/reading/format-reading.ts';
 import { figureFindings, figureSteps } from '../../kernel/words/impossible-figures.ts';
 import { type FindingSentences, listed, percent, type StepSentences } from '../../kernel/words/sentences.ts';
+import { busFindings, moreThanOne, stageFailed, stageSteps } from './output-stage-words.ts';
 import { positionName, railNames, switchName } from './position-names.ts';
 import type { BridgeFinding, BridgeStepCode } from './rule/assess.ts';
 import type { SwitchPosition } from './rule/switch-position.ts';
-import { busFindings, moreThanOne, stageFailed, stageSteps } from './stage-words.ts';
 
 type Of<Code extends BridgeFinding['code']> = BridgeFinding & { code: Code };
 
 const positions = (list: readonly SwitchPosition[]) => listed(list.map(positionName));
 const short = () => formatRounded(limitValue('bridge-short'), 'Ω');
 
-/** "3.8 Ω, which is ", where a figure was read. */
+/** "3.8 Ω, which is ", if a figure was read. */
 function lowest({ readings, lowestOhms }: Of<'rail-short'>): string {
   if (lowestOhms === undefined) return '';
   return `${readings.length === 1 ? '' : 'as little as '}${formatRounded(lowestOhms, 'Ω')}, which is `;

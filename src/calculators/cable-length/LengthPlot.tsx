@@ -10,7 +10,10 @@ import { Points } from '../../ui/plot/Points.tsx';
 import { lengthPlotData } from './length-plot-data.ts';
 import type { CableLengthInput } from './rule/input.ts';
 
-/** What a new cable of this build has at least, over its length, with the point after a trip and the reading. */
+/**
+ * The least resistance of a new cable of this construction over its length, with the point after a trip and the
+ * reading.
+ */
 export function LengthPlot({ input }: { input: CableLengthInput }) {
   const data = lengthPlotData(input);
   if (data === undefined) return null;
@@ -30,7 +33,7 @@ export function LengthPlot({ input }: { input: CableLengthInput }) {
       label: 'one core to all else',
       format: (value) => formatRounded(value, 'Ω'),
     },
-    // Room for the last length at the corner.
+    // Room for the last length label in the corner.
     { right: 330 },
   );
   return (

@@ -5,20 +5,20 @@ import type { CableLengthInput } from './rule/input.ts';
 
 type Pair = readonly [metres: number, ohms: number];
 
-export interface LengthPlotData {
+interface LengthPlotData {
   /** The least value of a new cable over its length, for the lowest and the highest constant. */
   least: Pair[];
   most: Pair[];
   /** The go/no-go point after a trip, in Ω. */
   point: number;
-  /** The reading as it was taken, if it is a plain value. */
+  /** The uncorrected reading, if it is a plain value. */
   taken?: Pair;
   rows: string[][];
 }
 
 const factors = [0.1, 0.2, 0.5, 1, 2, 5, 10];
 
-/** Undefined where the build of the cable gives no curve. */
+/** Undefined if the cable data give no curve. */
 export function lengthPlotData(input: CableLengthInput): LengthPlotData | undefined {
   const { insulation, insulationDiameter: outer, conductorDiameter: inner, length, reading } = input;
   if (outer.kind !== 'value' || inner.kind !== 'value' || length.kind !== 'value') return undefined;

@@ -1,12 +1,11 @@
 import type { Step } from '../../kernel/assessment/assessment.ts';
 import { limitValue } from '../../kernel/limits.ts';
-import { formatRounded } from '../../kernel/reading/format-reading.ts';
+import { formatRounded, inOhms } from '../../kernel/reading/format-reading.ts';
 import type { Interval } from '../../kernel/reading/interval.ts';
 import { figureFindings, figureSteps } from '../../kernel/words/impossible-figures.ts';
 import type { FindingSentences, StepSentences } from '../../kernel/words/sentences.ts';
 import type { CableLengthFinding, CableLengthStepCode } from './rule/input.ts';
 
-const inOhms = (ohms: number) => formatRounded(ohms, 'Ω');
 const inMetres = (metres: number) => formatRounded(metres, 'm');
 
 /** Both limits, each with its figures. */

@@ -9,7 +9,10 @@ import { dischargePlotData } from './discharge-plot-data.ts';
 import type { DischargeAssessment } from './rule/assess.ts';
 import { onlyTheMeter } from './words.ts';
 
-/** The bus voltage over the time, between its slowest and its fastest, on a logarithmic axis where both are straight. */
+/**
+ * The bus voltage over time, between its slowest and its fastest discharge, on a logarithmic axis, so that both are
+ * straight lines.
+ */
 export function DischargePlot({ assessment }: { assessment: DischargeAssessment }) {
   const data = dischargePlotData(assessment);
   if (data === undefined) return null;

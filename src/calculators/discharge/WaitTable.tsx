@@ -4,12 +4,12 @@ import { href } from '../../ui/href.ts';
 import type { Wait } from './rule/wait.ts';
 import { onlyTheMeter, waitNames } from './words.ts';
 
-/** The waits to the published limits, with the words that belong to each of these numbers. */
+/** The waits to the published limits, with the words that must be beside each number. */
 export function WaitTable({ waits, fromReading }: { waits: readonly Wait[]; fromReading: boolean }) {
   const sinceReading = waits.some(({ afterReading }) => afterReading !== undefined);
   return (
     <>
-      {/* Outside the box that scrolls: on a phone a caption of the table would run out of sight. */}
+      {/* Outside the box that scrolls: on a phone a caption in the table would scroll out of sight. */}
       <p class="wait-caution">{onlyTheMeter}</p>
       {/* biome-ignore lint/a11y/noNoninteractiveTabindex: a box that scrolls must be within reach of the keyboard */}
       <section class="table-scroll" tabIndex={0} aria-label="Computed waiting times">

@@ -5,8 +5,8 @@ import type { DischargeAssessment } from './rule/assess.ts';
 
 type Pair = readonly [seconds: number, volts: number];
 
-export interface DischargePlotData {
-  /** The bus at the longest and at the shortest, in V over s. */
+interface DischargePlotData {
+  /** The slowest and the fastest discharge, in V over s. */
   slow: Pair[];
   fast: Pair[];
   machine: number;
@@ -18,13 +18,13 @@ export interface DischargePlotData {
 const parts = 10;
 const curve = 60;
 
-/** Undefined where the discharge has no end that could be drawn. */
+/** Undefined if the discharge has no end that could be drawn. */
 export function dischargePlotData({ charged, waits }: DischargeAssessment): DischargePlotData | undefined {
   const touch = limitValue('touch-voltage');
   const end = waits.find(({ limit }) => limit === 'touch-voltage')?.seconds.hi ?? 0;
   if (charged === undefined || !Number.isFinite(end) || end <= 0) return undefined;
   const { start, timeConstant, fromReading = false } = charged;
-  // Well beyond the limit, so that the curve crosses it left of the limit's name.
+  // Far enough beyond the limit that the curve crosses it left of the limit's name.
   const last = end * 1.5;
   const times = (count: number) => Array.from({ length: count + 1 }, (_, index) => (index * last) / count);
   const slowAt = (time: number) => voltageAfter(start.hi, time, timeConstant.hi);

@@ -87,7 +87,7 @@ export const pairFields: ReadingField[] = [
   },
 ];
 
-/** A meter's highest reading is of no use here: a bus is far below it. */
+/** The meter's highest reading is not asked for: a bus is far below it. */
 export const meterFields: ReadingField[] = instrumentFields('1000 V').filter(({ id }) => id !== 'upperLimit');
 
 export const labelFields: ReadingField[] = [

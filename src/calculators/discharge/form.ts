@@ -8,7 +8,7 @@ import { assessDischarge, type DischargeAssessment } from './rule/assess.ts';
 import type { DischargeInput } from './rule/input.ts';
 import { dischargeFindings, dischargeSteps } from './words.ts';
 
-export function dischargeInput(read: ReadForm): DischargeInput {
+function dischargeInput(read: ReadForm): DischargeInput {
   const of = (id: string) => read.readings[id] ?? missing;
   return {
     startVoltage: of('startVoltage'),

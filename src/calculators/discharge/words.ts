@@ -1,17 +1,15 @@
 import type { Step } from '../../kernel/assessment/assessment.ts';
 import type { LimitId } from '../../kernel/limits.ts';
-import { formatRounded, formatSeconds } from '../../kernel/reading/format-reading.ts';
+import { formatRounded, formatSeconds, inVolts } from '../../kernel/reading/format-reading.ts';
 import { figureFindings, figureSteps } from '../../kernel/words/impossible-figures.ts';
 import { type FindingSentences, percent, type StepSentences } from '../../kernel/words/sentences.ts';
 import type { DischargeFinding, DischargeStepCode } from './rule/input.ts';
 
-const inVolts = (volts: number) => formatRounded(volts, 'V');
-
-/** Stands beside every number of this calculator, on screen, on paper and in a plot. */
+/** Shown beside every number of this calculator, on screen, on paper and in a plot. */
 export const onlyTheMeter =
   'A computed time never replaces the measurement. Only a meter that was proven before and after tells that the bus is dead.';
 
-/** What each published limit is about, beside its figure. */
+/** What each published limit means, shown beside its figure. */
 export const waitNames: Partial<Record<LimitId, string>> = {
   'residual-voltage-60': 'machines',
   'capacitor-voltage-50': 'power capacitors',

@@ -34,7 +34,7 @@ export function Calculator(props: CalculatorProps) {
         />
       )}
     >
-      {/* A visit begins with a trip: its occasion is no question. */}
+      {/* A visit begins with a trip, so it does not ask for the occasion. */}
       {props.visit === undefined && <Choices name={name} field={occasion} form={form} />}
       <ReadingRow
         name={name}

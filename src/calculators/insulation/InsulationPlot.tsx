@@ -6,7 +6,7 @@ import { decadesAround, spanOf } from '../../ui/plot/domain.ts';
 import { plotFrame } from '../../ui/plot/frame.ts';
 import { Plot } from '../../ui/plot/Plot.tsx';
 import { Points } from '../../ui/plot/Points.tsx';
-import type { Pair } from '../../ui/plot/place.ts';
+import type { Pair } from '../../ui/plot/place-pairs.ts';
 import { formulaText } from './formula.ts';
 import { type PlotData, plotData } from './plot-data.ts';
 import type { InsulationInput } from './rule/input.ts';

@@ -7,7 +7,7 @@ import { formatRounded } from '../../kernel/reading/format-reading.ts';
 const reference = formatRounded(limitValue('reference-temperature-routine'), '°C');
 const point = formatRounded(limitValue('after-trip-point'), 'Ω');
 
-/** No answer is taken for granted: the two limits are far apart, and the wrong one passes a damaged motor. */
+/** No default answer: the two limits are far apart, and the wrong one passes a damaged motor. */
 export const occasion: ChoiceField = {
   kind: 'choice',
   id: 'occasion',

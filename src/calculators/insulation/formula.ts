@@ -14,7 +14,7 @@ const formulas: Record<CorrectionMethod, () => string> = {
   table: () => 'K = factor at T / factor at T₀, both from the table, logarithm interpolated',
 };
 
-/** How the readings are corrected, with its numbers; empty while there is no temperature at which the method holds. */
+/** The correction with its numbers; empty without a temperature at which the method is valid. */
 export function formulaText({ occasion, correction, windingTemperature }: InsulationInput): string {
   if (windingTemperature.kind !== 'value') return '';
   const id = occasion === 'routine' ? 'reference-temperature-routine' : 'reference-temperature-after-trip';

@@ -5,7 +5,7 @@ import type { InsulationInput } from './rule/input.ts';
 import { limitCurve } from './rule/target.ts';
 
 /** A phase in the plot; an arrow if the meter showed only a bound. */
-export interface Mark {
+interface PhaseMark {
   label: string;
   temperature: number;
   ohms: number;
@@ -14,10 +14,10 @@ export interface Mark {
 
 export interface PlotData {
   curve: ReturnType<typeof limitCurve>;
-  marks: Mark[];
+  marks: PhaseMark[];
 }
 
-/** Nothing lower is told apart in the plot: a dead short stands at its foot. */
+/** The bottom of the plot: anything lower is drawn there, a dead short too. */
 const lowestShown = 1e3;
 
 /** Each phase has a shape of its own. */
@@ -29,7 +29,7 @@ export function plotData(input: InsulationInput): PlotData | undefined {
   return curve.length === 0 ? undefined : { curve, marks: marksOf(input) };
 }
 
-function marksOf({ readings, windingTemperature }: InsulationInput): Mark[] {
+function marksOf({ readings, windingTemperature }: InsulationInput): PhaseMark[] {
   if (windingTemperature.kind !== 'value') return [];
   const temperature = windingTemperature.value;
   return phases.flatMap((phase) => {
@@ -38,7 +38,7 @@ function marksOf({ readings, windingTemperature }: InsulationInput): Mark[] {
   });
 }
 
-function placeOf(reading: Reading): (Pick<Mark, 'ohms'> & Partial<Pick<Mark, 'shape'>>) | undefined {
+function placeOf(reading: Reading): (Pick<PhaseMark, 'ohms'> & Partial<Pick<PhaseMark, 'shape'>>) | undefined {
   switch (reading.kind) {
     case 'value':
       return reading.value < lowestShown ? { ohms: lowestShown, shape: 'below' } : { ohms: reading.value };

@@ -1,15 +1,12 @@
 import type { Step } from '../../kernel/assessment/assessment.ts';
 import { shownAfterTrip } from '../../kernel/electrics/after-trip-leakage.ts';
 import { limitValue } from '../../kernel/limits.ts';
-import { formatQuantity, formatRounded } from '../../kernel/reading/format-reading.ts';
+import { formatQuantity, inCelsius, inOhms } from '../../kernel/reading/format-reading.ts';
 import { methodNames } from '../../kernel/words/correction-names.ts';
 import { figureFindings, figureSteps } from '../../kernel/words/impossible-figures.ts';
 import { capital, type FindingSentences, listed, type StepSentences } from '../../kernel/words/sentences.ts';
 import { testFindings } from '../../kernel/words/test-conditions.ts';
 import type { InsulationFinding, InsulationStepCode, PhaseJudged } from './rule/input.ts';
-
-const inOhms = (ohms: number) => formatRounded(ohms, 'Ω');
-const inCelsius = (celsius: number) => formatRounded(celsius, '°C');
 
 function reads({ phase, kind, ohms }: PhaseJudged): string {
   const bound = kind === 'over' ? 'at least ' : kind === 'under' ? 'at most ' : '';
@@ -47,7 +44,7 @@ export const insulationFindings: FindingSentences<InsulationFinding> = {
       : `${reads(f)}${corrected(f)}. That bound is too low to tell. ${point(f)}`,
   'phase-bound-too-high': (f) => `${reads(f)}${corrected(f)}. That bound is too high to tell. ${point(f)}`,
   'phase-methods-differ': (f) =>
-    `${reads(f)}${corrected(f)}. The methods of correction do not agree on it: ${listed(f.methods.map((method) => methodNames[method]))} would judge otherwise. A verdict that depends on the method is none. ${point(f)}`,
+    `${reads(f)}${corrected(f)}. The methods of correction do not agree on it: ${listed(f.methods.map((method) => methodNames[method]))} would judge otherwise. The verdict depends on the method, so it is undecided. ${point(f)}`,
   'pe-short': () => 'The PE pin reads a dead short to the frame, as it should.',
   'pe-not-short': () =>
     `The PE pin does not read a dead short (${inOhms(limitValue('pe-dead-short'))} or less). The protective conductor is broken or makes bad contact. An insulation reading taken to this pin has had no return path and says nothing.`,

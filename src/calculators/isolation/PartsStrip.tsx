@@ -9,7 +9,7 @@ const rows: { part: keyof Parts; name: string }[] = [
   { part: 'protectiveConductor', name: 'Protective conductor' },
 ];
 
-/** A sign for each status, drawn in a frame of 32 by 32: told apart without colour. */
+/** A sign for each status, drawn in a frame of 32 by 32, distinct without colour. */
 const signs: Record<PartStatus, string> = {
   'proven-good': 'M7 17l6 7 12-15',
   'proven-bad': 'M8 8l16 16M24 8 8 24',
@@ -26,7 +26,7 @@ interface Props {
   misfit: boolean;
 }
 
-/** What is proven of each part, as a drawn list. */
+/** The proven status of each part, drawn. */
 export function PartsStrip({ parts, misfit }: Props) {
   const height = rows.length * rowHeight;
   return (

@@ -11,7 +11,7 @@ interface Props {
   children: ComponentChildren;
 }
 
-/** A later stage: opens when it is asked for or holds an entry, can be opened by hand, and stays. */
+/** A later stage: opens when the assessment asks for it or it holds an entry; can be opened by hand, and stays open. */
 export function Stage({ number, title, asked, used, children }: Props) {
   return (
     <details class="more stage" ref={useOpening(asked || used)} data-stage={number}>

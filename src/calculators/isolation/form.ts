@@ -15,7 +15,7 @@ function stage(name: StageName, { readings }: ReadForm): StageReadings {
   return { U: of('U'), V: of('V'), W: of('W'), PE: of('PE') };
 }
 
-/** A stage with nothing in it was not taken; one with a single reading was begun. */
+/** An empty stage counts as not taken; one with a single reading counts as begun. */
 function takenStage(name: StageName, read: ReadForm): StageReadings | undefined {
   const readings = stage(name, read);
   return Object.values(readings).every(({ kind }) => kind === 'missing') ? undefined : readings;

@@ -1,6 +1,6 @@
 import type { IsolationAssessment, IsolationFinding, IsolationStepCode } from './rule/input.ts';
 
-/** The stages that open by themselves; the joined one is always open. */
+/** The stages that open automatically; the joined one is always open. */
 export type LaterStage = 'cable' | 'motor';
 
 const asking: Record<LaterStage, IsolationStepCode[]> = {
@@ -22,7 +22,7 @@ const misfits: readonly IsolationFinding['code'][] = [
   'bad-joined-good-parts',
 ];
 
-/** Whether the stages contradict each other so that something is to be measured again. */
+/** Whether the stages contradict each other, so that something must be measured again. */
 export function contradicts(assessment: IsolationAssessment): boolean {
   return assessment.findings.some(({ code, severity }) => severity === 'undecided' && misfits.includes(code));
 }

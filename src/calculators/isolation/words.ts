@@ -1,7 +1,7 @@
 import type { Step } from '../../kernel/assessment/assessment.ts';
 import type { Phase } from '../../kernel/electrics/phases.ts';
 import { limitValue } from '../../kernel/limits.ts';
-import { formatRounded } from '../../kernel/reading/format-reading.ts';
+import { inOhms } from '../../kernel/reading/format-reading.ts';
 import { figureFindings, figureSteps } from '../../kernel/words/impossible-figures.ts';
 import { type FindingSentences, listed, type StepSentences } from '../../kernel/words/sentences.ts';
 import { testFindings } from '../../kernel/words/test-conditions.ts';
@@ -14,13 +14,12 @@ interface OfStage {
   phases: readonly Phase[];
 }
 
-const inOhms = (ohms: number) => formatRounded(ohms, 'Ω');
 const deadShort = () => inOhms(limitValue('pe-dead-short'));
 const stage = ({ stage: name, phases }: OfStage) => `${stageNames[name]}: ${listed(phases)}`;
 const plural = ({ phases }: OfStage, one: string, more: string) => (phases.length === 1 ? one : more);
 const lowest = (ohms: number | undefined) => (ohms === undefined ? '' : `, the lowest ${inOhms(ohms)}`);
 
-/** The lowest and highest value of a range of which an end may be open. */
+/** The lowest and highest value of a range; an end may be open. */
 function span(lowestOhms: number | undefined, highestOhms: number | undefined): string {
   if (lowestOhms === undefined) return 'more than the readings can tell';
   const from = inOhms(lowestOhms);
@@ -40,7 +39,7 @@ export const isolationFindings: FindingSentences<IsolationFinding> = {
   'stage-temperature-needed': (f) =>
     `${stage(f)} can't be judged without a winding temperature at which the correction holds.`,
   'stage-methods-differ': (f) =>
-    `${stage(f)} ${plural(f, 'passes', 'pass')} or ${plural(f, 'fails', 'fail')} depending on the method of temperature correction. A verdict that depends on the method is none.`,
+    `${stage(f)} ${plural(f, 'passes', 'pass')} or ${plural(f, 'fails', 'fail')} depending on the method of temperature correction. The verdict depends on the method, so it is undecided.`,
   'stage-too-close': (f) =>
     `${stage(f)} ${plural(f, 'is', 'are')} too close to ${inOhms(f.limitOhms)} for the accuracy of your tester.`,
   'stage-bound-too-low': (f) =>

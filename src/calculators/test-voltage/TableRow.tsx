@@ -1,7 +1,7 @@
 import { type LimitId, limitRange } from '../../kernel/limits.ts';
 import { voltageSpan } from './words.ts';
 
-/** The row of the published table that holds, large enough to be read beside the tester. */
+/** The applicable row of the published table, large enough to be read beside the tester. */
 export function TableRow({ id }: { id: LimitId }) {
   const { from, to } = limitRange(id);
   return (

@@ -77,7 +77,7 @@ export const sensitiveField = whether(
   'On the conductors under test, or between them and PE.',
 );
 
-export function testVoltageInput({ readings, choices }: ReadForm): TestVoltageInput {
+function testVoltageInput({ readings, choices }: ReadForm): TestVoltageInput {
   return {
     object: testObjects.find((object) => object === choices.object) ?? 'feedback',
     rated: readings.rated ?? missing,

@@ -1,10 +1,8 @@
 import { limitRange, limitValue } from '../../kernel/limits.ts';
-import { formatRounded } from '../../kernel/reading/format-reading.ts';
+import { formatRounded, inVolts } from '../../kernel/reading/format-reading.ts';
 import { figureFindings, figureSteps } from '../../kernel/words/impossible-figures.ts';
 import type { FindingSentences, StepSentences } from '../../kernel/words/sentences.ts';
 import type { TestVoltageChoiceFinding, TestVoltageStep } from './rule/input.ts';
-
-const inVolts = (volts: number) => formatRounded(volts, 'V');
 
 /** "500 V", "500 V to 1 kV". */
 export function voltageSpan(from: number, to: number): string {

@@ -1,10 +1,10 @@
 import { keptOutReason } from './row-words.ts';
 import type { KeptOutRow } from './rule/input.ts';
 
-/** As many as a person reads; the others are counted by reason. */
+/** As many as a person would read; the others are counted by reason. */
 const mostListed = 100;
 
-/** Every row that takes no part, with its reason: none is left out silently. */
+/** Every unused row with its reason, so that no row is left out silently. */
 export function KeptOutRows({ rows }: { rows: readonly KeptOutRow[] }) {
   if (rows.length === 0) return null;
   const more = new Map<string, number>();

@@ -50,7 +50,7 @@ export function RowsField({ form }: Props) {
           aria-describedby="trend-file-error"
           onChange={(event) => {
             const input = event.currentTarget;
-            // Emptied, so that the same file can be opened again after it was mended.
+            // Cleared, so that the same file can be opened again after a correction.
             void open(input.files?.[0]).then(() => {
               input.value = '';
             });

@@ -4,13 +4,13 @@ import { Curve } from '../../ui/plot/Curve.tsx';
 import { LimitLine } from '../../ui/plot/LimitLine.tsx';
 import { Plot } from '../../ui/plot/Plot.tsx';
 import { Points } from '../../ui/plot/Points.tsx';
-import { trendDrawing } from './plot-data.ts';
+import { trendPlotData } from './plot-data.ts';
 import { trendInWords } from './plot-words.ts';
 import type { TrendAssessment } from './rule/input.ts';
 
 /** The corrected readings over the years, the line through them, and the minimum. */
 export function TrendPlot({ assessment }: { assessment: TrendAssessment }) {
-  const drawing = trendDrawing(assessment);
+  const drawing = trendPlotData(assessment);
   if (drawing === undefined) return null;
   const { frame, points, line, upper, lower, table } = drawing;
   const { minimum } = assessment;
@@ -30,7 +30,7 @@ export function TrendPlot({ assessment }: { assessment: TrendAssessment }) {
     >
       {line.length > 0 && <Band frame={frame} upper={upper} lower={lower} look="spread" />}
       {minimum !== undefined && (
-        // Readings come down from above, so the words stand below where there is room.
+        // Readings fall from above, so there is room for the words below the line.
         <LimitLine
           frame={frame}
           at={minimum}
@@ -39,7 +39,7 @@ export function TrendPlot({ assessment }: { assessment: TrendAssessment }) {
         />
       )}
       <Points frame={frame} points={points} />
-      {/* Last: among a thousand points it would not be seen below them. */}
+      {/* Drawn last, so that a thousand points don't hide it. */}
       {line.length > 0 && <Curve frame={frame} points={line} look="dashed" />}
     </Plot>
   );

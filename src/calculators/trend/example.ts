@@ -15,8 +15,8 @@ const tests: [late: number, insulation: string, temperature: string][] = [
 ];
 
 /**
- * A record of the Lift axis at the Marrow Bay Glassworks; place and figures are invented. It ends some weeks before the
- * day on which it is filled in: an old record gives no go, whatever it holds.
+ * A record of the Lift axis at the Marrow Bay Glassworks; place and figures are invented. It ends some weeks before
+ * today, because an old record never gives a go.
  */
 export function inventedRecord(now: Date): string {
   const rows = tests.map(([late, insulation, temperature], i) => {

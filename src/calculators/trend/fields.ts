@@ -9,7 +9,7 @@ export const rows: TextField = {
   hint: 'One row for each reading: date, resistance, winding temperature. Paste them from a spreadsheet, open a CSV file, or add them one by one.',
 };
 
-/** An ambiguous date is asked about; there is no answer beforehand. */
+/** An ambiguous date is asked about; there is no default. */
 export const dateOrder: ChoiceField = {
   kind: 'choice',
   id: 'dateOrder',

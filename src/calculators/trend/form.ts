@@ -1,6 +1,7 @@
 import { defineCalculator } from '../../kernel/form/calculator-form.ts';
 import type { ReadForm } from '../../kernel/form/read-form.ts';
 import { correctionOf } from '../../kernel/form/shared-fields.ts';
+import { millisecondsADay } from '../../kernel/reading/calendar-date.ts';
 import { missing } from '../../kernel/reading/reading.ts';
 import { trend } from './about.ts';
 import { cellsOf } from './cells.ts';
@@ -8,17 +9,17 @@ import { trendFields } from './fields.ts';
 import { assessTrend } from './rule/assess.ts';
 import type { TrendAssessment, TrendInput, TrendTable } from './rule/input.ts';
 import { readTrendTable } from './rule/table.ts';
-import { millisecondsADay, tableReading } from './table-reading.ts';
+import { tableOptions } from './table-options.ts';
 import { trendFindings, trendSteps } from './words.ts';
 
 function tableOf(read: ReadForm, now: number): TrendTable {
   const cells = cellsOf(read.texts.rows ?? '');
   if (cells === undefined) return { rows: [], keptOut: [], unused: [], problem: 'quote-not-closed' };
-  return readTrendTable(cells, tableReading(read, now));
+  return readTrendTable(cells, tableOptions(read, now));
 }
 
 /** `now` in ms from 1970-01-01. */
-export function trendInput(read: ReadForm, now: number): TrendInput {
+function trendInput(read: ReadForm, now: number): TrendInput {
   const { machineClass } = read.choices;
   return {
     table: tableOf(read, now),
@@ -29,7 +30,10 @@ export function trendInput(read: ReadForm, now: number): TrendInput {
   };
 }
 
-/** A trend's go ends a year after its last value, so its form needs to know the time: ms from 1970-01-01, as `Date.now`. */
+/**
+ * The calculator on a given day: a trend's go expires a year after its last value. `clock` gives ms from 1970-01-01, as
+ * `Date.now` does.
+ */
 export const trendAt = (clock: () => number) =>
   defineCalculator<TrendAssessment>({
     ...trend,

@@ -5,18 +5,18 @@ import { decadesAround, spanOf } from '../../ui/plot/domain.ts';
 import { type Frame, plotFrame } from '../../ui/plot/frame.ts';
 import type { TableData } from '../../ui/plot/PlotTable.tsx';
 import type { Point } from '../../ui/plot/Points.tsx';
-import type { Pair } from '../../ui/plot/place.ts';
+import type { Pair } from '../../ui/plot/place-pairs.ts';
 import { linearTicks } from '../../ui/plot/ticks.ts';
-import { daysPerYear, type TrendFit } from './rule/fit.ts';
 import type { CorrectedRow, TrendAssessment } from './rule/input.ts';
+import { daysPerYear, type TrendFit } from './rule/line-fit.ts';
 
-/** Rows that the text table shows; a longer table is of no use to a reader. */
+/** Rows in the text table; nobody would read a longer one. */
 const mostListed = 200;
 
-/** More would run together. */
+/** More dots would run together. */
 const mostDots = 60;
 
-export interface TrendDrawing {
+interface TrendPlotData {
   frame: Frame;
   points: Point[];
   line: Pair[];
@@ -28,12 +28,12 @@ export interface TrendDrawing {
 const yearOf = (day: number) => 1970 + day / daysPerYear;
 const dayOf = (year: number) => (year - 1970) * daysPerYear;
 
-/** What the plot shows: years against the corrected readings, the line, and how far it may lie off. */
-export function trendDrawing({ rows, fit, minimum, reference }: TrendAssessment): TrendDrawing | undefined {
+/** What the plot shows: the corrected readings over the years, the line, and its possible range. */
+export function trendPlotData({ rows, fit, minimum, reference }: TrendAssessment): TrendPlotData | undefined {
   const first = rows[0];
   const last = lastIn(rows);
   if (first === undefined || last === undefined) return undefined;
-  // The record once more to the right, as far as anything is foretold.
+  // As far to the right as the record is long, which is as far as the line predicts.
   const ahead = fit === undefined ? 0 : Math.max(daysPerYear, fit.lastDay - fit.firstDay) / 2;
   const years = spanOf([yearOf(first.day), yearOf(last.day + ahead)]);
   const frame = plotFrame(
@@ -50,7 +50,7 @@ export function trendDrawing({ rows, fit, minimum, reference }: TrendAssessment)
   return { frame, points, table: tableOf(rows), ...linesOf(fit, years) };
 }
 
-/** A year, or a month where the record is short. */
+/** A year, or a month if the record is short. */
 function yearText(year: number): string {
   return Number.isInteger(year) ? String(year) : formatDay(dayOf(year)).slice(0, 7);
 }

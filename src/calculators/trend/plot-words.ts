@@ -2,8 +2,8 @@ import { formatDay } from '../../kernel/reading/calendar-date.ts';
 import { formatRounded } from '../../kernel/reading/format-reading.ts';
 import { lastIn } from '../../kernel/reading/last-in.ts';
 import { percent } from '../../kernel/words/sentences.ts';
-import { percentPerYear } from './rule/fit.ts';
 import type { TrendAssessment } from './rule/input.ts';
+import { percentPerYear } from './rule/line-fit.ts';
 
 /** What a reader who cannot see the plot needs from it; the table below it holds the readings. */
 export function trendInWords({ rows, fit, minimum }: TrendAssessment): string {

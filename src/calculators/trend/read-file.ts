@@ -1,6 +1,6 @@
 import { limitValue } from '../../kernel/limits.ts';
 
-/** The text of a file, or why it is not taken. Spreadsheets still write UTF-16 and older Western files. */
+/** The text of a file, or why it is refused. Spreadsheets still write UTF-16 and older Western files. */
 export async function readTableFile(file: File): Promise<{ text: string } | { refused: string }> {
   if (file.size > limitValue('record-file')) {
     return { refused: 'This file is too large for a list of readings. Check that you chose the right one.' };

@@ -1,7 +1,7 @@
 import { limitValue } from '../../kernel/limits.ts';
 import type { KeptOutCode, KeptOutRow, TableProblem } from './rule/input.ts';
 
-/** Why a row takes no part, and what to do. */
+/** Why a row is not used, and what to do. */
 const reasons: Record<KeptOutCode, string> = {
   'date-missing': 'No date. Add the day of the reading.',
   'date-unreadable': 'The date can’t be read. Write it like 2021-05-03 or 3 May 2021.',
@@ -25,7 +25,7 @@ const reasons: Record<KeptOutCode, string> = {
   'same-as-before': 'The same day, reading and temperature stand above already. It counts once.',
 };
 
-/** What the reader of the cell says is more exact where there is one. */
+/** The message of the cell's own reader is more exact, if there is one. */
 export function keptOutReason({ code, detail }: KeptOutRow): string {
   return detail ?? reasons[code];
 }

@@ -1,14 +1,13 @@
 import type { Step } from '../../kernel/assessment/assessment.ts';
 import { formatDay } from '../../kernel/reading/calendar-date.ts';
-import { formatRounded } from '../../kernel/reading/format-reading.ts';
+import { inOhms } from '../../kernel/reading/format-reading.ts';
 import { methodNames } from '../../kernel/words/correction-names.ts';
 import { figureFindings, figureSteps } from '../../kernel/words/impossible-figures.ts';
 import { type FindingSentences, percent, type StepSentences } from '../../kernel/words/sentences.ts';
 import { tableProblems } from './row-words.ts';
-import { daysPerYear } from './rule/fit.ts';
 import type { MeetsMinimum, TrendFinding, TrendStepCode } from './rule/input.ts';
+import { daysPerYear } from './rule/line-fit.ts';
 
-const inOhms = (ohms: number) => formatRounded(ohms, 'Ω');
 const rows = (count: number) => (count === 1 ? 'One row' : `${count} rows`);
 
 /** "a loss of 12 % a year", "a gain of 3 % a year". */
@@ -18,7 +17,7 @@ function change(percentPerYear: number): string {
   return percentPerYear < 0 ? `a loss of ${size}` : `a gain of ${size}`;
 }
 
-/** "between 2027-03-01 and 2031-08-15", as far as the record reaches. */
+/** "between 2027-03-01 and 2031-08-15", as far as the record can predict. */
 function meeting({ earliestDay, latestDay, reachDay }: MeetsMinimum): string {
   const beyond = `not before ${formatDay(reachDay)}`;
   if (earliestDay === undefined) return beyond;

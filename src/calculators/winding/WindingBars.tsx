@@ -14,7 +14,7 @@ export function WindingBars({ read }: { read: ReadForm }) {
   if (data === undefined) return null;
   const { bars, good, bad } = data;
   const bottom = top + bars.length * rowHeight;
-  // Twice the limit that fails is the edge of the drawing; what lies beyond it stops there and says its figure.
+  // The edge of the drawing is twice the limit that fails; a larger deviation ends there and shows its figure.
   const x = (percent: number) => middle + (Math.max(-2 * bad, Math.min(2 * bad, percent)) / (2 * bad)) * halfWidth;
   return (
     <figure class="live-figure">

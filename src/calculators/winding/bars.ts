@@ -6,13 +6,13 @@ import { type WindingPair, windingPairs } from './rule/phases.ts';
 
 export interface Bar {
   pair: WindingPair;
-  /** Without the leads, where they are taken off. */
+  /** Without the leads, if they are subtracted. */
   reading: Reading;
   /** Deviation from the mean in percent, with its sign. */
   deviation: number;
 }
 
-export interface BarsData {
+interface BarsData {
   bars: Bar[];
   /** The limits between which nothing is decided, in percent. */
   good: number;

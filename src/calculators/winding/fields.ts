@@ -124,5 +124,8 @@ export const referenceFields: ReadingField[] = [
   },
 ];
 
-/** The highest reading is not asked: over-range between two terminals of a winding is an open circuit on any range. */
+/**
+ * The meter's highest reading is not asked for: over-range between two terminals of a winding is an open circuit on any
+ * range.
+ */
 export const meterFields = instrumentFields('').filter(({ id }) => id !== 'upperLimit');

@@ -1,6 +1,6 @@
 import type { Step } from '../../kernel/assessment/assessment.ts';
 import { type Phases, phases } from '../../kernel/electrics/phases.ts';
-import { formatQuantity, formatRounded } from '../../kernel/reading/format-reading.ts';
+import { formatQuantity, inCelsius } from '../../kernel/reading/format-reading.ts';
 import { figureFindings, figureSteps } from '../../kernel/words/impossible-figures.ts';
 import { type FindingSentences, listed, percent, type StepSentences } from '../../kernel/words/sentences.ts';
 import type { WindingFinding, WindingStepCode } from './rule/assess.ts';
@@ -11,13 +11,12 @@ const pairs = (list: readonly WindingPair[]) => listed(list.map((pair) => pairNa
 
 /** Four digits: windings of one motor differ in the third. */
 const inOhms = (ohms: number) => formatQuantity(Number(ohms.toPrecision(4)), 'Ω');
-const inCelsius = (celsius: number) => formatRounded(celsius, '°C');
 
 const eachPhase = (ohms: Phases<number>) => listed(phases.map((phase) => `${phase} ${inOhms(ohms[phase])}`));
 const eachPair = (ohms: Pairs<number>) =>
   listed(windingPairs.map((pair) => `${pairNames[pair]} ${inOhms(ohms[pair])}`));
 
-/** Less turns, or one more contact. */
+/** Fewer turns, or one more contact. */
 function suspect(name: string, side: 'low' | 'high'): string {
   return side === 'low'
     ? `winding ${name} is lower than the other two: shorted turns`
@@ -86,7 +85,7 @@ export const windingFindings: FindingSentences<WindingFinding> = {
   'winding-failed': () => 'The fault is in the winding, or in the cable if you measured through it.',
 };
 
-/** ": it is at least 14 % higher", where the figures tell. */
+/** ": it is at least 14 % higher", if the figures show it. */
 function far(apartPercent: number | undefined): string {
   if (apartPercent === undefined) return '';
   return `: it is at least ${percent(Math.abs(apartPercent))} ${apartPercent > 0 ? 'higher' : 'lower'}`;

@@ -3,14 +3,14 @@ import type { LimitId } from '../limits.ts';
 export type Verdict = 'go' | 'no-go' | 'undecided';
 
 /**
- * How a finding bears on the verdict. `stop` and `fail` are never outvoted; `stop` means that no
- * judgement is made because going on is dangerous. `caution` and `note` leave the verdict alone.
+ * How a finding affects the verdict. `stop` and `fail` are never outvoted; `stop` means that nothing is judged because
+ * going on is dangerous. `caution` and `note` leave the verdict alone.
  */
 export type Severity = 'stop' | 'fail' | 'undecided' | 'pass' | 'caution' | 'note';
 
 /**
- * What all findings have. `code` is stable and has one sentence in `words.ts`; `readings` name the fields that it
- * rests on; `limits` the limits that it used.
+ * What all findings have. `code` is stable and has one sentence in the calculator's `words.ts`; `readings` name the
+ * fields behind it, `limits` the limits that it used.
  */
 export interface Finding<Code extends string = string> {
   code: Code;
@@ -19,18 +19,18 @@ export interface Finding<Code extends string = string> {
   limits: LimitId[];
 }
 
-/** What a finding needs whose sentence is always the same. */
+/** Payload of a finding whose sentence is always the same. */
 export type Nothing = Record<never, never>;
 
 /**
- * The findings of a rule as a union: each code of `Payloads` with what its sentence needs. A payload may say of which
- * type its `readings` are, if the sentence lists them.
+ * The findings of a rule as a union: each code of `Payloads` with what its sentence needs. A payload may give the type
+ * of its `readings` if the sentence lists them.
  */
 export type FindingOf<Payloads> = {
   [Code in keyof Payloads & string]: Omit<Finding<Code>, keyof Payloads[Code]> & Payloads[Code];
 }[keyof Payloads & string];
 
-/** What all of these codes need: the finding may have any one of them. */
+/** The payloads of several codes together, for a finding that may have any one of them. */
 type NeededBy<Payloads, Code extends keyof Payloads> = {
   [C in Code]: (payload: Payloads[C]) => void;
 }[Code] extends (payload: infer Payload) => void
@@ -40,7 +40,7 @@ type NeededBy<Payloads, Code extends keyof Payloads> = {
 type PartsOf<Payload> = Payload & Partial<Omit<Finding, 'code' | 'severity' | keyof Payload>>;
 
 /** Makes findings of one rule; a payload that does not fit the code does not compile. `readings` and `limits` may be left out. */
-export type FindingMaker<Payloads> = <Code extends keyof Payloads & string>(
+type FindingMaker<Payloads> = <Code extends keyof Payloads & string>(
   code: Code,
   severity: Severity,
   ...parts: Nothing extends NeededBy<Payloads, Code>
@@ -59,7 +59,7 @@ export function findingMaker<Payloads>(): FindingMaker<Payloads> {
   return make as FindingMaker<Payloads>;
 }
 
-/** What to do next. `code` is stable and has one sentence in `words.ts`. */
+/** What to do next. `code` is stable and has one sentence in the calculator's `words.ts`. */
 export interface Step<Code extends string = string> {
   code: Code;
 }
@@ -74,7 +74,10 @@ export function step<Code extends string>(code: Code): Step<Code> {
   return { code };
 }
 
-/** `fail` outweighs `undecided`, which outweighs `pass`; `stop` leaves everything undecided; no evidence is no `go`. */
+/**
+ * `fail` outweighs `undecided`, which outweighs `pass`; `stop` leaves everything undecided; without evidence there is
+ * no `go`.
+ */
 export function verdictOf(findings: readonly Finding[]): Verdict {
   const has = (severity: Severity) => findings.some((f) => f.severity === severity);
   if (has('stop')) return 'undecided';

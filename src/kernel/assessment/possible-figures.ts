@@ -13,7 +13,7 @@ export type FigureStepCode = 'read-figure-again';
 
 /**
  * Whether an instrument can have shown this: a finite figure, not below zero. Degrees may be below zero, and so may a
- * voltage that is `signed`, since the sign only says which lead was where; a percentage ends at a hundred.
+ * voltage that is `signed`, since the sign only shows the polarity of the leads; a percentage ends at a hundred.
  */
 export function isPossible(reading: Reading, signed = false): boolean {
   switch (reading.kind) {
@@ -35,10 +35,10 @@ export function isPossible(reading: Reading, signed = false): boolean {
 }
 
 /**
- * The entrance of every assessment: one finding that names all figures which are not finite, or negative where nothing
- * can be, by their path (`dcPlus.U`, `instrument.percent`); nothing where all are possible. With it the verdict is
- * undecided and nothing else is judged, so that no rule ever computes with what is no number. `signed` are the fields
- * whose voltages may have a sign.
+ * The first check of every assessment: one finding that names all figures that are not finite, or negative where they
+ * can't be, by their path (`dcPlus.U`, `instrument.percent`); empty if all are possible. It makes the verdict undecided
+ * and nothing else is judged, so that no rule ever computes with NaN. `signed` are the fields whose voltages may have a
+ * sign.
  */
 export function impossibleFigures(input: object, signed: readonly string[] = []): FigureFinding[] {
   const readings = Object.entries(input).flatMap(([field, one]) => impossibleIn(one, field, signed.includes(field)));

@@ -6,9 +6,9 @@ import { isPossible } from './possible-figures.ts';
 export type PeJudgement = 'short' | 'not-short' | 'not-proven' | 'missing';
 
 /**
- * Whether a protective conductor reads a dead short. A zero in megohms proves little: it only says "less than
- * one step of the display". An over-range reading without a range is no short on any range. What no meter can have
- * shown proves nothing.
+ * Whether a protective conductor reads a dead short. A zero in megohms proves little: it only says "less than one step
+ * of the display". An over-range reading without a noted range is not a short on any range. An impossible figure proves
+ * nothing.
  */
 export function judgePe(reading: Reading): PeJudgement {
   const limit = limitValue('pe-dead-short');

@@ -11,7 +11,7 @@ export type ReminderFinding = FindingOf<ReminderPayloads>;
 
 const finding = findingMaker<ReminderPayloads>();
 
-/** What is said beside every insulation verdict. `minutes` is how long the test voltage was on. */
+/** The reminders beside every insulation verdict. `minutes`: how long the test voltage was on. */
 export function testReminders(minutes: number = limitValue('reading-time')): ReminderFinding[] {
   const times = limitValue('discharge-after-test');
   return [

@@ -5,7 +5,7 @@ import { type FindingOf, findingMaker, type Nothing } from './assessment.ts';
 export interface TestVoltagePayloads {
   'test-voltage-missing': Nothing;
   'test-voltage-too-low': { setVolts: number; lowestVolts: number };
-  /** `fromVolts` to `toVolts`: what the table gives. */
+  /** `fromVolts` to `toVolts`: the range in the table. */
   'test-voltage-unsuited': { setVolts: number; ratedVolts: number; fromVolts: number; toVolts: number };
   'rated-voltage-missing': Nothing;
 }

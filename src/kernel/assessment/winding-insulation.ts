@@ -8,16 +8,16 @@ import { limitRange } from '../limits.ts';
 import { type Instrument, type Interval, intervalOf } from '../reading/interval.ts';
 import type { Reading } from '../reading/reading.ts';
 import type { Severity } from './assessment.ts';
-import { judgeAfterTrip, judgeRoutine, type PointJudgement } from './insulation-point.ts';
+import { judgeAfterTrip, judgeRoutine, type PointJudgement } from './judge-insulation.ts';
 
 /** After a trip something has happened: the strict point on the reading. Routine: published minima, corrected. */
 export type Occasion = 'after-trip' | 'routine';
 
-/** How one reading of a winding stands to its limit. `methods-differ`: another valid method would judge otherwise. */
+/** One reading of a winding compared with its limit. `methods-differ`: another valid method would judge otherwise. */
 export type WindingJudgement = PointJudgement | 'methods-differ';
 
-/** What a reading of a winding is judged under: `limit` in Ω at `reference` °C, the temperature of the winding in °C. */
-export interface WindingConditions {
+/** The conditions of a judgement: `limit` in Ω at `reference` °C, the temperature of the winding in °C. */
+interface WindingConditions {
   occasion: Occasion;
   limit: number;
   reference: number;
@@ -29,8 +29,8 @@ export interface WindingConditions {
 /**
  * The one rule by which a reading of a winding to ground is good or bad, for the insulation as a whole and for cable
  * against motor. Without a temperature nothing is good, and bad only what is bad at every usual one; outside the
- * method's validity nothing is judged. All methods are rules of thumb for unlike insulations, so a judgement that another
- * method valid at this temperature would not give is none; `dissenting` names those methods.
+ * method's validity nothing is judged. All methods are rules of thumb for different insulations, so if another method
+ * that is valid at this temperature gives another judgement, nothing is decided; `dissenting` names those methods.
  */
 export function judgeWinding(
   reading: Reading,
@@ -57,7 +57,10 @@ export function severityOf(judgement: WindingJudgement): Severity {
   return judgement === 'bad' ? 'fail' : 'undecided';
 }
 
-/** To `reference` °C: one factor where the temperature is known, the possible ones where not, undefined outside validity. */
+/**
+ * Factor to `reference` °C: an exact one if the temperature is known, else the range of possible ones; undefined
+ * outside the method's validity.
+ */
 export function factorAt(temperature: Reading, method: CorrectionMethod, reference: number): Interval | undefined {
   if (temperature.kind !== 'value') return factorIfUnknown(method, limitRange('motor-temperature-unknown'), reference);
   const factor = correctionFactor(method, temperature.value, reference);

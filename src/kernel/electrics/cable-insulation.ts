@@ -13,11 +13,6 @@ export function coreInsulation(constant: number, insulationMm: number, conductor
   return (constant * ohmsPerMegohm * Math.log10(insulationMm / conductorMm) * metresPerKilofoot) / metres;
 }
 
-/** The constant K in MΩ·1000 ft that belongs to a resistivity in Ω·m: R = ρ/(2πL)·ln(D/d), written with log10. */
-export function constantFromResistivity(ohmMetres: number): number {
-  return (ohmMetres * Math.LN10) / (2 * Math.PI * metresPerKilofoot * ohmsPerMegohm);
-}
-
 /** All values of R = K·log10(D/d)/L for constants, diameters and lengths in these intervals (all above zero). */
 export function coreInsulationInterval(
   constant: Interval,

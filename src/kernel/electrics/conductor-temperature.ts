@@ -12,9 +12,8 @@ export const conductorLimit: Record<Conductor, LimitId> = {
 };
 
 /**
- * What a resistance in Ω is multiplied by when its metal goes from one temperature to another, in °C:
- * R2 = R1·(k + t2)/(k + t1). NBS Handbook 100 and IEC 60034-1, recalled. Undefined outside the range that
- * content/limits gives.
+ * Factor for a resistance when its metal changes from one temperature to another, in °C: R2 = R1·(k + t2)/(k + t1). NBS
+ * Handbook 100 and IEC 60034-1, recalled. Undefined outside the range that content/limits gives.
  */
 export function temperatureFactor(conductor: Conductor, from: number, to: number): number | undefined {
   const k = limitValue(conductorLimit[conductor]);

@@ -3,17 +3,17 @@
  * Volts, seconds, ohms, farads, joules and coulombs throughout; all arguments ≥ 0. Shared with the simulator.
  */
 
-/** Voltage after `seconds`. An infinite time constant keeps the charge for ever. */
+/** Voltage after `seconds`. An infinite time constant keeps the charge forever. */
 export function voltageAfter(start: number, seconds: number, timeConstant: number): number {
   return start * Math.exp(-seconds / timeConstant);
 }
 
-/** Seconds from `start` down to `end` volts; 0 where it is there already, Infinity where `end` is 0. */
+/** Seconds from `start` down to `end` volts; 0 if it is already there, Infinity if `end` is 0. */
 export function secondsUntil(start: number, end: number, timeConstant: number): number {
   return start <= end ? 0 : timeConstant * Math.log(start / end);
 }
 
-/** Time constant from two voltages `seconds` apart, in s; Infinity where the second is not the lower one. */
+/** Time constant from two voltages `seconds` apart, in s; Infinity unless the second is lower. */
 export function timeConstantBetween(first: number, second: number, seconds: number): number {
   return second >= first ? Number.POSITIVE_INFINITY : seconds / Math.log(first / second);
 }

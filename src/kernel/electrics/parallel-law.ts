@@ -1,20 +1,20 @@
 import type { Interval } from '../reading/interval.ts';
 
-/** Resistances side by side: 1/R = Σ 1/Rn, in ohms. One of zero makes zero, one without upper bound adds nothing. */
+/** Resistances in parallel: 1/R = Σ 1/Rn, in ohms. One of zero makes zero; an infinite one adds nothing. */
 export function parallel(resistances: readonly number[]): number {
   if (resistances.some((resistance) => resistance === 0)) return 0;
   const conductance = resistances.reduce((sum, resistance) => sum + 1 / resistance, 0);
   return conductance === 0 ? Number.POSITIVE_INFINITY : 1 / conductance;
 }
 
-/** What resistances in these intervals can make side by side. */
+/** The possible parallel resistance of values in these intervals. */
 export function parallelInterval(intervals: readonly Interval[]): Interval {
   return { lo: parallel(intervals.map(({ lo }) => lo)), hi: parallel(intervals.map(({ hi }) => hi)) };
 }
 
 /**
- * What lies beside known resistances, given what all of them read together. Infinity as the upper end where the
- * known ones alone explain the joined reading.
+ * The unknown resistance in parallel with known ones, from the reading of all together. The upper end is Infinity if
+ * the known ones alone explain the joined reading.
  */
 export function besideKnown(joined: Interval, known: readonly Interval[]): Interval {
   const least = known.reduce((sum, { hi }) => sum + 1 / hi, 0);

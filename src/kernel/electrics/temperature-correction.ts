@@ -6,14 +6,14 @@ export type CorrectionMethod = 'halving' | 'thermosetting' | 'table';
 
 export const correctionMethods: readonly CorrectionMethod[] = ['halving', 'thermosetting', 'table'];
 
-/** The limits that a method rests on. */
+/** The limits that a method uses. */
 export const limitsOfMethod: Record<CorrectionMethod, LimitId[]> = {
   halving: ['halving-rule', 'halving-validity'],
   thermosetting: ['thermosetting-cool', 'thermosetting-hot'],
   table: ['solid-insulation-to-20'],
 };
 
-/** Winding temperatures in °C for which the method is published, or used here; outside, nothing is computed. */
+/** Winding temperatures in °C for which the method is published, or used here; outside them nothing is computed. */
 export function validityOf(method: CorrectionMethod): { from: number; to: number } {
   switch (method) {
     case 'halving':
@@ -26,8 +26,8 @@ export function validityOf(method: CorrectionMethod): { from: number; to: number
 }
 
 /**
- * What a resistance read at `fromCelsius` is to be multiplied by to get the resistance at `toCelsius`.
- * Undefined outside the method's validity: never extrapolated.
+ * The factor that converts a resistance read at `fromCelsius` to `toCelsius`. Undefined outside the method's validity:
+ * never extrapolated.
  */
 export function correctionFactor(method: CorrectionMethod, fromCelsius: number, toCelsius: number): number | undefined {
   const { from, to } = validityOf(method);
@@ -37,8 +37,8 @@ export function correctionFactor(method: CorrectionMethod, fromCelsius: number, 
 }
 
 /**
- * The factors possible while the temperature is unknown within `range` (°C). Where the range goes beyond the method's
- * validity any factor is: nothing is extrapolated, and not to state the temperature can't be worth more than stating it.
+ * The possible factors for an unknown temperature within `range` (°C). If the range exceeds the method's validity, any
+ * factor is possible: nothing is extrapolated, and leaving out the temperature must not be better than stating it.
  */
 export function factorIfUnknown(
   method: CorrectionMethod,
@@ -51,7 +51,7 @@ export function factorIfUnknown(
   return { lo: factor(range.from), hi: factor(range.to) };
 }
 
-/** Grows with temperature; only ratios of it mean anything. */
+/** Grows with temperature; only its ratios have a meaning. */
 function relative(method: CorrectionMethod, celsius: number): number {
   switch (method) {
     case 'halving':
@@ -63,7 +63,7 @@ function relative(method: CorrectionMethod, celsius: number): number {
   }
 }
 
-/** The formulas of IEEE 43-2013 round the absolute zero to −273 °C; with −273.15 their own figures would not come out. */
+/** The formulas of IEEE 43-2013 round the absolute zero to −273 °C; −273.15 would not reproduce their own figures. */
 const kelvinInFormula = 273;
 
 function thermosetting(celsius: number): number {

@@ -1,6 +1,6 @@
 /**
  * CRC-32 as in ISO/IEC 8802-3 and gzip (RFC 1952). A link that a mail program has damaged must not give another
- * reading: deflate alone would not notice. It is no proof against people who mean harm.
+ * reading: deflate alone would not notice. It does not protect against deliberate changes.
  */
 export function crc32(bytes: Uint8Array): number {
   let crc = 0xffffffff;

@@ -3,10 +3,10 @@ import { crc32 } from './crc32.ts';
 
 const checkLength = 4;
 
-/** So few bytes at a time that what they can unpack to (1032 times as many) is counted before it is too much. */
+/** Small enough that the output of one step (at most 1032 times as many bytes) is counted before it gets too large. */
 const slice = 512;
 
-/** Text packed to bytes: the CRC-32 of its UTF-8, then raw deflate that begins with `dictionary` as known. */
+/** Text packed to bytes: the CRC-32 of its UTF-8, then raw deflate with a preset `dictionary`. */
 export function pack(text: string, dictionary: Uint8Array): Uint8Array {
   const plain = new TextEncoder().encode(text);
   const packed = deflateSync(plain, { level: 9, dictionary });
@@ -16,9 +16,9 @@ export function pack(text: string, dictionary: Uint8Array): Uint8Array {
   return bytes;
 }
 
-export type Unpacked = { ok: true; text: string } | { ok: false; kind: 'damaged' | 'too-large' };
+type Unpacked = { ok: true; text: string } | { ok: false; kind: 'damaged' | 'too-large' };
 
-/** What `pack` packed, up to `most` bytes of text: unpacking stops as soon as there is more. Never throws. */
+/** Reverses `pack`, up to `most` bytes of text: unpacking stops as soon as there is more. Never throws. */
 export function unpack(bytes: Uint8Array, dictionary: Uint8Array, most: number): Unpacked {
   if (bytes.length <= checkLength) return { ok: false, kind: 'damaged' };
   const check = new DataView(bytes.buffer, bytes.byteOffset).getUint32(0);

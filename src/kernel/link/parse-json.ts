@@ -1,6 +1,6 @@
 import { failed, type Problem, type Result, succeeded } from './problem.ts';
 
-/** JSON from outside. A key that would reach an object's prototype makes the whole text damaged; never throws. */
+/** JSON from outside. A key that would reach an object's prototype counts as damage of the whole text; never throws. */
 export function parseJson(text: string): Result<unknown, Problem<'damaged'>> {
   try {
     return succeeded(
@@ -10,7 +10,7 @@ export function parseJson(text: string): Result<unknown, Problem<'damaged'>> {
       }),
     );
   } catch {
-    // Nesting so deep that the reader runs out of stack ends here too.
+    // Nesting that overflows the parser's stack is caught here too.
     return failed('damaged');
   }
 }

@@ -1,6 +1,6 @@
 import { limitValue } from '../limits.ts';
 
-/** What can go wrong with a text that should be a record of this handbook, or a link. */
+/** What can be wrong with a text that should be a record of this handbook, or a link. */
 export type ReadProblemKind =
   | 'too-large'
   | 'unreadable'

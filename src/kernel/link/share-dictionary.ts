@@ -1,6 +1,6 @@
 /**
- * What a shared visit mostly consists of, known to both ends, so that a link need not carry it. Part of share version
- * 1: a changed letter makes old links unreadable. New fields are shared all the same, only less tightly.
+ * What a shared visit mostly consists of. Both ends know it, so a link need not carry it. Part of share version 1: a
+ * changed letter makes old links unreadable. New fields are shared too, only less compactly.
  */
 const time = '"2026-01-01T10:00:00+01:00"';
 const words =

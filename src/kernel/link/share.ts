@@ -5,7 +5,7 @@ import { isObject, type JsonObject, parseJson } from './parse-json.ts';
 import { failed, type Problem, type ReadProblemKind, type Result, succeeded } from './problem.ts';
 import { shareDictionary } from './share-dictionary.ts';
 
-/** Of the packing, not of what is inside. Raise it when the dictionary or the order of the bytes changes. */
+/** Version of the packing, not of the content. Raise it when the dictionary or the order of the bytes changes. */
 const shareVersion = 1;
 
 export type ShareResult<Value> = Result<Value, Problem<ReadProblemKind>>;
@@ -17,8 +17,8 @@ export function packShare(content: JsonObject): ShareResult<string> {
 }
 
 /**
- * What a share text carries, unchecked but for being an object. Damaged, cut off, foreign, hostile or newer texts give a
- * problem; nothing is stored, and nothing throws.
+ * The content of a share text, checked only to be an object. Damaged, truncated, unrelated, hostile or newer texts give
+ * a problem; nothing is stored, and it never throws.
  */
 export function unpackShare(share: string): ShareResult<JsonObject> {
   if (share.length > limitValue('share-link')) return failed('too-large');

@@ -1,6 +1,8 @@
 import { limitRange } from '../limits.ts';
 
-/** Which of two numbers is the day, where a date does not tell by itself: 3/5/2021. */
+export const millisecondsADay = 86_400_000;
+
+/** Which of two numbers is the day in an ambiguous date: 3/5/2021. */
 export type DateOrder = 'day-first' | 'month-first';
 
 export type DateErrorCode =
@@ -14,8 +16,8 @@ export type DateErrorCode =
   | 'date-impossible'
   | 'date-out-of-range';
 
-/** `day` counts days from 1970-01-01, with the time of day as its fraction where one was given. */
-export type DateResult = { ok: true; day: number } | { ok: false; code: DateErrorCode };
+/** `day` counts days from 1970-01-01, with the time of day as its fraction if one was given. */
+type DateResult = { ok: true; day: number } | { ok: false; code: DateErrorCode };
 
 const months = ['jan', 'feb', 'mar', 'apr', 'may', 'jun', 'jul', 'aug', 'sep', 'oct', 'nov', 'dec'];
 const timeOfDay = /[ T]+(\d{1,2}):(\d{2})(?::\d{2}(?:[.,]\d+)?)?(?: ?(am|pm))?(?: ?(?:z|utc|[+-]\d{2}:?\d{2}))?$/i;
@@ -24,8 +26,8 @@ const fail = (code: DateErrorCode): DateResult => ({ ok: false, code });
 
 /**
  * Reads a date as people and spreadsheets write it: 2021-05-03, 2021/5/3, 3 May 2021, May 3, 2021, and with `order`
- * also 3/5/2021, 3.5.2021 and 3-5-2021. Without `order` such a date is read only where both numbers are the same; a date
- * that tells its order by itself (25/3/2021) is read, but not against the order that was stated. Never a guess.
+ * also 3/5/2021, 3.5.2021 and 3-5-2021. Without `order` such a date is read only if both numbers are the same; an
+ * unambiguous one (25/3/2021) is read, but not against the stated order. Never a guess.
  */
 export function parseDate(text: string, order?: DateOrder): DateResult {
   const typed = text.trim().replaceAll(/\s+/g, ' ');
@@ -52,9 +54,9 @@ function fractionOf([, hours, minutes, half]: RegExpExecArray): number | undefin
 
 function inOrder(first: number, second: number, year: number, fraction: number, order?: DateOrder): DateResult {
   if (first > 12 && second > 12) return fail('date-impossible');
-  const told: DateOrder | undefined = first > 12 ? 'day-first' : second > 12 ? 'month-first' : undefined;
-  if (told !== undefined && order !== undefined && told !== order) return fail('date-against-order');
-  const known = told ?? order ?? (first === second ? 'day-first' : undefined);
+  const unambiguous: DateOrder | undefined = first > 12 ? 'day-first' : second > 12 ? 'month-first' : undefined;
+  if (unambiguous !== undefined && order !== undefined && unambiguous !== order) return fail('date-against-order');
+  const known = unambiguous ?? order ?? (first === second ? 'day-first' : undefined);
   if (known === undefined) return fail('date-ambiguous');
   return known === 'day-first' ? dayOf(year, second, first, fraction) : dayOf(year, first, second, fraction);
 }
@@ -85,16 +87,14 @@ function dayOf(year: number, month: number, day: number, fraction: number): Date
   return { ok: true, day: date.getTime() / millisecondsADay + fraction };
 }
 
-const millisecondsADay = 86_400_000;
-
-/** Whether this is a day, in days from 1970-01-01, that a record can have: never for what is no number. */
+/** Whether a record can have this day, in days from 1970-01-01; false for NaN. */
 export function isDay(day: number): boolean {
   const { from, to } = limitRange('trend-years');
   const year = new Date(day * millisecondsADay).getUTCFullYear();
   return year >= from && year <= to;
 }
 
-/** `2021-05-03`. Throws a RangeError for what is no day (`isDay`). */
+/** `2021-05-03`. Throws a RangeError for a number that is not a day (`isDay`). */
 export function formatDay(day: number): string {
   return new Date(Math.floor(day) * millisecondsADay).toISOString().slice(0, 10);
 }

@@ -1,6 +1,6 @@
 /**
- * A typed number: `digits` is a plain decimal numeral for `Number`, `decimals` how many stand after the mark.
- * `ambiguous` carries its meanings as numerals that can be read: `1,000` is one thousand to some and one to others.
+ * A typed number: `digits` is a plain decimal numeral for `Number`, `decimals` how many digits follow the mark.
+ * `ambiguous` lists the meanings as numerals that can be read: `1,000` is one thousand to some and one to others.
  */
 export type Decimal =
   | { kind: 'number'; digits: string; decimals: number }
@@ -11,10 +11,9 @@ const invalid: Decimal = { kind: 'invalid' };
 const grouped = (mark: string) => new RegExp(`^\\d{1,3}(?:[${mark}]\\d{3})+$`);
 
 /**
- * Reads digits with either decimal mark and with groups of three. A single point is the decimal mark, since that is
- * what instruments show; where that may be wrong, `pointInDoubt` says so. A single comma before three digits is ambiguous.
- * A zero never leads groups: `0 500` may be a lost digit or a slipped decimal mark, and only after `0,` or `0.` is
- * there a single meaning.
+ * Reads digits with either decimal mark and with groups of three. A single point is the decimal mark, since instruments
+ * show it so; `pointInDoubt` says when that may be wrong. A single comma before three digits is ambiguous. A zero never
+ * starts groups: `0 500` may be a lost digit or a slipped decimal mark, and only `0,` or `0.` has a single meaning.
  */
 export function parseDecimal(text: string): Decimal {
   if (!/^[\d.,' ]*\d[\d.,' ]*$/.test(text)) return invalid;
@@ -55,7 +54,7 @@ function groups([first = '', ...others]: readonly string[], fraction?: string): 
   return plain(`${first}${others.join('')}${fraction === undefined ? '' : `.${fraction}`}`);
 }
 
-/** `first` with a mark behind it that parts thousands or decimals. */
+/** `first` followed by a mark that separates thousands or decimals. */
 function ambiguous(first: string, rest: string): Decimal {
   const whole = (digits: string) => digits.replace(/^0+(?=\d)/, '');
   const meanings = [whole(first + rest), `${whole(first)}.${rest}`];

@@ -35,8 +35,8 @@ export function formatReading(reading: Reading): string {
 }
 
 /**
- * A number in the base unit with the prefix that keeps it between 1 and 1000. With `resolution` (base unit) it
- * shows the digits that were read, without it as many as the number needs. Infinity is "no upper limit".
+ * A number in the base unit with the prefix that keeps it between 1 and 1000. With `resolution` (base unit) it shows
+ * the digits that were read, without it as many as the number needs. Infinity means "no upper limit".
  */
 export function formatQuantity(value: number, unit: Unit, resolution?: number): string {
   if (!Number.isFinite(value)) return value > 0 ? '∞' : '−∞';
@@ -46,10 +46,14 @@ export function formatQuantity(value: number, unit: Unit, resolution?: number): 
   return `${numeral} ${symbol}${unit}`;
 }
 
-/** For sentences: three significant digits are as much as an instrument deserves. */
+/** For sentences: three significant digits, as accurate as such an instrument is. */
 export function formatRounded(value: number, unit: Unit): string {
   return formatQuantity(Number(value.toPrecision(3)), unit);
 }
+
+export const inOhms = (ohms: number) => formatRounded(ohms, 'Ω');
+export const inVolts = (volts: number) => formatRounded(volts, 'V');
+export const inCelsius = (celsius: number) => formatRounded(celsius, '°C');
 
 function prefixExponent(value: number, unit: Unit, resolution?: number): number {
   const magnitude = Math.abs(value);
@@ -82,7 +86,7 @@ function withStep(value: number, exponent: number, resolution: number): string {
   return Number(`${mantissa}e${Number(power) - exponent}`).toFixed(Math.min(decimals, 20));
 }
 
-/** A time for sentences: `4.2 s`, `2 min 5 s`, `3 h 20 min`. Rounded up, since a wait that is too short is no wait. */
+/** A time for sentences: `4.2 s`, `2 min 5 s`, `3 h 20 min`. Rounded up, since a wait must not be too short. */
 export function formatSeconds(seconds: number): string {
   if (!Number.isFinite(seconds)) return 'no end';
   if (seconds < 100) return `${Math.ceil(seconds * 10 - 1e-9) / 10} s`;
@@ -91,7 +95,7 @@ export function formatSeconds(seconds: number): string {
   return hours > 0 ? `${hours} h ${minutes + (whole % 60 > 0 ? 1 : 0)} min` : `${minutes} min ${whole % 60} s`;
 }
 
-/** `0:07`, `9:59`, as a stopwatch shows it: the seconds that are full. */
+/** `0:07`, `9:59`, as a stopwatch shows it: full seconds. */
 export function clockFace(seconds: number): string {
   const whole = Math.floor(seconds);
   return `${Math.floor(whole / 60)}:${String(whole % 60).padStart(2, '0')}`;

@@ -7,9 +7,8 @@ export interface Interval {
 }
 
 /**
- * What the maker of the instrument states, each optional:
- * `percent` of the reading and `counts` of the last digit are the limits of error,
- * `upperLimit` is the highest value that it can show, in the unit of the reading.
+ * What the manufacturer of the instrument states, each optional: `percent` of the reading and `counts` of the last
+ * digit are the limits of error, `upperLimit` is the highest value that it can show, in the unit of the reading.
  */
 export interface Instrument {
   percent?: number;
@@ -20,11 +19,10 @@ export interface Instrument {
 export const everything: Interval = { lo: 0, hi: Number.POSITIVE_INFINITY };
 
 /**
- * The interval that a reading of a non-negative quantity leaves open.
- * Limits of error are taken as bounds at their worst (guard band w = U, JCGM 106:2012), so that
- * a wider stated uncertainty can only take a decision back, never make one.
- * A value above the instrument's own upper limit counts as over-range at that limit. The bounds of over- and
- * under-range have the instrument's percentage of error too; a display's counts mean nothing there.
+ * The interval that a reading of a non-negative quantity leaves open. Limits of error are taken as bounds at their
+ * worst (guard band w = U, JCGM 106:2012), so that a wider stated uncertainty can only cancel a decision, never make
+ * one. A value above the instrument's own upper limit counts as over-range at that limit. The bounds of over- and
+ * under-range have the instrument's percentage of error too; counts don't apply there.
  */
 export function intervalOf(reading: Reading, instrument: Instrument = {}): Interval {
   switch (reading.kind) {
@@ -62,7 +60,7 @@ export function limitOfError(value: number, resolution: number | undefined, inst
   return (Math.abs(value) * percent) / 100 + counts * step;
 }
 
-/** Where the display's step is unknown: the place of the last digit that is not zero, the widest it can be. */
+/** If the display's step is unknown: the place of the last digit that is not zero, the widest it can be. */
 function coarsestStep(value: number): number {
   if (value === 0) return 0;
   const [mantissa = '', exponent = '0'] = Math.abs(value).toExponential().split('e');
@@ -71,8 +69,8 @@ function coarsestStep(value: number): number {
 }
 
 /**
- * What a non-negative figure leaves open by its last digit alone: half a step to each side, as rounding does. `1 GΩ`
- * states one digit and means 0.5 to 1.5 GΩ, never nothing. Only a zero reaches down to zero: a display shows it for
+ * The interval of a non-negative figure by its last digit alone: half a step to each side, as rounding gives. `1 GΩ`
+ * states one digit and means 0.5 to 1.5 GΩ, never zero. Only a zero reaches down to zero: a display shows it for
  * anything less than one step.
  */
 export function byLastDigit({ value, resolution = 0 }: ValueReading): Interval {
@@ -80,7 +78,7 @@ export function byLastDigit({ value, resolution = 0 }: ValueReading): Interval {
   return { lo: Math.max(value - resolution / 2, value / 2), hi: value + resolution / 2 };
 }
 
-/** The factor of a quantity that is taken as it was read. */
+/** The factor of a quantity that is used as read. */
 export const asRead: Interval = { lo: 1, hi: 1 };
 
 /** The interval of `factor` times a quantity, both non-negative. Zero stays zero, however wide the factor. */

@@ -8,24 +8,26 @@ import { type ReadingError, type ReadingErrorCode, readingError } from './readin
 import { isDash, rangeWord, tidy } from './typed-text.ts';
 import type { UnitMeaning } from './unit-words.ts';
 
-export type ParseResult = { ok: true; reading: Reading } | { ok: false; error: ReadingError };
+type ParseResult = { ok: true; reading: Reading } | { ok: false; error: ReadingError };
 
-/** The longest text that can be one reading; longer is a paste into the wrong place. */
+/** The longest text that can be one reading; anything longer was pasted into the wrong field. */
 const longest = 40;
 
-/** What may be below zero: a diode test beside a charged bus is, and that must be told, not refused. */
+/**
+ * Quantities that may be negative: a diode test beside a charged bus reads below zero, which must be reported, not
+ * refused.
+ */
 const signed: readonly Quantity[] = ['temperature', 'diode'];
 
-/** IEC 60062 notation: the letter stands in place of the decimal mark. */
+/** IEC 60062 notation: the letter replaces the decimal mark. */
 const letterAsMark = /^(\d+)([kKmMgGtTrRΩ])(\d+) ?(?:Ω|ohms?)?$/;
 const numberThenUnit = /^([-+]?)((?:\d|[.,](?=\d))[\d.,' ]*?)(?:e([-+]?\d{1,2}))? ?([^\d.,' ].*)?$/i;
 
 /**
  * Reads what people type: `450k`, `2,2 MΩ`, `2M2`, `0.45 Mohm`, `OL`, `>700M`, `<1k`, with either decimal mark.
- * `bareUnit` is the unit of a bare number where the form lets the person choose one (°F).
- * An empty text or a dash is a missing reading. Anything else that can't be read without guessing is an
- * error with suggestions; this function never throws and never gives NaN. When a point is asked about, although
- * instruments show it as the decimal mark, is told at `pointInDoubt`.
+ * `bareUnit` is the unit of a bare number if the form lets the person choose one (°F). An empty text or a dash is a
+ * missing reading. Anything else that can't be read without guessing is an error with suggestions; this function never
+ * throws and never gives NaN. `pointInDoubt` explains when a point is asked about.
  */
 export function parseReading(text: string, quantity: Quantity, bareUnit = ''): ParseResult {
   const typed = tidy(text);
@@ -68,7 +70,7 @@ function parseValue(typed: string, quantity: Quantity, bareUnit: string): ParseR
   if (match === null) return fail('not-a-reading');
   const [, sign = '', numeral = '', power = '0', unitTyped = ''] = match;
   const number = parseDecimal(numeral.trim());
-  // A degree sign alone says nothing about the scale: the form's own choice holds.
+  // A degree sign alone does not name the scale, so the form's choice applies.
   const unitText = unitTyped.trim().replace(/^°$/, '') || bareUnit;
   if (number.kind === 'invalid') return fail('not-a-number');
   if (sign === '-' && !signed.includes(quantity)) return fail('negative');
@@ -109,7 +111,7 @@ function parseValue(typed: string, quantity: Quantity, bareUnit: string): ParseR
   }
   if (!fits) return fail('out-of-range');
   if (!lettered && pointInDoubt(digits, quantity, toBase)) {
-    // A zero before it makes a point the decimal mark beyond doubt, as on a display that fills up with zeros.
+    // A zero before the point makes it the decimal mark beyond doubt, as on a display that pads with zeros.
     return fail('ambiguous-point', [written(digits.replace('.', '')), written(`0${digits}`)]);
   }
   const resolution = Math.abs(toBase(`1e-${decimals}`) - toBase('0'));
@@ -137,12 +139,12 @@ interface Entry {
   length?: number;
 }
 
-/** Only what can be read is offered; a text that is still in doubt gives way to its own suggestions. */
+/** Only readable texts are offered; a text that is still in doubt is replaced by its own suggestions. */
 function failure(code: ReadingErrorCode, candidates: readonly string[], entry: Entry): ParseResult {
   const { quantity, bareUnit, ...detail } = entry;
   const suggestions = candidates.flatMap((text) => {
     const result = parseReading(text, quantity, bareUnit);
-    // That a lone 1 may be over-range is a matter of what was typed, not of what is offered.
+    // Only a typed lone 1 may mean over-range, not an offered one.
     return result.ok ? [text] : result.error.suggestions.filter((one) => one !== 'OL');
   });
   const { accepts, unit } = quantityRules[quantity];

@@ -29,20 +29,20 @@ interface QuantityRule {
    * so that 0.512 can only be volts, and 2 is a blocking 2 V or a short of 2 mV.
    */
   bareDecimals: number;
-  /** The units offered where one is missing. */
+  /** The units offered if one is missing. */
   asked?: string[];
-  /** Noted from a label, a drawing or a clock, not off a display, whose point is always the decimal mark. */
+  /** Taken from a label, a drawing or a clock, not from a display, whose point is always the decimal mark. */
   printed?: true;
-  /** At or below is safe, above is dangerous: a figure that may lie on either side is asked about. */
+  /** At or below is safe, above is dangerous: a figure that may be on either side is asked about. */
   dangerAbove?: LimitId[];
-  /** The highest figure that such a machine has, where that is less than what a form accepts. */
+  /** The highest figure that such a machine has, if a form accepts more. */
   usualTo?: LimitId;
   /** Whether an instrument can show over-range for it. */
   overRange: boolean;
   meaning: (unitText: string) => UnitMeaning;
 }
 
-/** Of a quantity that is never understood without a unit. */
+/** For a quantity that always needs a unit. */
 const never = Number.POSITIVE_INFINITY;
 
 export const quantityRules: Record<Quantity, QuantityRule> = {
@@ -137,7 +137,7 @@ export const quantityRules: Record<Quantity, QuantityRule> = {
     asked: ['µF', 'mF'],
     printed: true,
     overRange: false,
-    // MFD, MF and mfd stand for micro on old labels and for milli elsewhere: not read.
+    // MFD, MF and mfd mean micro on old labels and milli elsewhere, so they are refused.
     meaning: (text) =>
       lookUp(text, [
         [/^(F|farads?)$/, scale(0)],
@@ -176,7 +176,7 @@ export const quantityRules: Record<Quantity, QuantityRule> = {
   },
 };
 
-/** The quantity that a unit text belongs to, to tell a reading typed into the wrong field from a slip. */
+/** The quantity of a unit text, to distinguish a reading typed into the wrong field from a typing error. */
 export function quantityOfUnit(text: string): Quantity | undefined {
   const order: Quantity[] = ['resistance', 'voltage', 'temperature', 'percent', 'duration'];
   return order.find((quantity) => quantityRules[quantity].meaning(text).kind !== 'unknown');

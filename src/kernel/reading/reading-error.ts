@@ -16,7 +16,9 @@ export type ReadingErrorCode =
   | 'out-of-range'
   | 'no-over-range';
 
-/** Why a text is no reading. `message` says what is wrong and what to do; `suggestions` are texts that can be read. */
+/**
+ * Why a text is not a reading. `message` says what is wrong and what to do; `suggestions` are texts that can be read.
+ */
 export interface ReadingError {
   code: ReadingErrorCode;
   message: string;
@@ -44,7 +46,7 @@ interface Detail {
   length?: number;
 }
 
-/** The one place where the sentences about unreadable entries are written. */
+/** All sentences about unreadable entries. */
 export function readingError(
   code: ReadingErrorCode,
   quantity: Quantity,

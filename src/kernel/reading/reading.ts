@@ -1,7 +1,7 @@
 /** What an instrument showed. Values are in the base unit of the quantity. */
 export type Unit = 'Ω' | 'V' | '°C' | '%' | 'counts' | 'min' | 'm' | 'mm' | 's' | 'F' | 'J' | 'C';
 
-/** `resolution` is the step of the last digit shown, in the same unit; the accuracy "counts" need it. */
+/** `resolution` is the step of the last digit shown, in the same unit; an accuracy in counts needs it. */
 export interface ValueReading {
   kind: 'value';
   value: number;
@@ -10,20 +10,20 @@ export interface ValueReading {
 }
 
 /** Over-range: a lower bound. `atLeast` is absent when the range was not noted. */
-export interface OverReading {
+interface OverReading {
   kind: 'over';
   unit: Unit;
   atLeast?: number;
 }
 
 /** Under-range: an upper bound. `atMost` is absent when it was not noted. */
-export interface UnderReading {
+interface UnderReading {
   kind: 'under';
   unit: Unit;
   atMost?: number;
 }
 
-export interface MissingReading {
+interface MissingReading {
   kind: 'missing';
 }
 

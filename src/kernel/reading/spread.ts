@@ -1,8 +1,8 @@
 import type { Interval } from './interval.ts';
 
 /**
- * Largest pairwise difference against the smaller of the two, in percent: the strictest of the usual
- * definitions. `values` are positive; Infinity where one of them is zero or unbounded and another is not.
+ * Largest pairwise difference against the smaller of the two, in percent: the strictest of the usual definitions.
+ * `values` are positive; Infinity if one of them is zero or unbounded and another is not.
  */
 export function pairwiseSpread(values: readonly number[]): number {
   const low = Math.min(...values);
@@ -11,8 +11,8 @@ export function pairwiseSpread(values: readonly number[]): number {
 }
 
 /**
- * Largest deviation from the mean, in percent of the mean: the unbalance of NEMA MG 1 (12.45, 14.36, recalled),
- * there defined for voltages.
+ * Largest deviation from the mean, in percent of the mean: the unbalance of NEMA MG 1 (12.45, 14.36, recalled), which
+ * is defined there for voltages.
  */
 export function deviationFromMean(values: readonly number[]): number {
   const mean = values.reduce((sum, value) => sum + value, 0) / values.length;
@@ -30,13 +30,13 @@ export function spreadInterval(intervals: readonly Interval[]): Interval {
 }
 
 function ratioExcess(high: number, low: number): number {
-  // Also where the least spread is asked for and the intervals overlap.
+  // Overlapping intervals get here too: their least spread is zero.
   if (high <= low) return 0;
   if (low === 0 || high === Number.POSITIVE_INFINITY) return Number.POSITIVE_INFINITY;
   return ((high - low) / low) * 100;
 }
 
-/** Rounding of binary fractions must not tip a spread that is exactly at its tolerance. */
+/** Binary rounding must not push a spread that is exactly at its tolerance beyond it. */
 const roundingAllowance = 1e-9;
 
 export function within(spreadPercent: number, tolerancePercent: number): boolean {

@@ -1,6 +1,6 @@
 /**
- * Letters of other alphabets that look like a letter of a unit, or mean it: a keyboard that is set to another
- * language types them. The case stays, so that a Cyrillic `м` is asked about as a Latin `m` is.
+ * Letters of other alphabets that look like or mean a letter of a unit: a keyboard set to another language types them.
+ * The case is kept, so that a Cyrillic `м` is asked about like a Latin `m`.
  */
 const lookAlikes: Record<string, string> = {
   ...{ К: 'K', к: 'k', М: 'M', м: 'm', О: 'O', о: 'o', Г: 'G', г: 'g', Т: 'T', т: 't' },
@@ -13,10 +13,10 @@ const lookAlike = new RegExp(`[${Object.keys(lookAlikes).join('')}]`, 'g');
 /** Full-width letters, digits and signs, and units squeezed into one character, of East Asian keyboards. */
 const fullWidth = /[\uff01-\uff5e\u3000\u2103\u2109\u3380-\u33df]/g;
 
-/** Characters without a width, which come with pasted text. */
+/** Zero-width characters, which pasted text may contain. */
 const unseen = /[\u00ad\u200b-\u200f\u2060\ufeff]/g;
 
-/** One form for texts that say the same: look-alikes, kinds of space, of minus and of apostrophe, a full stop at the end. */
+/** Normalises texts that mean the same: look-alikes, kinds of space, minus and apostrophe, a full stop at the end. */
 export function tidy(text: string): string {
   return text
     .replaceAll(fullWidth, (character) => character.normalize('NFKC'))
@@ -33,13 +33,13 @@ export function tidy(text: string): string {
     .replace(/([^\d.,])\.$/, '$1');
 }
 
-/** Whether nothing but dashes was typed: a display shows them where it has no reading. */
+/** Whether only dashes were typed: a display shows them if it has no reading. */
 export function isDash(text: string): boolean {
   return /^[-‐‑‒–—―−_](?:[-‐‑‒–—―−_ ])*$/.test(tidy(text));
 }
 
 const overWords: RegExp[] = [
-  // The point is where the display had its decimal point; a zero is an O to many a thumb.
+  // The point is the display's own decimal point; many people type a zero for the O.
   /^(?:[01]?\.)?[o0]\.?l\.?$/i,
   /^[o0] l$/i,
   /^(?:ofl|oflo|ovl|ovld|over ?load|over ?flow|over[ -]?range)$/i,
@@ -50,8 +50,8 @@ const underWord = /^under[ -]?range$/i;
 const unitAfterWord = / ?(?:[kMGT](?:Ω|ohms?)?|Ω|ohms?|m?V)$/i;
 
 /**
- * What a display or a person writes where there is no figure. `open` says over-range of a path, never of a voltage.
- * A unit may follow: the range that was set.
+ * What a display or a person writes instead of a figure. `open` says over-range of a path, never of a voltage. A unit
+ * may follow, the selected range.
  */
 export function rangeWord(typed: string, ofPath: boolean): 'over' | 'under' | undefined {
   if (underWord.test(typed)) return 'under';

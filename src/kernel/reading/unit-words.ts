@@ -1,4 +1,4 @@
-/** How a unit that people write relates to the base unit: a power of ten, or a function where it is no power. */
+/** How a written unit relates to the base unit: a power of ten, or a function if it is not a power. */
 export type UnitMeaning =
   | { kind: 'scale'; exponent: number }
   | { kind: 'convert'; toBase: (value: number) => number }
@@ -12,7 +12,7 @@ const unknown: UnitMeaning = { kind: 'unknown' };
 export const resistanceWords: [RegExp, UnitMeaning][] = [
   [/^(Ω|ohms?|r)$/i, scale(0)],
   [/^(kilohms?|(k|kilo)[ -]?(Ω|ohms?)?)$/i, scale(3)],
-  // `mΩ` in full is the SI symbol; `m`, `m Ω` and `mohm` are what a hurried thumb makes of mega.
+  // `mΩ` in full is the SI symbol; `m`, `m Ω` and `mohm` may be a hurried form of mega.
   [/^mΩ$/, scale(-3)],
   [/^milli[ -]?(Ω|ohms?)?$/i, scale(-3)],
   [/^m[ -]?([Ωω]|[Oo][Hh][Mm][Ss]?)?$/, { kind: 'milli-or-mega' }],

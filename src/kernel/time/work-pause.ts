@@ -1,8 +1,8 @@
 import { limitValue } from '../limits.ts';
 
 /**
- * Whether what was so at `last` may be taken for so at `now`: the same day, no long pause, no clock set back. ISO times.
- * In a break somebody else may have been at the machine, and a bus recovers.
+ * Whether what was true at `last` may still count at `now`: the same day, no long break, no clock set back. ISO times.
+ * During a break somebody else may have been at the machine, and a bus may recharge.
  */
 export function continues(last: string, now: string): boolean {
   const pause = Date.parse(now) - Date.parse(last);

@@ -31,8 +31,11 @@ interface Range {
   to?: number | undefined;
 }
 
-/** The parts of a limit that make its printed figure; a limit of content/limits fits, and so does one of `limits.ts`. */
-export interface LimitFigure {
+/**
+ * The parts of a limit that make its printed figure; a limit of content/limits fits, and so does one of
+ * `kernel/limits.ts`.
+ */
+interface LimitFigure {
   unit: string;
   inputUnit?: string | undefined;
   value?: number | undefined;
@@ -42,8 +45,8 @@ export interface LimitFigure {
 }
 
 /**
- * The figure of a limit as it stands in a sentence or a table: `100 MΩ`, `100 kΩ up to open`, `−20 to 60 °C`.
- * Number and unit are joined by a no-break space.
+ * The figure of a limit for a sentence or a table: `100 MΩ`, `100 kΩ up to open`, `−20 to 60 °C`. Number and unit are
+ * joined by a no-break space.
  */
 export function formatLimit(limit: LimitFigure): string {
   const unit = limit.unit as Unit;
@@ -53,7 +56,9 @@ export function formatLimit(limit: LimitFigure): string {
   return formatConstants(limit.constants ?? {});
 }
 
-/** `k = 4230, from 40 to 85 °C`: in a formula, `from` and `to` are the winding temperatures in °C that it holds for. */
+/**
+ * `k = 4230, from 40 to 85 °C`: in a formula, `from` and `to` are the winding temperatures in °C for which it is valid.
+ */
 function formatConstants({ from, to, ...constants }: Record<string, number>): string {
   const named = Object.entries(constants).map(([name, constant]) => `${name}\u00a0=\u00a0${numeral(constant)}`);
   const validity = from === undefined || to === undefined ? [] : [`from ${formatRange({ from, to }, '°C')}`];
@@ -79,7 +84,7 @@ export function formatFigure(value: number, unit: Unit): string {
     case 'J':
     case 'B':
     case 's':
-      // Amperes, bytes, coulombs, joules and seconds take the same prefixes as ohms.
+      // Amperes, bytes, coulombs, joules and seconds use the same prefixes as ohms.
       return tidy(formatQuantity(value, 'Ω').replace('Ω', unit));
     case 'Ω·m':
       return tidy(formatQuantity(value, 'Ω').replace('Ω', unit));
@@ -90,7 +95,7 @@ export function formatFigure(value: number, unit: Unit): string {
 
 function formatRange({ from, to }: Range, unit: Unit): string {
   if (from === undefined) return to === undefined ? 'any' : `up to ${formatFigure(to, unit)}`;
-  // A resistance range that is open above ends at an open circuit, which is what the meter shows.
+  // A resistance range without an upper end goes up to an open circuit, which is what the meter shows.
   if (to === undefined)
     return unit === 'Ω' ? `${formatFigure(from, unit)} up to open` : `${formatFigure(from, unit)} or more`;
   if (from === to) return formatFigure(from, unit);
@@ -106,7 +111,7 @@ function formatExtent(points: readonly (readonly number[])[], inputUnit: Unit): 
   return `${points.length} points, ${extent}`;
 }
 
-/** Factors of one column with equally many decimals, so that they stand below each other; other units one by one. */
+/** Factors of one column get the same number of decimals, so that they align; other units are formatted one by one. */
 export function formatColumn(values: readonly number[], unit: Unit): string[] {
   if (unit !== '×') return values.map((value) => formatFigure(value, unit));
   const decimals = Math.max(...values.map((value) => String(value).split('.')[1]?.length ?? 0));

@@ -2,7 +2,7 @@ import type { Step } from '../assessment/assessment.ts';
 import type { FigureFinding, FigureStepCode } from '../assessment/possible-figures.ts';
 import type { FindingSentences, StepSentences } from './sentences.ts';
 
-/** What every calculator says of a figure that no instrument can have shown. The forms refuse such a figure by themselves. */
+/** What every calculator says about an impossible figure. The forms already refuse such figures. */
 export const figureFindings: FindingSentences<FigureFinding> = {
   'figure-impossible': ({ readings }) =>
     `No instrument shows such a figure: ${readings.join(', ')}. A figure must be a number and not below zero where nothing can be. Nothing is judged.`,

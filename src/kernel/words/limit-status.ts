@@ -1,13 +1,13 @@
 export const limitStatuses = ['standard', 'regulation', 'textbook', 'common-practice', 'project-judgement'] as const;
 
-export type LimitStatus = (typeof limitStatuses)[number];
+type LimitStatus = (typeof limitStatuses)[number];
 
 interface Status {
-  /** As the Tables page says it. */
+  /** The name on the Tables page. */
   words: string;
   /** What it means, for the key of the Tables page. */
   meaning: string;
-  /** The mark beside a figure in the text, where the reader should not take it for a published one. */
+  /** The mark beside a figure in the text that must not be mistaken for a published one. */
   mark: string | null;
 }
 
@@ -33,7 +33,7 @@ export const limitStatus: Record<LimitStatus, Status> = {
 
 export const recalledWords = 'Recalled from memory, not read in the publication. Check it before you rely on it.';
 
-/** What stands beside a figure in the text, or an empty text for a published figure that was read. */
+/** The mark beside a figure in the text; empty for a published figure that was read. */
 export function limitMark(status: string, recalled: boolean): string {
   return [limitStatus[status as LimitStatus].mark, recalled ? 'from memory' : null]
     .filter((word) => word !== null)

@@ -1,11 +1,9 @@
 import type { ReminderFinding } from '../assessment/test-reminders.ts';
 import type { TestVoltageFinding } from '../assessment/test-voltage.ts';
-import { formatRounded } from '../reading/format-reading.ts';
+import { inVolts } from '../reading/format-reading.ts';
 import type { FindingSentences } from './sentences.ts';
 
-const inVolts = (volts: number) => formatRounded(volts, 'V');
-
-/** What insulation and isolation say alike: of the test voltage, and beside every verdict. */
+/** What insulation and isolation both say about the test voltage, and beside every verdict. */
 export const testFindings: FindingSentences<TestVoltageFinding | ReminderFinding> = {
   'test-voltage-missing': () => 'The test voltage is missing. Without it nobody knows what the insulation has stood.',
   'test-voltage-too-low': ({ setVolts, lowestVolts }) =>

@@ -11,19 +11,19 @@ export const articleSchema = z.strictObject({
   section: z.enum(['trip', 'safety', 'measuring', 'deciding']),
   /** Place within its section, lowest first. */
   order: z.number(),
-  /** What can hurt; drawn before the first step. Use an empty list only for pages that lead to no work. */
+  /** What can hurt; drawn before the first step. Use an empty list only for pages that don't lead to work. */
   hazards: z.array(z.enum(hazardIds)),
   /** What must be true before the first step, one sentence each. */
   preconditions: z.array(z.string()),
   /** What this page cannot tell the reader, one sentence each; at least one. */
   cannotTell: z.array(z.string()).min(1),
-  /** Ids of content/sources that it rests on. */
+  /** Ids in content/sources. */
   sources: z.array(z.string()),
   /** Ids of related articles, section/slug. */
   related: z.array(z.string()),
   /**
-   * Words that people type for what this page answers, where the page says it otherwise: trade slang, abbreviations,
-   * other spellings. The search finds the page by them. Never a maker's or brand's name.
+   * Words that people search for but the page does not contain: trade slang, abbreviations, other spellings. The search
+   * finds the page by them. Never a maker's or brand's name.
    */
   otherWords: z.array(z.string()).optional(),
 });

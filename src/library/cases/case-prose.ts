@@ -1,7 +1,7 @@
 import { limitFigure } from '../exercises/exercise-value.ts';
 import type { Piece } from '../exercises/fill.ts';
 
-/** A paragraph of a case with its limits in place: `{after-trip-point}`. Throws where there is no such limit. */
+/** A paragraph of a case with limits such as `{after-trip-point}` filled in. Throws for an unknown limit. */
 export function casePieces(text: string): Piece[] {
   return text
     .split(/\{([\w-]+)\}/)

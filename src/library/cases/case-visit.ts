@@ -7,11 +7,11 @@ import { isMeasured } from '../../visit/steps/questions.ts';
 import type { VisitCase } from './case-schema.ts';
 import { gantry } from './marrow-bay.ts';
 
-/** The visit that the guide would have of a case, answered step by step. `id` is that of the case. */
+/** The visit of a case, answered step by step with the guide. `id` is that of the case. */
 export function caseVisit(id: string, data: VisitCase): EvaluatedVisit {
   const { date, message, steps } = data.visit;
   const { drive, motor, servedAxes, instruments } = gantry(data.axis);
-  // The plant keeps winter time all year, so that an invented day needs no calendar.
+  // The plant uses winter time all year, so that an invented day needs no calendar.
   const time = (clock: string) => `${date}T${clock}:00+01:00`;
   const begun = newVisit(`case-${id}`, time(steps[0]?.at ?? '00:00'), {
     machine: 'Line 2, glass-cutting gantry',

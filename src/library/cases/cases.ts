@@ -1,13 +1,13 @@
 import { type CollectionEntry, getCollection } from 'astro:content';
 import type { CalculatorName } from '../../calculators/registry.ts';
-import { onceABuild } from '../../site/once.ts';
+import { memoPerBuild } from '../../site/memo-per-build.ts';
 import type { WorkedVisit } from '../../ui/form/use-form.ts';
 import { href } from '../../ui/href.ts';
 
-export type CaseEntry = CollectionEntry<'cases'>;
+type CaseEntry = CollectionEntry<'cases'>;
 
 /** Every worked case, in the order of the list. */
-export const casesInOrder = onceABuild(
+export const casesInOrder = memoPerBuild(
   async (): Promise<readonly CaseEntry[]> => (await getCollection('cases')).sort((a, b) => a.data.order - b.data.order),
 );
 
@@ -15,7 +15,7 @@ export function caseHref(id: string): string {
   return href(`/cases/${id}/`);
 }
 
-/** What the cases type into one calculator; a form fills itself with one of these by `#case=`. */
+/** The entries of all cases for one calculator; `#case=` fills a form with one of them. */
 export async function workedVisits(name: CalculatorName): Promise<WorkedVisit[]> {
   return (await casesInOrder()).flatMap(({ id, data }) => {
     const form = data.forms[name];

@@ -2,11 +2,11 @@ import type { Part, Symptom } from '../../kernel/vocabulary.ts';
 import { encodeCase, windingTemperatures } from '../../practice/case/case-code.ts';
 import { drawMachine } from '../../practice/case/draw-machine.ts';
 import { Robot } from '../../practice/robot/robot.ts';
-import { onceABuild } from '../../site/once.ts';
+import { memoPerBuild } from '../../site/memo-per-build.ts';
 import { decisionHeadline } from '../../visit/words/decision.ts';
 
-/** A case for a class, with what its answer needs. */
-export interface ClassCase {
+/** A case for a class, with the data of its answer. */
+interface ClassCase {
   code: string;
   moment: Symptom;
   falls: boolean;
@@ -15,7 +15,7 @@ export interface ClassCase {
   decision: string;
 }
 
-/** Faults from plain to hard, each with a seed and the temperature of the winding in steps of the code. */
+/** Faults from simple to difficult, each with a seed and the winding temperature in steps of the code. */
 const groups: { title: string; about: string; faults: [id: string, seed: number, step: number][] }[] = [
   {
     title: 'One bad part',
@@ -64,8 +64,8 @@ const groups: { title: string; about: string; faults: [id: string, seed: number,
   },
 ];
 
-/** The cases of a class by what they teach, each worked through by the robot. */
-export const classCases = onceABuild((): { title: string; about: string; list: ClassCase[] }[] =>
+/** The cases for a class, grouped by what they teach, each solved by the robot. */
+export const classCases = memoPerBuild((): { title: string; about: string; list: ClassCase[] }[] =>
   groups.map(({ title, about, faults }) => ({ title, about, list: faults.map(classCase) })),
 );
 

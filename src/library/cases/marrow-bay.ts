@@ -3,7 +3,7 @@ import type { VisitCase } from './case-schema.ts';
 
 type Axis = VisitCase['axis'];
 
-/** The gantry of line 2 at the Marrow Bay Glassworks, as every worked case has it. All of it is invented. */
+/** The gantry of line 2 at the Marrow Bay Glassworks, as in every worked case. All of it is invented. */
 const axes: Record<Axis, { words: string; drive: string; motor: string }> = {
   Bridge: {
     words: 'axis Bridge (horizontal, spans the table)',

@@ -25,8 +25,8 @@ const corrected =
     numberValue(reading.value * factor(method, from, to), 'Ω');
 
 /**
- * What a question may compute, by name; the arguments stand in the comment, in their order. Every function hands its
- * numbers to the calculators’ rules, so that an answer can't differ from what the calculators say.
+ * What a question may compute, by name; each comment lists the arguments in order. Every function uses the calculators'
+ * own rules, so that an answer can't differ from what they say.
  */
 export const compute: Record<string, Compute> = {
   ...verdicts,
@@ -34,16 +34,16 @@ export const compute: Record<string, Compute> = {
   spread: (...readings) => numberValue(pairwiseSpread(figures(readings)), '%'),
   /** Readings: largest deviation from their mean, in percent. */
   deviation: (...readings) => numberValue(deviationFromMean(figures(readings)), '%'),
-  /** Resistances side by side. */
+  /** Resistances in parallel. */
   parallel: (...resistances) => numberValue(parallel(figures(resistances)), 'Ω'),
-  /** Joined reading, known part: what lies beside it. */
+  /** Joined reading, known part: the resistance in parallel with it. */
   besideKnown: (joined, known) =>
     numberValue(besideKnown(intervalOf(joined.reading), [intervalOf(known.reading)]).lo, 'Ω'),
-  /** Winding temperature, reference temperature: what a reading is multiplied by. */
+  /** Winding temperature, reference temperature: the correction factor. */
   factorHalving: (from, to) => numberValue(factor('halving', from, to), '×'),
   factorThermosetting: (from, to) => numberValue(factor('thermosetting', from, to), '×'),
   factorTable: (from, to) => numberValue(factor('table', from, to), '×'),
-  /** Reading, winding temperature, reference temperature: the reading as it would be there. */
+  /** Reading, winding temperature, reference temperature: the corrected reading. */
   correctedHalving: corrected('halving'),
   correctedThermosetting: corrected('thermosetting'),
   correctedTable: corrected('table'),
@@ -57,26 +57,30 @@ export const compute: Record<string, Compute> = {
   deltaUV: (...pairs) => numberValue(deltaPhases(lines(figures(pairs))).UV, 'Ω'),
   deltaVW: (...pairs) => numberValue(deltaPhases(lines(figures(pairs))).VW, 'Ω'),
   deltaWU: (...pairs) => numberValue(deltaPhases(lines(figures(pairs))).WU, 'Ω'),
-  /** Reading, percent of reading, and counts if stated: the least and the greatest that it can truly be. */
+  /** Reading, percent of reading, and counts if stated: the least and the greatest true value. */
   least: (reading, percent, counts) => numberValue(ownError(reading, percent, counts).lo, unitOf(reading)),
   greatest: (reading, percent, counts) => numberValue(ownError(reading, percent, counts).hi, unitOf(reading)),
   /** Air temperature, relative humidity. */
   dewPoint: (air, humidity) => numberValue(dewPoint(air.value, humidity.value) ?? Number.NaN, '°C'),
-  /** Rated voltage: the routine minimum of an old winding, which grows with it. */
+  /** Rated voltage: the routine minimum of an old winding. */
   minimumPre1970: (rated) => numberValue(machineMinimum('pre-1970', rated.value), 'Ω'),
   /** Rated voltage: the test voltage of the published table. */
   testVoltage: (rated) => limitFigure(testVoltageRow(rated.value)),
-  /** Two bus voltages, the minutes between them, another voltage: minutes from the second reading until it is reached. */
+  /** Two bus voltages, the minutes between them, another voltage: minutes from the second reading to that voltage. */
   waitUntil: (first, second, elapsed, end) => {
     const timeConstant = timeConstantBetween(first.value, second.value, elapsed.value);
     return numberValue(secondsUntil(second.value, end.value, timeConstant), 'min');
   },
-  /** Test time in minutes: how long to discharge at least. */
+  /** Test time in minutes: the least discharge time. */
   dischargeTime: (time) => numberValue(time.value * limitValue('discharge-after-test'), 'min'),
-  /** Diameter over the insulation, conductor diameter, length: what a core has with the lowest specified constant. */
+  /**
+   * Diameter over the insulation, conductor diameter, length: resistance of a core with the lowest specified constant.
+   */
   corePvc: (...cable) => core('cable-constant-pvc', figures(cable)),
   coreXlpe: (...cable) => core('cable-constant-xlpe', figures(cable)),
-  /** Diameter over the insulation, conductor diameter, resistance: the length at which such a PVC core has that. */
+  /**
+   * Diameter over the insulation, conductor diameter, resistance: the length at which a PVC core has that resistance.
+   */
   lengthPvc: (outer, inner, resistance) => {
     const constant = limitRange('cable-constant-pvc').from;
     return numberValue(lengthForResistance(constant, outer.value, inner.value, resistance.value), 'm');

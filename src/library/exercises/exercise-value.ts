@@ -6,11 +6,11 @@ import { formatFigure, formatLimit } from '../../kernel/words/format-limit.ts';
 import { isExampleReading } from '../articles/example-reading.ts';
 import type { Limit } from '../tables/limit-schema.ts';
 
-/** A number of a question: as it is printed, as the calculation takes it, and its plain figure in the base unit. */
+/** A number of a question: as printed, as calculation input, and as a plain figure in the base unit. */
 export interface ExerciseValue {
   text: string;
   reading: Reading;
-  /** NaN where there is none: a limit that is a range or a table, an over-range reading, a verdict. */
+  /** NaN if there is no figure: a limit that is a range or a table, an over-range reading, a verdict. */
   value: number;
 }
 
@@ -18,7 +18,7 @@ export type Compute = (...values: ExerciseValue[]) => ExerciseValue;
 
 const quantities: Quantity[] = ['resistance', 'voltage', 'temperature', 'percent', 'length', 'duration', 'diameter'];
 
-/** What a person noted. Throws where it can't be read, so that a slip stops the build. */
+/** A noted reading. Throws if it can't be read, so that a mistake stops the build. */
 export function givenValue(text: string): ExerciseValue {
   if (!isExampleReading(text)) throw new Error(`“${text}” is neither a reading nor a number with its unit`);
   const printed = text.trim().replaceAll(' ', '\u00a0').replace(/^-/, '−');
@@ -28,9 +28,9 @@ export function givenValue(text: string): ExerciseValue {
     const { reading } = result;
     return { text: printed, reading, value: reading.kind === 'value' ? reading.value : Number.NaN };
   }
-  // A meter shows a minus with its leads exchanged; no form takes it, and a question may tell of it.
+  // A meter with exchanged leads shows a minus; no form takes it, but a question may mention it.
   if (/^[-−]\d/.test(text)) return { text: printed, reading: missing, value: -givenValue(text.slice(1)).value };
-  // Of a range no single figure is taken.
+  // A range has no single figure.
   return { text: printed, reading: missing, value: / to /.test(text) ? Number.NaN : Number.parseFloat(text) };
 }
 
@@ -40,7 +40,7 @@ export function limitFigure(id: string): ExerciseValue {
   return { ...numberValue(data.value ?? Number.NaN, data.unit as Limit['unit']), text: formatLimit(data) };
 }
 
-/** A result: three significant digits are as much as an instrument deserves. */
+/** A result, with three significant digits. */
 export function numberValue(value: number, unit: Limit['unit']): ExerciseValue {
   const isRead = unit === 'Ω' || unit === 'V' || unit === '°C' || unit === '%' || unit === 'min' || unit === 'm';
   const reading: Reading = isRead && Number.isFinite(value) ? { kind: 'value', value, unit } : missing;

@@ -2,7 +2,7 @@ import { compute } from './compute.ts';
 import type { ExerciseNumber, Question } from './exercise-schema.ts';
 import { type ExerciseValue, givenValue, limitFigure, wordValue } from './exercise-value.ts';
 
-/** A piece of a text: words, or a number, which may lead to its limit. */
+/** A piece of a text: words, or a number, which may link to its limit. */
 export interface Piece {
   text: string;
   limit?: string;
@@ -14,7 +14,7 @@ export interface FilledQuestion {
   answer: Piece[][];
 }
 
-/** A question with its numbers in place. Throws where a name, a limit, a function or a result is missing. */
+/** A question with its numbers filled in. Throws if a name, a limit, a function or a result is missing. */
 export function fillQuestion({ id, question, answer, numbers = {} }: Question): FilledQuestion {
   const values = valuesOf(id, numbers);
   const fill = (text: string) => pieces(id, text, numbers, values);
@@ -27,10 +27,10 @@ function valuesOf(id: string, numbers: Record<string, ExerciseNumber>): Map<stri
     const value = worth(number, (wanted) => {
       const found = values.get(wanted);
       if (found === undefined)
-        throw new Error(`question ${id}: “${name}” uses “${wanted}”, which does not stand above it`);
+        throw new Error(`question ${id}: “${name}” uses “${wanted}”, which is not defined above it`);
       return found;
     });
-    if (/NaN|∞|undefined/.test(value.text)) throw new Error(`question ${id}: “${name}” comes to ${value.text}`);
+    if (/NaN|∞|undefined/.test(value.text)) throw new Error(`question ${id}: “${name}” is ${value.text}`);
     values.set(name, value);
   }
   return values;
@@ -50,7 +50,7 @@ function pieces(
   numbers: Record<string, ExerciseNumber>,
   values: Map<string, ExerciseValue>,
 ): Piece[] {
-  // Every second part is what stood in braces.
+  // Every second part was in braces.
   return text.split(/\{([^{}]*)\}/).map((part, i) => {
     if (i % 2 === 0) return { text: part };
     const number = numbers[part];

@@ -28,7 +28,7 @@ function insulation(occasion: Occasion): Compute {
   };
 }
 
-/** Verdicts that a question may compute; where a reading was not taken, the name `-` stands. */
+/** Verdicts that a question may compute; the name `-` means a reading that was not taken. */
 export const verdicts: Record<string, Compute> = {
   /** DC bus voltage: go, undecided or stop. */
   dischargeVerdict: (bus) => {

@@ -1,13 +1,13 @@
 import type { Term } from './glossary-schema.ts';
 
-/** A term where it stands in a text. */
-export interface Found {
+/** A term found in a text. */
+interface FoundTerm {
   id: string;
   from: number;
   to: number;
 }
 
-export type TermFinder = (text: string, done: ReadonlySet<string>) => Found[];
+type TermFinder = (text: string, done: ReadonlySet<string>) => FoundTerm[];
 
 /**
  * Finds the first use in a text of each term that is not `done` yet. The longest words win where terms overlap; only the
@@ -22,7 +22,7 @@ export function termFinder(terms: Readonly<Record<string, Term>>): TermFinder {
   const pattern = patternOf([...idOf.keys()]);
   return (text, done) => {
     const seen = new Set(done);
-    const found: Found[] = [];
+    const found: FoundTerm[] = [];
     for (const match of text.matchAll(pattern)) {
       const id = idOf.get(withSmallStart(match[0].replaceAll(/\s/g, ' ')));
       if (id === undefined || seen.has(id)) continue;

@@ -3,7 +3,7 @@ import { defineMdastPlugin } from 'satteri';
 import { termFinder } from './find-terms.ts';
 import type { Term } from './glossary-schema.ts';
 
-/** Where a link would disturb or be a link in a link: headings, links, code, and what stands in one of these elements. */
+/** Where a link would disturb or be nested in a link: headings, links, code, and the content of these elements. */
 const closedNodes = new Set(['heading', 'link', 'linkReference', 'inlineCode', 'code', 'table']);
 const closedElements = new Set(['a', 'Reading', 'Limit', 'Cite', 'Figure', 'sub', 'sup', 'svg', 'code']);
 
@@ -14,8 +14,8 @@ export function readGlossary(root: string): Record<string, Term> {
 }
 
 /**
- * Links the first use of each term in an article to its entry in the glossary, when the site is built. One plugin object
- * an article, since each remembers what it has linked. `base` is the path that the site is served below.
+ * Links the first use of each term in an article to its entry in the glossary, when the site is built. One plugin
+ * object per article, since each remembers what it has linked. `base` is the base path of the site.
  */
 export function linkTerms(terms: Readonly<Record<string, Term>>, base: string) {
   const find = termFinder(terms);
@@ -25,7 +25,7 @@ export function linkTerms(terms: Readonly<Record<string, Term>>, base: string) {
       name: 'link-terms',
       text(node, context) {
         const found = find(node.value, done);
-        // In this order: few texts hold a term, and to look above a node costs more than to look through it.
+        // In this order: few texts contain a term, and checking a node's ancestors costs more than searching its text.
         if (found.length === 0 || isClosed(node, context)) return;
         const parts: Part[] = [];
         let end = 0;

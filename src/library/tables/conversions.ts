@@ -3,13 +3,13 @@ import { dewPoint } from '../../kernel/electrics/dew-point.ts';
 import { type CorrectionMethod, correctionFactor } from '../../kernel/electrics/temperature-correction.ts';
 import { type LimitId, limitRange, limitValue } from '../../kernel/limits.ts';
 
-/** A table that the calculation works out from published formulas. A cell without a figure is outside the formula's range. */
+/** A table computed from published formulas. A cell without a figure is outside the formula's range. */
 export interface Conversion {
   /** Part of the published address of the table and of each row. */
   id: string;
   title: string;
   about: string;
-  /** What the formulas rest on, in content/limits. */
+  /** The limits behind the formulas, in content/limits. */
   limits: LimitId[];
   /** Heading of the first column, then of the others. */
   head: [string, ...string[]];
@@ -21,7 +21,7 @@ const steps = (from: number, to: number, by: number) =>
   Array.from({ length: Math.floor((to - from) / by) + 1 }, (_, i) => from + i * by);
 const shown = (value: number | undefined, digits: number) => {
   if (value === undefined) return '';
-  // Trailing zeros would claim digits that the formula does not deserve, and 0.0500 is no easier to read than 0.05.
+  // No trailing zeros: they would claim an accuracy that the formula does not have.
   return String(Number(value.toPrecision(digits)));
 };
 

@@ -7,7 +7,7 @@ const unit = z.enum(limitUnits);
 /** Published tables: pairs of input and output, e.g. temperature and factor. */
 const points = z.array(z.tuple([z.number(), z.number()])).min(2);
 
-export const limitSchema = z
+const limitSchema = z
   .strictObject({
     /** What it is, in a few words, e.g. "Insulation go/no-go point after a trip". */
     label: z.string().min(3),
@@ -21,7 +21,7 @@ export const limitSchema = z
     constants: z.record(z.string(), z.number()).optional(),
     /** Base unit of the value, range or table output. */
     unit,
-    /** What the pairs go in by, for tables: its unit. */
+    /** Unit of the input of a table's pairs. */
     inputUnit: unit.optional(),
     /** When it applies, in one plain sentence. */
     when: z.string().min(10),
@@ -30,11 +30,11 @@ export const limitSchema = z
     /** Edition and clause or table, e.g. "IEEE 43-2000, table 3". */
     clause: z.string().optional(),
     status: z.enum(limitStatuses),
-    /** True where the figure was recalled and not seen in a text. */
+    /** True if the figure was recalled and not seen in a text. */
     recalled: z.boolean(),
     /** What a careful reader should know: disagreements, reasons for a judgement. */
     note: z.string().optional(),
-    /** Published addresses of limits that this one replaced: they lead to its row. */
+    /** Published ids of limits that this one replaced: their addresses lead to its row. */
     formerIds: z.array(z.string().regex(/^[a-z0-9-]+$/)).optional(),
   })
   .refine((l) => [l.value, l.range, l.points, l.constants].filter((x) => x !== undefined).length === 1, {

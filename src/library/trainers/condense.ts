@@ -2,13 +2,13 @@ import type { Element, ElementContent, Root } from 'hast';
 import { toHtml } from 'hast-util-to-html';
 import { htmlToHast } from 'satteri';
 
-/** Ids that stand once on the article stand many times on a handout, and nobody follows a # on paper. */
+/** Ids that are unique in the article are not unique in a handout, and nobody follows a # on paper. */
 const dropped = new Set(['id', 'dataPagefindIgnore', 'ariaLabelledBy']);
 const demoted: Record<string, string> = { h2: 'h3', h3: 'h4', h4: 'h4' };
 
 /**
- * Of an article's HTML what a handout needs: cautions, numbered steps and the mistakes that people make, each below its
- * headings, which step down a level. `page` is the address of the article, for links to its own headings.
+ * Reduces an article's HTML to what a handout needs: cautions, numbered steps and common mistakes, each below its
+ * headings, one level lower. `page` is the address of the article, for links to its own headings.
  */
 export function condense(html: string, page: string): string {
   const { children } = htmlToHast(html, { fragment: true }) as Root;

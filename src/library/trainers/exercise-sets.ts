@@ -5,12 +5,12 @@ import { type FilledQuestion, fillQuestion } from '../exercises/fill.ts';
 
 export interface ExerciseSheet {
   section: (typeof sections)[number];
-  /** Articles with their questions; the questions are numbered through the section. */
+  /** Articles with their questions, numbered throughout the section. */
   parts: { article: ArticleEntry; questions: (FilledQuestion & { number: number })[] }[];
   count: number;
 }
 
-/** The questions of each section that has some, in the order of its articles. */
+/** The questions of each section that has any, in the order of its articles. */
 export async function exerciseSheets(): Promise<ExerciseSheet[]> {
   const sets = new Map((await getCollection('exercises')).map(({ id, data }) => [id, data.questions]));
   const articles = await articlesInOrder();

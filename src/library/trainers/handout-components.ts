@@ -4,7 +4,7 @@ import Limit from '../../site/parts/Limit.astro';
 import Reading from '../articles/Reading.astro';
 import Nothing from './Nothing.astro';
 
-/** What articles use, without what a sheet of paper can't: forms and drawings leave no trace on it. */
+/** The components of articles, without forms and drawings, which a handout leaves out. */
 export const handoutComponents = {
   Calculator: Nothing,
   Caution,

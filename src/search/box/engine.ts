@@ -1,11 +1,11 @@
-import { nearestTerms } from './nearest.ts';
+import { nearestTerms } from './nearest-terms.ts';
 import { loadPagefind, type Pagefind, type PagefindPage, type PagefindResult } from './pagefind.ts';
 import { ranked } from './rank.ts';
 import type { SiteWords } from './site-words.ts';
 import { Vocabulary } from './spelling.ts';
 import { wordsOf } from './words.ts';
 
-/** Answers shown; whoever needs more asks with another word. */
+/** Answers shown. */
 const mostAnswers = 8;
 
 /** Headings shown for one page. */
@@ -15,16 +15,16 @@ export interface Answer {
   url: string;
   title: string;
   excerpt: string;
-  /** The headings under which the words stand, the one that answers best first. */
+  /** The headings above the found words, the best match first. */
   headings: { title: string; url: string; excerpt: string }[];
 }
 
-export interface Found {
-  /** The query as it was read, if a word of it was taken for a slip of the keys. */
+export interface SearchResult {
+  /** The corrected query, if a word looked mistyped. */
   readAs: string | null;
   /** Best first. */
   answers: Answer[];
-  /** Terms of the site that are spelt most like the query, if nothing answers it. */
+  /** Terms of the site with the most similar spelling, if nothing was found. */
   nearest: string[];
 }
 
@@ -47,8 +47,8 @@ export class Engine {
     return new Engine(pagefind, siteWords);
   }
 
-  /** Pages, glossary entries and rows of the tables that answer a query. Rejects if the browser can't run Pagefind. */
-  async search(query: string): Promise<Found> {
+  /** The pages, glossary entries and table rows for a query. Rejects if the browser can't run Pagefind. */
+  async search(query: string): Promise<SearchResult> {
     const { words: typed, exact } = wordsOf(query);
     const words = typed.map((word, place) => this.#vocabulary.corrected(word, place === typed.length - 1));
     const [together, ...hits] = await Promise.all([
@@ -57,7 +57,8 @@ export class Engine {
       ...exact.map((word) => this.#find(`"${word}"`)),
     ]);
     const best = ranked(hits).slice(0, mostAnswers);
-    // The result of all words together marks each of them; a page that lacks one has a result of its best word alone.
+    // The result for all words together marks each of them; for a page without all words, the result of its best word
+    // is used.
     const results = best.map((hit) => together.find(({ id }) => id === hit.id) ?? hit);
     const answers = await Promise.all(results.map(async (result) => answerOf(await result.data())));
     return {
@@ -67,12 +68,12 @@ export class Engine {
     };
   }
 
-  /** Frees the worker, so that another engine can start from the beginning. */
+  /** Stops the worker, so that another engine can start afresh. */
   async close(): Promise<void> {
     await this.#pagefind.destroy();
   }
 
-  /** Pagefind has an answer to each word, however far from it. */
+  /** Pagefind answers any word, however different, so unknown words are not sent to it. */
   #isKnown(word: string, unfinished: boolean): boolean {
     return this.#vocabulary.knows(word) || (unfinished && this.#vocabulary.begins(word));
   }

@@ -1,10 +1,10 @@
-// Pagefind brings types for the build only. This is as much of its documented interface in the browser as is used here.
+// Pagefind has types for the build only. These are the used parts of its documented browser interface.
 
-/** A place on a page at which words of the query stand; a higher score tells that they matter more there. */
+/** A place on a page that contains words of the query; a higher score means that they matter more there. */
 interface Section {
   title: string;
   url: string;
-  /** HTML that Pagefind made from the text of our own pages: escaped, with `<mark>` around the words. */
+  /** HTML made by Pagefind from the text of our own pages: escaped, with `<mark>` around the words. */
   excerpt: string;
   weighted_locations: { balanced_score: number }[];
 }
@@ -31,9 +31,9 @@ export interface Pagefind {
 }
 
 /**
- * A title and the other words that its author gave a page tell most of what it is about; the heading of a short record
- * weighs less, or it would stand above the page that explains it. Long pages are not held against their words as much as
- * usual, and `pe` is hardly `person`. The figures are those with the most hits in tests/search/queries.json.
+ * The title and the author's extra search words say most about a page; the heading of a short record weighs less, or it
+ * would rank above the page that explains it. Long pages are penalised less than by default, and `pe` should hardly
+ * match `person`. The figures give the most hits in tests/search/queries.json.
  */
 const ranking = {
   pageLength: 0.4,

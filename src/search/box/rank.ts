@@ -1,10 +1,10 @@
-/** Answers below this share of the best score hold one of several words by chance. */
-const leastShare = 0.08;
+/** Answers below this share of the best score contain one of several words by chance. */
+const minShare = 0.08;
 
 /**
- * Answers to several words, best first, from a list of scored answers to each word. Pagefind's own answer to several
- * words leaves out every page that lacks one of them; here a page is not lost, but each missing word costs. An answer is
- * the hit of its best word.
+ * Answers to several words, best first, from a list of scored answers to each word. Pagefind itself drops every page
+ * that lacks one of several words; here each missing word only lowers the score. Each answer is the hit of its best
+ * word.
  */
 export function ranked<Hit extends { id: string; score: number }>(words: readonly (readonly Hit[])[]): Hit[] {
   const sums = new Map<string, { hit: Hit; score: number; words: number }>();
@@ -18,6 +18,6 @@ export function ranked<Hit extends { id: string; score: number }>(words: readonl
   }
   const scored = [...sums.values()].map(({ hit, score, words }) => ({ hit, score: score * words ** 2 }));
   scored.sort((a, b) => b.score - a.score);
-  const least = (scored[0]?.score ?? 0) * leastShare;
+  const least = (scored[0]?.score ?? 0) * minShare;
   return scored.filter(({ score }) => score > least).map(({ hit }) => hit);
 }

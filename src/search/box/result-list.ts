@@ -1,11 +1,11 @@
 import type { Answer } from './engine.ts';
 
-/** The answers as a list of links: each page, and below it the headings under which the words stand. */
+/** The answers as a list of links: each page, and below it the headings above the found words. */
 export function resultList(answers: readonly Answer[], siteRoot: string): HTMLUListElement {
   return list(answers.flatMap((answer) => items(answer, siteRoot)));
 }
 
-/** Terms to search for instead, and the way to everything. */
+/** Terms to search for instead, and a link to all articles. */
 export function offerList(terms: readonly string[], searchFor: (term: string) => void, allArticles: string) {
   const offers = terms.map((term) => {
     const button = part('button', term);
@@ -25,7 +25,7 @@ function items(answer: Answer, siteRoot: string): HTMLAnchorElement[] {
   return [page, ...answer.headings.map(headingLink)];
 }
 
-/** What a result is, where its title does not say it. */
+/** The kind of a result, if its title does not say it. */
 function kindOf(path: string): string | undefined {
   if (path.startsWith('glossary/')) return 'Glossary';
   if (path.startsWith('tables/')) return 'Table';

@@ -1,9 +1,9 @@
 import type { SearchPanel } from './search-panel.ts';
 
-/** Milliseconds on a page until its search is fetched from the device. */
+/** Milliseconds on a page until the search is loaded from the device. */
 const stay = 600;
 
-/** All that every page carries of the search: the rest is fetched when somebody turns to the box. */
+/** The only search script that every page loads; the rest is fetched when somebody uses the box. */
 export function startSearchBox(form: HTMLFormElement): void {
   const input = form.querySelector('input');
   let panel: Promise<SearchPanel> | undefined;
@@ -24,9 +24,9 @@ export function startSearchBox(form: HTMLFormElement): void {
 
   const fetchAll = () => void load().catch(() => undefined);
   input?.addEventListener('focus', fetchAll);
-  // Comes a moment before the focus.
+  // Fires a moment before the focus.
   input?.addEventListener('pointerdown', fetchAll);
-  // Costs no network if all files lie on the device; a page that somebody only passes through needs no search.
+  // Needs no network if all files are on the device. The delay spares pages that people leave at once.
   if (navigator.serviceWorker?.controller) setTimeout(() => (window.requestIdleCallback ?? setTimeout)(fetchAll), stay);
   form.addEventListener('submit', async (event) => {
     event.preventDefault();

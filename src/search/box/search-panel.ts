@@ -1,8 +1,8 @@
-import { Engine, type Found } from './engine.ts';
+import { Engine, type SearchResult } from './engine.ts';
 import { offerList, resultList } from './result-list.ts';
 import panelStyles from './search-panel.css?url';
 
-/** A screen reader is told when the person pauses, not letter by letter. */
+/** Milliseconds without a key before a screen reader announces the result: not after each letter. */
 const readingPause = 600;
 
 export interface SearchPanel {
@@ -10,23 +10,25 @@ export interface SearchPanel {
   goToResults(): void;
 }
 
-/** Makes a search form answer while the person types, by keyboard, touch and screen reader alike. */
+/** Makes a search form answer while the person types, for keyboard, touch and screen reader. */
 export function startPanel(form: HTMLFormElement): SearchPanel {
   const input = part<HTMLInputElement>(form, 'input');
   const panel = part<HTMLElement>(form, '[data-search-panel]');
   const status = part<HTMLElement>(form, '[data-search-status]');
   const siteRoot = form.dataset.siteRoot ?? '/';
-  /** Fetched at once: whoever turns to the search is about to type. */
+  /** Loaded at once: the person is about to type. */
   let engine: Promise<Engine> | undefined = Engine.load(siteRoot);
   let asked = '';
   let searching = false;
-  // Whoever searches hears of the failure.
+  // The next search awaits it and reports the failure.
   engine.catch(() => undefined);
   let goOn = false;
   let reading: ReturnType<typeof setTimeout> | undefined;
   addStyles();
 
-  /** One search at a time: after it comes the one for what the box holds by then, and whatever lies between is left out. */
+  /**
+   * One search at a time: the next one takes the words that are then in the box and skips what was typed in between.
+   */
   async function search(): Promise<void> {
     if (searching) return;
     searching = true;
@@ -40,7 +42,7 @@ export function startPanel(form: HTMLFormElement): SearchPanel {
 
   async function answer(words: string): Promise<void> {
     try {
-      // If the network was gone it may be back.
+      // Load again after a failure: the network may be back.
       engine ??= Engine.load(siteRoot);
       const found = await (await engine).search(words);
       if (words === asked) showFound(found);
@@ -56,7 +58,7 @@ export function startPanel(form: HTMLFormElement): SearchPanel {
     }
   }
 
-  function showFound({ answers, readAs, nearest }: Found): void {
+  function showFound({ answers, readAs, nearest }: SearchResult): void {
     if (answers.length === 0) {
       const offer = nearest.length > 0 ? ' Search for a word that is spelt like it:' : '';
       show(`Nothing found for “${asked}”.${offer}`, offerList(nearest, searchFor, form.action));
@@ -82,7 +84,7 @@ export function startPanel(form: HTMLFormElement): SearchPanel {
     goOn = false;
   }
 
-  /** On a phone the box may stand low on the page, with its results below the edge: then the box goes to the top. */
+  /** If the results would be below the edge of a phone's screen, scrolls the box to the top. */
   function bringUp(): void {
     const seen = window.visualViewport?.height ?? window.innerHeight;
     if (panel.getBoundingClientRect().bottom > seen) form.scrollIntoView({ block: 'start' });
@@ -99,7 +101,7 @@ export function startPanel(form: HTMLFormElement): SearchPanel {
 
   const links = () => [...panel.querySelectorAll<HTMLElement>('a, button')];
 
-  /** Asks for the words in the box; nothing happens while they stay the same. */
+  /** Searches for the words in the box, unless they are unchanged. */
   function ask(): void {
     const words = input.value.trim();
     if (words === asked) {
@@ -120,7 +122,7 @@ export function startPanel(form: HTMLFormElement): SearchPanel {
     input.focus();
   }
 
-  /** Moves the focus through box and results; above the first result is the box. */
+  /** Moves the focus through box and results; the box is above the first result. */
   function move(step: 1 | -1): void {
     const stops: HTMLElement[] = [input, ...links()];
     const here = stops.indexOf(document.activeElement as HTMLElement);
@@ -129,7 +131,7 @@ export function startPanel(form: HTMLFormElement): SearchPanel {
 
   input.addEventListener('input', () => {
     goOn = false;
-    // At once: Pagefind searches beside the page.
+    // Without a delay: Pagefind searches in a worker.
     ask();
   });
   input.addEventListener('focus', ask);
@@ -146,14 +148,14 @@ export function startPanel(form: HTMLFormElement): SearchPanel {
   form.addEventListener('focusout', ({ relatedTarget }) => {
     if (relatedTarget instanceof Node && !form.contains(relatedTarget)) close();
   });
-  // A link to a heading of this same page leaves the page open, but must not leave the panel in front of it.
+  // A link to a heading on this page must close the panel, which would cover it.
   panel.addEventListener('click', ({ target }) => {
     if (target instanceof Element && target.closest('a')) close();
   });
   document.addEventListener('pointerdown', ({ target }) => {
     if (target instanceof Node && !form.contains(target)) close();
   });
-  // What was typed before this script came.
+  // For words typed before this script was loaded.
   ask();
 
   return {

@@ -1,7 +1,7 @@
-/** What the build writes into `search-words.json`, since Pagefind tells nobody which words its index holds. */
+/** The content of `search-words.json`, written by the build, since Pagefind does not list the words of its index. */
 export interface SiteWords {
-  /** All words of the searchable pages with four letters or more, in small letters, the most frequent first. */
+  /** All words of the searchable pages with four letters or more, in lower case, the most frequent first. */
   words: string[];
-  /** Titles, terms and other words for them: offered by their spelling if a search finds nothing. */
+  /** Titles, terms and other words for them: offered by similar spelling if a search finds nothing. */
   terms: string[];
 }

@@ -1,5 +1,5 @@
-/** Slips between two words: letters added, dropped, exchanged, or two neighbours swapped. */
-export function slips(a: string, b: string): number {
+/** Edits between two words: letters added, dropped, replaced, or two neighbours swapped (Damerau–Levenshtein). */
+export function editDistance(a: string, b: string): number {
   let before: number[] = [];
   let above = Array.from({ length: b.length + 1 }, (_, column) => column);
   for (let row = 1; row <= a.length; row++) {
@@ -19,10 +19,10 @@ export function slips(a: string, b: string): number {
 
 const at = (row: readonly number[], column: number) => row[column] ?? Number.POSITIVE_INFINITY;
 
-/** Long words may hold two slips. */
-const slipsAllowed = (word: string) => (word.length < 4 ? 0 : word.length < 7 ? 1 : 2);
+/** Long words may contain two mistakes. */
+const editsAllowed = (word: string) => (word.length < 4 ? 0 : word.length < 7 ? 1 : 2);
 
-/** The common endings of a word, so that one form of it is enough to know all. */
+/** Removes common endings, so that one form of a word is enough to know all. */
 const stem = (word: string) => word.replace(/(?:ings?|ed|ers?|es|e|s|ly)$/, '');
 
 /** The words of the site, the most frequent first. */
@@ -35,28 +35,28 @@ export class Vocabulary {
     this.#stems = new Set(words.map(stem));
   }
 
-  /** Whether the site has the word or another form of it; of words with figures and of short ones nothing is known. */
+  /** Whether the site has the word or another form of it; words with figures and short words always count as known. */
   knows(word: string): boolean {
     return !/^\p{L}{4,}$/u.test(word) || this.#stems.has(stem(word));
   }
 
-  /** Whether a word of the site begins so. */
+  /** Whether a word of the site begins like this. */
   begins(word: string): boolean {
     return this.#words.some((known) => known.startsWith(word));
   }
 
   /**
-   * The word that was most likely meant; the word itself where none is near. `unfinished` is a word behind which
-   * somebody may still be typing: the beginning of a word is then no slip.
+   * The word that was most likely meant, or the word itself if none is near. `unfinished`: somebody may still be typing
+   * the word, so the beginning of a known word is correct.
    */
   corrected(word: string, unfinished = false): string {
     if (this.knows(word) || (unfinished && this.begins(word))) return word;
     let best = word;
-    let least = slipsAllowed(word) + 1;
+    let least = editsAllowed(word) + 1;
     for (const known of this.#words) {
       if (Math.abs(known.length - word.length) >= least) continue;
       // Few people miss the first letter.
-      const distance = slips(word, known) + (known[0] === word[0] ? 0 : 0.5);
+      const distance = editDistance(word, known) + (known[0] === word[0] ? 0 : 0.5);
       if (distance < least) [best, least] = [known, distance];
     }
     return best;

@@ -1,6 +1,6 @@
-import { figureWords, withPlainUnits } from './figures.ts';
+import { figureWords, withPlainUnits } from './unit-spellings.ts';
 
-/** Words that say nothing about what is looked for. `on`, `off`, `up` and `down` are no such words here. */
+/** Words that say nothing about the subject. `on`, `off`, `up` and `down` do say something here. */
 const empty = new Set(
   (
     'a an the and or of to in at as by for from with without into it its is are be been was were this that these those ' +
@@ -10,21 +10,21 @@ const empty = new Set(
   ).split(' '),
 );
 
-/** A word that every entry of the glossary holds in the index. */
+/** A word in the index entry of every glossary term. */
 export const askedMeaning = 'definition';
 
 /** `what is PE`, `what does OL mean`, `meaning of star point`. */
 const asksForMeaning =
   /^\s*(?:whats?|what (?:is|are|does|do)) (?!the |a good |good )|\b(?:mean|means|meaning|definition)\b/;
 
-export interface QueryWords {
-  /** The words that count, in small letters. */
+interface QueryWords {
+  /** The words that count, in lower case. */
   words: string[];
-  /** Words to be found only as they stand: figures with their unit as one word, and `definition`. */
+  /** Words to be matched exactly: figures with their unit as one word, and `definition`. */
   exact: string[];
 }
 
-/** What a query asks for: its empty words are left out, its units are written as the index has them. */
+/** The words of a query without empty words, with units spelt as in the index. */
 export function wordsOf(query: string): QueryWords {
   const plain = withPlainUnits(query.replaceAll(/[’']/g, ''));
   const words = plain.split(/[\s,;:!?()"“”/]+/).filter((word) => /[\p{L}\p{N}%]/u.test(word));

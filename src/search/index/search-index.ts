@@ -5,13 +5,16 @@ import type { SiteWords } from '../box/site-words.ts';
 import { askedMeaning } from '../box/words.ts';
 import { searchRecords } from './search-records.ts';
 
-/** Ready-made search boxes that Pagefind brings along; this site has its own. */
+/** Ready-made search boxes of Pagefind; this site has its own. */
 const readyMade = /^pagefind-(ui|modular-ui|component-ui|highlight)\./;
 
-/** The texts of the results lie in at most so many files; each is a file more to fetch for the store. */
+/** The texts of the results are in at most this many files, since the device fetches each of them. */
 const maxFragments = 120;
 
-/** Writes Pagefind's index over the finished pages into the built folder, and the words of the site beside it; returns how many answers there are. */
+/**
+ * Writes Pagefind's index of the finished pages into the built folder, and the words of the site beside it. Returns the
+ * number of possible answers.
+ */
 export async function writeSearchIndex(folder: string): Promise<number> {
   const { index, errors } = await createIndex({ maxFragments });
   if (!index) throw new Error(errors.join('\n'));
@@ -44,11 +47,11 @@ function pagesOf(folder: string): HTMLFile[] {
     .filter(({ content }) => content.includes(' data-pagefind-body'));
 }
 
-/** What stands in the searchable part of a page, roughly: only single words are taken out of it. */
+/** Rough text of the searchable part of a page: only single words are taken from it. */
 const textOf = (page: string) =>
   page.replace(/^.* data-pagefind-body[^>]*>|<\/main>.*$|<(script|style)\b.*?<\/\1>|<[^>]*>|&[#\w]+;/gs, ' ');
 
-/** The words of all texts, the most frequent first: a slip of the keys is recognised by them. */
+/** The words of all texts, the most frequent first: for recognising typing mistakes. */
 function frequentFirst(texts: readonly string[]): string[] {
   const counts = new Map<string, number>();
   for (const text of texts)
@@ -57,7 +60,7 @@ function frequentFirst(texts: readonly string[]): string[] {
   return [...counts].sort(([, a], [, b]) => b - a).map(([word]) => word);
 }
 
-/** Titles, terms and other words: offered by their spelling if a search finds nothing. */
+/** Titles, terms and other words: offered by similar spelling if a search finds nothing. */
 function termsOf(meta: Record<string, string>): string[] {
   const others = [meta.words, meta.term && meta.also].flatMap((list) => list?.split(', ') ?? []);
   const terms = [meta.title ?? meta.term ?? meta.row ?? '', ...others];

@@ -3,18 +3,18 @@ import { join } from 'node:path';
 import { formatLimit } from '../../kernel/words/format-limit.ts';
 import type { Term } from '../../library/glossary/glossary-schema.ts';
 import type { Limit } from '../../library/tables/limit-schema.ts';
-import { figureWords, withPlainUnits } from '../box/figures.ts';
+import { figureWords, withPlainUnits } from '../box/unit-spellings.ts';
 import { askedMeaning } from '../box/words.ts';
 
 const root = join(import.meta.dirname, '../../..');
 
-/** What the search finds by itself although it is only a part of a page: its address and a page made of its words. */
-export interface SearchRecord {
+/** A part of a page that is a search result of its own: its address and a page made from its words. */
+interface SearchRecord {
   url: string;
   content: string;
 }
 
-/** The glossary and the tables hold a hundred short answers each: each is a result of its own, not its page. */
+/** Glossary and tables have about a hundred short answers each: each entry is a result, not its page. */
 export function searchRecords(): SearchRecord[] {
   return [...glossaryRecords(), ...limitRecords()];
 }
@@ -49,7 +49,7 @@ function limitRecords(): SearchRecord[] {
   );
 }
 
-/** A limit that the articles name often is asked for more than one that they never name. */
+/** People search more for a limit that the articles name often. */
 function weightOf(id: string): number {
   return Math.min(3, 1 + (timesNamed.get(id) ?? 0) / 5);
 }
@@ -65,7 +65,9 @@ function filesOf<Content>(kind: string): Content[] {
   return readdirSync(folder).map((file) => JSON.parse(readFileSync(join(folder, file), 'utf8')));
 }
 
-/** `kind` names the field that the search ranks the heading by: a short record must not outrank the page that explains it. */
+/**
+ * `kind` names the metadata field of the heading, so that a short record does not outrank the page that explains it.
+ */
 function page(
   kind: 'term' | 'row',
   title: string,

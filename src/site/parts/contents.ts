@@ -6,7 +6,7 @@ export interface ContentsEntry {
   children: ContentsEntry[];
 }
 
-/** Second-level headings with their third-level ones; deeper ones are left to the text. */
+/** Second-level headings with their third-level ones; deeper ones are omitted. */
 export function contentsOf(headings: readonly MarkdownHeading[]): ContentsEntry[] {
   const entries: ContentsEntry[] = [];
   for (const { depth, slug, text } of headings) {

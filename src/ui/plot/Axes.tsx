@@ -1,6 +1,6 @@
 import type { Frame } from './frame.ts';
 
-/** Grid lines with their figures, the two axes and their names: of plots and of figures in articles. */
+/** Grid lines with their figures, the two axes and their names, for plots and for figures in articles. */
 export function Axes({ frame: { x, y, box } }: { frame: Frame }) {
   return (
     <g>

@@ -1,12 +1,12 @@
 import type { Frame } from './frame.ts';
-import { type Pair, placePairs } from './place.ts';
+import { type Pair, placePairs } from './place-pairs.ts';
 import { pathThrough } from './scale.ts';
 
 interface Props {
   frame: Frame;
   upper: readonly Pair[];
   lower: readonly Pair[];
-  /** `undecided`: between two limits. `spread`: how far a line may lie off. */
+  /** `undecided`: between two limits. `spread`: the possible range of a line. */
   look?: 'undecided' | 'spread';
 }
 

@@ -1,11 +1,11 @@
 import type { Frame } from './frame.ts';
-import { type Pair, placePairs } from './place.ts';
+import { type Pair, placePairs } from './place-pairs.ts';
 import { pathThrough } from './scale.ts';
 
 interface Props {
   frame: Frame;
   points: readonly Pair[];
-  /** Curves of one plot differ by their dashes, so that they are told apart in greyscale; a limit is heavier. */
+  /** Curves of one plot differ by their dashes, which show in greyscale too; a limit is heavier. */
   look?: 'solid' | 'dashed' | 'dotted' | 'limit';
 }
 

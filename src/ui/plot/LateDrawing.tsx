@@ -3,13 +3,13 @@ import { useEffect, useState } from 'preact/hooks';
 
 interface Props<P> {
   load: () => Promise<ComponentType<P>>;
-  /** What is drawn; undefined while there is nothing to draw. */
+  /** Properties of the drawing; undefined while there is nothing to draw. */
   shows: P | undefined;
 }
 
 /**
- * A drawing whose script is loaded when there is something to draw. If it can't be loaded the page says so and works
- * without it: the verdict and its numbers do not rest on the drawing.
+ * A drawing whose script is loaded only when there is something to draw. If that fails the page says so and works
+ * without it: the verdict and its numbers do not depend on the drawing.
  */
 export function LateDrawing<P extends object>({ load, shows }: Props<P>) {
   const [Drawing, setDrawing] = useState<ComponentType<P>>();

@@ -2,13 +2,13 @@ import type { Frame } from './frame.ts';
 
 interface Props {
   frame: Frame;
-  /** Where on the axis. Outside the axis nothing is drawn: make the domain hold the limit. */
+  /** Position on the axis. Outside the axis nothing is drawn, so the domain must include the limit. */
   at: number;
-  /** A limit of the quantity on the y axis is a level line, one on the x axis an upright one. */
+  /** A limit on the y axis is a horizontal line, one on the x axis a vertical line. */
   axis?: 'x' | 'y';
   /** What the line means, written beside it. */
   text: string;
-  /** Where a curve would run through the text, write it below the line. */
+  /** For text below the line, if a curve would cross it above. */
   below?: boolean;
 }
 

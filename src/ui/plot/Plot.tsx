@@ -18,7 +18,7 @@ import { PlotTable, type TableData } from './PlotTable.tsx';
  *   </Plot>
  *
  * On the server: write the whole plot as one `.tsx` component and put that into an Astro page or figure without a
- * `client:` directive. The parts take their frame as a property, since a slot of an Astro file passes no context.
+ * `client:` directive. The parts take their frame as a property, since a slot of an Astro file can't pass context.
  * `desc` is what a reader who cannot see the drawing needs from it; the table holds the numbers.
  */
 interface Props {

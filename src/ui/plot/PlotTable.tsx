@@ -4,7 +4,7 @@ export interface TableData {
   head: string[];
   /** The first cell of each row names it. */
   rows: string[][];
-  /** Said below the table, such as how many rows were left out. */
+  /** Shown below the table, such as how many rows were left out. */
   note?: string;
 }
 

@@ -1,9 +1,9 @@
 import type { Frame } from './frame.ts';
-import { placePairs } from './place.ts';
+import { placePairs } from './place-pairs.ts';
 
 /**
- * Each kind of reading has a shape of its own; `above` and `below` are bounds, with an arrow to where the value lies.
- * `speck` is for hundreds of points, where dots would run together.
+ * Each kind of reading has a shape of its own; `above` and `below` are bounds, with an arrow towards the value. `speck`
+ * is for hundreds of points, since dots would run together.
  */
 export type Shape = 'dot' | 'speck' | 'ring' | 'square' | 'triangle' | 'cross' | 'above' | 'below';
 
@@ -13,7 +13,7 @@ export interface Point {
   shape: Shape;
   /** Written beside it. */
   text?: string;
-  /** For letters of points that lie close together: 0 is the nearest to its point, 1 stands beside that, and so on. */
+  /** Column of the text, for points close together: 0 is next to the point, 1 beside that, and so on. */
   place?: number;
 }
 

@@ -7,7 +7,7 @@ export function decadesAround(values: readonly number[]): Domain {
   return [10 ** from, 10 ** Math.max(from + 1, Math.ceil(Math.log10(most) - 1e-9))];
 }
 
-/** The least and the greatest value; a single value gets some room to both sides. */
+/** The least and the greatest value; a single value gets some room on both sides. */
 export function spanOf(values: readonly number[]): Domain {
   const [least, most] = extent(values);
   if (least < most) return [least, most];

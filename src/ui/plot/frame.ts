@@ -3,14 +3,14 @@ import { linear, logarithmic, type Scale } from './scale.ts';
 import { linearTicks, logTicks } from './ticks.ts';
 
 export interface Axis {
-  /** `log10`: equal ratios are equal lengths, and the domain lies above zero. */
+  /** `log10`: equal ratios are equal lengths, and the domain is above zero. */
   kind: 'linear' | 'log10';
   domain: Domain;
   /** Quantity and unit, such as `winding temperature, °C`. */
   label: string;
-  /** What a tick says. */
+  /** The text of a tick. */
   format: (value: number) => string;
-  /** Places of the ticks, where the usual round ones do not suit. */
+  /** Places of the ticks, if the usual round ones do not suit. */
   ticks?: number[];
 }
 
@@ -21,13 +21,13 @@ export interface Box {
   bottom: number;
 }
 
-export interface PlacedAxis {
+interface PlacedAxis {
   place: Scale;
   ticks: { at: number; text: string }[];
   label: string;
 }
 
-/** Where everything of a plot goes: each part takes the same frame. */
+/** The layout of a plot, shared by all its parts. */
 export interface Frame {
   x: PlacedAxis;
   y: PlacedAxis;

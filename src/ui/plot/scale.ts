@@ -1,4 +1,4 @@
-/** A map from a quantity to a place in a drawing. */
+/** Maps a quantity to a place in a drawing. */
 export type Scale = (value: number) => number;
 
 type Pair = readonly [number, number];

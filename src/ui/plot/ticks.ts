@@ -6,7 +6,7 @@ export function linearTicks(from: number, to: number, most = 6): number[] {
   const step = roundStep((to - from) / most);
   const first = Math.ceil(from / step - 1e-9);
   const last = Math.floor(to / step + 1e-9);
-  // Multiplied, then trimmed: adding up steps of 0.1 would show 0.30000000000000004.
+  // Multiplied, then rounded: adding up steps of 0.1 would show 0.30000000000000004.
   return Array.from({ length: Math.max(0, last - first + 1) }, (_, i) => trimmed((first + i) * step));
 }
 
@@ -18,8 +18,8 @@ function roundStep(least: number): number {
 }
 
 /**
- * Places for ticks on a logarithmic axis (0 < from < to): each decade; every second or third where there would be
- * more than `most`; 1, 2 and 5 of each where there would be fewer than three.
+ * Places for ticks on a logarithmic axis (0 < from < to): each decade; every second or third if there would be more
+ * than `most`; 1, 2 and 5 of each if there would be fewer than three.
  */
 export function logTicks(from: number, to: number, most = 7): number[] {
   const first = Math.ceil(Math.log10(from) - 1e-9);

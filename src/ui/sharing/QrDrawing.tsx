@@ -1,4 +1,4 @@
-import type { QrCode } from '../../kernel/link/share-code.ts';
+import type { QrCode } from '../../kernel/link/qr-code.ts';
 
 /** The code as one path, dark on white in every colour scheme: scanners need that. */
 export function QrDrawing({ code: { rows } }: { code: QrCode }) {

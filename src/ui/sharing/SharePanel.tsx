@@ -1,24 +1,24 @@
 import { useState } from 'preact/hooks';
+import { qrCodeOf } from '../../kernel/link/qr-code.ts';
 import type { ShareResult } from '../../kernel/link/share.ts';
 import { shareAddress } from '../../kernel/link/share-address.ts';
-import { shareCode } from '../../kernel/link/share-code.ts';
 import { QrDrawing } from './QrDrawing.tsx';
 
-export interface SharePanelProps {
-  /** Begins the ids of the panel's fields. */
+interface SharePanelProps {
+  /** Prefix of the ids of the panel's fields. */
   name: string;
-  /** What the link carries, or why there is none. */
+  /** The content of the link, or why there is none. */
   share: ShareResult<string>;
-  /** The page that opens the link; without its fragment. */
+  /** The page that opens the link, without a fragment. */
   page: string;
 }
 
-/** A link and a QR code of what is typed. Both carry it themselves: nothing is uploaded. */
+/** A link and a QR code with what is typed. Both contain the data themselves: nothing is uploaded. */
 export function SharePanel({ name, share, page }: SharePanelProps) {
   const [copied, setCopied] = useState('');
   if (!share.ok) return <p class="error">{share.problem.message}</p>;
   const address = shareAddress(page, share.value);
-  const code = shareCode(address);
+  const code = qrCodeOf(address);
   const copy = async () => {
     try {
       await navigator.clipboard.writeText(address);

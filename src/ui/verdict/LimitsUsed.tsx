@@ -3,7 +3,7 @@ import { formatLimit } from '../../kernel/words/format-limit.ts';
 import { limitStatus } from '../../kernel/words/limit-status.ts';
 import { href } from '../href.ts';
 
-/** The limits that a verdict rests on, each with its figure and status, linked to the tables. */
+/** The limits behind a verdict, each with its figure and status, linked to the tables. */
 export function LimitsUsed({ ids }: { ids: readonly LimitId[] }) {
   if (ids.length === 0) return null;
   return (

@@ -15,13 +15,13 @@ interface Props {
   /** Of the calculator: a page may hold several verdicts. */
   label: string;
   outcome: Outcome;
-  /** Something was typed since: the verdict on the older entries is not shown as if it were on these. */
+  /** Something was typed since, so the verdict on the older entries must not be shown for the new ones. */
   pending: boolean;
 }
 
 /**
- * The verdict with its reasons, next steps and limits. The bar stays at the foot of the window until the panel slides
- * over it, so that a change is seen on a phone. It is for eyes and fingers only: others hear the status.
+ * The verdict with its reasons, next steps and limits. The bar stays at the bottom of the window until the panel covers
+ * it, so that a change is seen on a phone. It is hidden from screen readers, which announce the status.
  */
 export function VerdictPanel({ name, label, outcome, pending }: Props) {
   const verdict = pending ? 'empty' : shownVerdict(outcome);
@@ -42,7 +42,7 @@ export function VerdictPanel({ name, label, outcome, pending }: Props) {
           <VerdictShape verdict={verdict} />
           {word}
         </h3>
-        {/* What stood here last keeps its room, lest the page jump with each key. */}
+        {/* The space of the last verdict is kept, so that the page does not jump with each key. */}
         <div
           class={pending ? 'verdict-reasons of-older-entries' : 'verdict-reasons'}
           aria-hidden={pending || undefined}

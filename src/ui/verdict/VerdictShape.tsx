@@ -3,8 +3,8 @@ import type { Shown } from '../../kernel/form/verdict-words.ts';
 const circle = 'M24 3a21 21 0 1 1 0 42a21 21 0 1 1 0-42z';
 
 /**
- * Each verdict has an outline and a sign of its own, so that it is told without colour. Undecided is half of no-go's
- * square, open, joined to half of go's circle, filled: nobody knows yet which it will be.
+ * Each verdict has its own outline and sign, so that it is clear without colour. Undecided joins half of no-go's
+ * square, open, to half of go's circle, filled: it may still become either.
  */
 const outlines: Record<Shown, string> = {
   go: circle,

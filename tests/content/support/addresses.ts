@@ -8,7 +8,7 @@ import { filesOf, jsonOf } from './files.ts';
 /** Parts of every article that the layout draws. */
 const ofLayout = ['cannot-tell', 'questions', 'rests-on', 'related', 'on-this-page', 'content'];
 
-/** Heading ids of an article, in the way of the site's Markdown processor: the words, without markup. */
+/** Heading ids of an article, made like the site's Markdown processor does: from the words, without markup. */
 function headingIds(text: string): string[] {
   const slugger = new Slugger();
   const headings = [...splitArticle(text).body.matchAll(/^#{2,4} (.+)$/gm)].map((match) => match[1] ?? '');
@@ -16,8 +16,8 @@ function headingIds(text: string): string[] {
 }
 
 /**
- * Pages of the site by path, with the ids that a link may name; null where ids are not known without a build. Made from
- * the sources, so that a broken link is found in seconds; the links on the built site are checked once more.
+ * Pages of the site by path, with the ids that a link may name; null if ids are unknown without a build. Made from the
+ * sources, so that broken links are found in seconds; the links of the built site are checked too.
  */
 export function knownAddresses(): Map<string, string[] | null> {
   const known = new Map<string, string[] | null>();

@@ -4,13 +4,13 @@ export function splitArticle(text: string): { matter: string; body: string } {
   return { matter: match?.[1] ?? '', body: match?.[2] ?? '' };
 }
 
-/** Values of `<Component attribute="…">` in the order they stand. */
+/** Values of `<Component attribute="…">`, in order. */
 export function attributesOf(text: string, component: string, attribute: string): string[] {
   const pattern = new RegExp(`<${component}\\b[^>]*\\b${attribute}="([^"]*)"`, 'g');
   return [...text.matchAll(pattern)].map((match) => match[1] ?? '');
 }
 
-/** Entries of a list in the front matter, written in one line or one a line. */
+/** Entries of a list in the front matter, written on one line or one per line. */
 export function listed(text: string, field: string): string[] {
   const { matter } = splitArticle(text);
   const oneLine = new RegExp(`^${field}: *\\[([^\\]]*)\\]`, 'm').exec(matter)?.[1];
@@ -19,7 +19,10 @@ export function listed(text: string, field: string): string[] {
   return lines.split('\n').flatMap((line) => (/^ *- (.*)$/.exec(line)?.[1] ? [line.replace(/^ *- /, '')] : []));
 }
 
-/** What the author typed for the reader: captions stay; imports, components, readings of examples and computed values go. */
+/**
+ * What the author typed for the reader, captions included; without imports, components, example readings and computed
+ * values.
+ */
 export function typedProse(text: string): string {
   const { body } = splitArticle(text);
   const withoutCode = body.replace(/^(import|export) .*$/gm, '');
@@ -28,7 +31,7 @@ export function typedProse(text: string): string {
   return withCaptions.replace(/<[A-Z/a-z][^>]*>/g, ' ').replace(/\{[^{}]*\}/g, ' … ');
 }
 
-/** What the front matter says to the reader. */
+/** The texts of the front matter. */
 export function matterProse(text: string): string {
   const line = (field: string) => new RegExp(`^${field}: (.*)$`, 'm').exec(splitArticle(text).matter)?.[1] ?? '';
   const lines = [line('title'), line('summary'), line('audience')];

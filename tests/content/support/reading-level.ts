@@ -11,7 +11,7 @@ export interface ReadingLevel {
   ease: number;
 }
 
-/** Running text of an article as sentences: list items and paragraphs end one, tables and headings are none. */
+/** Running text of an article as sentences: list items and paragraphs end one, tables and headings don't count. */
 export function sentencesOf(article: string): string[] {
   const blocks = typedProse(article.replace(/<(?:Limit|Cite)\b[^>]*>/g, '{figure}'))
     .replace(/<[^>]*>/g, ' ')
@@ -29,12 +29,12 @@ export function sentencesOf(article: string): string[] {
     .filter((sentence) => wordsOf(sentence).length > 1);
 }
 
-/** "…" stands for a figure and counts as one word. */
+/** "…" replaces a figure and counts as one word. */
 function wordsOf(sentence: string): string[] {
   return sentence.match(/[\p{L}\p{N}][\p{L}\p{N}'’.,/-]*|…/gu) ?? [];
 }
 
-/** Groups of vowels, less a mute e: an estimate as the formula is. */
+/** Groups of vowels minus a mute e: an estimate, like the formula. */
 function syllables(word: string): number {
   const groups = word
     .toLowerCase()

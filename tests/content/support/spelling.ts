@@ -6,7 +6,9 @@ import { root } from '../../tools/paths.ts';
 
 export const wordListPath = 'tests/content/words.txt';
 
-/** Words of the trade and of this project that no dictionary has, one a line; a line that begins with # is a remark. */
+/**
+ * Words of the trade and of this project that are in no dictionary, one per line; lines beginning with # are comments.
+ */
 export const ownWords: string[] = readFileSync(join(root, wordListPath), 'utf8')
   .split('\n')
   .filter((line) => line !== '' && !line.startsWith('#'));
@@ -14,7 +16,10 @@ export const ownWords: string[] = readFileSync(join(root, wordListPath), 'utf8')
 const speller = nspell(dictionary);
 const own = new Set(ownWords.map((word) => word.toLowerCase()));
 
-/** Words of a text that neither the dictionary nor the list has, each once. Words with digits and single letters pass. */
+/**
+ * Words of a text that are neither in the dictionary nor in the list, each once. Words with digits and single letters
+ * are accepted.
+ */
 export function misspelt(text: string): string[] {
   const words =
     text
@@ -25,7 +30,7 @@ export function misspelt(text: string): string[] {
 }
 
 function isKnown(word: string): boolean {
-  // Units and symbols of formulas are no words.
+  // Units and symbols of formulas are not words.
   if (/[ΩΔρ]/.test(word)) return true;
   return own.has(word.toLowerCase()) || speller.correct(word);
 }

@@ -23,11 +23,11 @@ const units = [
 const numeral = '[−-]?\\d+(?:[.,]\\d+)*';
 const numberWithUnit = new RegExp(`${numeral}[\\s-]?(?:(?:${units.join('|')})(?![\\p{L}\\p{N}])|[kMG]\\b)`, 'gu');
 
-/** The same in words: "five minutes". "One second" may be the other one, so a single one is left out. */
+/** The same in words: "five minutes". "One second" may mean "the other one", so "one" is left out. */
 const inWords =
   /\b(?:two|three|four|five|six|seven|eight|nine|ten|twelve|fifteen|twenty|thirty|forty|fifty|sixty|hundred|thousand|million)[ -](?:megohms?|ohms?|volts?|amperes?|watts?|degrees|percent|milliseconds|seconds|minutes|hours|days|weeks|months|years|metres)\b/gi;
 
-/** Figures with units that stand in a text as typed, with an ordinary space. */
+/** Figures with units typed in a text, with an ordinary space. */
 export function typedNumbers(text: string): string[] {
   const plain = text.replace(/\u00a0|&nbsp;/g, ' ');
   return [...plain.matchAll(numberWithUnit), ...plain.matchAll(inWords)].map((match) => match[0]);

@@ -10,8 +10,8 @@ import { seeded } from '../../../src/practice/simulator/random.ts';
 import { type Asked, restDeck } from '../simulator-ngspice/netlist.ts';
 import { simulate } from '../simulator-ngspice/record.ts';
 
-/** A path across one switch, as `plusU`, in Ω; nothing across a sound stage. */
-export interface DiodeCase {
+/** A path across one switch, such as `plusU`, in Ω; absent for a sound stage. */
+interface DiodeCase {
   name: string;
   across?: { at: string; ohms: number };
 }
@@ -50,8 +50,8 @@ export function askedOf({ across }: DiodeCase): Asked[] {
 }
 
 /**
- * Volts of the twelve readings by name, as ngspice has them. The tolerances of the decks for insulation are for
- * picoamperes; beside a milliampere through a short they keep ngspice from coming to an end.
+ * Volts of the twelve readings by name, computed by ngspice. Without the picoampere tolerances of the insulation decks:
+ * with a milliampere through a short, ngspice would not converge.
  */
 export function simulateDiodeCase(one: DiodeCase): Record<string, number> {
   const deck = restDeck(one.name, celsius, askedOf(one));

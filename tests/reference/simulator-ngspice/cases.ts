@@ -9,14 +9,14 @@ import { drawAxis } from '../../../src/practice/simulator/parameters.ts';
 import { seeded } from '../../../src/practice/simulator/random.ts';
 import type { Asked } from './netlist.ts';
 
-/** One faulted network, with what is asked of it at rest or of its bus as it discharges. */
-export interface RestCase {
+/** One faulted network, with the voltages compared at rest or during discharge. */
+interface RestCase {
   name: string;
   celsius: number;
   asked: Asked[];
 }
 
-export interface DischargeCase {
+interface DischargeCase {
   name: string;
   axis: FaultedAxis;
   state: AxisState;

@@ -1,10 +1,10 @@
 import { thermalVolts } from '../../../src/practice/simulator/diode-law.ts';
 import { type Capacitor, type Element, ground, nodeIndex } from '../../../src/practice/simulator/network.ts';
 
-/** What every node of the simulator leaks to ground, told to ngspice as a resistor so that both solve one network. */
+/** The simulator's leakage from every node to ground, as a resistor for ngspice, so that both solve one network. */
 const leakOhms = 1e14;
 
-/** A copy of a network within one deck, and the two nodes whose voltage is asked for. */
+/** A copy of a network within one deck, and the two nodes whose voltage is wanted. */
 export interface Asked {
   name: string;
   elements: readonly Element[];
@@ -12,7 +12,7 @@ export interface Asked {
   black: string;
 }
 
-/** Voltages at rest between two nodes of each network, as one deck; nodes of the copies are told apart by number. */
+/** Voltages at rest between two nodes of each network, as one deck; nodes of the copies differ by number. */
 export function restDeck(title: string, celsius: number, asked: readonly Asked[]): string {
   const copies = asked.map((one, copy) => {
     const node = namer(one.elements, copy);
@@ -33,7 +33,7 @@ export function restDeck(title: string, celsius: number, asked: readonly Asked[]
   ]);
 }
 
-/** Voltage of the network's capacitor at some seconds after it was left alone. */
+/** Voltage of the network's capacitor some seconds after the supply was removed. */
 export function dischargeDeck(title: string, celsius: number, elements: readonly Element[], seconds: number[]): string {
   const node = namer(elements, 0);
   const bus = elements.find((element): element is Capacitor => element.kind === 'capacitor');

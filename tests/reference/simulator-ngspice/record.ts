@@ -9,7 +9,10 @@ import { dischargeDeck, restDeck } from './netlist.ts';
 
 export type Recorded = Record<string, Record<string, number>>;
 
-/** What ngspice makes of every case, in volts by name. Each reading has its own deck: many at once do not always settle. */
+/**
+ * The voltages of every case by ngspice, in volts by name. Each reading has its own deck: many at once do not always
+ * converge.
+ */
 export function simulateAll(): Recorded {
   const rest = restCases.map(({ name, celsius, asked }): [string, Record<string, number>] => [
     name,
@@ -35,7 +38,7 @@ export function simulate(deck: string): Record<string, number> {
   }
 }
 
-// Recorded anew after the model was changed: node tests/reference/simulator-ngspice/record.ts
+// Run again after a change of the model: node tests/reference/simulator-ngspice/record.ts
 if (process.argv[1] === fileURLToPath(import.meta.url)) {
   writeFileSync(join(import.meta.dirname, 'recorded.json'), `${JSON.stringify(simulateAll(), null, 2)}\n`);
 }

@@ -9,6 +9,6 @@ test('an article with a calculator imports it, once', () => {
   expect(code.match(/import Calculator from/g)).toHaveLength(1);
 });
 
-test('an article without one carries none', () => {
+test('an article without one imports nothing', () => {
   expect(compiled('## A\n\nNo form here.')).not.toContain('Calculator');
 });

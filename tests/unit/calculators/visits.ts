@@ -19,7 +19,7 @@ export const anyForm = (name: WorkedName): CalculatorForm => forms[name];
 
 const folder = join(root, 'content/cases');
 
-/** All of them are held against calculators and guide in tests/content/cases.test.ts. */
+/** tests/content/cases.test.ts compares all of them with calculators and guide. */
 export const visits: { id: string; visit: VisitCase }[] = readdirSync(folder).map((file) => ({
   id: file.replace(/\.json$/, ''),
   visit: visitCaseSchema.parse(JSON.parse(readFileSync(join(folder, file), 'utf8'))),

@@ -29,7 +29,7 @@ describe('the limits as the calculations read them', () => {
     expect(limitConstant('thermosetting-hot', 'k')).toBe(4230);
   });
 
-  it('throw at a slip in code, naming the limit', () => {
+  it('throw at a mistake in code, naming the limit', () => {
     expect(() => limitValue('bridge-dc-plus-typical')).toThrow('bridge-dc-plus-typical');
     expect(() => limitRange('bridge-tolerance')).toThrow('bridge-tolerance');
     expect(() => limitPoints('bridge-tolerance')).toThrow('bridge-tolerance');
@@ -37,11 +37,11 @@ describe('the limits as the calculations read them', () => {
     expect(() => limitConstant('bridge-tolerance', 'a')).toThrow('bridge-tolerance');
   });
 
-  it('are each known by one id', () => {
+  it('have unique ids', () => {
     expect(new Set(limitIds).size).toBe(limitIds.length);
   });
 
-  it.each(limitIds)('%s has a label, a unit, a status, and a source or a mark that there is none', (id) => {
+  it.each(limitIds)('%s has a label, a unit, a status, and a source or the statement that there is none', (id) => {
     const { label, status, source } = limit(id);
     expect(label).not.toBe('');
     expect(limit(id).unit).not.toBe('');

@@ -15,7 +15,7 @@ describe('no go that the oracle does not allow', () => {
     expect(examples, name).toEqual([]);
     expect(unexplained, name).toBe(0);
     const sets = count.go + count['no-go'] + count.undecided;
-    // An oracle that hardly meets a go proves little; a discharge has none.
+    // An oracle that rarely meets a go proves little; a discharge never has one.
     if (name !== 'discharge') expect(count.go / sets, name).toBeGreaterThan(0.02);
   });
 });
@@ -28,7 +28,7 @@ describe('the oracle finds', () => {
     expect(wrong({ verdict: () => 'go' })).toContain('go not allowed');
   });
 
-  it('a rule that computes with what is no number', () => {
+  it('a rule that computes with NaN', () => {
     const lenient = (input: object): Verdict => {
       const text = JSON.stringify(input, (_, value) => (Number.isNaN(value) ? 0 : value));
       return bridge.verdict(JSON.parse(text));
@@ -36,7 +36,7 @@ describe('the oracle finds', () => {
     expect(wrong({ verdict: lenient, mayGo: () => true })).toContain('go beside an impossible figure');
   });
 
-  it('a rule that a missing reading lifts, and one that a short lifts', () => {
+  it('a rule whose verdict rises with a missing reading, and one with a short', () => {
     const lifted = (input: object): Verdict => (JSON.stringify(input).includes('missing') ? 'go' : 'undecided');
     expect(wrong({ verdict: lifted, mayGo: () => true })).toContain('go with something lacking');
     const praised = (input: object): Verdict => (JSON.stringify(input).includes('"value":400,') ? 'go' : 'no-go');

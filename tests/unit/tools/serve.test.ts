@@ -57,14 +57,14 @@ describe('the server of the built site', () => {
     expect(policy).not.toContain('unsafe-inline');
   });
 
-  test('takes a free port when the wished one is taken', async () => {
+  test('uses a free port if the wanted one is taken', async () => {
     const second = await serveSite({ folder, base: '/', port: site.port, host: 'localhost' });
     expect(second.port).not.toBe(site.port);
     expect(await (await fetch(second.address)).text()).toContain('Front');
     await second.close();
   });
 
-  test('lives on after a request line that is no address', async () => {
+  test('survives a request line that is not an address', async () => {
     await new Promise((done) => {
       const socket = connect(site.port, 'localhost', () => socket.end('GET //[ HTTP/1.1\r\nHost: x\r\n\r\n'));
       socket.resume().on('close', done);
@@ -72,7 +72,7 @@ describe('the server of the built site', () => {
     expect((await get('/fieldbook/')).status).toBe(200);
   });
 
-  test('says what to do where there is no built site', async () => {
+  test('says what to do without a built site', async () => {
     const empty = join(folder, 'tables/none');
     await expect(serveSite({ folder: empty, base: '/', port: 0 })).rejects.toThrow('npm run build');
   });

@@ -23,7 +23,7 @@ import {
 import { runs } from '../../support/runs.ts';
 import { isClean, sayAll } from '../../support/sentences.ts';
 
-describe('the hand-worked cases are told in clean sentences', () => {
+describe('the hand-worked cases have clean sentences', () => {
   it.each(bridgeCases)('bridge: $title', (one) => {
     sayAll(assessBridge(bridgeInput(one)), bridgeFindings, bridgeSteps);
   });
@@ -37,16 +37,16 @@ describe('the hand-worked cases are told in clean sentences', () => {
   });
 });
 
-/** What no form lets through. */
+/** Figures that no form accepts. */
 const impossible = volts(Number.NaN);
 
-/** Every code that has a sentence must be met, except those listed with the reason why none of the inputs gives it. */
+/** Every code with a sentence must occur, except those listed with the reason why no input gives it. */
 function meetsAllCodes(met: Set<string>, texts: object[], except: string[] = []) {
   const unmet = texts.flatMap((one) => Object.keys(one)).filter((code) => !met.has(code));
   expect(unmet.sort()).toEqual(except.sort());
 }
 
-describe('any assessment is told in clean sentences, and every code is met', () => {
+describe('any assessment has clean sentences, and every code occurs', () => {
   it('of a bridge', () => {
     const met = new Set<string>();
     fc.assert(
@@ -120,11 +120,11 @@ describe('what must be said', () => {
     expect(text).toContain('lower switch of V');
   });
 
-  it('a spread just over the tolerance is not told as the tolerance', () => {
+  it('a spread just over the tolerance is not shown as the tolerance', () => {
     expect(titled('just over the tolerance')).toContain('10.1 %');
   });
 
-  it('the insulation tester never goes on the drive, and the winding is discharged four times as long', () => {
+  it('the insulation tester is never used on the drive, and the winding is discharged four times as long', () => {
     const [one] = insulationCases;
     if (one === undefined) throw new Error('no case');
     const { findings } = assessInsulation(insulationInput(one));
@@ -133,7 +133,7 @@ describe('what must be said', () => {
     expect(text).toContain('at least 4 minutes (4 times the test)');
   });
 
-  it('a reading just below the point is not told as the point', () => {
+  it('a reading just below the point is not shown as the point', () => {
     const [one] = insulationCases;
     if (one === undefined) throw new Error('no case');
     const { findings } = assessInsulation(insulationInput({ ...one, phases: '99.96M | 200M | 200M' }));

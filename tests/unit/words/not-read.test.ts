@@ -8,7 +8,7 @@ import { found } from '../../support/found.ts';
 
 const days = (date: string) => Date.parse(date) / 86_400_000;
 
-it('without a second reading of the bus, no time from it is told', () => {
+it('without a second reading of the bus, no time from it is stated', () => {
   const timeConstant: Reading = { kind: 'value', value: 50, unit: 's', resolution: 1 };
   const nothing = { startVoltage: missing, capacitance: missing, capacitanceTolerance: missing, bleeder: missing };
   const unread = { ...nothing, bleederTolerance: missing, second: missing, elapsed: missing, label: missing };

@@ -2,7 +2,8 @@ import type { BridgeFinding } from '../../../src/calculators/bridge/rule/assess.
 import { type FindingOf, findingMaker, type Nothing, type Step } from '../../../src/kernel/assessment/assessment.ts';
 import { type FindingSentences, type StepSentences, sentenceOf } from '../../../src/kernel/words/sentences.ts';
 
-// Read by the compiler only: each line that must not compile is marked, and the mark itself is an error on a line that does.
+// Only for the compiler: each line that must not compile is marked, and the mark on a line that does compile is an
+// error.
 
 interface Payloads {
   open: Nothing;

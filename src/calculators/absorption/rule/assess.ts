@@ -3,7 +3,6 @@ import { impossibleFigures } from '../../../kernel/assessment/possible-figures.t
 import { testReminders } from '../../../kernel/assessment/test-reminders.ts';
 import { limitValue } from '../../../kernel/limits.ts';
 import { missing } from '../../../kernel/reading/reading.ts';
-import { describeRatio, judgeIndex, ratioOf } from './index.ts';
 import {
   type AbsorptionAssessment,
   type AbsorptionFinding,
@@ -12,14 +11,16 @@ import {
   type AbsorptionStepCode,
   absorptionTimes,
 } from './input.ts';
+import { describeRatio, judgeIndex, ratioOf } from './ratios.ts';
 import { describeShape, judgeSteadiness } from './shape.ts';
 
 /**
- * The ten-minute insulation test of one winding at one test voltage. The verdict is the polarization index, where
- * IEEE 43 lets it speak: not above 5 GΩ after one minute, and not for small random-wound machines. A
- * clear fall anywhere in the curve bars go. Worse means a flatter curve; the level of the resistance is judged by `assessInsulation`, and an index without a sound level passes
- * nothing. All readings of one test have one temperature, so that it cancels in the ratios; it is stated for later tests.
- * A figure that is no number, or below zero where nothing can be, is `figure-impossible`: undecided, nothing is judged.
+ * The ten-minute insulation test of one winding at one test voltage. The verdict is the polarization index if IEEE 43
+ * lets it count: not above 5 GΩ after one minute, and not for small random-wound machines. A clear fall anywhere in the
+ * curve bars go. Worse means a flatter curve; the level of the resistance is judged by `assessInsulation`, and an index
+ * says nothing about the level. All readings of one test have one temperature, so it cancels in the ratios; it is
+ * stated for later tests. An impossible figure (not finite, or negative) gives `figure-impossible`: undecided, nothing
+ * is judged.
  */
 export function assessAbsorption(input: AbsorptionInput): AbsorptionAssessment {
   const impossible = impossibleFigures(input);
@@ -52,7 +53,7 @@ function aboutTemperature({ temperature }: AbsorptionInput): AbsorptionFinding {
   return finding('temperature-stated', 'note', { celsius: temperature.value });
 }
 
-/** How long the voltage was on at least: to the last reading, and no less than to the one minute. */
+/** Least time that the voltage was on, in s: until the last reading, and at least one minute. */
 function lastTime({ readings }: AbsorptionInput): number {
   const taken = absorptionTimes.filter((seconds) => (readings[seconds] ?? missing).kind !== 'missing');
   return Math.max(limitValue('index-first-time'), ...taken);

@@ -19,10 +19,10 @@ export const absorptionTimes: readonly number[] = [
 export const absorptionField = (seconds: number): string => `t${seconds}`;
 
 /** A is old insulation of cotton and paper; all later classes share one limit. */
-export type ThermalClass = 'A' | 'BFH';
+type ThermalClass = 'A' | 'BFH';
 
 /** Most servo motors are random-wound. */
-export type WindingKind = 'random-wound' | 'form-wound';
+type WindingKind = 'random-wound' | 'form-wound';
 
 export interface AbsorptionInput {
   /** In Ω, by the seconds after the voltage was applied (those of `absorptionTimes`). */
@@ -34,7 +34,7 @@ export interface AbsorptionInput {
   instrument?: Instrument;
 }
 
-/** The polarization index, and the least that is wanted. */
+/** The polarization index, and the least that passes. */
 interface IndexJudged {
   index: Interval;
   wanted: number;
@@ -54,7 +54,7 @@ export interface AbsorptionPayloads extends FigurePayloads, ReminderPayloads {
   'index-says-nothing': { index: Interval; highOhms: number };
   'one-minute-low': { floorOhms: number };
   'index-dry': Nothing;
-  /** `from` to `to`: where publications draw their borders. */
+  /** `from` to `to`: the range of the published limits. */
   'ratio-stated': { ratio: Interval; from: number; to: number };
   'curve-falls': Seconds;
   'curve-uneven': { atSeconds: number };

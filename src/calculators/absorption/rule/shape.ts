@@ -2,7 +2,6 @@ import { findingMaker } from '../../../kernel/assessment/assessment.ts';
 import { limitValue } from '../../../kernel/limits.ts';
 import { lastIn } from '../../../kernel/reading/last-in.ts';
 import type { Reading } from '../../../kernel/reading/reading.ts';
-import { ratioOf } from './index.ts';
 import {
   type AbsorptionFinding,
   type AbsorptionInput,
@@ -10,15 +9,16 @@ import {
   absorptionField,
   absorptionTimes,
 } from './input.ts';
+import { ratioOf } from './ratios.ts';
 
 const finding = findingMaker<AbsorptionPayloads>();
 
-/** A later reading over an earlier one, from which on the curve has changed. */
+/** Ratio of a later reading to an earlier one from which the curve counts as changed. */
 const level = 1 + limitValue('curve-level-change') / 100;
 
 /**
- * What the curve shows, and no more: it falls, it goes up and down, it stays level or it rises. Each is said only where
- * the accuracy of the readings leaves no other answer. Moisture, dirt and heat pull a curve down alike.
+ * What the curve shows, and no more: it falls, rises and falls, stays level or rises. Each is said only if the accuracy
+ * of the readings leaves no other answer. Moisture, dirt and heat pull a curve down alike.
  */
 export function describeShape(input: AbsorptionInput): AbsorptionFinding[] {
   const { instrument } = input;
@@ -47,9 +47,10 @@ export function describeShape(input: AbsorptionInput): AbsorptionFinding[] {
 }
 
 /**
- * A reading that is lower than an earlier one by more than a level curve does: the voltage was not steady, or a path
- * broke through. An index with such a fall beside it passes nothing. The accuracy of the tester has no say here: its
- * error is much the same from one minute to the next, and a worse tester must not pass what a better one does not.
+ * A reading that is lower than an earlier one by more than a level curve allows: the voltage was not steady, or the
+ * insulation broke down. An index with such a fall beside it passes nothing. The accuracy of the tester does not count
+ * here: its error is much the same from one minute to the next, and a worse tester must not pass what a better one does
+ * not.
  */
 export function judgeSteadiness(input: AbsorptionInput): AbsorptionFinding[] {
   const taken = takenOf(input);

@@ -7,7 +7,7 @@ import { partsOfPosition, type SwitchPosition } from '../../bridge/rule/switch-p
 import { type DiodePosition, isSound } from './rail.ts';
 import type { DiodeRailFinding } from './rail-findings.ts';
 
-/** The readings are those of the positions. */
+/** The readings are the switch positions. */
 interface OfPositions {
   readings: SwitchPosition[];
 }
@@ -26,7 +26,7 @@ export interface AgreementPayloads {
   'resistance-undecided': Nothing;
 }
 
-export type AgreementFinding = FindingOf<AgreementPayloads>;
+type AgreementFinding = FindingOf<AgreementPayloads>;
 
 const finding = findingMaker<AgreementPayloads>();
 
@@ -42,7 +42,7 @@ interface Both {
 /**
  * The diode test beside the resistance variant. A position that is a short in one and sound in the other contradicts
  * itself. A leak that only the resistances show is no contradiction: the diode test cannot see it; nor is an open
- * diode, which the resistances cannot see, because they are read with the diodes blocking.
+ * diode: the resistances are read with the diodes blocking.
  */
 export function compareTests({ findings, diode, resistance, readings }: Both): {
   found: AgreementFinding[];
@@ -86,14 +86,14 @@ export function compareTests({ findings, diode, resistance, readings }: Both): {
 }
 
 /**
- * A short that both tests name joins its terminal to one rail. The bleed resistor carries that over to the other rail,
- * where the resistances then differ, though every position there conducts one way and blocks the other.
+ * A short that both tests name joins its terminal to one rail. Through the bleed resistor the resistances of the other
+ * rail then differ too, though every position there conducts one way and blocks the other.
  */
 function carriedOver(position: SwitchPosition, agreed: readonly SwitchPosition[]): boolean {
   return agreed.some((short) => partsOfPosition[short].rail !== partsOfPosition[position].rail);
 }
 
-/** Six over-range resistances prove nothing by themselves; that every diode conducts proves the leads. */
+/** Six over-range resistances prove nothing by themselves, but if every diode conducts the leads had contact. */
 function resistanceVerdict({ verdict, findings }: BridgeAssessment, diode: Both['diode']): BridgeAssessment['verdict'] {
   const open = findings.filter(({ severity }) => severity === 'undecided');
   const onlyLeads = open.length > 0 && open.every(({ code }) => code === 'all-open');
@@ -107,11 +107,11 @@ function contradicts(one: DiodePosition, reading: Reading, findings: readonly Di
   const named = (code: 'diode-short' | 'diode-leaky') =>
     findings.some((found) => found.code === code && found.suspects.includes(one.position));
   if (named('diode-short')) return ohms.lo > limitValue('bridge-short');
-  // A path that lets the diode test read below its blocking limit has a few kilohms at most.
+  // A path that makes the diode test read below its blocking limit has at most a few kilohms.
   return named('diode-leaky') && ohms.lo >= limitRange('bridge-dc-minus-typical').from;
 }
 
-/** OL without its range is far above a short on any range of a multimeter that chooses its range by itself. */
+/** OL without a noted range is far above a short on any range of an autoranging multimeter. */
 function inOhms(reading: Reading): Interval {
   const open = reading.kind === 'over' && reading.atLeast === undefined;
   return open ? { lo: Number.POSITIVE_INFINITY, hi: Number.POSITIVE_INFINITY } : intervalOf(reading);

@@ -29,7 +29,7 @@ import { type AgreementPayloads, compareTests } from './agreement.ts';
 import { type DiodeRail, diodePositions, judgeDiodeRail } from './rail.ts';
 import type { DiodeRailPayloads } from './rail-findings.ts';
 
-export interface BridgeDiodePayloads
+interface BridgeDiodePayloads
   extends FigurePayloads,
     BusPayloads,
     DiodeRailPayloads,
@@ -73,7 +73,7 @@ export type BridgeDiodeStepCode =
  * The output stage by the diode test of a multimeter, readings in V. `forward`: red on the terminal and black on DC+,
  * or red on DC− and black on the terminal. `reverse`: leads exchanged. `busVoltage` (V) is measured just before, and
  * the motor leads are off. `instrument` describes the diode range. `resistance` is the other variant of the check, in
- * Ω, where it was taken too. Common practice, no source; decision rule: JCGM 106:2012.
+ * Ω, if it was taken too. Common practice, no source; decision rule: JCGM 106:2012.
  */
 export interface BridgeDiodeInput {
   busVoltage: Reading;
@@ -87,7 +87,10 @@ export interface BridgeDiodeInput {
 
 export type BridgeDiodeAssessment = Assessment<BridgeDiodeFinding, Step<BridgeDiodeStepCode>>;
 
-/** A figure that is no number, or below zero where nothing can be, is `figure-impossible`: undecided, nothing is judged. */
+/**
+ * An impossible figure (not finite, or negative where it can't be) gives `figure-impossible`: undecided, nothing is
+ * judged.
+ */
 export function assessBridgeDiode(input: BridgeDiodeInput): BridgeDiodeAssessment {
   const danger = chargedBus(input);
   const impossible = impossibleFigures(input, ['busVoltage', 'plus', 'minus']);
@@ -127,7 +130,7 @@ export function assessBridgeDiode(input: BridgeDiodeInput): BridgeDiodeAssessmen
   return conclude(findings);
 }
 
-/** What a charged bus does to the readings, whatever was measured before: the danger comes first. */
+/** What a charged bus does to the readings, whatever was measured before; the danger is reported first. */
 function chargedBus({ steadiness, plus, minus }: BridgeDiodeInput): BridgeDiodeFinding[] {
   const found: BridgeDiodeFinding[] = [];
   const rows = { plus, minus };
@@ -145,7 +148,7 @@ function chargedBus({ steadiness, plus, minus }: BridgeDiodeInput): BridgeDiodeF
 const isNegative = (reading: Reading) =>
   (reading.kind === 'value' && reading.value < 0) || (reading.kind === 'under' && (reading.atMost ?? 0) < 0);
 
-/** What the other test contradicts proves nothing until it was repeated. */
+/** A reading that the other test contradicts proves nothing until it is repeated. */
 function withoutSuspects(one: BridgeDiodeFinding, contradicted: readonly SwitchPosition[]): BridgeDiodeFinding {
   if (one.severity !== 'fail' || !('suspects' in one)) return one;
   const suspects = one.suspects.filter((position) => !contradicted.includes(position));

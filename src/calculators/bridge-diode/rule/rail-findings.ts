@@ -13,7 +13,7 @@ interface Suspected extends OfPositions {
   suspects: SwitchPosition[];
 }
 
-/** The readings that are meant. */
+/** The readings that the sentence lists. */
 interface OfPlaces {
   places: DiodePlace[];
 }
@@ -31,7 +31,7 @@ export interface DiodeRailPayloads {
   'diode-forward-open': { suspects: SwitchPosition[] };
   'diode-forward-all-open': OfRail;
   'diode-unbalanced': OfRail & { suspects: SwitchPosition[]; leastVolts: number; toleranceVolts: number };
-  /** `range`: the differences that the readings leave open; absent if there is no greatest one. */
+  /** `range`: the possible differences; absent if they have no upper bound. */
   'diode-too-close': OfRail & { range?: { leastVolts: number; mostVolts: number }; toleranceVolts: number };
   'diode-balanced': OfRail & { mostVolts: number; toleranceVolts: number };
   'diode-drop-unusual': OfRail;

@@ -27,7 +27,7 @@ export interface DiodePosition {
   reverse: Interval | undefined;
 }
 
-/** The three positions of a rail as intervals; undefined where nothing was read. OL is above any drop. */
+/** The three positions of a rail as intervals; undefined if nothing was read. OL is above any drop. */
 export function diodePositions(rail: Rail, { forward, reverse }: DiodeRail, instrument: Instrument): DiodePosition[] {
   const interval = (reading: Reading): Interval | undefined => {
     if (reading.kind === 'missing') return undefined;
@@ -56,7 +56,7 @@ export function isSound({ forward, reverse }: DiodePosition): boolean {
 
 /** Judges the six readings of one rail by themselves. */
 export function judgeDiodeRail(rail: Rail, positions: readonly DiodePosition[]): DiodeRailFinding[] {
-  // What may conduct counts here, lest a wider accuracy make a no-go of two exchanged rows.
+  // Everything that may conduct counts here; otherwise a wider accuracy would turn two exchanged rows into a no-go.
   const mayConduct = (one: Interval | undefined) => one !== undefined && !blocks(one) && !isShort(one);
   const swapped = positions.every(({ forward, reverse }) => isOpen(forward) && mayConduct(reverse));
   if (swapped) return [finding('diode-rows-swapped', 'undecided', { readings: idsOf(positions), rail })];
@@ -106,7 +106,7 @@ function suspects(
   return [finding(code, 'fail', { readings: idsOf(positions), limits: [limit], ...suspected })];
 }
 
-/** A short is one in both polarities; the other one that says something else casts doubt on the leads. */
+/** A short reads as one in both polarities; if the other polarity says something else, the leads are in doubt. */
 function oneWay(shorted: readonly DiodePosition[]): DiodeRailFinding[] {
   const odd = shorted.filter(({ forward, reverse }) =>
     [forward, reverse].some((one) => one !== undefined && one.lo > limitValue('diode-short')),
@@ -152,7 +152,8 @@ function judgeDrops(rail: Rail, judged: readonly DiodePosition[]): DiodeRailFind
   const typical: LimitId[] = ['diode-forward-typical'];
   const balanced = finding('diode-balanced', 'pass', { ...parts, mostVolts: most });
   if (usual) return [balanced];
-  // A resistor, or leads on the wrong terminals, can read an unusual size alike, and much the same the other way.
+  // A resistor, or leads on the wrong terminals, can read the same unusual value three times, and much the same with
+  // the leads exchanged.
   const oneWay = judged.every(({ forward, reverse }) => conducts(forward) && isOpen(reverse));
   const severity = oneWay ? 'caution' : 'undecided';
   return [balanced, finding('diode-drop-unusual', severity, { readings, limits: typical, rail })];
@@ -166,7 +167,10 @@ function leastDifference(drops: readonly Interval[]): number {
   return Math.max(0, Math.max(...drops.map(({ lo }) => lo)) - Math.min(...drops.map(({ hi }) => hi)));
 }
 
-/** Blocking is over-range on all three, or three alike readings above the limit, through the resistors of the stage. */
+/**
+ * Blocking means over-range on all three, or three similar readings above the limit, through the resistors of the
+ * stage.
+ */
 function judgeReverse(rail: Rail, rest: readonly DiodePosition[]): DiodeRailFinding[] {
   const present = rest.filter(({ reverse }) => reverse !== undefined);
   const limits: LimitId[] = ['diode-blocking', 'bridge-tolerance'];

@@ -27,7 +27,7 @@ export interface MotorLeadsPayloads {
   'motor-leads-not-stated': Nothing;
 }
 
-export interface BridgePayloads extends FigurePayloads, BusPayloads, RailPayloads, MotorLeadsPayloads {
+interface BridgePayloads extends FigurePayloads, BusPayloads, RailPayloads, MotorLeadsPayloads {
   'all-open': Nothing;
   'tips-together-proven': Nothing;
   'bridge-more-than-one': Nothing;
@@ -68,7 +68,10 @@ export interface BridgeInput {
   motorLeads: 'off' | 'connected' | 'not-stated';
   dcPlus: Phases<Reading>;
   dcMinus: Phases<Reading>;
-  /** The two meter tips held together, in Ω: tells an open stage from an open lead. Asked for where all six are over-range. */
+  /**
+   * The two meter tips held together, in Ω: separates an open stage from an open lead. Needed if all six are
+   * over-range.
+   */
   tipsTogether?: Reading;
   tolerancePercent?: number;
   instrument?: Instrument;
@@ -76,7 +79,10 @@ export interface BridgeInput {
 
 export type BridgeAssessment = Assessment<BridgeFinding, Step<BridgeStepCode>>;
 
-/** A figure that is no number, or below zero where nothing can be, is `figure-impossible`: undecided, nothing is judged. */
+/**
+ * An impossible figure (not finite, or negative where it can't be) gives `figure-impossible`: undecided, nothing is
+ * judged.
+ */
 export function assessBridge(input: BridgeInput): BridgeAssessment {
   const impossible = impossibleFigures(input, ['busVoltage']);
   if (impossible.length > 0) return conclude(impossible);
@@ -88,7 +94,8 @@ export function assessBridge(input: BridgeInput): BridgeAssessment {
   }
   const tolerance = input.tolerancePercent ?? limitValue('bridge-tolerance');
   const instrument = input.instrument ?? {};
-  // A shorted switch joins its terminal to one end of the bus, and the bleed resistor carries that over to the other rail.
+  // A shorted switch joins its terminal to one end of the bus, so the other rail reads the same terminal through the
+  // bleed resistor.
   const plus = judgeRail('plus', input.dcPlus, tolerance, instrument, shortedTerminals(input.dcMinus, instrument));
   const minus = judgeRail('minus', input.dcMinus, tolerance, instrument, shortedTerminals(input.dcPlus, instrument));
   const findings: BridgeFinding[] = [discharge, ...plus, ...minus];
@@ -99,7 +106,7 @@ export function assessBridge(input: BridgeInput): BridgeAssessment {
   return conclude(findings);
 }
 
-/** Six over-range readings are also what a broken lead or a slipped tip shows. */
+/** A broken lead or a slipped tip gives six over-range readings too. */
 function judgeAllOpen(findings: readonly BridgeFinding[], tips: Reading): BridgeFinding[] {
   if (findings.filter(({ code }) => code === 'rail-open').length < 2) return [];
   const limits: LimitId[] = ['tips-together'];

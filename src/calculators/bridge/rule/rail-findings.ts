@@ -7,7 +7,7 @@ interface OfRail {
   rail: Rail;
 }
 
-/** The readings are those of the positions. */
+/** The readings are the switch positions. */
 interface OfPositions extends OfRail {
   readings: SwitchPosition[];
 }
@@ -32,7 +32,7 @@ export interface RailPayloads {
   'rail-open': OfRail;
   'rail-range-too-low': OfRail;
   'rail-range-not-noted': OfRail & { position: SwitchPosition };
-  /** `range`: the spreads that the readings leave open; absent if there is no greatest one. */
+  /** `range`: the possible spreads; absent if they have no upper bound. */
   'rail-too-close': OfRail & { range?: { leastPercent: number; mostPercent: number }; tolerancePercent: number };
   /** `usual`: the limit with the usual size. */
   'rail-lower-than-usual': OfRail & { usual: LimitId };

@@ -13,17 +13,17 @@ interface RailReading {
   phase: Phase;
   reading: Reading;
   interval: Interval;
-  /** Over-range, and nothing tells of which range. */
+  /** Over-range without a noted range. */
   rangeUnknown: boolean;
 }
 
 const typicalOf: Record<Rail, LimitId> = { plus: 'bridge-dc-plus-typical', minus: 'bridge-dc-minus-typical' };
 
 /**
- * Judges the three readings of one rail by themselves, in ohms: no short, and agreement within
- * `tolerancePercent` (pairwise, against the smaller). Names the suspect positions as `plusU` … `minusW`.
- * `carried` are the terminals with a short on the other rail: what is read at them here comes through the resistors of
- * the bus and tells nothing of their own switches, so they are neither suspects nor a measure for the others.
+ * Judges the three readings of one rail by themselves, in ohms: no short, and agreement within `tolerancePercent`
+ * (pairwise, against the smaller). Names the suspect positions as `plusU` … `minusW`. `carried` are the terminals with
+ * a short on the other rail: what is read at them here is the resistors of the bus, not their own switches, so they are
+ * neither suspect nor compared with.
  */
 export function judgeRail(
   rail: Rail,
@@ -44,7 +44,7 @@ export function judgeRail(
   const sound = present.filter((one) => !shorted.includes(one));
   if (shorted.length > 0) {
     const limits: LimitId[] = ['bridge-short'];
-    // What was read, where it was a figure: 3.8 Ω says more than "below the limit".
+    // The figure, if there was one: 3.8 Ω says more than "below the limit".
     const values = shorted.flatMap(({ reading }) => (reading.kind === 'value' ? [reading.value] : []));
     const lowest = values.length > 0 ? { lowestOhms: Math.min(...values) } : {};
     const parts = { readings: at(shorted), limits, rail, suspects: at(shorted), ...lowest };
@@ -58,7 +58,7 @@ export function judgeRail(
     const limits: LimitId[] = ['bridge-short'];
     found.push(finding('rail-short-possible', 'undecided', { readings: at(possible), limits, rail }));
   }
-  // Under-range without a figure tells nothing of agreement; that it may be a short has just been said.
+  // Under-range without a figure can't be compared; the finding above already says that it may be a short.
   const comparable = sound.filter(({ interval, reading }) => reading.kind !== 'under' || Number.isFinite(interval.hi));
   return [...found, ...judgeAgreement(rail, comparable, tolerancePercent, carried)];
 }
@@ -93,7 +93,7 @@ function judgeAgreement(rail: Rail, list: RailReading[], tolerance: number, carr
   if (open.length === list.length)
     return list.length === 3 ? [...judgeAllOpen(rail, list), ...notNoted.slice(0, 1)] : [];
 
-  // Beside a finite reading, an over-range without a noted range is taken for what it usually is: open.
+  // Beside a finite reading, an over-range without a noted range counts as open, which it usually is.
   const intervals = list.map(({ interval, rangeUnknown }) =>
     rangeUnknown ? { lo: Number.POSITIVE_INFINITY, hi: Number.POSITIVE_INFINITY } : interval,
   );
@@ -127,8 +127,8 @@ function judgeAgreement(rail: Rail, list: RailReading[], tolerance: number, carr
 }
 
 /**
- * All three over-range: balanced and open, provided that the range could have shown a usual reading.
- * A figure above the meter's own stated limit is a contradiction, not an open circuit.
+ * All three over-range: balanced and open, if the range could have shown a usual reading. A figure above the meter's
+ * own stated limit is a contradiction, not an open circuit.
  */
 function judgeAllOpen(rail: Rail, list: RailReading[]): RailFinding[] {
   const readings = list.map(({ phase }) => `${rail}${phase}`);
@@ -141,7 +141,7 @@ function judgeAllOpen(rail: Rail, list: RailReading[]): RailFinding[] {
   return [finding('rail-open', 'pass', { readings, limits, rail })];
 }
 
-/** Balanced readings that are lower than usual are no fault by themselves, but never pass in silence. */
+/** Balanced readings that are lower than usual are no fault by themselves, but pass only with a caution. */
 function judgeSize(rail: Rail, list: RailReading[]): RailFinding[] {
   const { from } = limitRange(typicalOf[rail]);
   if (list.every(({ interval }) => interval.lo >= from)) return [];
@@ -150,7 +150,7 @@ function judgeSize(rail: Rail, list: RailReading[]): RailFinding[] {
   return [finding('rail-lower-than-usual', 'caution', { readings, limits: [usual], rail, usual })];
 }
 
-/** Nothing if one of the readings has no figure, or is zero. */
+/** Undefined if a reading has no figure or is zero. */
 function shownSpread(list: RailReading[]): Differences | undefined {
   const values = list.flatMap(({ reading }) => (reading.kind === 'value' ? [reading.value] : []));
   if (values.length < list.length || Math.min(...values) === 0) return undefined;
@@ -158,8 +158,8 @@ function shownSpread(list: RailReading[]): Differences | undefined {
 }
 
 /**
- * Those of the readings `own` that disagree with the most others of them: the odd one out, or all where no two agree.
- * None where no two of them disagree.
+ * The readings of `own` that disagree with the most others: the odd one out, or all if no two agree. Empty if all
+ * agree.
  */
 function oddOnesOut(own: readonly number[], intervals: readonly Interval[], tolerance: number): number[] {
   const at = (index: number) => intervals[index] ?? { lo: 0, hi: Number.POSITIVE_INFINITY };

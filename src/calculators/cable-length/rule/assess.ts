@@ -1,5 +1,5 @@
 import { findingMaker, type Step, step, verdictOf } from '../../../kernel/assessment/assessment.ts';
-import { judgeAfterTrip } from '../../../kernel/assessment/insulation-point.ts';
+import { judgeAfterTrip } from '../../../kernel/assessment/judge-insulation.ts';
 import { impossibleFigures } from '../../../kernel/assessment/possible-figures.ts';
 import { coreInsulationInterval, lengthForResistance } from '../../../kernel/electrics/cable-insulation.ts';
 import { correctionFactor, interpolate } from '../../../kernel/electrics/temperature-correction.ts';
@@ -23,9 +23,9 @@ const constantOf: Record<CableInsulation, LimitId> = { pvc: 'cable-constant-pvc'
 /**
  * One core of a cable against the go/no-go point after a trip and against the least resistance that a new cable of its
  * length has. At or above both is good, below both is bad. Below the point, but not below what the length explains, is
- * undecided: such a run is neither condemned nor passed by one figure. K of new cable is a floor of the specification,
- * so a cable that reaches the point and not the floor is used with a caution. Below what the machine standard asks for at
- * the least it is bad at any length and temperature. A figure that is no number, or below zero where nothing can be, is
+ * undecided: one figure neither condemns nor passes such a run. K of new cable is a minimum of the specification, so a
+ * cable that reaches the point but not that minimum is used with a caution. Below the minimum of the machine standard
+ * it is bad at any length and temperature. An impossible figure (not finite, or negative where it can't be) gives
  * `figure-impossible`: undecided, nothing is judged.
  */
 export function assessCableLength(input: CableLengthInput): CableLengthAssessment {
@@ -47,7 +47,7 @@ export function assessCableLength(input: CableLengthInput): CableLengthAssessmen
   return { verdict: verdictOf(findings), findings, next: steps(findings), expected, corrected };
 }
 
-/** What the machine standard asks for at the least holds for any length, and needs neither table nor data. */
+/** The minimum of the machine standard holds for any length and needs neither table nor cable data. */
 function belowMachineMinimum({ reading, instrument }: CableLengthInput): CableLengthFinding | undefined {
   const minimum = limitValue('machine-minimum-60204');
   const { hi } = intervalOf(reading, instrument);
@@ -60,7 +60,7 @@ function expectedOf({ insulation, insulationDiameter, conductorDiameter, length 
   const data = [insulationDiameter, conductorDiameter, length];
   if (data.some((reading) => reading.kind !== 'value')) return undefined;
   const { from, to } = limitRange(constantOf[insulation]);
-  // A diameter or a length is as sure as its last digit.
+  // A diameter or a length is as accurate as its last digit.
   const [outer, inner, metres] = data.map((reading) => intervalOf(reading, { counts: 1 }));
   if (!outer || !inner || !metres || inner.lo <= 0 || metres.lo <= 0) return undefined;
   const expected = coreInsulationInterval({ lo: from, hi: to }, outer, inner, metres);
@@ -80,8 +80,8 @@ function incomplete(input: CableLengthInput, expected: Interval | undefined): Ca
 }
 
 /**
- * The factor to the temperature of the tables. Only what is published is computed: outside the table, and for
- * insulation without one, all that is used is that a warmer cable reads lower.
+ * The factor to the temperature of the tables. Only published factors are used: outside the table, and for insulation
+ * without one, the rule uses only that a warmer cable reads lower.
  */
 function factorOf({ insulation, temperature }: CableLengthInput): Interval {
   if (temperature.kind !== 'value') return everything;
@@ -104,24 +104,27 @@ function judge(input: CableLengthInput, raw: Interval, corrected: Interval, expe
   const conversion: LimitId[] = input.insulation === 'pvc' ? ['cable-conversion-thermoplastic'] : [];
   const limits: LimitId[] = ['after-trip-point', 'halving-rule', constantOf[input.insulation], ...conversion];
   const parts = { readings: ['reading'], limits, pointOhms: point, newOhms: expected };
-  const stands = judgeAfterTrip(input.reading, raw, point, factorToPoint(input.temperature));
-  if (stands === 'good') {
+  const judgement = judgeAfterTrip(input.reading, raw, point, factorToPoint(input.temperature));
+  if (judgement === 'good') {
     return finding(corrected.lo >= expected.hi ? 'cable-passes-both' : 'cable-below-new', 'pass', parts);
   }
-  if (stands === 'bad' && corrected.hi < expected.lo) return finding('cable-fails', 'fail', parts);
-  // The length explains a reading below the point only where the length's own floor lies below it.
-  const explains = stands === 'bad' && expected.lo < point;
+  if (judgement === 'bad' && corrected.hi < expected.lo) return finding('cable-fails', 'fail', parts);
+  // The length explains a reading below the point only if the minimum for that length is below the point too.
+  const explains = judgement === 'bad' && expected.lo < point;
   return finding(explains ? 'cable-long-enough-to-explain' : 'cable-too-close', 'undecided', parts);
 }
 
-/** To the temperature that the go/no-go point is judged at, by the rule of the insulation calculator. */
+/** Factor to the temperature of the go/no-go point, by the rule of the insulation calculator. */
 function factorToPoint(temperature: Reading): Interval {
   if (temperature.kind !== 'value') return everything;
   const factor = correctionFactor('halving', temperature.value, limitValue('reference-temperature-after-trip'));
   return factor === undefined ? everything : { lo: factor, hi: factor };
 }
 
-/** Up to which length the go/no-go point lies below what a new cable has: there the point holds as it is. */
+/**
+ * The length up to which the go/no-go point is below the minimum of a new cable: up to there the point applies
+ * unchanged.
+ */
 function remarks(input: CableLengthInput, expected: Interval): CableLengthFinding[] {
   const { insulationDiameter: outer, conductorDiameter: inner, length } = input;
   if (outer.kind !== 'value' || inner.kind !== 'value' || length.kind !== 'value') return [];

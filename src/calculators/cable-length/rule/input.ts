@@ -23,11 +23,11 @@ export interface CableLengthInput {
 interface BothLimits {
   /** The go/no-go point after a trip. */
   pointOhms: number;
-  /** What a new cable has at least: a span, because the constant and the last digits leave one. */
+  /** The least resistance of a new cable: a range, because of the constant and the last digits. */
   newOhms: Interval;
 }
 
-/** How long this cable may be for the point to hold as it is, and how long it is. */
+/** The length up to which the point applies unchanged, and the length of this cable. */
 interface Lengths {
   holdsToMetres: number;
   lengthMetres: number;
@@ -62,8 +62,11 @@ export type CableLengthStepCode =
   | 'repeat-cable-exactly';
 
 export interface CableLengthAssessment extends Assessment<CableLengthFinding, Step<CableLengthStepCode>> {
-  /** What a new cable of this build has at least, in Ω at the temperature of the tables; absent without the data. */
+  /**
+   * The least resistance of a new cable of this construction, in Ω at the temperature of the tables; absent without its
+   * data.
+   */
   expected?: Interval;
-  /** The reading carried to that temperature, in Ω. */
+  /** The reading corrected to that temperature, in Ω. */
   corrected?: Interval;
 }

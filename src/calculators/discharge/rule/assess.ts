@@ -7,7 +7,7 @@ import type { DischargeFinding, DischargeInput, DischargePayloads, DischargeStep
 import {
   capacitanceOf,
   hull,
-  type Known,
+  type KnownTimeConstant,
   measuredTimeConstant,
   shownVolts,
   statedTimeConstant,
@@ -17,16 +17,16 @@ import { type Charged, span, type Wait, waits } from './wait.ts';
 const finding = findingMaker<DischargePayloads>();
 
 export interface DischargeAssessment extends Assessment<DischargeFinding, Step<DischargeStepCode>> {
-  /** What the numbers below rest on; absent where the time is not known. */
+  /** What the numbers below rest on; absent if the time constant is unknown. */
   charged?: Charged;
   waits: Wait[];
 }
 
 /**
- * How long the DC bus takes to the published limits, at the shortest and at the longest. There is no go: a computed
- * time never replaces the measurement. A no-go means that the readings prove a discharge that is too slow. Where values
- * and readings both give a time constant, the longest time counts. A figure that is no number, or below zero where
- * nothing can be, is `figure-impossible`: undecided, nothing is judged.
+ * The shortest and the longest time in which the DC bus falls to the published limits. There is no go: a computed time
+ * never replaces the measurement. A no-go means that the readings prove a discharge that is too slow. If values and
+ * readings both give a time constant, the longest time counts. An impossible figure (not finite, or negative where it
+ * can't be) gives `figure-impossible`: undecided, nothing is judged.
  */
 export function assessDischarge(input: DischargeInput): DischargeAssessment {
   const impossible = impossibleFigures(input);
@@ -63,8 +63,8 @@ function result(findings: DischargeFinding[], rows: Wait[]): DischargeAssessment
 }
 
 /**
- * The bus had at least what was read first: a lower statement of the start is not believed. Over-range has no upper end
- * to reckon from.
+ * The bus started with at least the first reading, so a lower stated start is not used. Over-range has no upper end to
+ * calculate from.
  */
 function startOf({ startVoltage, first, instrument }: DischargeInput): Interval | undefined {
   const known = [startVoltage, first].filter(({ kind }) => kind !== 'missing').map((r) => shownVolts(r, instrument));
@@ -72,7 +72,7 @@ function startOf({ startVoltage, first, instrument }: DischargeInput): Interval 
   return { lo: Math.max(...known.map(({ lo }) => lo)), hi: Math.max(...known.map(({ hi }) => hi)) };
 }
 
-/** Whether all that is known of the start is a reading, which was taken some time after the supply was cut. */
+/** Whether the start is only known from a reading, taken some time after the supply was cut. */
 function startsAtReading({ startVoltage, first, instrument }: DischargeInput): boolean {
   if (first.kind === 'missing') return false;
   if (startVoltage.kind === 'missing') return true;
@@ -108,7 +108,10 @@ function longest(rows: Wait[], atReading: boolean): DischargeFinding[] {
   return found;
 }
 
-function disagreements({ timeConstant: stated }: Known, { timeConstant: measured }: Known): DischargeFinding[] {
+function disagreements(
+  { timeConstant: stated }: KnownTimeConstant,
+  { timeConstant: measured }: KnownTimeConstant,
+): DischargeFinding[] {
   if (stated === undefined || measured === undefined) return [];
   if (measured.lo > stated.hi) {
     return [finding('slower-than-values', 'fail', { measuredSeconds: measured.lo, statedSeconds: stated.hi })];
@@ -118,11 +121,17 @@ function disagreements({ timeConstant: stated }: Known, { timeConstant: measured
 }
 
 /** Labels mean the residual voltage of the machine standard. Only readings prove a bus too slow for its label. */
-function againstLabel({ label }: DischargeInput, start: Interval, stated: Known, measured: Known): DischargeFinding[] {
+function againstLabel(
+  { label }: DischargeInput,
+  start: Interval,
+  stated: KnownTimeConstant,
+  measured: KnownTimeConstant,
+): DischargeFinding[] {
   if (label.kind !== 'value') return [];
   const volts = limitValue('residual-voltage-60');
   const allowed = intervalOf(label, { counts: 1 }).hi;
-  const shortest = ({ timeConstant }: Known) => (timeConstant ? span({ start, timeConstant }, volts).lo : 0);
+  const shortest = ({ timeConstant }: KnownTimeConstant) =>
+    timeConstant ? span({ start, timeConstant }, volts).lo : 0;
   const parts = (seconds: number) => ({
     readings: ['label'],
     limits: ['residual-voltage-60' as const],
@@ -155,7 +164,7 @@ const stepAfter: Partial<Record<DischargeFinding['code'], DischargeStepCode[]>> 
   'longest-wait-from-reading': ['wait-then-measure'],
 };
 
-/** Whatever was found, the last step is the measurement. */
+/** Whatever was found, the last step is to measure. */
 function steps(findings: readonly DischargeFinding[]): Step<DischargeStepCode>[] {
   const codes = findings.flatMap(({ code }) => stepAfter[code] ?? []);
   return [...new Set<DischargeStepCode>([...codes, 'prove-dead'])].map((code) => step(code));

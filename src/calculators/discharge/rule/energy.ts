@@ -14,7 +14,10 @@ interface EnergyClass {
 
 const v = limitValue;
 
-/** The published classes, the most dangerous first. Each begins at its own figure, but the reflex above its voltage. */
+/**
+ * The published classes, the most dangerous first. Each begins at its energy, except the reflex hazard, which begins at
+ * its voltage.
+ */
 const classes: EnergyClass[] = [
   {
     code: 'energy-arc',

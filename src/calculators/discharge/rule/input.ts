@@ -3,9 +3,12 @@ import type { FigurePayloads, FigureStepCode } from '../../../kernel/assessment/
 import type { Instrument } from '../../../kernel/reading/interval.ts';
 import type { Reading } from '../../../kernel/reading/reading.ts';
 
-/** All that may be known of a bus; each may be missing. Several ways to the time constant are held against each other. */
+/**
+ * What may be known of a bus; each item may be missing. If the time constant follows in several ways, they are
+ * compared.
+ */
 export interface DischargeInput {
-  /** When the supply was cut, in V. */
+  /** The bus when the supply was cut, in V. */
   startVoltage: Reading;
   /** Of the whole bus, in F, with its tolerance in percent. */
   capacitance: Reading;
@@ -39,7 +42,7 @@ interface TimeConstants {
 }
 
 interface AgainstLabel {
-  /** How long the bus takes at least to `volts`. */
+  /** The least time to `volts`. */
   seconds: number;
   labelSeconds: number;
   volts: number;
@@ -67,7 +70,7 @@ export interface DischargePayloads extends FigurePayloads, EnergyPayloads {
   'pair-incomplete': Nothing;
   'times-equal': Nothing;
   'voltage-rises': Nothing;
-  /** The least time constant that the readings allow, if they tell one. */
+  /** The least time constant that the readings allow, if they give one. */
   'no-fall-shown': { atLeastSeconds?: number };
   'no-end': Nothing;
   'longest-wait': LongestWait;

@@ -7,24 +7,24 @@ import type { DischargeFinding, DischargeInput, DischargePayloads } from './inpu
 
 const finding = findingMaker<DischargePayloads>();
 
-export interface Known {
+export interface KnownTimeConstant {
   timeConstant?: Interval;
   findings: DischargeFinding[];
 }
 
-/** A tolerance in percent, or the usual one where none was stated. */
+/** A tolerance in percent: the stated one, else the usual one. */
 function toleranceOf(stated: Reading, usual: LimitId): number {
   return stated.kind === 'value' ? stated.value : limitValue(usual);
 }
 
-/** The capacitance with its tolerance, in F; undefined where it is not known. */
+/** The capacitance with its tolerance, in F; undefined if unknown. */
 export function capacitanceOf({ capacitance, capacitanceTolerance }: DischargeInput): Interval | undefined {
   if (capacitance.kind !== 'value' || capacitance.value <= 0) return undefined;
   return intervalOf(capacitance, { percent: toleranceOf(capacitanceTolerance, 'capacitor-tolerance') });
 }
 
-/** The time constant from stated values, τ = R · C or as given. A stated one has the tolerances of both parts in it. */
-export function statedTimeConstant(input: DischargeInput): Known {
+/** The time constant from stated values, τ = R · C or as given. A stated one gets the tolerances of both parts. */
+export function statedTimeConstant(input: DischargeInput): KnownTimeConstant {
   const { capacitance, bleeder, timeConstant } = input;
   const impossible = [capacitance, bleeder, timeConstant].some((r) => r.kind === 'value' && r.value <= 0);
   if (impossible) return { findings: [finding('value-impossible', 'undecided')] };
@@ -53,13 +53,13 @@ export function hull(intervals: readonly Interval[]): Interval {
   return { lo: Math.min(...intervals.map(({ lo }) => lo)), hi: Math.max(...intervals.map(({ hi }) => hi)) };
 }
 
-/** What a display leaves open: as stated for the meter, and never less than its last digit. */
+/** The interval of a reading: the stated accuracy of the meter, and never less than its last digit. */
 export function shownVolts(reading: Reading, instrument: Instrument = {}): Interval {
   return intervalOf(reading, { ...instrument, counts: Math.max(1, instrument.counts ?? 0) });
 }
 
-/** The time constant that two voltmeter readings leave open, or why they can't be a pair. */
-export function measuredTimeConstant({ first, second, elapsed, instrument }: DischargeInput): Known {
+/** The interval of the time constant from two voltmeter readings, or why they don't make a pair. */
+export function measuredTimeConstant({ first, second, elapsed, instrument }: DischargeInput): KnownTimeConstant {
   const parts = [first, second, elapsed];
   if (parts.every(({ kind }) => kind === 'missing')) return { findings: [] };
   const readings = ['first', 'second', 'elapsed'];
@@ -71,7 +71,7 @@ export function measuredTimeConstant({ first, second, elapsed, instrument }: Dis
     shownVolts(second, instrument),
     intervalOf(elapsed, { counts: 1 }),
   ];
-  // A bus that nothing feeds can't rise: this holds whatever time was noted.
+  // A bus that nothing feeds can't rise, whatever time was noted.
   if (to.lo > from.hi) return { findings: [finding('voltage-rises', 'stop', { readings })] };
   if (elapsed.kind === 'value' && elapsed.value <= 0) {
     return { findings: [finding('times-equal', 'undecided', { readings })] };

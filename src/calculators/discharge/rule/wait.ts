@@ -5,11 +5,11 @@ import type { Interval } from '../../../kernel/reading/interval.ts';
 /** How long until one published limit. */
 export interface Wait {
   limit: LimitId;
-  /** The voltage that it stands for, in V. */
+  /** The voltage that the limit means for this bus, in V. */
   volts: number;
   /** From the moment that the supply was cut, or from the first reading, in s. The longer end counts. */
   seconds: Interval;
-  /** From the second voltmeter reading at the longest, in s. */
+  /** Longest time from the second voltmeter reading, in s. */
   afterReading?: number;
   /** The published time for it. */
   within?: LimitId;
@@ -17,11 +17,11 @@ export interface Wait {
 
 export interface Charged {
   start: Interval;
-  /** All times run from the first reading: what the bus had when the supply was cut is not known. */
+  /** All times count from the first reading, because the voltage at the moment of the cut is unknown. */
   fromReading?: boolean;
   timeConstant: Interval;
   capacitance?: Interval | undefined;
-  /** What the second reading leaves at the most, in V. */
+  /** The highest voltage that the second reading allows, in V. */
   nowAtMost?: number | undefined;
 }
 
@@ -35,7 +35,7 @@ export function waits(charged: Charged): Wait[] {
     ['touch-voltage', limitValue('touch-voltage')],
   ];
   if (charged.capacitance !== undefined) {
-    // Q = C · V: the largest capacitance keeps the charge down to the lowest voltage.
+    // Q = C · V: with the largest capacitance the charge limit is reached at the lowest voltage.
     wanted.push(['residual-charge-exempt', limitValue('residual-charge-exempt') / charged.capacitance.hi]);
   }
   return wanted.map(([limit, volts, within]) => ({
@@ -49,7 +49,7 @@ export function waits(charged: Charged): Wait[] {
   }));
 }
 
-/** Seconds from the start to `volts`, from the shortest to the longest that is possible. */
+/** Seconds from the start to `volts`: the shortest and the longest possible. */
 export function span({ start, timeConstant }: Charged, volts: number): Interval {
   return {
     lo: secondsUntil(start.lo, volts, timeConstant.lo),

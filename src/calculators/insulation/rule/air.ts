@@ -6,13 +6,13 @@ import type { InsulationFinding, InsulationInput, InsulationPayloads } from './i
 const finding = findingMaker<InsulationPayloads>();
 
 /**
- * Whether the winding is at or below the dew point of the air around it; nothing where no air was given.
- * Half a statement of the air may not pass a winding that the whole one would hold back; no air has a dew point above
- * its temperature, so a winding warmer than the air is dry whatever the humidity.
+ * Whether the winding is at or below the dew point of the air around it; empty if no air was stated. A humidity or a
+ * temperature alone must not pass a winding that both together would stop. The dew point never exceeds the air
+ * temperature, so a winding warmer than the air is dry whatever the humidity.
  */
 export function judgeDewPoint({ ambient, humidity, windingTemperature }: InsulationInput): InsulationFinding[] {
   if (ambient.kind === 'missing' && humidity.kind === 'missing') {
-    // Air at room temperature can wet a winding only if the winding is colder.
+    // Air at room temperature can wet only a colder winding.
     const room = limitValue('reference-temperature-after-trip');
     const cold = windingTemperature.kind === 'value' && windingTemperature.value < room;
     return cold ? [finding('air-not-stated', 'caution', { readings: ['ambient', 'humidity'] })] : [];

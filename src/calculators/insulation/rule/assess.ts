@@ -17,8 +17,8 @@ import type {
 import { judgePhases } from './phases.ts';
 
 /**
- * Go or no-go of an insulation, after a trip or in routine monitoring. A figure that is no number, or below zero where
- * nothing can be, is `figure-impossible`: undecided, nothing is judged.
+ * Judges insulation, after a trip or in routine monitoring. An impossible figure (not finite, or negative where it
+ * can't be) gives `figure-impossible`: undecided, nothing is judged.
  */
 export function assessInsulation(input: InsulationInput): InsulationAssessment {
   const impossible = impossibleFigures(input);
@@ -52,7 +52,7 @@ function judgePePin(pe: Reading): InsulationFinding {
   return finding(`pe-${judgement}`, peSeverity[judgement], { readings: ['PE'], limits: ['pe-dead-short'] });
 }
 
-/** The windings meet in a star point, so their readings to PE should be alike, whatever their size. */
+/** The windings meet in a star point, so their readings to PE should be alike at any level. */
 function judgeDifference({ readings, instrument }: InsulationInput): InsulationFinding[] {
   const intervals = phases
     .filter((p) => readings[p].kind !== 'missing')
@@ -104,7 +104,7 @@ const stepAfter: Partial<Record<InsulationFinding['code'], InsulationStepCode[]>
   'insulation-passed': ['keep-as-baseline'],
 };
 
-/** After a trip, too close to the point only because the winding is warm or cold: at room temperature it is far from it. */
+/** After a trip, undecided only because the winding is warm or cold: measured at room temperature it would be clear. */
 function otherTemperature(one: InsulationFinding): InsulationStepCode[] {
   if (one.code === 'phase-methods-differ') {
     if (one.occasion === 'routine') return ['repeat-near-reference'];

@@ -30,7 +30,7 @@ export interface InsulationInput {
   testMinutes: Reading;
 }
 
-/** What was read at one phase, and what is asked of it. */
+/** The reading of one phase and its limit. */
 export interface PhaseJudged {
   phase: Phase;
   occasion: Occasion;
@@ -40,7 +40,7 @@ export interface PhaseJudged {
   kind: Reading['kind'];
   /** The figure or bound as read; absent if there is none. */
   ohms?: number;
-  /** At the temperature of the limit; absent if one factor is not known. */
+  /** At the temperature of the limit; absent without a single correction factor. */
   corrected?: { ohms: number; factor: number };
 }
 
@@ -54,7 +54,7 @@ export interface InsulationPayloads
     PePayloads,
     ReminderPayloads {
   'phase-missing': { readings: Phase[] };
-  /** `methods`: those that would judge otherwise. */
+  /** `methods`: those that would give another judgement. */
   'phase-methods-differ': PhaseJudged & { methods: CorrectionMethod[] };
   'temperature-missing': Nothing;
   'temperature-out-of-validity': { method: CorrectionMethod; fromCelsius: number; toCelsius: number };

@@ -18,7 +18,7 @@ export function judgePhases(input: InsulationInput): InsulationFinding[] {
 
   const dew = judgeDewPoint(input);
   found.push(...dew);
-  // A wet winding is dried before it is judged: it would be condemned for the weather.
+  // A wet winding is dried before it is judged; otherwise it would be condemned for the weather.
   if (dew.some(({ code }) => code === 'winding-at-dew-point')) return found;
 
   const factor = factorAt(input.windingTemperature, input.correction, referenceOf(input.occasion));
@@ -32,7 +32,7 @@ export function judgePhases(input: InsulationInput): InsulationFinding[] {
     return [...found, finding('temperature-out-of-validity', 'undecided', parts)];
   }
   const target = targetOf(input);
-  // Without the rated voltage the minimum of an old winding is not known; that lack has its own finding.
+  // Without the rated voltage the minimum of an old winding is unknown; another finding says so.
   if (target === undefined) return found;
   for (const phase of phases) {
     if (input.readings[phase].kind !== 'missing') found.push(judgePhase(input, phase, target, factor));
@@ -65,7 +65,7 @@ function judgePhase(input: InsulationInput, phase: Phase, target: Target, factor
   return finding(`phase-${judgement}`, severityOf(judgement), parts);
 }
 
-/** Raw value (or bound), factor and corrected value, as far as they are single finite numbers. */
+/** Raw value (or bound), factor and corrected value, each if it is a single finite number. */
 function shownOf(reading: Reading, factor: Interval): Pick<PhaseJudged, 'kind' | 'ohms' | 'corrected'> {
   const { kind } = reading;
   const interval = intervalOf(reading);

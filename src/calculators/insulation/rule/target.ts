@@ -4,7 +4,7 @@ import { correctionFactor, validityOf } from '../../../kernel/electrics/temperat
 import { type LimitId, limitValue } from '../../../kernel/limits.ts';
 import type { InsulationInput } from './input.ts';
 
-/** The limit that the occasion calls for. */
+/** The limit for the occasion. */
 export interface Target {
   ohms: number;
   limits: LimitId[];
@@ -12,7 +12,7 @@ export interface Target {
   reference: number;
 }
 
-/** Undefined where the minimum depends on a rated voltage that is not known. */
+/** Undefined if the minimum depends on an unknown rated voltage. */
 export function targetOf({ occasion, machineClass, ratedVoltage }: TargetInput): Target | undefined {
   if (occasion === 'after-trip') {
     const limits: LimitId[] = ['after-trip-point', 'reference-temperature-after-trip'];
@@ -32,8 +32,8 @@ export function referenceOf(occasion: Occasion): number {
 }
 
 /**
- * For the plot: at each winding temperature in °C the readings from which the answer is go, and below which it is
- * no-go, in Ω. Between them nothing is decided. Empty where the minimum isn't known.
+ * For the plot: for each winding temperature in °C the reading from which the answer is go and the one below which it
+ * is no-go, in Ω. Between them it is undecided. Empty if the minimum is unknown.
  */
 export function limitCurve(
   input: TargetInput & Pick<InsulationInput, 'correction'>,

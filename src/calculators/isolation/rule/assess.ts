@@ -13,19 +13,19 @@ import {
 import { type LimitId, limitValue } from '../../../kernel/limits.ts';
 import { asRead, type Interval } from '../../../kernel/reading/interval.ts';
 import { missing, type Reading } from '../../../kernel/reading/reading.ts';
-import { checkFit, type FitFinding } from './fit.ts';
 import type { IsolationAssessment, IsolationFinding, IsolationInput } from './input.ts';
 import { nextSteps } from './next.ts';
+import { checkFit, type FitFinding } from './parallel-check.ts';
 import { judgeCable, judgeMotor, leaksBetweenCores, peFinding } from './parts.ts';
 import { judgeStage } from './stage.ts';
 import { conclusions, type IsolationState, partsFrom, verdictFrom, weighs } from './verdict.ts';
 
 /**
- * Separates cable from motor after a trip, in three stages, by the after-trip point and the parallel law. Go takes all
- * of them: joined, cable with its bonded row, and motor, each good and none against another. So to take back any reading
- * or row never makes a go; it may take a no-go back to undecided. Two things can't be held that way: a temperature that
- * is not stated anew at the motor is that of the joined stage, and what is known of the tester is not a reading.
- * A figure that is no number, or below zero where nothing can be, is `figure-impossible`: undecided, nothing is judged.
+ * Separates cable from motor after a trip, in three stages, by the after-trip point and the parallel law. Go needs all
+ * of them: joined, cable with its bonded row, and motor, each good and without contradiction. So removing a reading or
+ * row never makes a go; it may turn a no-go into undecided. There are two exceptions: without its own temperature the
+ * motor stage takes that of the joined stage, and what is known of the tester is not a reading. An impossible figure
+ * (not finite, or negative where it can't be) gives `figure-impossible`: undecided, nothing is judged.
  */
 export function assessIsolation(input: IsolationInput): IsolationAssessment {
   const impossible = impossibleFigures(input);
@@ -65,18 +65,20 @@ export function assessIsolation(input: IsolationInput): IsolationAssessment {
   return { verdict, findings, next: nextSteps(state, findings), parts: partsFrom(state, fit) };
 }
 
-/** What the correction of a winding rests on, for the list of limits. */
+/** The limits behind the temperature correction of a winding. */
 function correctionLimits({ correction, windingTemperature }: IsolationInput): LimitId[] {
   const unknown: LimitId[] = windingTemperature.kind === 'value' ? [] : ['motor-temperature-unknown'];
   return ['reference-temperature-after-trip', ...limitsOfMethod[correction], ...unknown];
 }
 
-/** The temperature of the motor stage, or that of the joined one where no other was given. */
+/** The temperature of the motor stage, or that of the joined stage if no other was given. */
 function atMotorStage({ motorTemperature = missing, windingTemperature }: IsolationInput): Reading {
   return motorTemperature.kind === 'missing' ? windingTemperature : motorTemperature;
 }
 
-/** Factor from the motor's temperature to that of the joined stage, by whichever method; undefined where none is valid. */
+/**
+ * Factors from the motor's temperature to that of the joined stage, over all methods; undefined if no method is valid.
+ */
 function changeBetween(motor: Reading, joined: Reading): Interval | undefined {
   if (motor.kind !== 'value' || joined.kind !== 'value' || motor.value === joined.value) return asRead;
   const factors = correctionMethods.flatMap((method) => correctionFactor(method, motor.value, joined.value) ?? []);
@@ -107,7 +109,7 @@ function refused(findings: IsolationFinding[]): IsolationAssessment {
   return { verdict: 'undecided', findings, next: [step('read-figure-again')], parts };
 }
 
-/** A joined reading above what the parts allow matters where the parts together would be below the point. */
+/** A joined reading above what the parts allow matters if the parts together would be below the point. */
 function impliedBad({ joined }: IsolationInput, fit: readonly FitFinding[]): boolean {
   const measured = phases.some((phase) => joined[phase].kind !== 'missing');
   const point = limitValue('after-trip-point');

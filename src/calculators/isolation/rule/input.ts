@@ -7,10 +7,10 @@ import type { Phases } from '../../../kernel/electrics/phases.ts';
 import type { CorrectionMethod } from '../../../kernel/electrics/temperature-correction.ts';
 import type { Instrument } from '../../../kernel/reading/interval.ts';
 import type { Reading } from '../../../kernel/reading/reading.ts';
-import type { FitPayloads } from './fit.ts';
+import type { FitPayloads } from './parallel-check.ts';
 import type { StagePayloads } from './stage.ts';
 
-/** Readings to ground, in Ω. PE by multimeter on its lowest resistance range where a dead short is expected. */
+/** Readings to ground, in Ω. PE by multimeter on its lowest resistance range if a dead short is expected. */
 export interface StageReadings extends Phases<Reading> {
   PE: Reading;
 }
@@ -32,7 +32,7 @@ export interface IsolationInput {
   suspectedAnyway: boolean;
   testVoltage: Reading;
   windingTemperature: Reading;
-  /** Winding temperature at the motor stage (°C); left out, it is stated to be that of the joined stage still. */
+  /** Winding temperature at the motor stage (°C); without it, that of the joined stage applies. */
   motorTemperature?: Reading;
   correction: CorrectionMethod;
   instrument?: Instrument;

@@ -2,7 +2,7 @@ import { type Step, step } from '../../../kernel/assessment/assessment.ts';
 import { limitValue } from '../../../kernel/limits.ts';
 import type { Reading } from '../../../kernel/reading/reading.ts';
 import type { IsolationFinding, IsolationInput, IsolationStepCode } from './input.ts';
-import type { Part } from './parts.ts';
+import type { PartReadings } from './parts.ts';
 import { type IsolationState, joinedStatus } from './verdict.ts';
 
 /** What to measure or replace next, most pressing first. */
@@ -40,10 +40,10 @@ export function nextSteps(state: IsolationState, findings: readonly IsolationFin
   return [...new Set(codes.filter((code) => code !== false))].map((code) => step(code));
 }
 
-/** Readings that only another temperature of the motor makes clear, or one that is stated. */
+/** Readings that need another motor temperature, or a stated one, to be clear. */
 const temperatureAlone = new Set<IsolationFinding['code']>(['stage-hot', 'stage-cold', 'stage-methods-differ']);
 
-/** The methods differ the less, the nearer the winding is to room temperature. */
+/** The methods differ less, the nearer the winding is to room temperature. */
 function otherTemperature(findings: readonly IsolationFinding[], winding: Reading): (IsolationStepCode | false)[] {
   const has = (code: IsolationFinding['code']) => findings.some((one) => one.code === code);
   const warm = winding.kind === 'value' && winding.value > limitValue('reference-temperature-after-trip');
@@ -56,7 +56,7 @@ function otherTemperature(findings: readonly IsolationFinding[], winding: Readin
 
 function cableSteps(
   { cable, bonded }: IsolationInput,
-  part: Part,
+  part: PartReadings,
   has: (code: IsolationFinding['code']) => boolean,
 ): (IsolationStepCode | false)[] {
   if (part.status === 'not-taken') return ['test-cable-alone', has('joined-good') && 'take-bonded-row'];
@@ -70,7 +70,7 @@ function cableSteps(
 }
 
 function motorSteps({ motor, cable, motorTemperature }: IsolationState): (IsolationStepCode | false)[] {
-  // The cable comes first: it is the part that is forgotten once the motor is found bad.
+  // The cable is listed first, because it is forgotten once the motor is found bad.
   if (motor.status === 'not-taken') return [cable.status !== 'not-taken' && 'test-motor-alone'];
   return [
     ...otherTemperature(motor.findings, motorTemperature),
@@ -80,7 +80,7 @@ function motorSteps({ motor, cable, motorTemperature }: IsolationState): (Isolat
   ];
 }
 
-function isBad({ status }: Part): boolean {
+function isBad({ status }: PartReadings): boolean {
   return status === 'bad';
 }
 

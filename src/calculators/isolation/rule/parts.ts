@@ -1,5 +1,5 @@
 import { findingMaker } from '../../../kernel/assessment/assessment.ts';
-import { judgeAfterTrip } from '../../../kernel/assessment/insulation-point.ts';
+import { judgeAfterTrip } from '../../../kernel/assessment/judge-insulation.ts';
 import { judgePe, type PeJudgement } from '../../../kernel/assessment/protective-conductor.ts';
 import type { WindingJudgement } from '../../../kernel/assessment/winding-insulation.ts';
 import { phases } from '../../../kernel/electrics/phases.ts';
@@ -10,7 +10,7 @@ import type { IsolationFinding, IsolationInput, IsolationPayloads } from './inpu
 import { judgeStage, type StageStatus } from './stage.ts';
 
 /** What the readings of cable or motor alone show. `showsBad` also counts readings of a doubtful hook-up. */
-export interface Part {
+export interface PartReadings {
   status: StageStatus;
   showsBad: boolean;
   findings: IsolationFinding[];
@@ -18,7 +18,7 @@ export interface Part {
 
 const finding = findingMaker<IsolationPayloads>();
 
-const notTaken: Part = { status: 'not-taken', showsBad: false, findings: [] };
+const notTaken: PartReadings = { status: 'not-taken', showsBad: false, findings: [] };
 
 /** Whether a protective conductor, joined or the motor's own, reads its dead short. */
 export function peFinding(stage: 'joined' | 'motor', judgement: PeJudgement): IsolationFinding {
@@ -33,17 +33,17 @@ export function judgeCable(
   { cable, bonded, cableEndsChecked }: IsolationInput,
   instrument: Instrument,
   tested: boolean,
-): Part {
+): PartReadings {
   if (cable === undefined && bonded === undefined) return notTaken;
   const point = limitValue('after-trip-point');
-  // A cable has no winding that is warm: its readings are taken as they are.
+  // A cable has no warm winding, so its readings are not corrected.
   const judge = (reading: Reading) => judgeAfterTrip(reading, intervalOf(reading, instrument), point, asRead);
   const rows = [
     ...(cable ? [judgeStage('cable', cable, judge, tested)] : []),
     ...(bonded ? [judgeStage('bonded', bonded, judge, tested)] : []),
   ];
   const findings: IsolationFinding[] = rows.flatMap((row) => row.findings);
-  // Free at both ends, a core that leaks to its own PE core or screen leaks to nothing that the tester sees.
+  // With both ends free, the tester does not see a leak from a core to its own PE core or screen.
   if (bonded === undefined) findings.push(finding('bonded-row-missing', 'undecided'));
   const core = judgeCablePe(cable?.PE ?? missing, instrument, cableEndsChecked);
   findings.push(core);
@@ -55,8 +55,8 @@ export function judgeCable(
 }
 
 /**
- * At least two cores read bad in the bonded row: a leak between two cores shows from both of them. Joined it can't show,
- * since the windings join the cores anyway, so a good joined reading does not speak against it.
+ * At least two cores read bad in the bonded row: a leak between two cores shows at both. The joined reading can't show
+ * it, since the windings join the cores anyway, so a good joined reading does not contradict it.
  */
 export function leaksBetweenCores({ bonded }: IsolationInput, instrument: Instrument): boolean {
   if (bonded === undefined) return false;
@@ -64,7 +64,10 @@ export function leaksBetweenCores({ bonded }: IsolationInput, instrument: Instru
   return phases.filter((phase) => intervalOf(bonded[phase], instrument).hi < point).length >= 2;
 }
 
-/** Alone and free, the PE core is isolated like the rest. A low reading usually means an end that is still connected. */
+/**
+ * On the free cable the PE core is isolated like the others. A low reading usually means an end that is still
+ * connected.
+ */
 function judgeCablePe(reading: Reading, instrument: Instrument, endsChecked: boolean): IsolationFinding {
   const parts = { readings: ['cablePE'], limits: ['after-trip-point' as const] };
   if (reading.kind === 'missing') return finding('cable-pe-missing', 'undecided', parts);
@@ -82,7 +85,7 @@ export function judgeMotor(
   judge: (reading: Reading) => WindingJudgement,
   tested: boolean,
   corrections: LimitId[] = [],
-): Part {
+): PartReadings {
   if (motor === undefined) return notTaken;
   const row = judgeStage('motor', motor, judge, tested, corrections);
   const ownPe = judgePe(motor.PE);
@@ -91,7 +94,7 @@ export function judgeMotor(
   const readings = phases.map((phase) => `motor${phase}`);
   if (shorts > 0 && ownPe === 'short')
     findings.push(finding('motor-two-shorts', 'fail', { readings, limits: ['pe-dead-short'] }));
-  // Exactly one dead short, as it should be, but at another pin: the pins may be taken for one another.
+  // Exactly one dead short, as it should be, but at another pin: the pins may have been confused.
   const pinsMistaken = shorts === 1 && ownPe === 'not-short';
   if (pinsMistaken) findings.push(finding('motor-pins-mistaken', 'undecided', { readings }));
   const showsBad = row.status === 'bad' || ownPe === 'not-short';

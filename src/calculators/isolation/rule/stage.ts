@@ -9,12 +9,12 @@ export type StageName = 'joined' | 'cable' | 'bonded' | 'motor';
 
 export type StageStatus = 'good' | 'bad' | 'undecided' | 'not-taken';
 
-/** Phases of one row of which the same can be said. */
+/** Phases of one row with the same judgement. */
 interface StageJudged {
   stage: StageName;
   phases: Phase[];
   limitOhms: number;
-  /** The lowest figure that was read among them; absent if none was a figure. */
+  /** The lowest figure among them; absent without any figure. */
   lowestOhms?: number;
 }
 
@@ -35,8 +35,8 @@ export interface StageJudgement {
 }
 
 /**
- * Judges U, V and W of one row against the after-trip point, each by `judge`. `tested` is false while the test voltage
- * passes no insulation; `corrections` are the limits that the judgement rests on.
+ * Judges U, V and W of one row against the after-trip point, each by `judge`. `tested` is false if the test voltage is
+ * too low to pass any insulation; `corrections` are the limits behind the temperature correction.
  */
 export function judgeStage(
   stage: StageName,
@@ -65,7 +65,7 @@ export function judgeStage(
   return { status: statusOf([...groups.keys()], tested), findings };
 }
 
-/** The lowest figure that was read among these, if any was a figure. */
+/** The lowest figure among these readings, if there is one. */
 function lowestOf(readings: readonly Reading[]): Pick<StageJudged, 'lowestOhms'> {
   const values = readings.flatMap((reading) => (reading.kind === 'value' ? [reading.value] : []));
   return values.length > 0 ? { lowestOhms: Math.min(...values) } : {};

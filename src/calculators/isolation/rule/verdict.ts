@@ -2,25 +2,25 @@ import { findingMaker, type Verdict } from '../../../kernel/assessment/assessmen
 import { judgePe, type PeJudgement } from '../../../kernel/assessment/protective-conductor.ts';
 import { phases } from '../../../kernel/electrics/phases.ts';
 import type { Reading } from '../../../kernel/reading/reading.ts';
-import type { FitFinding } from './fit.ts';
 import type { IsolationAssessment, IsolationFinding, IsolationInput, IsolationPayloads, PartStatus } from './input.ts';
-import type { Part } from './parts.ts';
+import type { FitFinding } from './parallel-check.ts';
+import type { PartReadings } from './parts.ts';
 import type { StageJudgement, StageStatus } from './stage.ts';
 
 const finding = findingMaker<IsolationPayloads>();
 
-/** All that the readings show, before anything is concluded from it. */
+/** What the readings show, before any conclusion. */
 export interface IsolationState {
   input: IsolationInput;
   joined: StageJudgement;
   joinedPe: PeJudgement;
-  cable: Part;
-  motor: Part;
+  cable: PartReadings;
+  motor: PartReadings;
   /** Of the winding at the motor stage, in °C. */
   motorTemperature: Reading;
-  /** Joined reads good, but cable and motor side by side cannot. */
+  /** Joined reads good, but cable and motor in parallel cannot. */
   joinedImplausible: boolean;
-  /** The bonded row shows a leak from core to core, which joined can't show. */
+  /** The bonded row shows a leak from core to core, which the joined reading can't show. */
   leakBetweenCores: boolean;
 }
 
@@ -31,8 +31,8 @@ export function joinedStatus({ joined, joinedPe }: IsolationState): StageStatus 
 }
 
 /**
- * A contradiction bars `go` and never lifts a `no-go`: as long as one measurement is bad and none explains it
- * away, nothing new is connected. A good joined reading alone is no `go`, since it can't show what the bonded row does.
+ * A contradiction rules out `go` and never lifts a `no-go`: as long as one measurement is bad and no other explains it,
+ * nothing new is connected. A good joined reading alone is not a `go`, since it can't show what the bonded row does.
  */
 export function verdictFrom(state: IsolationState): Verdict {
   const { cable, motor, joinedPe } = state;
@@ -51,19 +51,19 @@ export function verdictFrom(state: IsolationState): Verdict {
   }
 }
 
-/** Among readings that all pass, a misfit of figures is worth a remark; otherwise it is a reason to measure again. */
+/** If all readings pass, figures that don't fit deserve a remark; otherwise they are a reason to measure again. */
 export function weighs({ code }: FitFinding, verdict: Verdict, state: IsolationState): boolean {
   if (code === 'joined-too-high') return verdict !== 'go' && !explainedBetweenCores(state);
   if (code === 'joined-too-low' || code === 'joined-needs-bonded') return joinedStatus(state) !== 'good';
   return false;
 }
 
-/** Joined reads good, and the one thing that speaks against it is a leak that it can't show. */
+/** Joined reads good, and the only contradiction is a leak that it can't show. */
 function explainedBetweenCores(state: IsolationState): boolean {
   return joinedStatus(state) === 'good' && state.leakBetweenCores && !state.motor.showsBad;
 }
 
-/** Findings about how the stages stand to each other. */
+/** Findings that compare the stages. */
 export function conclusions(state: IsolationState): IsolationFinding[] {
   const { cable, motor, joinedPe, input } = state;
   const found: IsolationFinding[] = [];
@@ -89,7 +89,7 @@ export function conclusions(state: IsolationState): IsolationFinding[] {
   return found;
 }
 
-/** What is proven of each part. A contradiction takes a proof back. */
+/** What is proven of each part. A contradiction cancels a proof. */
 export function partsFrom(state: IsolationState, fit: readonly FitFinding[]): IsolationAssessment['parts'] {
   const { cable, motor, joinedPe, input } = state;
   const status = joinedStatus(state);
@@ -100,7 +100,7 @@ export function partsFrom(state: IsolationState, fit: readonly FitFinding[]): Is
     !explainedBetweenCores(state) &&
     (state.joinedImplausible || [cable, motor].some(({ showsBad }) => showsBad));
   const bothGood = cable.status === 'good' && motor.status === 'good';
-  const partStatus = (part: Part): PartStatus => {
+  const partStatus = (part: PartReadings): PartStatus => {
     if (part.status === 'not-taken')
       return status === 'good' && !input.suspectedAnyway && !contradicted ? 'not-suspect' : 'not-tested';
     if (contradicted || part.status === 'undecided') return 'undecided';

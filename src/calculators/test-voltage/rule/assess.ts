@@ -16,7 +16,7 @@ const finding = findingMaker<TestVoltageChoicePayloads>();
 
 interface Row {
   voltage: LimitId;
-  /** The least resistance that the same table asks for. */
+  /** The least resistance that the same table requires. */
   minimum?: LimitId;
 }
 
@@ -26,10 +26,10 @@ const extraLowRow: Row = { voltage: 'test-voltage-extra-low', minimum: 'installa
 const machineRow: Row = { voltage: 'test-voltage-machine-circuits', minimum: 'machine-minimum-60204' };
 
 /**
- * The test voltage by the published tables, and whether what is set on the tester fits it. Go means: as far as stated,
- * the test may be made with this voltage. A drive that is still connected stops everything, for the test destroys it;
- * on electronics there is no right voltage at all. A figure that is no number, or below zero, is `figure-impossible`:
- * undecided, and no row is named.
+ * The test voltage by the published tables, and whether the voltage set on the tester fits it. Go means: as far as
+ * stated, the test may be made with this voltage. A drive that is still connected stops everything, because the test
+ * destroys it; for electronics no test voltage is right. An impossible figure (not finite, or negative) gives
+ * `figure-impossible`: undecided, and no row is named.
  */
 export function assessTestVoltage(input: TestVoltageInput): TestVoltageChoice {
   if (input.object === 'feedback') {
@@ -82,7 +82,7 @@ function judgeRated({ object, rated }: TestVoltageInput): TestVoltageChoiceFindi
     : [];
 }
 
-/** Extra-low as DC and not as AC. Coils of this voltage are often fed from the mains through a half-wave rectifier. */
+/** Extra-low as DC but not as AC. Coils of this voltage are often fed from the mains through a half-wave rectifier. */
 function onlyDc(rated: number): boolean {
   return rated > limitValue('extra-low-end-ac') && rated <= limitValue('extra-low-end');
 }
@@ -138,7 +138,7 @@ function stepsFor(
 ): TestVoltageStep[] {
   const steps: TestVoltageStep[] = findings.flatMap(({ code }) => stepAfter[code] ?? []).map((code) => step(code));
   if (object === 'brake-coil') steps.push(step('take-brake-parts-off'));
-  // Nobody is told to press the button before it is known what hangs on the conductors.
+  // Never ask anybody to press the button before it is known what is connected to the conductors.
   if (row !== undefined && drive === 'off' && sensitive !== 'unknown') {
     const reduced = sensitive === 'connected';
     if (reduced) steps.push(step('join-conductors'));

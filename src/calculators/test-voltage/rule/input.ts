@@ -3,12 +3,12 @@ import type { FigurePayloads, FigureStepCode } from '../../../kernel/assessment/
 import type { LimitId } from '../../../kernel/limits.ts';
 import type { Reading } from '../../../kernel/reading/reading.ts';
 
-/** What the insulation test is to be made on. */
+/** What the insulation test is made on. */
 export const testObjects = ['winding', 'wiring', 'machine-circuits', 'extra-low', 'brake-coil', 'feedback'] as const;
 
 export type TestObject = (typeof testObjects)[number];
 
-/** Whether something still hangs on the conductors under test. */
+/** Whether something is still connected to the conductors under test. */
 export type Whether = 'off' | 'connected' | 'unknown';
 
 export interface TestVoltageInput {
@@ -72,6 +72,6 @@ export type PlainStepCode =
 export type TestVoltageStep = Step<PlainStepCode> | (Step<'set-the-tester'> & { volts: number });
 
 export interface TestVoltageChoice extends Assessment<TestVoltageChoiceFinding, TestVoltageStep> {
-  /** The published row that holds, if one does. */
+  /** The published row that applies, if any. */
   row?: LimitId;
 }

@@ -2,27 +2,27 @@ import { parseDate } from '../../../kernel/reading/calendar-date.ts';
 import { parseReading } from '../../../kernel/reading/parse-reading.ts';
 import type { TableProblem } from './input.ts';
 
-/** Where the three columns stand, and what the heads say about units. */
+/** The positions of the three columns, and the units in their heads. */
 export interface Columns {
   date: number;
   reading: number;
   temperature: number;
   bareOhms?: string;
   bareTemperature?: string;
-  /** How many cells a row has; more are a slip. */
+  /** How many cells a row has; more are a mistake. */
   width: number;
   unused: string[];
 }
 
-/** The order of columns without heads. */
+/** The order of columns if there are no heads. */
 export const usualColumns: Columns = { date: 0, reading: 1, temperature: 2, width: 3, unused: [] };
 
-/** What heads are called, most telling first: the first pattern that any head fits decides. */
+/** Names of heads, the clearest first: the first pattern that matches any head decides. */
 const temperatureHeads = [/winding.*temp|temp.*winding/i, /temp/i, /°|celsius|fahrenheit/i];
 const readingHeads = [/resist|insul|riso/i, /Ω|\u2126|ohm/i, /reading|value|^i?r\b/i];
 const dateHeads = [/date/i, /day|when|time/i];
 
-/** Whether a first row names columns: no cell is a date, and some cell is called like one of the three. */
+/** Whether a first row names columns: no cell is a date, and some cell has the name of one of the three. */
 export function isHead(cells: readonly string[]): boolean {
   const date = cells.some((cell) => {
     const result = parseDate(cell);

@@ -1,26 +1,26 @@
 import { limitValue } from '../../../kernel/limits.ts';
 
-/** What is known of a corrected reading, in Ω: over-range has no upper bound, under-range no lower one but zero. */
-export interface Known {
+/** The bounds of a corrected reading, in Ω: over-range has no upper bound, under-range has zero as the lower one. */
+export interface CorrectedBounds {
   least: number;
   most: number;
 }
 
-export interface Drop {
-  /** Place in the record. */
+interface Drop {
+  /** Index in the record. */
   index: number;
-  /** No later reading surely came back to the size below which it is a drop. */
+  /** No later reading has certainly returned to the level below which it is a drop. */
   open: boolean;
 }
 
 /**
- * Sudden falls: readings below each of the few before by the factor of the limit `trend-drop`. Compared with each of
- * them, so that one reading that is high by chance makes no drop of the next. `record` in the order of time.
+ * Sudden falls: readings below each of the few before them by the factor `trend-drop`. Comparing with each of them
+ * keeps one reading that is high by chance from turning the next into a drop. `record` in order of time.
  */
-export function findDrops(record: readonly Known[]): Drop[] {
+export function findDrops(record: readonly CorrectedBounds[]): Drop[] {
   const before = limitValue('trend-drop-before');
   const factor = limitValue('trend-drop');
-  // From behind: how high the later readings surely came back.
+  // Backwards: the level to which the later readings have certainly returned.
   const cameBack: number[] = [];
   for (let index = record.length - 1, highest = 0; index >= 0; index--) {
     cameBack[index] = highest;

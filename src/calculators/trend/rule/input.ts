@@ -4,11 +4,11 @@ import type { MachineClass } from '../../../kernel/electrics/machine-minimum.ts'
 import type { CorrectionMethod } from '../../../kernel/electrics/temperature-correction.ts';
 import type { DateErrorCode, DateOrder } from '../../../kernel/reading/calendar-date.ts';
 import type { Reading } from '../../../kernel/reading/reading.ts';
-import type { TrendFit } from './fit.ts';
+import type { TrendFit } from './line-fit.ts';
 
 /** One reading of the record: resistance in Ω, winding temperature in °C, `day` in days from 1970-01-01. */
 export interface TrendRow {
-  /** Where it stood in what was typed, from 1. */
+  /** Line number in what was typed, from 1. */
   line: number;
   cells: readonly string[];
   day: number;
@@ -28,17 +28,17 @@ export type KeptOutCode =
   | 'too-many-cells'
   | 'same-as-before';
 
-/** A row that takes no part, with the reason; `detail` is what the reader of a cell says about it. */
+/** An unused row with the reason; `detail` is the message of the cell's reader. */
 export interface KeptOutRow {
   line: number;
   cells: readonly string[];
   code: KeptOutCode;
   detail?: string;
-  /** Where its date could be read. */
+  /** Present if its date could be read. */
   day?: number;
 }
 
-/** What stands in the way of reading any row. */
+/** What prevents every row from being read. */
 export type TableProblem =
   | 'too-many-rows'
   | 'quote-not-closed'
@@ -51,18 +51,18 @@ export interface TrendTable {
   rows: TrendRow[];
   keptOut: KeptOutRow[];
   problem?: TableProblem;
-  /** Heads of columns that are not used. */
+  /** Heads of unused columns. */
   unused: string[];
 }
 
-/** How cells are to be understood where they do not say it themselves. */
-export interface TableReading {
+/** How to read cells that are not clear by themselves. */
+export interface TableOptions {
   dateOrder?: DateOrder;
   /** Of a resistance without a unit, such as `MΩ`. */
   bareOhms?: string;
   /** `C` or `F`, of a temperature without a unit. */
   bareTemperature?: string;
-  /** Where the file has one: `1,250` is then no longer in doubt. */
+  /** If the file has one: `1,250` is then clear. */
   decimalMark?: ',' | '.';
   /** The last day that a reading can have been taken, in days from 1970-01-01. */
   today?: number;
@@ -74,7 +74,7 @@ export interface TrendInput {
   correction: CorrectionMethod;
   machineClass: MachineClass;
   ratedVoltage: Reading;
-  /** In days from 1970-01-01; where it is given, a go that no longer holds is none, and a later reading is kept out. */
+  /** In days from 1970-01-01; if given, an expired go becomes undecided and a later reading is excluded. */
   today?: number;
 }
 
@@ -91,8 +91,8 @@ export interface NewestJudged {
 }
 
 /**
- * Between which days the line meets the minimum, as far as the record reaches: `reachDay` is the last day that it
- * foretells, and a day beyond it is absent.
+ * Between which days the line meets the minimum: `reachDay` is the last day that the record can predict, and a day
+ * beyond it is absent.
  */
 export interface MeetsMinimum {
   earliestDay?: number;
@@ -156,7 +156,7 @@ export type TrendStepCode =
   | 'judge-reading-itself'
   | 'separate-and-repair';
 
-/** A row as it is drawn: `corrected` in Ω at the temperature of the limit. */
+/** A row for the plot: `corrected` in Ω at the temperature of the limit. */
 export interface CorrectedRow extends TrendRow {
   corrected: number;
   kind: 'value' | 'over' | 'under';
@@ -166,9 +166,9 @@ export interface CorrectedRow extends TrendRow {
 export interface TrendAssessment extends Assessment<TrendFinding, Step<TrendStepCode>> {
   rows: CorrectedRow[];
   keptOut: KeptOutRow[];
-  /** Absent where there are too few readings for a line. */
+  /** Absent with too few readings for a line. */
   fit?: TrendFit;
-  /** In Ω; absent where the rated voltage is missing. */
+  /** In Ω; absent without the rated voltage. */
   minimum?: number;
   /** In °C. */
   reference: number;

@@ -1,11 +1,11 @@
 /**
- * How many of the slopes of all pairs may be left out at each end, so that those left still hold the true slope with
- * the confidence asked for; -1 where there are too few points for any interval. The pairs with a slope below the true
- * one are as many as the inversions of a random order (Kendall 1938; Sen 1968). `ties` says how many points share each x;
- * such points give no pair. Exact up to `exactUpTo` points, then normal with the usual correction for ties. Rounded
- * outwards: never narrower than asked for.
+ * How many of the slopes of all pairs may be dropped at each end, so that the rest still contains the true slope with
+ * the wanted confidence; -1 with too few points for any interval. The number of pairs with a slope below the true one
+ * is distributed like the inversions of a random order (Kendall 1938; Sen 1968). `ties` says how many points share each
+ * x; such points make no pair. Exact up to `exactUpTo` points, then normal with the usual correction for ties. Rounded
+ * outwards: never narrower than wanted.
  * @param tail probability left out at each end, such as 0.025
- * @param z the normal deviate that belongs to it, such as 1.96
+ * @param z the corresponding normal deviate, such as 1.96
  */
 export function ranksLeftOut(ties: readonly number[], tail: number, z: number): number {
   const points = ties.reduce((sum, size) => sum + size, 0);
@@ -25,16 +25,16 @@ export function ranksLeftOut(ties: readonly number[], tail: number, z: number): 
 
 const exactUpTo = 60;
 
-/** Of the difference between rising and falling pairs (Kendall 1975, with ties in one of the variables). */
+/** Variance of the difference between rising and falling pairs (Kendall 1975, with ties in one of the variables). */
 function variance(points: number, ties: readonly number[]): number {
   const term = (n: number) => n * (n - 1) * (2 * n + 5);
   return (term(points) - ties.reduce((sum, size) => sum + term(size), 0)) / 18;
 }
 
 /**
- * The probability of each number of inversions, 0 first, in a random order of things of which some are alike: the
- * Gaussian multinomial coefficient, divided by its sum. Built group by group as a product of factors
- * (1 - q^(m+i)) / (1 - q^i), each scaled so that the sum stays 1.
+ * The probability of each number of inversions, 0 first, in a random order of items of which some are equal: the
+ * Gaussian multinomial coefficient, divided by its sum. Built group by group as a product of factors (1 - q^(m+i)) / (1
+ * - q^i), each scaled so that the sum stays 1.
  */
 export function inversionDistribution(ties: readonly number[]): number[] {
   let chances = [1];
@@ -58,7 +58,7 @@ function timesRun(chances: readonly number[], length: number): number[] {
   return result;
 }
 
-/** Divided by the same, which must go without rest. */
+/** Divided by the same, without a remainder. */
 function dividedBy(chances: readonly number[], length: number): number[] {
   const result: number[] = [];
   for (let k = 0; k < chances.length - length + 1; k++) {

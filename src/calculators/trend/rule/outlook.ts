@@ -1,8 +1,8 @@
 import { findingMaker } from '../../../kernel/assessment/assessment.ts';
 import { type LimitId, limitValue } from '../../../kernel/limits.ts';
 import { lastIn } from '../../../kernel/reading/last-in.ts';
-import { daysPerYear, fitTrend, lineAt, type Meeting, meetingOf, percentPerYear, type TrendFit } from './fit.ts';
 import type { CorrectedRow, TrendFinding, TrendPayloads } from './input.ts';
+import { daysPerYear, fitTrend, lineAt, type Meeting, meetingOf, percentPerYear, type TrendFit } from './line-fit.ts';
 import { newestRows } from './rows.ts';
 import { median } from './theil-sen.ts';
 
@@ -10,12 +10,12 @@ const finding = findingMaker<TrendPayloads>();
 
 const usedHere: LimitId[] = ['trend-confidence', 'trend-horizon'];
 
-export interface Outlook {
+interface Outlook {
   findings: TrendFinding[];
   fit?: TrendFit;
 }
 
-/** What the line through the values says about the time until the minimum (Ω). `rows` in the order of time. */
+/** What the line through the values says about the time until the minimum (Ω). `rows` in order of time. */
 export function outlookOf(rows: readonly CorrectedRow[], minimum: number): Outlook {
   const values = rows.filter(({ kind }) => kind === 'value');
   const fit = fitTrend(values);
@@ -25,7 +25,7 @@ export function outlookOf(rows: readonly CorrectedRow[], minimum: number): Outlo
     };
   }
   const meeting = meetingOf(fit, lastValue(values), minimum);
-  // The next yearly reading is due a year after the newest row, which may be a bound and later than any value.
+  // The next yearly reading is due a year after the newest row, which may be a bound and newer than any value.
   const nextReading = horizonAfter(lastIn(rows)?.day ?? fit.lastDay);
   return {
     fit,
@@ -38,7 +38,7 @@ export function horizonAfter(lastDay: number): number {
   return lastDay + limitValue('trend-horizon') * daysPerYear;
 }
 
-/** Of several readings on the last day the lowest counts. */
+/** If there are several readings on the last day, the lowest counts. */
 function lastValue(values: readonly CorrectedRow[]): number {
   return Math.min(...newestRows(values).map(({ corrected }) => corrected));
 }
@@ -57,7 +57,7 @@ function changeFindings({ slope, range, count }: TrendFit): TrendFinding[] {
 function meetingFindings(fit: TrendFit, { earliest, latest }: Meeting, nextReading: number): TrendFinding[] {
   const years = (fit.lastDay - fit.firstDay) / daysPerYear;
   const needed = (nextReading - fit.lastDay) / daysPerYear;
-  // A line foretells no longer than it was watched.
+  // A line predicts no further than its record is long.
   const reach = fit.lastDay + (fit.lastDay - fit.firstDay);
   const meets = {
     limits: usedHere,
@@ -81,9 +81,9 @@ function meetingFindings(fit: TrendFit, { earliest, latest }: Meeting, nextReadi
 }
 
 /**
- * Over-range readings are lower bounds: no part of the line, but they can contradict it. One above the middle of the
- * later values has fallen by nobody knows how much; one after all values is held against the line. Neither is cured by a
- * lower last value, as it would be if each were held against a line that a lower last value tilts.
+ * Over-range readings are lower bounds: not part of the line, but they can contradict it. One above the median of the
+ * later values hides a fall of unknown size; one after all values is compared with the line. A lower last value removes
+ * neither contradiction, as it would if each were compared with a line that the lower value tilts.
  */
 function boundFindings(rows: readonly CorrectedRow[], fit: TrendFit): TrendFinding[] {
   const over = rows.filter(({ kind }) => kind === 'over');

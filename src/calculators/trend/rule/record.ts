@@ -14,7 +14,7 @@ import type {
 
 const finding = findingMaker<TrendPayloads>();
 
-/** As for every calculator, and a day that no record can have. */
+/** The check of every calculator, plus days that no record can have. */
 export function impossibleRecord({ table, ratedVoltage, today }: TrendInput): FigureFinding[] {
   const rows = table.rows.filter(
     ({ day, reading, temperature }) => !(isDay(day) && isPossible(reading) && isPossible(temperature)),
@@ -25,7 +25,7 @@ export function impossibleRecord({ table, ratedVoltage, today }: TrendInput): Fi
   return [finding('figure-impossible', 'undecided', { readings })];
 }
 
-/** The rows in the order of time, and those that lie after today: the clock is wrong, or their date. */
+/** The rows in order of time, and those after today: the clock is wrong, or their date. */
 export function upToToday({ table, today = Number.POSITIVE_INFINITY }: TrendInput): {
   past: TrendRow[];
   future: KeptOutRow[];
@@ -38,7 +38,7 @@ export function upToToday({ table, today = Number.POSITIVE_INFINITY }: TrendInpu
   };
 }
 
-/** Rows that are kept out are counted; one that may be the newest leaves the end of the record unknown. */
+/** Excluded rows are counted; one that may be the newest leaves the end of the record unknown. */
 export function tableFindings(
   table: TrendTable,
   keptOut: readonly KeptOutRow[],
@@ -48,7 +48,7 @@ export function tableFindings(
     return [finding('trend-table-problem', 'undecided', { problem: table.problem })];
   }
   const found: TrendFinding[] = [];
-  // All readings of the last day count alike, whatever the time of day.
+  // All readings of the last day count alike, at any time of day.
   const newest = Math.floor(lastIn(rows)?.day ?? Number.NEGATIVE_INFINITY);
   const maybeNewest = keptOut.filter(
     ({ code, day }) => code !== 'same-as-before' && (day === undefined || !(day < newest)),

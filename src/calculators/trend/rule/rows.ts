@@ -1,16 +1,16 @@
 import { type CorrectionMethod, correctionFactor } from '../../../kernel/electrics/temperature-correction.ts';
 import { lastIn } from '../../../kernel/reading/last-in.ts';
 import type { Reading } from '../../../kernel/reading/reading.ts';
-import { findDrops, type Known } from './drops.ts';
+import { type CorrectedBounds, findDrops } from './drops.ts';
 import type { CorrectedRow, KeptOutCode, KeptOutRow, TrendRow } from './input.ts';
 
 interface Corrected {
   rows: CorrectedRow[];
-  /** Rows that lack a figure, or whose temperature the method does not reach: nothing is extrapolated. */
+  /** Excludes rows without a figure, or at a temperature outside the method: nothing is extrapolated. */
   keptOut: KeptOutRow[];
 }
 
-/** Carries every row to one temperature (°C), and marks sudden falls. `rows` in the order of time. */
+/** Corrects every row to one temperature (°C), and marks sudden falls. `rows` in order of time. */
 export function correctRows(rows: readonly TrendRow[], method: CorrectionMethod, toCelsius: number): Corrected {
   const keptOut: KeptOutRow[] = [];
   const corrected = rows.flatMap((row): CorrectedRow[] => {
@@ -26,17 +26,17 @@ export function correctRows(rows: readonly TrendRow[], method: CorrectionMethod,
     if (temperature.kind !== 'value') return without('temperature-missing');
     const factor = correctionFactor(method, temperature.value, toCelsius);
     if (factor === undefined) return without('temperature-out-of-validity');
-    // Never endless: a line can't go through such a point, and half of the reading would then be the better one.
+    // Never infinite: no line fits such a point, and half of the reading would then look better.
     const correctedOhms = Math.min(ohms * factor, Number.MAX_VALUE);
     return [{ ...row, reading, kind: reading.kind, corrected: correctedOhms, drop: false }];
   });
-  const drops = new Set(findDrops(corrected.map(knownOf)).map(({ index }) => index));
+  const drops = new Set(findDrops(corrected.map(boundsOf)).map(({ index }) => index));
   return { rows: corrected.map((row, index) => ({ ...row, drop: drops.has(index) })), keptOut };
 }
 
 /**
- * What is less than one step of its display shows nothing but that, zero above all: it is an upper bound, since zero has
- * no place on a logarithmic axis. One ohm if the step is not known.
+ * A reading below one step of its display, zero above all, is only an upper bound, since a logarithmic axis has no
+ * zero. One ohm if the step is unknown.
  */
 function asBound(reading: Reading): Reading {
   if (reading.kind !== 'value') return reading;
@@ -58,14 +58,14 @@ function figureOf(reading: Reading): number | undefined {
   }
 }
 
-export function knownOf({ kind, corrected }: CorrectedRow): Known {
+export function boundsOf({ kind, corrected }: CorrectedRow): CorrectedBounds {
   return {
     least: kind === 'under' ? 0 : corrected,
     most: kind === 'over' ? Number.POSITIVE_INFINITY : corrected,
   };
 }
 
-/** All rows of the last day that has any, whatever the time of day. `rows` in the order of time. */
+/** All rows of the last day, at any time of day. `rows` in order of time. */
 export function newestRows<Row extends { day: number }>(rows: readonly Row[]): Row[] {
   const last = Math.floor(lastIn(rows)?.day ?? 0);
   return rows.filter(({ day }) => Math.floor(day) === last);

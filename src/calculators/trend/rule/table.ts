@@ -4,16 +4,16 @@ import { lastIn } from '../../../kernel/reading/last-in.ts';
 import { parseReading } from '../../../kernel/reading/parse-reading.ts';
 import type { Reading } from '../../../kernel/reading/reading.ts';
 import { type Columns, columnsOf, isHead, usualColumns } from './columns.ts';
-import type { KeptOutRow, TableProblem, TableReading, TrendRow, TrendTable } from './input.ts';
+import type { KeptOutRow, TableOptions, TableProblem, TrendRow, TrendTable } from './input.ts';
 
 const nothing = { rows: [], keptOut: [], unused: [] };
 
 /**
- * Reads the cells of a record: a date, a resistance and a winding temperature in each row, in the columns that the heads
- * name, or in this order where there are no heads. A row that can't be read whole is kept out with its reason; blank rows
- * are passed over. Rows come back in the order of their dates.
+ * Reads the cells of a record: a date, a resistance and a winding temperature in each row, in the columns that the
+ * heads name, or in this order without heads. A row that can't be read completely is excluded with its reason; blank
+ * rows are skipped. Returns rows in order of their dates.
  */
-export function readTrendTable(cells: readonly (readonly string[])[], how: TableReading = {}): TrendTable {
+export function readTrendTable(cells: readonly (readonly string[])[], how: TableOptions = {}): TrendTable {
   const lines = cells
     .map((row, index) => ({ line: index + 1, cells: trimmedEnd(row) }))
     .filter((row) => row.cells.length > 0);
@@ -42,7 +42,7 @@ interface Line {
   cells: readonly string[];
 }
 
-function readRow({ line, cells }: Line, columns: Columns, how: TableReading): TrendRow | KeptOutRow {
+function readRow({ line, cells }: Line, columns: Columns, how: TableOptions): TrendRow | KeptOutRow {
   const keptOut = (code: KeptOutRow['code'], detail?: string, day?: number): KeptOutRow => ({
     ...{ line, cells, code },
     ...(detail !== undefined && { detail }),
@@ -71,8 +71,8 @@ function hasFigure(reading: Reading): boolean {
 }
 
 /**
- * A number with the file's decimal mark, written so that no mark is in doubt: the other mark parts groups and nothing
- * else (`0.500` is no number of a file with commas), and a point after a zero is the decimal mark.
+ * A number with the file's decimal mark, rewritten so that no mark is in doubt: the other mark only separates groups
+ * (`0.500` is not a number in a file with commas), and a point after a zero is the decimal mark.
  */
 function withMark(text: string, mark: ',' | '.' | undefined): string {
   if (mark === undefined) return text;
@@ -82,7 +82,7 @@ function withMark(text: string, mark: ',' | '.' | undefined): string {
     .replace(/^(\D*)(\d+\.)/, (_, before: string, whole: string) => `${before}0${whole}`);
 }
 
-/** Both a head and the answer above the table name a unit, and not the same. */
+/** The head and the answer above the table name different units. */
 function contradicts(inHead: string | undefined, chosen: string | undefined): boolean {
   const size = (unit: string) => {
     const result = parseReading(`1 ${unit}`, 'resistance');

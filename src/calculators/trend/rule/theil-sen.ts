@@ -2,21 +2,23 @@ import { limitConstant } from '../../../kernel/limits.ts';
 import { ranksLeftOut } from './kendall.ts';
 
 /** A point of a line fit: time and quantity, any units. */
-export type Point = readonly [x: number, y: number];
+export type FitPoint = readonly [x: number, y: number];
 
-export interface RobustSlope {
+interface RobustSlope {
   /** The median of the slopes of all pairs: units of y for each unit of x. */
   slope: number;
-  /** The range that holds the slope with the confidence of the limit `trend-confidence`; absent where there are too few points. */
+  /**
+   * The range that contains the slope with the confidence of the limit `trend-confidence`; absent with too few points.
+   */
   range?: { lo: number; hi: number };
 }
 
 /**
- * The robust slope of a line (Theil 1950, Sen 1968): the median of the slopes of all pairs of points. Up to 29 % of the
- * points may be wild and it holds. Its range is that of the ranks (Kendall). It takes the scatter to be independent from
- * point to point. Undefined where no two points differ in x, or a point or a slope is not finite. Throws nothing.
+ * The robust slope of a line (Theil 1950, Sen 1968): the median of the slopes of all pairs of points. It tolerates up
+ * to 29 % of outliers. Its range follows from the ranks (Kendall). It assumes scatter that is independent from point to
+ * point. Undefined if no two points differ in x, or a point or a slope is not finite. Never throws.
  */
-export function robustSlope(points: readonly Point[]): RobustSlope | undefined {
+export function robustSlope(points: readonly FitPoint[]): RobustSlope | undefined {
   const slopes = sortedSlopes(points);
   const ends = [slopes[0], slopes[slopes.length - 1]];
   if (![...points.flat(), ...ends].every(Number.isFinite)) return undefined;
@@ -27,23 +29,23 @@ export function robustSlope(points: readonly Point[]): RobustSlope | undefined {
   return lo === undefined || hi === undefined ? { slope } : { slope, range: { lo, hi } };
 }
 
-/** The height at `x` of the line with this slope that has as many points above as below it. */
-export function heightAt(points: readonly Point[], slope: number, x: number): number {
+/** Height at `x` of the line with this slope that has as many points above as below it. */
+export function heightAt(points: readonly FitPoint[], slope: number, x: number): number {
   return median(points.map(([px, py]) => py + slope * (x - px)));
 }
 
-/** The middle value, or the mean of the middle two; NaN for none. */
+/** The middle value, or the mean of the middle two; NaN for an empty list. */
 export function median(values: readonly number[]): number {
   return middleOf(Float64Array.from(values).sort());
 }
 
 /** The slopes of all pairs of points that differ in x, the least first: half a million for a thousand points. */
-function sortedSlopes(points: readonly Point[]): Float64Array {
+function sortedSlopes(points: readonly FitPoint[]): Float64Array {
   const slopes = new Float64Array((points.length * (points.length - 1)) / 2);
   let count = 0;
   points.forEach(([x, y], index) => {
     for (let other = 0; other < index; other++) {
-      const [otherX, otherY] = points[other] as Point;
+      const [otherX, otherY] = points[other] as FitPoint;
       if (otherX !== x) slopes[count++] = (y - otherY) / (x - otherX);
     }
   });
@@ -51,7 +53,7 @@ function sortedSlopes(points: readonly Point[]): Float64Array {
 }
 
 /** How many points share each x; 1 for a point alone. */
-export function tieSizes(points: readonly Point[]): number[] {
+export function tieSizes(points: readonly FitPoint[]): number[] {
   const sizes = new Map<number, number>();
   for (const [x] of points) sizes.set(x, (sizes.get(x) ?? 0) + 1);
   return [...sizes.values()];

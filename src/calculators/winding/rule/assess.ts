@@ -24,16 +24,16 @@ import { type CorrectTo, compareWithReference, correctedFinding, type ReferenceP
 import { type Connection, phaseValues, type SuspectPayloads, suspects } from './suspect.ts';
 
 /**
- * Line-to-line resistances in Ω, as the meter showed them; `instrument` describes the meter. What is left out is not
- * known: without a statement of the leads nothing passes, a connection not stated is answered for star and delta, without a winding
- * temperature (°C) nothing is corrected, and without a nameplate or earlier value (Ω line to line, with its
- * temperature) nothing is compared.
+ * Line-to-line resistances in Ω, as the meter showed them; `instrument` describes the meter. What is left out is
+ * unknown: without a statement of the leads nothing passes, an unknown connection is answered for star and delta,
+ * without a winding temperature (°C) nothing is corrected, and without a nameplate or earlier value (Ω line to line,
+ * with its temperature) nothing is compared.
  */
 export interface WindingInput {
   readings: Pairs<Reading>;
   instrument?: Instrument;
   leads?: LeadHandling;
-  /** Tips together, in Ω. */
+  /** The tips held together, in Ω. */
   leadOhms?: Reading;
   kind?: 'random-wound' | 'form-wound';
   connection?: Connection;
@@ -44,12 +44,7 @@ export interface WindingInput {
   referenceTemperature?: Reading;
 }
 
-export interface WindingPayloads
-  extends FigurePayloads,
-    BalancePayloads,
-    LeadPayloads,
-    ReferencePayloads,
-    SuspectPayloads {
+interface WindingPayloads extends FigurePayloads, BalancePayloads, LeadPayloads, ReferencePayloads, SuspectPayloads {
   'winding-incomplete': { readings: WindingPair[] };
   'winding-open': { readings: WindingPair[] };
   'winding-open-phase': { terminal: Phase };
@@ -81,9 +76,10 @@ export type WindingAssessment = Assessment<WindingFinding, Step<WindingStepCode>
 
 /**
  * Whether the three windings are alike: the largest deviation from the mean (arithmetic of NEMA MG 1) passes up to one
- * published limit, fails above another, and decides nothing between. An open winding fails. One step of the display
- * always counts as error, because servo windings read fractions of an ohm and a multimeter shows few digits of it.
- * A figure that is no number, or below zero where nothing can be, is `figure-impossible`: undecided, nothing is judged.
+ * published limit, fails above another, and is undecided between them. An open winding fails. One step of the display
+ * always counts as error, because servo windings read fractions of an ohm and a multimeter shows few digits of it. An
+ * impossible figure (not finite, or negative where it can't be) gives `figure-impossible`: undecided, nothing is
+ * judged.
  */
 export function assessWinding(input: WindingInput): WindingAssessment {
   const impossible = impossibleFigures(input);
@@ -118,7 +114,7 @@ function openFindings(open: WindingPair[], absent: number): WindingFinding[] {
   const terminal = sharedTerminal(open);
   if (absent > 0) return found;
   if (terminal !== undefined) found.push(finding('winding-open-phase', 'note', { terminal }));
-  // Current between two terminals of a winding finds the way through the third one.
+  // Between two terminals the current also flows through the third one.
   if (open.length === 1) found.push(finding('winding-open-alone', 'caution', { readings: [...open] }));
   return found;
 }

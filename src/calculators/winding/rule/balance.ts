@@ -4,34 +4,34 @@ import type { Interval } from '../../../kernel/reading/interval.ts';
 import { corners, deviationFromMean, within } from '../../../kernel/reading/spread.ts';
 import { type Pairs, windingPairs } from './phases.ts';
 
-/** `deviationPercent`: the largest deviation from the mean; a bound of it if the readings are not plain figures. */
+/** `deviationPercent`: the largest deviation from the mean; a bound if the readings are not plain figures. */
 export interface BalancePayloads {
   'winding-balanced': { deviationPercent: number; goodPercent: number };
-  /** `rangePercent`: highest less lowest, of the mean; absent if the readings are not plain figures. */
+  /** `rangePercent`: highest minus lowest, in percent of the mean; absent if the readings are not plain figures. */
   'winding-unbalanced': { deviationPercent: number; rangePercent?: number; badPercent: number };
   'winding-between-limits': { deviationPercent: number; goodPercent: number; badPercent: number };
   'winding-needs-four-leads': Nothing;
   'winding-too-coarse': { leastPercent: number; mostPercent: number; goodPercent: number };
 }
 
-export type BalanceFinding = FindingOf<BalancePayloads>;
+type BalanceFinding = FindingOf<BalancePayloads>;
 
 const finding = findingMaker<BalancePayloads>();
 
 interface Balance {
-  /** What each reading leaves open, leads and all, in Ω. */
+  /** The interval of each reading, leads included, in Ω. */
   intervals: Pairs<Interval>;
-  /** What the leads may have added to each of them alike, in Ω. */
+  /** What the leads may have added, alike to each of them, in Ω. */
   leads: Interval;
-  /** Two leads cannot tell the winding from the contact of their tips. */
+  /** With two leads the reading includes the contact of the tips. */
   fourLeads: boolean;
   /** The limit that passes: random-wound or form-wound. */
   goodLimit: LimitId;
-  /** The three values without leads, where all three are plain figures. */
+  /** The three values without leads, if all three are plain figures. */
   net: number[] | undefined;
 }
 
-/** Passes up to one published limit, fails above another, decides nothing between, nor where two leads can't tell. */
+/** Passes up to one published limit, fails above another; undecided between them, and if two leads can't resolve it. */
 export function judgeBalance({ intervals, leads, fourLeads, goodLimit, net }: Balance): BalanceFinding {
   const good = limitValue(goodLimit);
   const bad = limitValue('winding-unbalance-bad');
@@ -46,7 +46,7 @@ export function judgeBalance({ intervals, leads, fourLeads, goodLimit, net }: Ba
   }
   const needed = limitValue('winding-four-leads-below');
   const low = !fourLeads && lines.some(({ lo }) => lo - leads.hi < needed);
-  // Nothing is left of a reading that its leads explain: there is no mean to compare it with.
+  // If the leads explain a whole reading, nothing is left to compare with a mean.
   const something = lines.every(({ lo }) => lo > leads.hi);
   const deviationPercent = shown?.deviationPercent ?? most;
   if (within(most, good) && something && !low) {
@@ -70,7 +70,7 @@ function withContact({ lo, hi }: Interval): Interval {
   return { lo: Math.max(0, lo - contact), hi: hi + contact };
 }
 
-/** What the leads add is in all three readings alike, so the deviation grows with it: the two ends bound it. */
+/** The leads add the same to all three readings, so the deviation grows with what is subtracted: both ends bound it. */
 function overLeads(lines: readonly Interval[], leads: Interval): Interval {
   return {
     lo: deviationInterval(lines.map((line) => lessBy(line, leads.lo))).lo,
@@ -82,7 +82,7 @@ export function lessBy({ lo, hi }: Interval, leads: number): Interval {
   return { lo: Math.max(0, lo - leads), hi: Math.max(0, hi - leads) };
 }
 
-/** Highest less lowest, in percent of the mean: one and a half times to twice the deviation. */
+/** Highest minus lowest, in percent of the mean: one and a half times to twice the deviation. */
 function rangeOfMean(values: readonly number[]): number {
   const mean = values.reduce((sum, value) => sum + value, 0) / values.length;
   return mean === 0 ? 0 : ((Math.max(...values) - Math.min(...values)) / mean) * 100;
@@ -91,7 +91,7 @@ function rangeOfMean(values: readonly number[]): number {
 /** Least and greatest deviation from the mean, in percent, that values in three finite intervals can have. */
 export function deviationInterval(intervals: readonly Interval[]): Interval {
   const ends = intervals.flatMap(({ lo, hi }) => [lo, hi]);
-  // Least where all are drawn as near to one value as their intervals let them; greatest at a corner.
+  // Least with all values as close to one value as their intervals allow; greatest at a corner.
   const nearest = ends.map((target) => intervals.map(({ lo, hi }) => Math.min(Math.max(target, lo), hi)));
   return {
     lo: Math.min(...nearest.map(deviationFromMean)),

@@ -4,7 +4,7 @@ import type { Reading } from '../../../kernel/reading/reading.ts';
 
 /**
  * How the test leads were kept out of the readings: four leads, two that were zeroed with the tips together, or two
- * whose own reading is subtracted here. Not stated counts as two, and passes nothing.
+ * whose own reading is subtracted here. Not stated counts as two, and nothing passes.
  */
 export type LeadHandling = 'four' | 'zeroed' | 'subtract' | 'not-stated';
 
@@ -12,19 +12,19 @@ export interface LeadPayloads {
   'winding-leads-not-stated': Nothing;
   'winding-leads-subtracted': { leadOhms: number };
   'winding-leads-missing': Nothing;
-  /** Without `leadOhms` the tips held together did not read a plain figure. */
+  /** No `leadOhms` if the tips held together did not read a plain figure. */
   'winding-leads-contradict': { leadOhms?: number };
   'winding-leads-exceed': { leadOhms: number };
 }
 
-export type LeadFinding = FindingOf<LeadPayloads>;
+type LeadFinding = FindingOf<LeadPayloads>;
 
 const finding = findingMaker<LeadPayloads>();
 
 export interface Leads {
-  /** All that the leads can have added to each reading, in Ω. */
+  /** What the leads can have added to each reading, in Ω. */
   interval: Interval;
-  /** What is taken off for display, in Ω. */
+  /** What is subtracted for display, in Ω. */
   value: number;
   findings: LeadFinding[];
 }
@@ -32,8 +32,8 @@ export interface Leads {
 const none: Interval = { lo: 0, hi: 0 };
 
 /**
- * What the leads have added to readings of which the least is `least` Ω. A statement that contradicts itself is taken
- * both ways: it bars go, and never lifts a no-go.
+ * What the leads have added to readings whose lowest is `least` Ω. A contradictory statement is taken both ways: it
+ * rules out go, and never lifts a no-go.
  */
 export function leadsOf(handling: LeadHandling, reading: Reading, instrument: Instrument, least: number): Leads {
   const readings = ['leadOhms'];

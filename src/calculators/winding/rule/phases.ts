@@ -8,12 +8,12 @@ export const windingPairs: readonly WindingPair[] = ['UV', 'VW', 'WU'];
 
 export type Pairs<T> = Record<WindingPair, T>;
 
-/** The pair that a phase of a star is not part of. */
+/** The pair that does not contain a phase of a star. */
 const opposite: Record<Phase, WindingPair> = { U: 'VW', V: 'WU', W: 'UV' };
 
 /**
- * Windings of a star in Ω, from its line-to-line resistances: UV = U + V and so on. One of them comes out below zero
- * where a reading is more than the other two together, which no star has.
+ * Windings of a star in Ω, from its line-to-line resistances: UV = U + V and so on. One of them is negative if a
+ * reading is more than the other two together, which no star has.
  */
 export function starPhases(lines: Pairs<number>): Record<Phase, number> {
   const half = (lines.UV + lines.VW + lines.WU) / 2;
@@ -22,7 +22,7 @@ export function starPhases(lines: Pairs<number>): Record<Phase, number> {
 
 /**
  * Windings of a delta in Ω, each between the terminals of its name: from the star that reads the same, by the
- * star–delta transformation. Infinite where a reading is as much as the other two together: that winding is open.
+ * star–delta transformation. Infinite if a reading equals the other two together: that winding is open.
  */
 export function deltaPhases(lines: Pairs<number>): Pairs<number> {
   const star = starPhases(lines);
@@ -30,7 +30,10 @@ export function deltaPhases(lines: Pairs<number>): Pairs<number> {
   return { UV: products / star.W, VW: products / star.U, WU: products / star.V };
 }
 
-/** A reading that is at least the sum of the other two, whatever the errors: no star has it, and a delta only open. */
+/**
+ * A reading that is at least the sum of the other two, whatever the errors: no star has it, and a delta only with an
+ * open winding.
+ */
 export function sumOfOthers(lines: Pairs<Interval>): WindingPair | undefined {
   return windingPairs.find((pair) => {
     const others = windingPairs.filter((other) => other !== pair);
@@ -38,15 +41,15 @@ export function sumOfOthers(lines: Pairs<Interval>): WindingPair | undefined {
   });
 }
 
-/** One of three that stands apart, and on which side of the other two. */
+/** The outlier of three, and on which side of the other two it is. */
 export interface OddOne<Name extends string> {
   name: Name;
   side: 'low' | 'high';
 }
 
 /**
- * The winding that stands apart from the other two, if it does so wherever within their intervals the readings truly
- * are: more than twice as far from the middle one as the third.
+ * The winding that differs from the other two for all values within the intervals: more than twice as far from the
+ * middle one as the third.
  */
 export function oddPhase(lines: Pairs<Interval>): OddOne<Phase> | undefined {
   return oddAtAll(lines, (corner) => Object.entries(starPhases(corner)) as [Phase, number][]);
@@ -75,7 +78,7 @@ function odd<Name extends string>(values: [Name, number][]): OddOne<Name> | unde
   return above > 2 * below ? { name: high[0], side: 'high' } : undefined;
 }
 
-/** The terminal that is in both of two pairs: the open phase of a star. */
+/** The terminal that two pairs share: the open phase of a star. */
 export function sharedTerminal(pairs: readonly WindingPair[]): Phase | undefined {
   const [only] = windingPairs.filter((pair) => !pairs.includes(pair));
   return pairs.length === 2 ? phases.find((phase) => opposite[phase] === only) : undefined;

@@ -21,21 +21,21 @@ export interface ReferencePayloads {
   'winding-not-corrected': Nothing;
   'winding-reference-no-temperature': Nothing;
   'winding-reference-matches': Compared;
-  /** `apartPercent`: how much higher the mean is at least, lower if it is negative; absent if no figure bounds it. */
+  /** `apartPercent`: by how much the mean is at least higher, or lower if negative; absent if no figure bounds it. */
   'winding-reference-differs': Compared & { apartPercent?: number };
   'winding-reference-too-close': Pick<Compared, 'tolerancePercent'>;
 }
 
-export type ReferenceFinding = FindingOf<ReferencePayloads>;
+type ReferenceFinding = FindingOf<ReferencePayloads>;
 
 const finding = findingMaker<ReferencePayloads>();
 
-/** The temperature that readings are carried to: 20 or 25 °C. */
+/** The temperature to which readings are corrected: 20 or 25 °C. */
 export type CorrectTo = 'to-20' | 'to-25';
 
 const correctToLimit: Record<CorrectTo, LimitId> = { 'to-20': 'winding-reference-20', 'to-25': 'winding-reference-25' };
 
-/** The readings at the temperature asked for, as a note; nothing where no winding temperature was given. */
+/** The readings at the chosen temperature, as a note; empty without a winding temperature. */
 export function correctedFinding(
   lines: Pairs<number>,
   temperature: Reading,
@@ -55,7 +55,7 @@ export function correctedFinding(
 }
 
 interface Comparison {
-  /** The least and the greatest that the mean of the three readings can be, in Ω. */
+  /** The least and the greatest possible mean of the three readings, in Ω. */
   mean: Interval;
   temperature: Reading;
   conductor: Conductor;
@@ -66,7 +66,7 @@ interface Comparison {
 
 /**
  * The mean beside a nameplate or earlier value, at the temperature of that value. A difference never condemns: another
- * model, a cable in the way or a wrong temperature do the same. It bars go, and a measurement decides.
+ * model, a cable in between or a wrong temperature have the same effect. It rules out go, and a measurement decides.
  */
 export function compareWithReference(comparison: Comparison): ReferenceFinding[] {
   const { mean, temperature, conductor, reference, referenceTemperature } = comparison;

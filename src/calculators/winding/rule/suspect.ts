@@ -21,14 +21,14 @@ export interface SuspectPayloads {
   'winding-sum-of-others': { pair: WindingPair; connection: Connection };
 }
 
-export type SuspectFinding = FindingOf<SuspectPayloads>;
+type SuspectFinding = FindingOf<SuspectPayloads>;
 
 const finding = findingMaker<SuspectPayloads>();
 
 /** How the three windings are joined; unknown is answered for both. */
 export type Connection = 'star' | 'delta' | 'unknown';
 
-/** What each winding has by itself. Nothing where the readings fit no winding. */
+/** The resistance of each winding by itself. Undefined if the readings fit no winding. */
 export function phaseValues(lines: Pairs<number>, connection: Connection): SuspectFinding[] {
   const star = starPhases(lines);
   if (!Object.values(star).every((value) => value > 0)) return [];
@@ -38,7 +38,7 @@ export function phaseValues(lines: Pairs<number>, connection: Connection): Suspe
   return found;
 }
 
-/** Which winding stands apart in readings that are not alike; they go through two windings each, or through all three. */
+/** Which winding differs in readings that are not alike; each reading covers two windings, or all three. */
 export function suspects(lines: Pairs<Interval>, connection: Connection): SuspectFinding[] {
   const sum = sumOfOthers(lines);
   if (sum !== undefined) return [sumFinding(sum, connection)];

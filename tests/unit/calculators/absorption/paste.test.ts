@@ -2,7 +2,7 @@ import { describe, expect, test } from 'vitest';
 import { parsePasted } from '../../../../src/calculators/absorption/paste.ts';
 
 describe('pasted readings', () => {
-  test('are taken by their times, however time and reading are parted', () => {
+  test('are assigned by their times, with any separator between time and reading', () => {
     const { taken, leftOut } = parsePasted(
       '15 s\t250M\r\n30s; 450 MΩ\n1 min 620M\n0:02:00\n2:00 = 0,8 GΩ\n10:00\t>1.8G\n\n',
     );
@@ -25,7 +25,7 @@ describe('pasted readings', () => {
     expect(leftOut[0]?.reason).toMatch(reason);
   });
 
-  test('a time that comes twice is taken once, and the second is shown', () => {
+  test('a repeated time is taken once, and the second line is listed', () => {
     const { taken, leftOut } = parsePasted('60 s 400M\n1 min 500M');
     expect(taken).toEqual({ t60: '400M' });
     expect(leftOut[0]?.line).toBe('1 min 500M');

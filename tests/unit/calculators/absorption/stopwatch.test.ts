@@ -1,10 +1,10 @@
 import { describe, expect, test } from 'vitest';
 import { absorptionTimes } from '../../../../src/calculators/absorption/rule/input.ts';
-import { markName, stageAt } from '../../../../src/calculators/absorption/stopwatch.ts';
+import { markName, stopwatchAt } from '../../../../src/calculators/absorption/stopwatch.ts';
 import { clockFace } from '../../../../src/kernel/reading/format-reading.ts';
 
 const start = 1_700_000_000_000;
-const at = (seconds: number) => stageAt(start, start + seconds * 1000, absorptionTimes, 5);
+const at = (seconds: number) => stopwatchAt(start, start + seconds * 1000, absorptionTimes, 5);
 
 describe('the stopwatch, by a clock of its own', () => {
   test.each<[number, string, number | undefined]>([

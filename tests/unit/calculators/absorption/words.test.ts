@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { ratioText } from '../../../../src/calculators/absorption/words.ts';
 
-describe('a ratio in a sentence is never told as narrower than it is', () => {
+describe('a ratio in a sentence never looks narrower than it is', () => {
   it.each<[number, number, string]>([
     [3, 3, '3'],
     [1.994, 2.006, '1.99 to 2.01'],

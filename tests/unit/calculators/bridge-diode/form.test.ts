@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { calculator as bridgeDiodeForm } from '../../../../src/calculators/bridge-diode/form.ts';
-import { diodePositions } from '../../../../src/calculators/bridge-diode/positions.ts';
+import { positionStates } from '../../../../src/calculators/bridge-diode/positions.ts';
 import { readForm } from '../../../../src/kernel/form/read-form.ts';
 
 const rows = (way: string, text: string) =>
@@ -33,19 +33,19 @@ describe('the form from text to verdict', () => {
     [{ steadiness: 'drifting' }, 'stop'],
     [{ plusReverseW: '-0.4' }, 'stop'],
     [{ busVoltage: '311' }, 'stop'],
-    // Six resistances beside it, a short in one of them: the two contradict each other.
+    // With six resistances, one of them a short: the two tests contradict each other.
     [{ plusU: '480k', plusV: '490k', plusW: '485k', minusU: '46k', minusV: '3.8 Ω', minusW: '46k' }, 'undecided'],
     [{ plusU: '480k', plusV: '490k', plusW: '485k', minusU: '46k', minusV: '45k', minusW: '46k' }, 'go'],
   ])('%j is %s', (changes, verdict) => {
     expect(verdictOf(changes)).toBe(verdict);
   });
 
-  test.each(['0.4 kΩ', '412', '0.4 m'])('%s is no reading of a diode test', (text) => {
+  test.each(['0.4 kΩ', '412', '0.4 m'])('%s is not a reading of a diode test', (text) => {
     const outcome = judged({ plusForwardU: text });
     expect(outcome.state).toBe('unreadable');
   });
 
-  test('a danger is told beside an entry that can’t be read', () => {
+  test('a danger is reported beside an entry that can’t be read', () => {
     const outcome = judged({ plusForwardU: 'abc', minusForwardU: '-0.4' });
     expect(outcome.state === 'unreadable' && outcome.dangers.length).toBe(1);
   });
@@ -62,7 +62,7 @@ test('the drawing marks the suspect position, and the others are not called soun
   const changes = { minusForwardV: '0.003', minusReverseV: '0.003' };
   const outcome = judged(changes);
   const assessment = outcome.state === 'judged' ? outcome.assessment : undefined;
-  const positions = diodePositions(readForm(bridgeDiodeForm.fields, { ...sound, ...changes }), assessment);
+  const positions = positionStates(readForm(bridgeDiodeForm.fields, { ...sound, ...changes }), assessment);
   expect(positions.filter(({ state }) => state === 'suspect').map(({ id }) => id)).toEqual(['minusV']);
   expect(positions.filter(({ state }) => state === 'unjudged')).toHaveLength(5);
 });

@@ -8,7 +8,7 @@ import { diodeInput } from '../../../support/diode-cases.ts';
 import { runs } from '../../../support/runs.ts';
 import { sayAll } from '../../../support/sentences.ts';
 
-it('any diode test is told in clean sentences, and every code is met', () => {
+it('any diode test has clean sentences, and every code occurs', () => {
   const met = new Set<string>();
   const say = (input: Parameters<typeof assessBridgeDiode>[0]) => {
     for (const code of sayAll(assessBridgeDiode(input), bridgeDiodeFindings, bridgeDiodeSteps)) met.add(code);

@@ -17,7 +17,7 @@ function states(changes: Typed): Record<string, string> {
 }
 
 describe('the bridge form', () => {
-  test('leaves out what was not stated, so that the calculation’s own default holds', () => {
+  test('leaves out what was not stated, so that the rule’s own default applies', () => {
     expect(input({})).not.toHaveProperty('tolerancePercent');
     expect(input({}).instrument).toEqual({});
     expect(input({ motorLeads: '' }).motorLeads).toBe('not-stated');

@@ -22,7 +22,7 @@ function assessed(typed: Typed) {
 }
 
 describe('a stage', () => {
-  test('with nothing in it was not taken', () => {
+  test('without an entry was not taken', () => {
     expect(Object.keys(input(joined))).not.toContain('cable');
     expect(Object.keys(input({ ...joined, cableU: ' ', cableV: '-' }))).not.toContain('cable');
   });
@@ -55,7 +55,7 @@ describe('the stages open', () => {
   });
 });
 
-test('stages that contradict each other are told', () => {
+test('contradicting stages are recognised', () => {
   expect(contradicts(assessed(liftVisit('isolation')))).toBe(false);
   const impossible = liftVisit('isolation', { joinedU: '300M', joinedV: '300M', joinedW: '300M' });
   expect(contradicts(assessed(impossible))).toBe(true);

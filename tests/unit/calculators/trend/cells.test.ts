@@ -20,7 +20,7 @@ test('a quoted cell keeps its decimal comma, its line break and its quotation ma
   expect(cellsOf('a;"b\nc";d')).toEqual([['a', 'b\nc', 'd']]);
 });
 
-test('a quotation mark that is not closed swallows no rows: nothing is read', () => {
+test('with an unclosed quotation mark nothing is read, so that no rows are lost', () => {
   expect(cellsOf('2021-05-03;"450M;25\n2022-05-03;440M;24')).toBeUndefined();
 });
 
@@ -28,7 +28,7 @@ test('a stated separator holds, and the numbers of the lines stay', () => {
   expect(cellsOf('sep=;\n2021-05-03;4,5 MΩ;25')).toEqual([[''], ['2021-05-03', '4,5 MΩ', '25']]);
 });
 
-test('a row that is added is separated as the others', () => {
+test('an added row has the separator of the others', () => {
   expect(withRow('', ['a', 'b', 'c'])).toBe('a\tb\tc\n');
   expect(withRow('1;2;3', ['a', 'b', 'c'])).toBe('1;2;3\na;b;c\n');
   expect(withRow('1,2,3\n', ['a', '2,2', 'c'])).toBe('1,2,3\na,"2,2",c\n');

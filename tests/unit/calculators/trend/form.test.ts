@@ -24,7 +24,7 @@ const choice = (id: string) => {
   return fc.constantFrom('', ...values);
 };
 
-test('whatever rows are put in are judged in sentences that are whole', () => {
+test('any rows are judged in complete sentences', () => {
   const entries = fc.record({
     rows: fc.oneof(
       { weight: 9, arbitrary: fc.array(row, { minLength: 1, maxLength: 12 }).map((list) => list.join('\n')) },
@@ -64,7 +64,7 @@ test('the invented record ends some weeks before the day on which it is filled i
   expect([dates?.length, dates?.[0], dates?.at(-1)]).toEqual([12, '2017-01-03', '2028-01-08']);
 });
 
-test('a go of the invented record is undecided once its year is over, and a row of tomorrow’s tomorrow is kept out', () => {
+test('a go of the invented record is undecided after its year, and a row dated two days ahead is excluded', () => {
   const rows = inventedRecord(now);
   const afterDays = (days: number) => {
     const result = trendForm(() => now.getTime() + days * 86_400_000).judge({ rows });
@@ -72,7 +72,7 @@ test('a go of the invented record is undecided once its year is over, and a row 
     return result;
   };
   expect([afterDays(300).verdict, afterDays(320).verdict]).toEqual(['go', 'undecided']);
-  // The newest row lies some weeks back: seen from before it, it has not come yet.
+  // The newest row is some weeks old: on an earlier day it is in the future.
   expect(afterDays(-60).assessment.keptOut.map(({ code }) => code)).toContain('date-in-future');
 });
 

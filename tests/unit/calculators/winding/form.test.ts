@@ -25,10 +25,10 @@ describe('the form from text to verdict', () => {
     [{ UV: '1.820 Ω', VW: '1.822 Ω' }, 'undecided'],
     // One step of 0.1 Ω in 0.4 Ω is a quarter.
     [{ UV: '0.4 Ω', VW: '0.4 Ω', WU: '0.4 Ω' }, 'undecided'],
-    // In milliohms only four leads tell.
+    // In milliohms only four leads are accurate enough.
     [{ UV: '84.2 mΩ', VW: '84.4 mΩ', WU: '84.3 mΩ', leads: 'zeroed' }, 'undecided'],
     [{ UV: '84.2 mΩ', VW: '84.4 mΩ', WU: '84.3 mΩ', leads: 'four' }, 'go'],
-    // Leads of 0.2 Ω taken off: 1.80, 1.80 and 1.79 are left.
+    // Minus leads of 0.2 Ω: 1.80, 1.80 and 1.79.
     [{ UV: '2.00 Ω', VW: '2.00 Ω', WU: '1.99 Ω', leads: 'subtract', leadOhms: '0.20 Ω' }, 'go'],
     [{ UV: '2.00 Ω', VW: '2.00 Ω', WU: '1.99 Ω', leads: 'subtract' }, 'undecided'],
     // 1.820 at 65 °C is 1.546 at 20 °C, beside 1.55.
@@ -38,7 +38,7 @@ describe('the form from text to verdict', () => {
     expect(judged(typed)?.verdict).toBe(verdict);
   });
 
-  test('a stated accuracy that reaches over the limit leaves it undecided', () => {
+  test('a stated accuracy that spans the limit leaves it undecided', () => {
     const readings = { ...alike, VW: '1.840 Ω', WU: '1.822 Ω' };
     expect(judged(readings)?.verdict).toBe('go');
     expect(judged({ ...readings, accuracyPercent: '3' })?.verdict).toBe('undecided');
@@ -55,7 +55,7 @@ describe('the drawing', () => {
     expect(deviations?.map((percent) => percent.toFixed(2))).toEqual(['-2.67', '-1.60', '4.28']);
   });
 
-  test('stands without the leads where they are taken off', () => {
+  test('shows values without the leads if they are subtracted', () => {
     const data = barsOf({ UV: '2.00 Ω', VW: '2.00 Ω', WU: '2.12 Ω', leads: 'subtract', leadOhms: '0.60 Ω' });
     expect(data?.bars.map(({ reading }) => reading.kind === 'value' && reading.value)).toEqual([1.4, 1.4, 1.52]);
   });

@@ -8,10 +8,10 @@ import { windingInput } from '../../../support/arbitrary-winding.ts';
 import { runs } from '../../../support/runs.ts';
 import { sayAll } from '../../../support/sentences.ts';
 
-/** What no form lets through. */
+/** Figures that no form accepts. */
 const impossible = { UV: ohms(Number.NaN), VW: ohms(1), WU: ohms(1) };
 
-it('any assessment of a winding is told in clean sentences, and every code is met', () => {
+it('any assessment of a winding has clean sentences, and every code occurs', () => {
   const met = new Set<string>();
   fc.assert(
     fc.property(windingInput, (input) => {

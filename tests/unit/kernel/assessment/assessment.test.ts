@@ -46,11 +46,11 @@ describe('the verdict of findings', () => {
 });
 
 describe('a finding', () => {
-  it('has every part, empty where nothing was said', () => {
+  it('has every part, empty by default', () => {
     expect(finding('alike', 'fail')).toEqual({ code: 'alike', severity: 'fail', readings: [], limits: [] });
   });
 
-  it('keeps what was said', () => {
+  it('keeps what was given', () => {
     const said = { readings: ['plusU'], limits: ['bridge-short' as const], ohms: 3.8 };
     expect(finding('short', 'fail', said)).toEqual({ code: 'short', severity: 'fail', ...said });
   });

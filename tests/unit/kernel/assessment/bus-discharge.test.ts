@@ -32,7 +32,7 @@ describe('the DC bus before any resistance is read', () => {
     expect(judgeDischarge(typed('0', 'voltage')).limits).toEqual(['resistance-residual-voltage']);
   });
 
-  it('carries the figures, and none where the meter showed none', () => {
+  it('has the figures that the meter showed, and no others', () => {
     const charged = { code: 'bus-not-discharged', touchVolts: 50 };
     expect(judgeDischarge(typed('565', 'voltage'))).toMatchObject({ ...charged, volts: 565 });
     expect(judgeDischarge(typed('<60', 'voltage'))).toMatchObject({ ...charged, volts: 60 });

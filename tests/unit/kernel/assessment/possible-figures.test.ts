@@ -45,7 +45,7 @@ describe('what an instrument can have shown', () => {
     expect(isPossible(reading)).toBe(possible);
   });
 
-  it('a voltage below zero only where the sign says which lead was where', () => {
+  it('a voltage below zero only if the sign shows the polarity of the leads', () => {
     expect(isPossible(volts(-3), true)).toBe(true);
     expect(isPossible(volts(-3))).toBe(false);
     expect(isPossible(ohms(-3), true)).toBe(false);
@@ -65,7 +65,7 @@ describe('what an instrument can have shown', () => {
   });
 });
 
-describe('every assessment refuses at its entrance, and says so', () => {
+describe('every assessment refuses impossible figures first, and says so', () => {
   const three = { U: ohms(5e8), V: ohms(5e8), W: ohms(5e8) };
   const drops = { U: volts(0.4), V: volts(0.4), W: volts(0.4) };
   const side = { forward: drops, reverse: { U: volts(1.8), V: volts(1.8), W: volts(1.8) } };
@@ -165,7 +165,7 @@ describe('every assessment refuses at its entrance, and says so', () => {
     }
   });
 
-  it('a statement that is none of the known ones counts as not made', () => {
+  it('an unknown statement counts as not made', () => {
     const unknown = 'perhaps' as 'off';
     expect(assessBridge({ ...bridge, motorLeads: unknown }).findings.map(({ code }) => code)).toContain(
       'motor-leads-not-stated',
@@ -176,7 +176,7 @@ describe('every assessment refuses at its entrance, and says so', () => {
     expect(assessTestVoltage({ ...test, drive: 'off', sensitive: unknown }).verdict).toBe('undecided');
   });
 
-  it('a charged bus is told first where a diode reading below zero stands beside what is no number', () => {
+  it('a charged bus is reported first if a diode reading is below zero beside an impossible figure', () => {
     const plus = { ...side, forward: { ...drops, U: { kind: 'under', unit: 'V', atMost: -0.2 } as Reading } };
     const { findings } = assessBridgeDiode({ ...bridge, steadiness: 'steady', plus, minus: side });
     expect(findings.map(({ code }) => code)).toEqual(['figure-impossible', 'diode-negative']);
@@ -192,7 +192,7 @@ describe('what is judged by itself fails closed too', () => {
     expect(judgeDischarge({ kind: 'under', unit: 'V', atMost: -400 }).severity).toBe('stop');
   });
 
-  it.each([...absurd, -1])('a PE of %d Ω is no dead short', (resistance) => {
+  it.each([...absurd, -1])('a PE of %d Ω is not a dead short', (resistance) => {
     expect(judgePe(ohms(resistance))).toBe('not-proven');
   });
 });
@@ -215,15 +215,15 @@ function record(values: (number | Reading)[], step = 365): TrendInput {
 describe('a trend', () => {
   const sound = [3e8, 3.1e8, 3e8, 2.9e8, 3e8, 3.1e8, 3e8];
 
-  it('is go as it stands', () => {
+  it('is go unchanged', () => {
     expect(assessTrend(record(sound)).verdict).toBe('go');
   });
 
-  it.each([-1, Number.NaN, Number.POSITIVE_INFINITY])('with a reading of %d Ω comes back, and is no go', (value) => {
+  it.each([-1, Number.NaN, Number.POSITIVE_INFINITY])('with a reading of %d Ω ends, and is not go', (value) => {
     for (const at of [0, 3, 6]) expect(assessTrend(record(sound.with(at, value))).verdict).not.toBe('go');
   });
 
-  it('with a reading of 0 Ω is what it is with less than an ohm: no-go at the end, never without a word before', () => {
+  it('with a reading of 0 Ω is judged as with less than an ohm: no-go if newest, never silent if earlier', () => {
     const verdicts = [0, 3, 6].map((at) => {
       const zero = assessTrend(record(sound.with(at, 0)));
       const input = record(sound);
@@ -235,12 +235,12 @@ describe('a trend', () => {
     expect(verdicts).toEqual(['go', 'go', 'no-go']);
   });
 
-  it.each([5e-324, 1e-300, Number.MAX_VALUE])('with readings of %d Ω comes back', (value) => {
+  it.each([5e-324, 1e-300, Number.MAX_VALUE])('with readings of %d Ω ends', (value) => {
     for (const at of [0, 3, 6]) expect(assessTrend(record(sound.with(at, value))).verdict).toBeDefined();
     expect(assessTrend(record(sound.map((one, index) => (index % 2 ? one : value)))).verdict).not.toBe('go');
   });
 
-  it.each(absurd)('with a day or a today of %d is no go', (day) => {
+  it.each(absurd)('with a day or a today of %d is not go', (day) => {
     const input = record(sound);
     const rows = input.table.rows.map((row, index) => (index === 2 ? { ...row, day } : row));
     expect(assessTrend({ ...input, table: { ...input.table, rows } }).verdict).toBe('undecided');
@@ -253,7 +253,7 @@ describe('a trend', () => {
     ).toBe('undecided');
   });
 
-  it('keeps out a row without a figure, and is no go where it is the newest', () => {
+  it('excludes a row without a figure, and is not go if it is the newest', () => {
     for (const reading of [missing, overOhms(), underOhms()]) {
       const { verdict, keptOut, findings } = assessTrend(record([...sound, reading]));
       expect(verdict).toBe('undecided');
@@ -262,7 +262,7 @@ describe('a trend', () => {
     }
   });
 
-  it('is no go where one of two readings of the last day is cleared', () => {
+  it('is not go if one of two readings of the last day is cleared', () => {
     const input = record([...sound, 1e6, 3e8]);
     const rows = input.table.rows.map((row, index) => ({ ...row, day: index < 7 ? row.day : 17_600 + index / 100 }));
     const withRows = (changed: TrendRow[]) =>
@@ -271,7 +271,7 @@ describe('a trend', () => {
     expect(withRows(rows.map((row, index) => (index === 7 ? { ...row, reading: missing } : row)))).toBe('undecided');
   });
 
-  it('is no go while a reading lies after today', () => {
+  it('is not go if a reading is dated after today', () => {
     const input = record(sound);
     const last = input.table.rows.at(-1)?.day ?? 0;
     expect(assessTrend({ ...input, today: last }).verdict).toBe('go');
@@ -280,7 +280,7 @@ describe('a trend', () => {
     expect(keptOut.map(({ code }) => code)).toEqual(['date-in-future']);
   });
 
-  it('cannot know of a row that was deleted, so its go names the reading it rests on and ends a year after it', () => {
+  it('cannot see a deleted row, so its go names the last reading behind it and ends a year later', () => {
     const whole = record([...sound, 4e6]);
     expect(assessTrend(whole).verdict).toBe('no-go');
     const left = record(sound);
@@ -288,11 +288,11 @@ describe('a trend', () => {
     expect(verdict).toBe('go');
     const lastDay = left.table.rows.at(-1)?.day ?? 0;
     expect(found(findings, 'trend-holds-until').day).toBeCloseTo(lastDay + 365.25, 6);
-    // On the day of the deleted reading and a little later, a year is over.
+    // A year is over on the day of the deleted reading and a little later.
     expect(assessTrend({ ...left, today: lastDay + 367 }).verdict).toBe('undecided');
   });
 
-  it('that a bound contradicts is not cured by a lower last reading, which tilts the line above the bound', () => {
+  it('stays contradicted by a bound after a lower last reading, which tilts the line above the bound', () => {
     const values = [314.4e6, 316.6e6, 315.4e6, 316.9e6, 318e6, 314.8e6, 321.7e6, 321.9e6];
     const verdict = (last: number) => assessTrend(record([overOhms(330e6), ...values, last])).verdict;
     expect(verdict(320e6)).toBe('undecided');

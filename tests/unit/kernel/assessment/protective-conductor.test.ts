@@ -43,7 +43,7 @@ describe('a protective conductor', () => {
     expect(judgePe(typed(text))).toBe(judgement);
   });
 
-  it('is missing where nothing was read', () => {
+  it('is missing if nothing was read', () => {
     expect(judgePe(typed(''))).toBe('missing');
     expect(judgePe(typed('-'))).toBe('missing');
   });

@@ -54,7 +54,7 @@ describe('one reading of a winding', () => {
     expect(judge(reading, temperature).judgement).toBe(expected);
   });
 
-  it('that only some methods pass is judged by none', () => {
+  it('that only some methods pass is not judged', () => {
     // 120 MΩ at 10 °C: 60 MΩ at 20 °C by the halving rule, above the point by the formulas for thermosetting insulation.
     expect(judge('120M', '10', 'thermosetting')).toEqual({
       judgement: 'methods-differ',
@@ -63,7 +63,7 @@ describe('one reading of a winding', () => {
   });
 });
 
-/** The same readings of motor and cable together, given to both calculators, all else in order. */
+/** The same readings of motor and cable together for both calculators, everything else in order. */
 function verdicts(reading: Reading, winding: Reading, correction: CorrectionMethod, instrument: Instrument) {
   const all: Phases<Reading> = { U: reading, V: reading, W: reading };
   const far: Phases<Reading> = { U: ohms(500e9), V: ohms(500e9), W: ohms(500e9) };

@@ -7,7 +7,7 @@ const celsius = fc.double({ min: -20, max: 180, noNaN: true });
 const metal = fc.constantFrom(...conductors);
 
 describe('the factor of a temperature', () => {
-  it('is one where nothing changes, and grows with the temperature', () => {
+  it('is one without a change, and grows with the temperature', () => {
     fc.assert(
       fc.property(metal, celsius, fc.double({ min: 0.01, max: 50, noNaN: true }), (conductor, from, more) => {
         expect(temperatureFactor(conductor, from, from)).toBe(1);
@@ -17,7 +17,7 @@ describe('the factor of a temperature', () => {
     );
   });
 
-  it('there and back is one, and a stop on the way changes nothing', () => {
+  it('there and back gives one, and an intermediate step changes nothing', () => {
     fc.assert(
       fc.property(metal, celsius, celsius, celsius, (conductor, a, b, c) => {
         const factor = (from: number, to: number) => temperatureFactor(conductor, from, to) ?? Number.NaN;

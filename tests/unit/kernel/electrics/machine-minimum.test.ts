@@ -3,7 +3,7 @@ import { limitOfClass, machineMinimum } from '../../../../src/kernel/electrics/m
 import { limitValue } from '../../../../src/kernel/limits.ts';
 
 describe('the minimum of a machine class', () => {
-  it('is the limit of the class, whatever the rated voltage', () => {
+  it('is the limit of the class, for any rated voltage', () => {
     for (const rated of [0, 400, 690, 3300]) {
       expect(machineMinimum('random-wound', rated)).toBe(limitValue('ieee43-minimum-random-wound'));
       expect(machineMinimum('form-wound', rated)).toBe(limitValue('ieee43-minimum-form-wound'));

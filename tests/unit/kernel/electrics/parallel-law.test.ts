@@ -7,7 +7,7 @@ import { runs } from '../../../support/runs.ts';
 const unbounded = Number.POSITIVE_INFINITY;
 const exactly = (value: number) => ({ lo: value, hi: value });
 
-describe('resistances side by side', () => {
+describe('parallel resistances', () => {
   it.each([
     [[100], 100],
     [[100, 100], 50],
@@ -35,7 +35,7 @@ describe('resistances side by side', () => {
     );
   });
 
-  it('as intervals go from all low ends to all high ends', () => {
+  it('as intervals range from all low ends to all high ends', () => {
     const made = parallelInterval([
       { lo: 100, hi: 200 },
       { lo: 100, hi: unbounded },
@@ -44,8 +44,8 @@ describe('resistances side by side', () => {
   });
 });
 
-describe('what lies beside known resistances', () => {
-  it('is exact where all is', () => {
+describe('the unknown resistance in parallel with known ones', () => {
+  it('is exact if the others are', () => {
     const beside = besideKnown(exactly(100), [exactly(300)]);
     expect(beside.lo).toBeCloseTo(150, 9);
     expect(beside.hi).toBeCloseTo(150, 9);
@@ -55,7 +55,7 @@ describe('what lies beside known resistances', () => {
     fc.assert(
       fc.property(logUniform(1e3, 1e9), logUniform(1e3, 1e9), (known, other) => {
         const joined = exactly(parallel([known, other]));
-        // Where the known one explains nearly all, hardly a digit of the other is left.
+        // If the known one explains nearly everything, hardly a digit of the other is left.
         if (other > known * 1e4) return;
         expect(besideKnown(joined, [exactly(known)]).lo / other).toBeCloseTo(1, 6);
       }),
@@ -63,13 +63,13 @@ describe('what lies beside known resistances', () => {
     );
   });
 
-  it('is unbounded where the known ones may explain the joined reading alone', () => {
+  it('is unbounded if the known ones alone may explain the joined reading', () => {
     expect(besideKnown({ lo: 90, hi: 110 }, [{ lo: 95, hi: 105 }])).toMatchObject({ hi: unbounded });
     expect(besideKnown(exactly(200), [exactly(100)])).toEqual({ lo: unbounded, hi: unbounded });
     expect(besideKnown({ lo: 100, hi: unbounded }, [exactly(300)]).hi).toBe(unbounded);
   });
 
-  it('is zero where the joined reading may be', () => {
+  it('is zero if the joined reading may be zero', () => {
     expect(besideKnown({ lo: 0, hi: 10 }, [exactly(300)]).lo).toBe(0);
     expect(besideKnown(exactly(0), [exactly(300)])).toEqual({ lo: 0, hi: 0 });
   });

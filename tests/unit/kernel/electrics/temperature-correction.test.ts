@@ -13,7 +13,7 @@ describe.each([...correctionMethods])('by %s', (method) => {
   const { from, to } = validityOf(method);
   const inside = Array.from({ length: 11 }, (_, index) => from + ((to - from) * index) / 10);
 
-  it('a reading at the reference is left alone', () => {
+  it('a reading at the reference is unchanged', () => {
     for (const celsius of inside) expect(correctionFactor(method, celsius, celsius)).toBe(1);
   });
 
@@ -22,7 +22,7 @@ describe.each([...correctionMethods])('by %s', (method) => {
     for (const [index, factor] of factors.slice(1).entries()) expect(factor).toBeGreaterThan(factors[index] ?? 0);
   });
 
-  it('there and back is nothing', () => {
+  it('there and back changes nothing', () => {
     for (const celsius of inside) {
       const there = correctionFactor(method, celsius, 40) ?? Number.NaN;
       const back = correctionFactor(method, 40, celsius) ?? Number.NaN;
@@ -39,7 +39,7 @@ describe.each([...correctionMethods])('by %s', (method) => {
     expect(correctionFactor(method, Number.NaN, 40)).toBeUndefined();
   });
 
-  it('the limits that it rests on are named', () => {
+  it('its limits are named', () => {
     expect(limitsOfMethod[method].length).toBeGreaterThan(0);
   });
 });

@@ -49,7 +49,7 @@ describe('base64url', () => {
     );
   });
 
-  test.each(['A', 'AAAAA', 'Zg==', 'Zm+v', 'Zm/v', 'Zm 9v', 'Ω'])('%j is none', (text) => {
+  test.each(['A', 'AAAAA', 'Zg==', 'Zm+v', 'Zm/v', 'Zm 9v', 'Ω'])('%j is not base64url', (text) => {
     expect(fromBase64url(text)).toBeUndefined();
   });
 });
@@ -73,7 +73,7 @@ describe('packing', () => {
     expect(unpack(foreign, dictionary, most)).toEqual({ ok: true, text });
   });
 
-  test('what is cut off, or changed in any one bit, never gives another text', () => {
+  test('truncated bytes, or any changed bit, never give another text', () => {
     const text = JSON.stringify({ minusV: '3.8 Ω', minusW: '45.7k', notes: 'Cable track open at the lower end.' });
     const packed = pack(text, dictionary);
     for (let length = 0; length < packed.length; length += 1) {
@@ -83,12 +83,12 @@ describe('packing', () => {
       const changed = packed.slice();
       changed[bit >> 3] = (changed[bit >> 3] ?? 0) ^ (1 << (bit & 7));
       const result = unpack(changed, dictionary, most);
-      // The bits after the end of deflate carry nothing.
+      // The bits after the end of deflate have no meaning.
       if (result.ok) expect(result.text).toBe(text);
     }
   });
 
-  test('a bomb is given up when there is more than allowed, long before it is unpacked', () => {
+  test('unpacking a bomb stops at the allowed size, long before its end', () => {
     const bomb = new Uint8Array(deflateRawSync(Buffer.alloc(500_000_000), { level: 9 }));
     const heldBefore = process.memoryUsage().arrayBuffers;
     expect(bomb.length).toBeLessThan(500_000);
@@ -96,13 +96,13 @@ describe('packing', () => {
     expect(process.memoryUsage().arrayBuffers - heldBefore).toBeLessThan(50_000_000);
   });
 
-  test('exactly as much as allowed is taken, one byte more is not', () => {
+  test('exactly the allowed size is accepted, one byte more is not', () => {
     const packed = pack('x'.repeat(most), dictionary);
     expect(unpack(packed, dictionary, most).ok).toBe(true);
     expect(unpack(packed, dictionary, most - 1)).toEqual({ ok: false, kind: 'too-large' });
   });
 
-  test('bytes that are no UTF-8 are damaged', () => {
+  test('bytes that are not UTF-8 are damaged', () => {
     const bytes = Buffer.from([0xff, 0xfe, 0x41]);
     const check = Buffer.alloc(4);
     check.writeUInt32BE(zlibCrc32(bytes));

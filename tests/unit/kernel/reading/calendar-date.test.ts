@@ -7,7 +7,7 @@ const iso = (text: string, order?: 'day-first' | 'month-first') => {
   return result.ok ? formatDay(result.day) : result.code;
 };
 
-describe('dates that tell by themselves', () => {
+describe('unambiguous dates', () => {
   test.each([
     '2021-05-03',
     '2021/5/3',
@@ -37,7 +37,7 @@ describe('day or month first', () => {
     expect(iso(text, 'month-first')).toBe('2021-03-05');
   });
 
-  test('what tells by itself is read, but not against the stated order', () => {
+  test('an unambiguous date is read, but not against the stated order', () => {
     expect(iso('25/3/2021')).toBe('2021-03-25');
     expect(iso('3/25/2021', 'month-first')).toBe('2021-03-25');
     expect(iso('25/3/2021', 'month-first')).toBe('date-against-order');

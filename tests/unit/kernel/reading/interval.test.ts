@@ -42,7 +42,7 @@ describe('the stated accuracy', () => {
     expect(intervalOf(ohms(100), { percent: 100 })).toEqual({ lo: 0, hi: 200 });
   });
 
-  it('lowers the bound of an over-range and raises that of an under-range: the range ends where the meter thinks', () => {
+  it('lowers the bound of an over-range and raises that of an under-range, since the end of the range has an error too', () => {
     expect(intervalOf(overOhms(100e6), { percent: 5 })).toEqual({ lo: 95e6, hi: unbounded });
     expect(intervalOf(underOhms(1000), { percent: 5 })).toEqual({ lo: 0, hi: 1050 });
   });
@@ -58,7 +58,7 @@ describe('the upper limit of the instrument', () => {
     expect(intervalOf(overOhms(), { upperLimit: 72e6 })).toEqual({ lo: 72e6, hi: unbounded });
   });
 
-  it('takes back a noted bound that it cannot have shown', () => {
+  it('replaces a noted bound that it cannot have shown', () => {
     expect(intervalOf(overOhms(700e6), { upperLimit: 72e6 })).toEqual({ lo: 72e6, hi: unbounded });
     expect(intervalOf(overOhms(10e6), { upperLimit: 72e6 })).toEqual({ lo: 10e6, hi: unbounded });
   });
@@ -89,7 +89,7 @@ describe('the limit of error', () => {
     expect(limitOfError(value, step, instrument)).toBeCloseTo(error, 12);
   });
 
-  it('takes the place of the last digit that is not zero where the step is unknown: the widest', () => {
+  it('uses the place of the last nonzero digit if the step is unknown: the widest', () => {
     expect(limitOfError(450e3, undefined, { counts: 1 })).toBe(10e3);
     expect(limitOfError(451e3, undefined, { counts: 1 })).toBe(1e3);
     expect(limitOfError(0.45, undefined, { counts: 2 })).toBeCloseTo(0.02, 12);
@@ -97,7 +97,7 @@ describe('the limit of error', () => {
   });
 });
 
-describe('what the last digit leaves open', () => {
+describe('the interval of the last digit', () => {
   it('is half a step to each side', () => {
     expect(byLastDigit(ohms(450e3, 1e3))).toEqual({ lo: 449.5e3, hi: 450.5e3 });
     expect(byLastDigit(ohms(1e9, 1e9))).toEqual({ lo: 0.5e9, hi: 1.5e9 });
@@ -109,7 +109,7 @@ describe('what the last digit leaves open', () => {
     expect(byLastDigit(ohms(0))).toEqual({ lo: 0, hi: 0 });
   });
 
-  it('never reaches zero where a step is coarser than the figure, as after a conversion', () => {
+  it('never reaches zero if a step is coarser than the figure, as after a conversion', () => {
     expect(byLastDigit(ohms(1, 5)).lo).toBe(0.5);
   });
 });

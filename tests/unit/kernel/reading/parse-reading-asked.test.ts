@@ -70,7 +70,7 @@ describe('a zero before a group of three digits', () => {
     expect(error.suggestions).toEqual(suggestions);
   });
 
-  it.each(['0.500 MΩ', '0,500 MΩ', '00.500 MΩ', '0500 kΩ'])('“%s” is no group', (text) => {
+  it.each(['0.500 MΩ', '0,500 MΩ', '00.500 MΩ', '0500 kΩ'])('“%s” is not a group', (text) => {
     expect(read(text)).toMatchObject({ value: 500e3 });
   });
 });
@@ -109,7 +109,7 @@ describe('a lone 1, which is over-range on some displays', () => {
     expect(failure('1.', quantity)).toMatchObject({ code: 'lone-one', suggestions });
   });
 
-  it('is a number where the unit is known, or where nothing can be over-range', () => {
+  it('is a number if the unit is known or nothing can be over-range', () => {
     expect(read('1', 'resistance', 'MΩ')).toMatchObject({ value: 1e6 });
     expect(read('1', 'temperature')).toMatchObject({ value: 1 });
     expect(read('1.0', 'voltage')).toMatchObject({ value: 1 });

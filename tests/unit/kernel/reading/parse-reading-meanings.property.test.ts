@@ -5,9 +5,9 @@ import type { Reading } from '../../../../src/kernel/reading/reading.ts';
 import { runs } from '../../../support/runs.ts';
 
 /*
- * What a text can mean, enumerated here without a look at how it is read: every mark as a decimal mark or as one that
- * parts thousands, every unit that the letters can stand for. Grouping and decimal marks: ISO 80000-1, 7.3 (recalled),
- * and the custom of writing 1.000 or 1,000 for one thousand (common practice, no source).
+ * What a text can mean, enumerated independently of the parser: every mark as a decimal mark or as a thousands
+ * separator, every unit that the letters can mean. Grouping and decimal marks: ISO 80000-1, 7.3 (recalled), and the
+ * custom of writing 1.000 or 1,000 for one thousand (common practice, no source).
  */
 
 type Field = 'resistance' | 'voltage' | 'diode';
@@ -16,20 +16,20 @@ const widest: Record<Field, number> = { resistance: 1e15, voltage: 20_000, diode
 
 interface Meaning {
   number: number;
-  /** Whether digits stand behind a decimal mark. */
+  /** Whether digits follow a decimal mark. */
   decimals: boolean;
 }
 
-/** The numbers that digits with marks can stand for: none of the marks is the decimal one, or one of them is. */
+/** The numbers that digits with marks can mean: no mark is the decimal one, or one of them is. */
 function numbersOf(numeral: string): Meaning[] {
-  // After `0.` or `0,` alone there is no group: nobody writes five hundred so.
+  // After `0.` or `0,` alone there is no group: nobody writes five hundred like that.
   if (/^0*[.,]\d*$/.test(numeral)) return [{ number: Number(numeral.replace(',', '.')), decimals: true }];
   const places = [...numeral.matchAll(/[.,' ]/g)].map(({ index }) => index);
   return [numeral.length, ...places].flatMap((place) => {
     const [whole, mark, fraction] = [numeral.slice(0, place), numeral[place] ?? '', numeral.slice(place + 1)];
     const slipped = numeral.startsWith('0') && /^\d+[.,' ]\d{3}(?:[.,' ]\d{3})*$/.test(numeral) && place === places[0];
     const plainFraction = /^\d*$/.test(fraction) || slipped;
-    // A space or an apostrophe is a decimal mark only where a zero before it says that something slipped.
+    // A space or an apostrophe is a decimal mark only after a zero, which shows a typing error.
     const canPart = /^[.,]?$/.test(mark) || slipped;
     if (!areGroups(whole, mark) || !plainFraction || !canPart) return [];
     const digits = (text: string) => text.replaceAll(/\D/g, '') || '0';
@@ -37,21 +37,23 @@ function numbersOf(numeral: string): Meaning[] {
   });
 }
 
-/** Up to three digits, then threes behind one and the same mark, which is not the decimal one. Without marks any digits. */
+/**
+ * Up to three digits, then groups of three after the same mark, which is not the decimal one. Without marks any digits.
+ */
 function areGroups(whole: string, decimalMark: string): boolean {
   if (/^\d*$/.test(whole)) return true;
   const mark = whole.replaceAll(/\d/g, '')[0] ?? '';
   return mark !== decimalMark && /^\d{1,3}([.,' ])\d{3}(?:\1\d{3})*$/.test(whole);
 }
 
-/** The powers of ten that the letters can stand for. */
+/** The powers of ten that the letters can mean. */
 function powersOf(unit: string, field: Field, { number, decimals }: Meaning): number[] {
   if (unit === '' && field === 'resistance') return [0, 3, 6];
   // A diode test shows volts with decimals, or whole millivolts.
   if (unit === '' && field === 'diode') return decimals && number <= widest.diode ? [0] : [0, -3];
   const powers: Record<string, number[]> = {
     ...{ '': [0], Ω: [0], V: [0], k: [3], K: [3], kΩ: [3], kV: [3], M: [6], MΩ: [6], G: [9], GΩ: [9] },
-    // The symbol in full says which of the two is meant.
+    // The full symbol says which of the two is meant.
     ...{ m: [-3, 6], mohm: [-3, 6], mΩ: [-3], mV: [-3] },
   };
   return powers[unit] ?? [];
@@ -67,12 +69,14 @@ function meaningsOf(numeral: string, unit: string, field: Field): number[] {
 
 const same = (a: number, b: number) => Math.abs(a - b) <= 1e-9 * Math.max(Math.abs(a), Math.abs(b));
 
-/** What is on the safe side below, in Ω and V: a protective conductor, a discharged bus, a dead one, a shorted diode. */
+/**
+ * Limits with the safe side below, in Ω and V: a protective conductor, a discharged bus, a dead one, a shorted diode.
+ */
 const dangers: Record<Field, number[]> = { resistance: [1], voltage: [0.1, 50], diode: [0.1] };
 
 /**
  * The one stated exception: a single point is an instrument's decimal mark, after a zero always, as on a display that
- * fills up with zeros, and else unless the wrong meaning is dangerous.
+ * pads with zeros, and otherwise unless the wrong meaning is dangerous.
  */
 function instrumentPoint(numeral: string, unit: string, field: Field, value: number): boolean {
   if (/^0\d*\.\d+$/.test(numeral)) return same(value, Math.min(...meaningsOf(numeral, unit, field)));
@@ -80,7 +84,7 @@ function instrumentPoint(numeral: string, unit: string, field: Field, value: num
   if (more === undefined || !same(value, Math.min(...meaningsOf(numeral, unit, field)))) return false;
   // Ten thousand thousandths and more are written in whole units.
   if (unit.startsWith('m') && whole.length > 1) return true;
-  // More volts than a machine of low voltage has are no second meaning.
+  // More volts than a low-voltage machine has are not a second meaning.
   if (field === 'voltage' && value * 1000 > 1500) return true;
   const crossed = dangers[field].some((limit) => value <= limit && value * 1000 > limit);
   return whole.length < 3 && !crossed;
@@ -118,7 +122,7 @@ const entries = fc.constantFrom<Field>('resistance', 'voltage', 'diode').chain((
 describe('a text with two meanings', () => {
   const met = { one: 0, asked: 0, point: 0 };
 
-  test('is never read in silence, and what is read is a meaning that it has', () => {
+  test('is never read without asking, and what is read is one of its meanings', () => {
     fc.assert(
       fc.property(entries, ({ field, numeral, gap, unit, sign }) => {
         const text = sign + numeral + gap + unit;
@@ -141,7 +145,7 @@ describe('a text with two meanings', () => {
             if (!again.ok) throw new Error(`${text}: the suggestion ${suggestion} can't be read`);
             return figureOf(again.reading) ?? Number.NaN;
           });
-        // Every suggestion is a meaning of the text, and no meaning is kept back.
+        // Every suggestion is a meaning of the text, and no meaning is missing.
         for (const one of offered)
           expect([text, one, meanings.some((other) => same(other, one))]).toEqual([text, one, true]);
         const isOffered = (one: number) => offered.some((other) => same(other, one));

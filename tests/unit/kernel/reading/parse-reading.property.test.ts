@@ -62,7 +62,7 @@ describe('parseReading reads back what formatReading writes', () => {
     const wide = anyQuantity.chain((quantity) => {
       const { from, to } = limitRange(quantityRules[quantity].accepts);
       const any = fc.double({ min: from, max: to, noNaN: true });
-      // Below a billionth of the base unit no instrument of the trade shows anything.
+      // No instrument of the trade shows less than a billionth of the base unit.
       return any.filter((value) => value === 0 || Math.abs(value) > 1e-9).map((value) => ({ quantity, value }));
     });
     fc.assert(
@@ -95,7 +95,7 @@ describe('parseReading reads back what formatReading writes', () => {
     );
   });
 
-  it('of whatever was typed in digits and a unit: a second look finds the same value', () => {
+  it('of any digits with a unit: reading again gives the same value', () => {
     fc.assert(
       fc.property(likeAReading(), (text) => {
         const result = parseReading(text, 'resistance');
@@ -127,7 +127,7 @@ describe('any text gives a reading or a stated error', () => {
     if (result.ok) {
       const numbers = Object.values(result.reading).filter((part) => typeof part === 'number');
       expect(numbers.every((number) => Number.isFinite(number))).toBe(true);
-      // A diode test beside a charged bus shows less than zero: it is read, and judged.
+      // A diode test beside a charged bus shows less than zero: that is read and judged.
       if (result.reading.kind === 'value' && quantity !== 'temperature' && quantity !== 'diode')
         expect(result.reading.value).toBeGreaterThanOrEqual(0);
       return result.ok;
@@ -163,7 +163,7 @@ describe('any text gives a reading or a stated error', () => {
     );
   });
 
-  it('and both came often', () => {
+  it('and both occurred often', () => {
     expect(count.read).toBeGreaterThan(runs / 20);
     expect(count.refused).toBeGreaterThan(runs);
   });

@@ -139,7 +139,7 @@ describe('over-range and under-range', () => {
     expect(read(text)).toEqual({ kind: 'under', unit: 'Ω' });
   });
 
-  it('is known of a voltage too', () => {
+  it('exists for a voltage too', () => {
     expect(read('OL', 'voltage')).toEqual({ kind: 'over', unit: 'V' });
     expect(read('>600 V', 'voltage')).toEqual({ kind: 'over', unit: 'V', atLeast: 600 });
     expect(read('<0.1', 'voltage')).toEqual({ kind: 'under', unit: 'V', atMost: 0.1 });
@@ -191,7 +191,7 @@ describe('the other quantities', () => {
     expect(reading.kind === 'value' && reading.resolution).toBeCloseTo(5 / 9, 12);
   });
 
-  it('takes a bare number in the unit that the form has chosen, and a written unit as written', () => {
+  it('reads a bare number in the unit chosen in the form, and a written unit as written', () => {
     expect(read('77', 'temperature', '°F')).toMatchObject({ value: 25 });
     expect(read('77°', 'temperature', '°F')).toMatchObject({ value: 25 });
     expect(read('25 °C', 'temperature', '°F')).toMatchObject({ value: 25 });
@@ -271,7 +271,7 @@ describe('what can’t be read without guessing', () => {
     expect(error.suggestions).toEqual(suggestions);
   });
 
-  it('offers the unit together with the meaning of the comma where both are open', () => {
+  it('offers the unit together with the meaning of the comma if both are open', () => {
     const { code, suggestions } = failure('1,000');
     expect(code).toBe('ambiguous-comma');
     expect(suggestions).toEqual(['1000 Ω', '1000 kΩ', '1000 MΩ', '01.000 Ω', '1.000 kΩ', '1.000 MΩ']);
@@ -293,14 +293,14 @@ describe('a paste into the wrong place', () => {
     expect(result.ok).toBe(false);
   });
 
-  it('is told its length, not shown whole', () => {
+  it('is described by its length, not shown completely', () => {
     const { code, message } = failure('x'.repeat(10_000));
     expect(code).toBe('too-long');
     expect(message).toContain('10000');
     expect(message.length).toBeLessThan(200);
   });
 
-  it('of blanks alone is an empty field', () => {
+  it('of only blanks is an empty field', () => {
     expect(read(' '.repeat(10_000))).toEqual({ kind: 'missing' });
     expect(read(`${' '.repeat(10_000)}450k`)).toMatchObject({ value: 450e3 });
   });

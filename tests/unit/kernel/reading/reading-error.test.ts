@@ -38,12 +38,12 @@ describe('the sentence about an unreadable entry', () => {
     },
   );
 
-  it('names both quantities where the unit belongs to another', () => {
+  it('names both quantities if the unit belongs to another', () => {
     const { message } = readingError('other-quantity', 'resistance', { typed: '450 V', other: 'voltage' });
     expect(message).toContain('“450 V” is a voltage, and this field takes a resistance.');
   });
 
-  it('tells the range that the field accepts', () => {
+  it('states the range that the field accepts', () => {
     expect(readingError('out-of-range', 'resistance', detail).message).toContain('0 Ω to 1000 TΩ');
   });
 

@@ -20,7 +20,7 @@ describe('the makers of readings', () => {
     expect(Object.keys(underOhms())).toEqual(['kind', 'unit']);
   });
 
-  it('tell a noted range from one that was not noted', () => {
+  it('distinguish a noted range from one that was not noted', () => {
     expect(overOhms(700e6)).toEqual({ kind: 'over', unit: 'Ω', atLeast: 700e6 });
     expect(overOhms()).toEqual({ kind: 'over', unit: 'Ω' });
     expect(underOhms(1000)).toEqual({ kind: 'under', unit: 'Ω', atMost: 1000 });
@@ -32,7 +32,7 @@ describe('the makers of readings', () => {
     expect(underOhms(0)).toEqual({ kind: 'under', unit: 'Ω', atMost: 0 });
   });
 
-  it('know one missing reading', () => {
+  it('have one missing reading', () => {
     expect(missing).toEqual({ kind: 'missing' });
   });
 });

@@ -38,11 +38,11 @@ describe('the deviation from the mean', () => {
 });
 
 describe('the spread of intervals', () => {
-  it('is one number where every value is exact', () => {
+  it('is one number if every value is exact', () => {
     expect(spreadInterval([point(100), point(105), point(110)])).toEqual({ lo: 10, hi: 10 });
   });
 
-  it('is at least zero where the intervals overlap', () => {
+  it('has a minimum of zero if the intervals overlap', () => {
     const spread = spreadInterval([
       { lo: 95, hi: 105 },
       { lo: 98, hi: 108 },
@@ -60,7 +60,7 @@ describe('the spread of intervals', () => {
     expect(spread.hi).toBeCloseTo(36.842105, 6);
   });
 
-  it('is a number for two open intervals: they may be equal or as far apart as one likes', () => {
+  it('is a number for two open intervals, which may be equal or any distance apart', () => {
     const open = { lo: 2e6, hi: unbounded };
     expect(spreadInterval([open, open])).toEqual({ lo: 0, hi: unbounded });
     expect(spreadInterval([open, { lo: 60e6, hi: unbounded }])).toEqual({ lo: 0, hi: unbounded });
@@ -72,7 +72,7 @@ describe('the spread of intervals', () => {
     expect(spreadInterval([point(700e3), { lo: 600e3, hi: unbounded }]).lo).toBe(0);
   });
 
-  it('is unbounded where a value may be zero', () => {
+  it('is unbounded if a value may be zero', () => {
     expect(spreadInterval([{ lo: 0, hi: 5 }, point(5)])).toEqual({ lo: 0, hi: unbounded });
   });
 
@@ -94,7 +94,7 @@ describe('within the tolerance', () => {
     expect(within(spread, tolerance)).toBe(expected);
   });
 
-  it('is not tipped by binary fractions', () => {
+  it('is not affected by binary rounding', () => {
     expect(pairwiseSpread([0.3, 0.33])).toBeGreaterThan(10);
     expect(within(pairwiseSpread([0.3, 0.33]), 10)).toBe(true);
   });

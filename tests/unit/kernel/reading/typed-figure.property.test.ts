@@ -1,13 +1,13 @@
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
-import { read } from '../../../../src/calculators/isolation/rule/fit.ts';
+import { readingBounds } from '../../../../src/calculators/isolation/rule/parallel-check.ts';
 import { limitValue } from '../../../../src/kernel/limits.ts';
 import { byLastDigit, intervalOf } from '../../../../src/kernel/reading/interval.ts';
 import { parseReading } from '../../../../src/kernel/reading/parse-reading.ts';
 import type { ValueReading } from '../../../../src/kernel/reading/reading.ts';
 import { runs } from '../../../support/runs.ts';
 
-/** A figure as typed, with what its text says by itself: its value and the place of its last digit, in ohms. */
+/** A figure as typed, with the value and the place of the last digit of its text, in ohms. */
 const figures = fc
   .record({
     digits: fc.oneof(fc.integer({ min: 0, max: 9 }), fc.integer({ min: 0, max: 99_999 })),
@@ -38,7 +38,7 @@ test('the interval of a typed figure holds it, and zero only if it is zero', () 
   fc.assert(
     fc.property(figures, ({ text, value }) => {
       const reading = typedValue(text);
-      for (const { lo, hi } of [byLastDigit(reading), read(reading), intervalOf(reading)]) {
+      for (const { lo, hi } of [byLastDigit(reading), readingBounds(reading), intervalOf(reading)]) {
         expect(lo <= value * slightly && value <= hi * slightly).toBe(true);
         expect([text, lo > 0]).toEqual([text, value > 0]);
       }
@@ -56,7 +56,7 @@ test('it is no wider than the last digit says, or than the widest error of a tes
       const digit = byLastDigit(reading);
       expect(digit.hi - value).toBeLessThanOrEqual(room * slightly);
       expect(value - digit.lo).toBeLessThanOrEqual(room * slightly);
-      const tester = read(reading);
+      const tester = readingBounds(reading);
       expect(tester.hi - value).toBeLessThanOrEqual(Math.max(room, value * error) * slightly);
       expect(value - tester.lo).toBeLessThanOrEqual(Math.max(room, value * error) * slightly);
     }),

@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { failure, read } from '../../../support/read-or-fail.ts';
 
-describe('texts that plainly mean what another keyboard or a sentence made of them', () => {
+describe('texts with a clear meaning from another keyboard or a sentence', () => {
   const rows: [typed: string, same: string][] = [
     ['450 kOhm.', '450 kOhm'],
     ['450k.', '450k'],

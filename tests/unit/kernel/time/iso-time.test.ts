@@ -15,6 +15,6 @@ test.each([
   expect(new Date(text).getTime()).toBe(Math.floor(moment.getTime() / 1000) * 1000);
 });
 
-test('the clock of the place by itself', () => {
+test('the local time alone', () => {
   expect(new Date(isoTime(moment)).getTime()).toBe(Math.floor(moment.getTime() / 1000) * 1000);
 });

@@ -36,7 +36,7 @@ describe('formatLimit', () => {
     expect(spaced(formatLimit(figure))).toBe(text);
   });
 
-  it('tells how many points a published table has and what they span', () => {
+  it('says how many points a published table has and what they span', () => {
     const points: [number, number][] = [
       [-5, 0.4],
       [20, 1],
@@ -49,7 +49,7 @@ describe('formatLimit', () => {
     expect(spaced(formatLimit({ constants: { a: 17.625, b: -243.04 }, unit: '°C' }))).toBe('a = 17.625, b = −243.04');
   });
 
-  it('says from where to where a formula of temperature holds', () => {
+  it('says in which range a formula of temperature is valid', () => {
     expect(spaced(formatLimit({ constants: { k: 4230, from: 40, to: 85 }, unit: '×' }))).toBe(
       'k = 4230, from 40 to 85 °C',
     );

@@ -38,7 +38,7 @@ test.each([
   expect(words(text)).toEqual(expected);
 });
 
-test('what is linked already is not found again', () => {
+test('linked terms are not found again', () => {
   expect(words('The DC bus and the bus.', ['dc-bus'])).toEqual([['bus', 'bus']]);
 });
 

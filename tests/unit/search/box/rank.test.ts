@@ -3,7 +3,7 @@ import { ranked } from '../../../../src/search/box/rank.ts';
 
 const ids = (hits: readonly { id: string }[]) => hits.map(({ id }) => id);
 
-test('an answer with all the words comes before one that has a single word often', () => {
+test('an answer with all the words ranks above one with a single frequent word', () => {
   const brake = [
     { id: 'both', score: 3 },
     { id: 'brake only', score: 9 },
@@ -12,7 +12,7 @@ test('an answer with all the words comes before one that has a single word often
   expect(ids(ranked([brake, coil]))).toEqual(['both', 'brake only']);
 });
 
-test('a word that is nowhere leaves the answers to the others', () => {
+test('a word without hits does not change the answers to the others', () => {
   expect(ids(ranked([[{ id: 'page', score: 2 }], []]))).toEqual(['page']);
 });
 
@@ -22,7 +22,7 @@ test('an answer is the hit of its best word', () => {
   expect(ranked([[brake], [coil]])).toEqual([coil]);
 });
 
-test('what holds a word by chance is left out', () => {
+test('an answer that contains a word by chance is left out', () => {
   const hits = [
     { id: 'answer', score: 20 },
     { id: 'chance', score: 1 },

@@ -1,24 +1,24 @@
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
-import { nearestTerms } from '../../../../src/search/box/nearest.ts';
-import { slips, Vocabulary } from '../../../../src/search/box/spelling.ts';
+import { nearestTerms } from '../../../../src/search/box/nearest-terms.ts';
+import { editDistance, Vocabulary } from '../../../../src/search/box/spelling.ts';
 
 const word = fc.string({ unit: fc.constantFrom('a', 'b', 'c'), maxLength: 6 });
 
-test('slips: counted by hand', () => {
-  expect(slips('insualtion', 'insulation')).toBe(1);
-  expect(slips('acuracy', 'accuracy')).toBe(1);
-  expect(slips('moter', 'motor')).toBe(1);
-  expect(slips('', 'abc')).toBe(3);
+test('editDistance: counted by hand', () => {
+  expect(editDistance('insualtion', 'insulation')).toBe(1);
+  expect(editDistance('acuracy', 'accuracy')).toBe(1);
+  expect(editDistance('moter', 'motor')).toBe(1);
+  expect(editDistance('', 'abc')).toBe(3);
 });
 
-test('slips: the same both ways, none only between the same words, no more than letters', () => {
+test('editDistance: symmetric, zero only between equal words, at most the number of letters', () => {
   fc.assert(
     fc.property(word, word, (a, b) => {
-      expect(slips(a, b)).toBe(slips(b, a));
-      expect(slips(a, b) === 0).toBe(a === b);
-      expect(slips(a, b)).toBeLessThanOrEqual(Math.max(a.length, b.length));
-      expect(slips(a, b)).toBeGreaterThanOrEqual(Math.abs(a.length - b.length));
+      expect(editDistance(a, b)).toBe(editDistance(b, a));
+      expect(editDistance(a, b) === 0).toBe(a === b);
+      expect(editDistance(a, b)).toBeLessThanOrEqual(Math.max(a.length, b.length));
+      expect(editDistance(a, b)).toBeGreaterThanOrEqual(Math.abs(a.length - b.length));
     }),
   );
 });
@@ -39,12 +39,12 @@ test.each(['motors', 'releasing', 'igbt1', 'pe', 'xyzzyq', 'turbine'])('“%s”
   expect(vocabulary.corrected(typed)).toBe(typed);
 });
 
-test('the beginning of a word is no slip while somebody may still be typing', () => {
+test('the beginning of a word is correct while somebody may still be typing', () => {
   expect(vocabulary.corrected('resol', true)).toBe('resol');
   expect(vocabulary.corrected('dischrge', true)).toBe('discharge');
 });
 
-test('terms that are spelt alike are offered, nearest first; foreign ones are not', () => {
+test('terms with similar spelling are offered, nearest first; others are not', () => {
   const terms = ['drag chain', 'megohmmeter', 'two-pole tester', 'hipot', 'PE'];
   expect(nearestTerms('dragchane', terms)[0]).toBe('drag chain');
   expect(nearestTerms('hyppot', terms)[0]).toBe('hipot');

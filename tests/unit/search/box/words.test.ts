@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { figureWords, withPlainUnits } from '../../../../src/search/box/figures.ts';
+import { figureWords, withPlainUnits } from '../../../../src/search/box/unit-spellings.ts';
 import { askedMeaning, wordsOf } from '../../../../src/search/box/words.ts';
 
 test.each(['100 megohm', '100 megohms', '100 Mohm', '100MΩ', '100 M\u2126', '100\u00a0MΩ', '100 mega ohm', '100 meg'])(
@@ -21,7 +21,7 @@ test.each([
   expect(figureWords(withPlainUnits(typed))).toEqual([figure]);
 });
 
-test('a word that begins like a unit is none', () => {
+test('a word that begins like a unit is not a unit', () => {
   expect(withPlainUnits('2 motors, 3 cables, 5 screws')).toBe('2 motors, 3 cables, 5 screws');
 });
 
@@ -31,7 +31,7 @@ test('empty words are left out, unless there are no others', () => {
   expect(wordsOf('is it the').words).toEqual(['is', 'it', 'the']);
 });
 
-test('off, on and numbers are no empty words', () => {
+test('off, on and numbers are not empty words', () => {
   expect(wordsOf('safe torque off on axis 2').words).toEqual(['safe', 'torque', 'off', 'on', 'axis', '2']);
 });
 

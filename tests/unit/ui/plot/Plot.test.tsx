@@ -14,7 +14,7 @@ const frame = plotFrame(
   { left: 60, right: 340, top: 30, bottom: 330 },
 );
 
-test('values land where the axes say', () => {
+test('values are placed by the axes', () => {
   expect([frame.x.place(0), frame.x.place(5), frame.x.place(10)]).toEqual([60, 200, 340]);
   expect([1, 10, 100, 1000].map((value) => Math.round(frame.y.place(value)))).toEqual([330, 230, 130, 30]);
   expect(frame.y.ticks.map(({ text }) => text)).toEqual(['1', '10', '100', '1000']);
@@ -27,7 +27,7 @@ test('a domain holds its values, in whole decades or with some room', () => {
   expect(spanOf([20])).toEqual([18, 22]);
 });
 
-test('a curve that leaves the plot is drawn at its edge, and no path holds what is not a number', () => {
+test('a curve that leaves the plot is drawn at its edge, and no path contains NaN', () => {
   const path = renderToString(
     <Curve
       frame={frame}

@@ -12,7 +12,7 @@ test('every verdict has a sign of its own, and an outline or a dashed one', () =
   expect(new Set(drawn.map(({ verdict, paths }) => `${paths[0]} ${verdict === 'empty'}`)).size).toBe(drawn.length);
 });
 
-test('undecided is neither of the other two outlines, and what fills half of it lies beside the open half', () => {
+test('undecided has neither of the other outlines, and its filled half is beside the open half', () => {
   const of = (wanted: string) => drawn.find(({ verdict }) => verdict === wanted)?.paths ?? [];
   expect(of('go')[0]).not.toBe(of('undecided')[0]);
   const rightmost = [...(of('undecided')[1] ?? '').matchAll(/M(\d+)/g)].map(([, x]) => Number(x));

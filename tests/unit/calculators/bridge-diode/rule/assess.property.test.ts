@@ -27,7 +27,7 @@ describe('a worse reading never turns the verdict of a diode test towards go', (
       fc.property(diodeTest, place, fc.constantFrom(0.2, 0.41, 1.2, 1.49, 1.6), (input, { at }, drop) => {
         const rail = at.rail === 'dcPlus' ? input.plus : input.minus;
         const was = rail.reverse[at.phase];
-        // A rail that is the mirror of a sound one is taken for exchanged leads, which is no better evidence.
+        // The mirror of a sound rail counts as exchanged leads, which is not better evidence.
         if (was.kind === 'under' || was.kind === 'missing' || (was.kind === 'value' && was.value < drop)) return;
         const mirrored = (['U', 'V', 'W'] as const).every((phase) => rail.forward[phase].kind === 'over');
         if (mirrored) return;
@@ -38,7 +38,7 @@ describe('a worse reading never turns the verdict of a diode test towards go', (
     );
   });
 
-  it('a reading below zero, or readings that drift, stop it whatever else was read', () => {
+  it('a reading below zero, or drifting readings, stop it whatever else was read', () => {
     fc.assert(
       fc.property(bothTests, place, (input, at) => {
         for (const worse of [withDrop(input, at, volts(-0.3, 0.001)), { ...input, steadiness: 'drifting' as const }]) {

@@ -19,7 +19,7 @@ type Row = [rows: DiodeRows, verdict: string, code: string, suspects: string[], 
 
 describe('twelve readings of a diode test', () => {
   it.each<Row>([
-    // Rows that differ from a sound stage, verdict, deciding code, suspects, the reasoning.
+    // Rows that differ from a sound stage, verdict, deciding code, suspects, reason.
     [{}, 'go', 'diode-balanced', [], 'three alike drops, and OL the other way'],
     [{ minusForward: '0.41 | 0.003 | 0.41', minusReverse: 'OL | 0.003 | OL' }, 'no-go', 'diode-short', ['minusV'], ''],
     [{ plusForward: '0.002 | 0.41 | 0.41', plusReverse: '0.002 | OL | OL' }, 'no-go', 'diode-short', ['plusU'], ''],
@@ -200,7 +200,7 @@ describe('beside the resistance readings', () => {
       [],
     ],
     [
-      'a short where the diode test was not taken',
+      'a short without a diode test',
       { minusForward: '0.41 | | 0.41', resistance: ['480k | 490k | 485k', '46k | 3.8 Ω | 46.1k'] },
       'no-go',
       ['resistance-fails'],

@@ -18,8 +18,8 @@ function others(input: BridgeInput, { rail, phase }: Position): Reading[] {
 }
 
 /**
- * Worse: moved away from the other two readings of its rail. A value goes up or down so that its ratio to none of the
- * others shrinks. Beside an over-range, away is down; beside an under-range, up. Undefined where no move is away.
+ * Worse: moved away from the other two readings of its rail. A value changes so that its ratio to neither of the others
+ * shrinks. Away from an over-range is down, from an under-range up. Undefined if no change is away.
  */
 function movedAway(input: BridgeInput, place: Position, factor: number, up: boolean, becomesOver: boolean) {
   const reading = input[place.rail][place.phase];
@@ -35,7 +35,7 @@ function movedAway(input: BridgeInput, place: Position, factor: number, up: bool
     return other.kind === 'missing' || ratio(value, other.value) >= ratio(reading.value, other.value);
   });
   if (!away || rest.every(({ kind }) => kind === 'missing')) return undefined;
-  // A figure above the meter's own limit is a contradiction, which tells less than the reading before it.
+  // A figure above the meter's own limit is a contradiction, which is weaker evidence than the reading before.
   if (value > (input.instrument?.upperLimit ?? Number.POSITIVE_INFINITY)) return undefined;
   return up && becomesOver ? overOhms(value) : ohms(value, step);
 }
@@ -74,7 +74,7 @@ describe('a worse reading never turns the verdict of a bridge towards go', () =>
   });
 });
 
-/** Weaker evidence may take a decision back and may not make one: the verdict stays or becomes undecided. */
+/** Weaker evidence may cancel a decision but not make one: the verdict stays or becomes undecided. */
 describe('weaker evidence never makes a verdict of a bridge', () => {
   const weaker: [string, fc.Arbitrary<(input: BridgeInput) => BridgeInput>][] = [
     ['a reading removed', position.map((place) => (input) => withReading(input, place, missing))],
@@ -100,7 +100,7 @@ describe('weaker evidence never makes a verdict of a bridge', () => {
     const met = tally();
     fc.assert(
       fc.property(bridgeInput, change, (input, weaken) => {
-        // From connected to not stated is no weakening.
+        // A change from connected to not stated does not weaken the evidence.
         if (name.startsWith('motor') && input.motorLeads !== 'off') return;
         const before = assessBridge(input).verdict;
         met.add(before);
@@ -136,7 +136,7 @@ it('the order of phases and of rails makes no difference to the verdict', () => 
   );
 });
 
-it('a suspect position is named whenever a rail fails, and none otherwise', () => {
+it('a suspect position is named if and only if a rail fails', () => {
   fc.assert(
     fc.property(bridgeInput, (input) => {
       for (const one of assessBridge(input).findings) {

@@ -15,7 +15,7 @@ const codes = (change: Partial<BridgeInput>) => assess(change).findings.map(({ c
 const steps = (change: Partial<BridgeInput>) => assess(change).next.map(({ code }) => code);
 
 describe('a sound output stage', () => {
-  it('is go, with both rails told and the warning that this is no clean bill of health', () => {
+  it('is go, with a finding for each rail and the warning that this is not a clean bill of health', () => {
     expect(assess({}).verdict).toBe('go');
     expect(codes({})).toEqual(['bus-discharged', 'rail-balanced', 'rail-balanced', 'bridge-passed']);
     expect(steps({})).toEqual(['test-insulation-next']);
@@ -27,7 +27,7 @@ describe('a sound output stage', () => {
   });
 });
 
-describe('the bus comes first', () => {
+describe('the bus is judged first', () => {
   it.each([
     ['565 V', 'bus-not-discharged', 'wait-and-measure-bus'],
     ['OL', 'bus-not-discharged', 'wait-and-measure-bus'],
@@ -76,7 +76,7 @@ describe('a failed output stage', () => {
     expect(codes(both)).toContain('bridge-more-than-one');
   });
 
-  it('is failed by one rail, whatever the other lacks', () => {
+  it('fails by one rail, whatever the other lacks', () => {
     expect(assess({ ...short, dcPlus: typedPhases(' | | ') }).verdict).toBe('no-go');
     expect(steps({ ...short, dcPlus: typedPhases(' | | ') })).toContain('measure-missing');
   });
@@ -131,7 +131,7 @@ describe('each step', () => {
 });
 
 describe('a short that unbalances the other rail', () => {
-  // ngspice, tests/reference: the bleed resistor carries a short at V over to the other rail.
+  // ngspice, tests/reference: through the bleed resistor a short at V changes the other rail too.
   const shortedV = { dcMinus: typedPhases('45k | 5 Ω | 45k') };
 
   it('explains the odd reading of the same terminal there: one suspect, not two', () => {
@@ -142,7 +142,7 @@ describe('a short that unbalances the other rail', () => {
     expect(codes(change)).not.toContain('bridge-more-than-one');
   });
 
-  it('does not explain two others that differ: which of them is bad, its own reading can’t tell', () => {
+  it('does not explain a difference of the other two: its own reading can’t show which of them is bad', () => {
     const change = { ...shortedV, dcPlus: typedPhases('400k | 450k | 450k') };
     expect(suspectPositions(assess(change).findings)).toEqual(['plusU', 'plusW', 'minusV']);
     expect(codes(change)).toContain('bridge-more-than-one');

@@ -26,7 +26,7 @@ describe('a sound rail', () => {
     expect(outcome(rail, readings)).toEqual(['pass rail-balanced']);
   });
 
-  it('passes at the tolerance exactly, whatever binary fractions make of it', () => {
+  it('passes exactly at the tolerance, despite binary rounding', () => {
     expect(outcome('plus', '300k | 330k | 310k')).toEqual(['pass rail-balanced']);
     expect(outcome('minus', '70k | 77k | 70k')).toEqual(['pass rail-balanced']);
   });
@@ -39,13 +39,13 @@ describe('a sound rail', () => {
     expect(balanced.readings).toEqual(['plusU', 'plusV', 'plusW']);
   });
 
-  it('is open where all three are over-range on a range that could have shown a usual reading', () => {
+  it('is open if all three are over-range on a range that could have shown a usual reading', () => {
     expect(outcome('plus', '>10M | >10M | >10M')).toEqual(['pass rail-open']);
     expect(outcome('minus', '>1M | >1M | >1M')).toEqual(['pass rail-open']);
     expect(outcome('plus', '>10M | >72M | >72M')).toEqual(['pass rail-open']);
   });
 
-  it('is open with a caution where the range was not noted', () => {
+  it('is open with a caution if the range was not noted', () => {
     expect(outcome('plus', 'OL | OL | OL')).toEqual(['pass rail-open', 'caution rail-range-not-noted']);
     expect(outcome('plus', '>72M | OL | >72M')).toEqual(['pass rail-open', 'caution rail-range-not-noted']);
     expect(outcome('plus', 'OL | OL | OL', { upperLimit: 72e6 })).toEqual(['pass rail-open']);
@@ -95,7 +95,7 @@ describe('shorts', () => {
     expect(outcome('plus', '0.3 Ω | 450k | 4k')).toEqual(['fail rail-short', 'fail rail-unbalanced']);
   });
 
-  it('are not proven where the reading does not exclude more', () => {
+  it('are not proven if the reading allows more', () => {
     expect(outcome('plus', '<2k | 450k | 455k')).toContain('undecided rail-short-possible');
     expect(outcome('plus', '1.05k | 1.05k | 1.05k', { percent: 10 })).toContain('undecided rail-short-possible');
     expect(outcome('plus', '1k | 1k | 1k', { percent: 1 })).not.toContain('fail rail-short');
@@ -151,7 +151,7 @@ describe('a disagreement', () => {
   });
 });
 
-describe('too close or out of reach to tell', () => {
+describe('too close or out of range to decide', () => {
   it('an over-range beside a value just below its bound needs a higher range', () => {
     expect(outcome('plus', '700k | 705k | >720k')).toEqual(['undecided rail-range-too-low']);
     expect(outcome('plus', '700k | >720k | >720k')).toEqual(['undecided rail-range-too-low']);
@@ -162,7 +162,7 @@ describe('too close or out of reach to tell', () => {
     expect(outcome('plus', '655k | 655k | >720k')).toEqual(['undecided rail-range-too-low']);
   });
 
-  it('three over-ranges on a range below the usual readings tell nothing', () => {
+  it('three over-ranges on a range below the usual readings prove nothing', () => {
     expect(outcome('plus', '>72k | >72k | >72k')).toEqual(['undecided rail-range-too-low']);
     expect(outcome('minus', '>6k | >6k | >6k')).toEqual(['undecided rail-range-too-low']);
     expect(outcome('minus', '>720k | >720k | >720k')).toEqual(['undecided rail-range-too-low']);

@@ -16,7 +16,7 @@ interface Path {
   ohms: number;
 }
 
-/** What a meter shows between two nodes: the voltage there with one ampere driven through, `to` being the ground. */
+/** What a meter shows between two nodes: the voltage at one ampere, with `to` as ground. */
 function between(from: string, to: string, paths: readonly Path[]): number {
   const free = nodes.filter((node) => node !== to);
   const rows = free.map((node) => [
@@ -63,7 +63,7 @@ function read(shorted: readonly string[], bleed: number) {
 
 const ids = positions.map(({ rail, phase }) => rail + phase);
 const subsets = Array.from({ length: 2 ** ids.length }, (_, bits) => ids.filter((_id, index) => bits & (1 << index)));
-/** With both switches of a leg shorted the bus itself is, and every terminal that is joined to it reads a short. */
+/** If both switches of a leg are shorted, so is the bus, and every terminal joined to it reads a short. */
 const throughLeg = (shorted: readonly string[]) =>
   phases.some((phase) => ['plus', 'minus'].every((rail) => shorted.includes(rail + phase)));
 

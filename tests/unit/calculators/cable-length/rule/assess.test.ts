@@ -52,7 +52,7 @@ describe('assessCableLength', () => {
     ['no temperature, far below', run(30, ohms(1e3), missing), 'no-go', 'cable-below-machine-minimum'],
     ['no temperature, below the point', run(30, ohms(9e6), missing), 'undecided', 'cable-temperature-missing'],
     ['no temperature, far above', run(30, ohms(9e9), missing), 'undecided', 'cable-temperature-missing'],
-    // The table ends at 26.7 °C; what the machine standard asks for at the least needs none.
+    // The table ends at 26.7 °C; the minimum of the machine standard does not need it.
     ['nearly a short, warmer than the table', run(30, ohms(5e3), celsius(30)), 'no-go', 'cable-below-machine-minimum'],
     ['cross-linked, nearly a short', run(30, ohms(5e3), celsius(20), 'xlpe'), 'no-go', 'cable-below-machine-minimum'],
     ['a short and no length', { ...run(30, ohms(5e3)), length: missing }, 'no-go', 'cable-below-machine-minimum'],
@@ -70,21 +70,21 @@ describe('assessCableLength', () => {
     expect(codes(input)).toContain(code);
   });
 
-  it('holds the point for a short run, and says from where on it does not', () => {
+  it('applies the point to a short run, and says from which length it does not', () => {
     expect(codes(run(30, ohms(9e9)))).toContain('point-still-holds');
     expect(codes(run(1000, ohms(9e9)))).toContain('point-holds-no-more');
     // 500 · log10(1.7) · 304.8 m / 100 MΩ
     expect(lengthForResistance(500, 3.4, 2, 100e6)).toBeCloseTo(351.2, 1);
   });
 
-  it('carries a PVC reading by the table, and goes no further than the table', () => {
+  it('corrects a PVC reading by the table, and never beyond it', () => {
     const at = (temperature: number) => assessCableLength(run(30, ohms(1e9), celsius(temperature))).corrected;
     expect(at(20)).toEqual({ lo: 1.33e9, hi: 1.33e9 });
     expect(at(30)).toEqual({ lo: 2.93e9, hi: Number.POSITIVE_INFINITY });
     expect(at(5)).toEqual({ lo: 0, hi: 0.79e9 });
   });
 
-  it('uses of cross-linked polyethylene only that warmth lowers the reading', () => {
+  it('uses only that warmth lowers the reading for cross-linked polyethylene', () => {
     const at = (temperature: number) => assessCableLength(run(30, ohms(1e9), celsius(temperature), 'xlpe')).corrected;
     expect(at(15.6)).toEqual({ lo: 1e9, hi: 1e9 });
     expect(at(30)).toEqual({ lo: 1e9, hi: Number.POSITIVE_INFINITY });

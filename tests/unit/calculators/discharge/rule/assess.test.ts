@@ -67,7 +67,7 @@ describe('assessDischarge', () => {
   });
 
   it('works out the wait by hand: 49.5 s · ln(566 / 50) and to 60 µC at 1500 µF, 40 mV', () => {
-    // The start is as sure as its last digit.
+    // The start is as accurate as its last digit.
     expect(longest(bus(values))).toBeCloseTo(120.1, 1);
     expect(longest(bus(values), 'residual-voltage-60')).toBeCloseTo(111.1, 1);
     expect(longest(bus(values), 'residual-charge-exempt')).toBeCloseTo(49.5 * Math.log(566 / 0.04), 6);
@@ -81,7 +81,7 @@ describe('assessDischarge', () => {
     expect(longest(bus({ ...values, ...pair(565, 100, 10) }))).toBeGreaterThanOrEqual(exact);
   });
 
-  it('says the time from the second reading, and takes the start for no less than what was read', () => {
+  it('says the time from the second reading, and never starts below what was read', () => {
     const { waits } = assessDischarge(bus({ ...pair(565, 300, 30), startVoltage: volts(325, 1) }));
     const touch = waits.find(({ limit }) => limit === 'touch-voltage');
     // The slowest that the digits allow: 564 to 301 V in 31 s.
@@ -90,7 +90,7 @@ describe('assessDischarge', () => {
     expect(touch?.afterReading).toBeCloseTo(slowest * Math.log(301 / 50), 6);
   });
 
-  it('counts from the first reading where the start is not stated, or stated lower: it was cut some time before', () => {
+  it('counts from the first reading if the start is not stated or stated lower: the supply was cut earlier', () => {
     const from = (changes: Partial<DischargeInput>) => {
       const { findings } = assessDischarge(bus({ ...pair(400, 300, 60), ...changes }));
       return findings.find(({ code }) => code.startsWith('longest-wait'))?.code;
@@ -110,7 +110,7 @@ describe('assessDischarge', () => {
     }
   });
 
-  it('classes the energy, the most dangerous class that is reached', () => {
+  it('classifies the energy by the most dangerous class reached', () => {
     const code = (volt: number, farad: number) =>
       codes(bus({ startVoltage: volts(volt, 0), capacitance: farads(farad), capacitanceTolerance: percent(0) })).find(
         (c) => c.startsWith('energy'),
@@ -122,7 +122,7 @@ describe('assessDischarge', () => {
     expect(code(60, 1e-3)).toBe('energy-below');
   });
 
-  it('says first, whatever was typed, that only the meter tells, and last that it is to be used', () => {
+  it('always says first that only the meter decides, and last to measure', () => {
     for (const changes of [{}, values, pair(300, 565, 30), pair(565, 300, 30)]) {
       const { findings, next } = assessDischarge(bus(changes));
       expect(findings[0]?.code).toBe('only-the-meter');

@@ -18,7 +18,7 @@ function withPhase(input: InsulationInput, phase: Phase, reading: InsulationInpu
 
 /**
  * Worse: a lower phase-to-ground resistance, or a higher resistance of the protective conductor, on the same display;
- * of an over-range or under-range its bound.
+ * for an over-range or under-range its bound.
  */
 describe('a worse reading never turns the verdict of an insulation towards go', () => {
   it('a lower resistance of a phase to PE', () => {
@@ -66,8 +66,8 @@ describe('a worse reading never turns the verdict of an insulation towards go', 
 });
 
 /**
- * Weaker evidence: a verdict that was not go never becomes go, and go never becomes no-go. The air is optional: one
- * that leaves out both its readings is where one is who never took them, so they are removed one at a time, from two.
+ * Weaker evidence: a verdict that was not go never becomes go, and go never becomes no-go. The air is optional: leaving
+ * out both readings equals never taking them, so only one of two is removed.
  */
 describe('weaker evidence never makes a go of an insulation, nor condemns one that was go', () => {
   const required = ['pe', 'testVoltage', 'ratedVoltage', 'windingTemperature'] as const;

@@ -31,7 +31,7 @@ describe('a sound winding after a trip', () => {
     expect(codes({}).slice(0, 4)).toEqual(['phase-good', 'phase-good', 'phase-good', 'pe-short']);
   });
 
-  it('comes with the warnings that belong to the test', () => {
+  it('has the warnings of the test', () => {
     expect(codes({})).toEqual(
       expect.arrayContaining(['never-on-drive', 'discharge-after-test', 'charts-do-not-apply']),
     );
@@ -125,7 +125,7 @@ describe('each required reading', () => {
     expect(find({ readings: typedPhases('700M | | ') }, 'phase-missing').readings).toEqual(['V', 'W']);
   });
 
-  it('a temperature that is no value is as missing', () => {
+  it('a temperature without a value counts as missing', () => {
     const over: InsulationInput['windingTemperature'] = { kind: 'over', unit: '°C', atLeast: 40 };
     expect(codes({ windingTemperature: over })).toContain('temperature-missing');
   });

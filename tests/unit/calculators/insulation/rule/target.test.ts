@@ -6,7 +6,7 @@ const ratedVoltage = typed('400 V', 'voltage');
 const missing = typed('');
 
 describe('the target', () => {
-  it('after a trip is the point, whatever the machine', () => {
+  it('after a trip is the point, for every machine', () => {
     for (const machineClass of ['random-wound', 'form-wound', 'pre-1970'] as const) {
       const target = targetOf({ occasion: 'after-trip', machineClass, ratedVoltage: missing });
       expect(target).toMatchObject({ ohms: 100e6, reference: 20 });
@@ -21,7 +21,7 @@ describe('the target', () => {
     expect(target('pre-1970')).toMatchObject({ ohms: 1.4e6, reference: 40 });
   });
 
-  it('is not known for an old winding of unknown voltage', () => {
+  it('is unknown for an old winding of unknown voltage', () => {
     expect(targetOf({ occasion: 'routine', machineClass: 'pre-1970', ratedVoltage: missing })).toBeUndefined();
   });
 });
@@ -31,7 +31,7 @@ describe('the curve of the limit over temperature', () => {
   const at = (occasion: 'after-trip' | 'routine', celsius: number) =>
     limitCurve({ ...input, occasion }).find(({ temperature }) => temperature === celsius);
 
-  it('after a trip leaves a wedge undecided on both sides of 20 °C', () => {
+  it('after a trip is undecided in a wedge on both sides of 20 °C', () => {
     expect(at('after-trip', 20)).toEqual({ temperature: 20, goFrom: 100e6, noGoBelow: 100e6 });
     expect(at('after-trip', 40)).toEqual({ temperature: 40, goFrom: 100e6, noGoBelow: 25e6 });
     expect(at('after-trip', 10)).toEqual({ temperature: 10, goFrom: 200e6, noGoBelow: 100e6 });
@@ -50,7 +50,7 @@ describe('the curve of the limit over temperature', () => {
     expect(curve).toHaveLength(31);
   });
 
-  it('is empty where the minimum is not known', () => {
+  it('is empty if the minimum is unknown', () => {
     const old = { ...input, machineClass: 'pre-1970' as const, ratedVoltage: missing };
     expect(limitCurve({ ...old, occasion: 'routine' })).toEqual([]);
   });

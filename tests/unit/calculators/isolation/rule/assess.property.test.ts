@@ -17,7 +17,7 @@ const anyStage = fc.constantFrom<Stage>('joined', 'cable', 'bonded', 'motor');
 const anyPhase = fc.constantFrom<Phase>(...phases);
 const factor = fc.constantFrom(1.001, 1.01, 1.1, 2, 10, 1000, 1e9);
 
-/** The input with one reading changed; the same input where its stage was not taken. */
+/** The input with one reading changed; unchanged if its stage was not taken. */
 function change(
   input: IsolationInput,
   stage: Stage,
@@ -26,7 +26,7 @@ function change(
 ): IsolationInput {
   const row = input[stage] as Record<Terminal, Reading> | undefined;
   if (row === undefined || (stage === 'bonded' && terminal === 'PE')) return input;
-  // A figure above the tester's own limit contradicts it and is judged as no reading at all, neither worse nor better.
+  // A figure above the tester's own limit is a contradiction and counts as no reading, neither worse nor better.
   const { upperLimit = Number.POSITIVE_INFINITY } = input.instrument ?? {};
   const before = row[terminal];
   if (before.kind === 'value' && before.value > upperLimit) return input;
@@ -109,7 +109,7 @@ describe('weaker evidence never makes a go of an isolation, nor condemns one tha
       ),
     ],
     [
-      'a whole stage taken back, the bonded row too',
+      'a whole stage removed, the bonded row too',
       fc.constantFrom('cable' as const, 'bonded' as const, 'motor' as const).map((stage) => (input) => {
         const { [stage]: _cleared, ...rest } = input;
         return rest;

@@ -32,25 +32,20 @@ const codes = (change: Partial<IsolationInput>) => assess(change).findings.map((
 describe('the order of the stages', () => {
   const { badJoined, goodCable, badCable, goodMotor, badMotor } = stages;
   const rows: [string, Partial<IsolationInput>, string, string[]][] = [
-    [
-      'stage 1 good: no go without the rows that show the rest',
-      {},
-      'undecided',
-      ['test-cable-alone', 'take-bonded-row'],
-    ],
+    ['stage 1 good: not go without the other rows', {}, 'undecided', ['test-cable-alone', 'take-bonded-row']],
     ['then the bonded row', { cable: goodCable.cable }, 'undecided', ['take-bonded-row', 'test-motor-alone']],
     ['then the motor', goodCable, 'undecided', ['test-motor-alone']],
     ['all proven good: stop', { ...goodCable, ...goodMotor }, 'go', ['neither-suspect']],
     ['stage 1 bad: cable', { joined: badJoined }, 'no-go', ['test-cable-alone']],
     ['then motor', { joined: badJoined, ...goodCable }, 'no-go', ['test-motor-alone']],
     [
-      'then motor, though the cable is bad',
+      'then motor, although the cable is bad',
       { joined: badJoined, ...badCable },
       'no-go',
       ['test-motor-alone', 'replace-cable'],
     ],
     [
-      'cable, though the motor is bad',
+      'cable, although the motor is bad',
       { joined: badJoined, ...badMotor },
       'no-go',
       ['test-cable-alone', 'replace-motor'],
@@ -102,13 +97,13 @@ describe('what is proven', () => {
 describe('a broken protective conductor', () => {
   const joined = stage('600M | 600M | 600M', 'OL');
 
-  it('is no-go though everything else is good', () => {
+  it('is no-go although everything else is good', () => {
     const change = { joined, ...stages.goodCable, ...stages.goodMotor };
     expect(assess(change).verdict).toBe('no-go');
     expect(steps(change)).toContain('find-broken-pe');
   });
 
-  it('is in the cable or a connector where the motor has its PE', () => {
+  it('is in the cable or a connector if the motor has its PE', () => {
     expect(codes({ joined, ...stages.goodMotor })).toContain('cable-pe-broken-implied');
     expect(codes({ joined, motor: stage('5G | 5G | 5G', 'OL') })).not.toContain('cable-pe-broken-implied');
   });
@@ -124,7 +119,7 @@ describe('contradictions', () => {
     }
   });
 
-  it('a misfit among readings that all pass is only a remark where joined is low', () => {
+  it('among passing readings, a low joined reading that does not fit is only a remark', () => {
     // 5 GΩ three times and 5 GΩ are 1.25 GΩ; 600 MΩ is lower than their errors explain, and still good.
     const { findings, verdict } = assess({ ...stages.goodCable, ...stages.goodMotor });
     expect(verdict).toBe('go');
@@ -150,7 +145,7 @@ describe('contradictions', () => {
 });
 
 describe('over-range on a tester whose limit is stated', () => {
-  it('is held against the parts as a noted bound is', () => {
+  it('counts against the parts like a noted bound', () => {
     // Cable 150 MΩ beside motor 150 MΩ is 75 MΩ, and not 100 MΩ with the error of a tester: joined cannot be good.
     const tight = typedPhases('150M | 150M | 150M');
     const parts = { cable: { ...tight, PE: typed('>1G') }, bonded: tight, motor: { ...tight, PE: typed('0.1 Ω') } };
@@ -191,14 +186,14 @@ describe('what must be given', () => {
     expect(steps({ joined: stage('600M | 600M | 600M', PE) })).toContain('measure-pe-low-range');
   });
 
-  it('a joined stage that was not taken at all is asked for', () => {
+  it('a missing joined stage is asked for', () => {
     const nothing = { joined: stage(' | | ', '') };
     expect(assess(nothing).verdict).toBe('undecided');
     expect(steps(nothing)).toEqual(['measure-joined', 'measure-pe-low-range']);
   });
 });
 
-describe('a reading or row that is taken back never makes a go', () => {
+describe('removing a reading or row never makes a go', () => {
   const bondedBad = typedPhases('2M | 3M | 5G');
 
   it('a bonded row that shows cores leaking to each other', () => {

@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import type { StageReadings } from '../../../../../src/calculators/isolation/rule/input.ts';
 import { judgeCable, judgeMotor, peFinding } from '../../../../../src/calculators/isolation/rule/parts.ts';
-import { judgeAfterTrip } from '../../../../../src/kernel/assessment/insulation-point.ts';
+import { judgeAfterTrip } from '../../../../../src/kernel/assessment/judge-insulation.ts';
 import { limitValue } from '../../../../../src/kernel/limits.ts';
 import { intervalOf } from '../../../../../src/kernel/reading/interval.ts';
 import type { Reading } from '../../../../../src/kernel/reading/reading.ts';
@@ -20,7 +20,7 @@ function cable(core: StageReadings | undefined, bonded: string | undefined, ends
   return { status, showsBad, codes: findings.map(({ code }) => code) };
 }
 
-/** By a factor of temperature that is known. */
+/** With a known temperature factor. */
 function judgedAt(factor: number) {
   return (reading: Reading) =>
     judgeAfterTrip(reading, intervalOf(reading), limitValue('after-trip-point'), { lo: factor, hi: factor });
@@ -59,7 +59,7 @@ describe('the cable alone', () => {
     expect(cable(undefined, '5G | 1M | 5G').status).toBe('bad');
   });
 
-  it('is neither while nothing was taken', () => {
+  it('is neither if nothing was taken', () => {
     expect(cable(undefined, undefined)).toEqual({ status: 'not-taken', showsBad: false, codes: [] });
   });
 
@@ -84,7 +84,7 @@ describe('the cable alone', () => {
     expect(judged.status).toBe(status);
   });
 
-  it('of which an end may still be connected proves nothing, but its bad readings are kept in mind', () => {
+  it('with an end that may still be connected proves nothing, but its bad readings are remembered', () => {
     expect(cable(stage('5G | 1M | 5G', '0.3 Ω'), good)).toMatchObject({ status: 'undecided', showsBad: true });
   });
 });
@@ -121,7 +121,7 @@ describe('the motor alone', () => {
     expect(motor('20M | 20M | 20M', '0.1 Ω', 4)).toMatchObject({ status: 'bad', showsBad: true });
   });
 
-  it('is neither while it was not taken', () => {
+  it('is neither if it was not taken', () => {
     expect(judgeMotor({} as Parameters<typeof judgeMotor>[0], judgedAt(1), true).status).toBe('not-taken');
   });
 });

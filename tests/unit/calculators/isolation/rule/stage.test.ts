@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { judgeStage } from '../../../../../src/calculators/isolation/rule/stage.ts';
-import { judgeAfterTrip } from '../../../../../src/kernel/assessment/insulation-point.ts';
+import { judgeAfterTrip } from '../../../../../src/kernel/assessment/judge-insulation.ts';
 import { limitValue } from '../../../../../src/kernel/limits.ts';
 import { type Instrument, type Interval, intervalOf } from '../../../../../src/kernel/reading/interval.ts';
 import type { Reading } from '../../../../../src/kernel/reading/reading.ts';

@@ -52,7 +52,7 @@ describe('the row of the table', () => {
     expect(choose(object, rated).row).toBe(row);
   });
 
-  it('is the lower voltage where something sensitive stays on', () => {
+  it('is the lower voltage if something sensitive stays connected', () => {
     expect(choose('wiring', 400, undefined, 'off', 'connected').row).toBe('test-voltage-sensitive');
   });
 
@@ -84,7 +84,7 @@ describe('what is set on the tester', () => {
     expect([fromVolts, toVolts]).toEqual([from, to]);
   });
 
-  it('over-range is no statement', () => {
+  it('over-range does not count as stated', () => {
     const input: TestVoltageInput = {
       object: 'winding',
       rated: volts(400),
@@ -97,7 +97,7 @@ describe('what is set on the tester', () => {
 });
 
 describe('a circuit between the AC and the DC end of extra-low voltage', () => {
-  it('is extra-low by what its owner says of it, with a caution; a brake coil leaves open what feeds it', () => {
+  it('is extra-low if its owner says so, with a caution; for a brake coil the supply stays open', () => {
     expect(codes(choose('extra-low', 110, 250))).toContain('extra-low-only-dc');
     expect(codes(choose('extra-low', 50, 250))).not.toContain('extra-low-only-dc');
     const brake = choose('brake-coil', 103, 250);
@@ -107,14 +107,14 @@ describe('a circuit between the AC and the DC end of extra-low voltage', () => {
   });
 });
 
-describe('what hangs on the conductors', () => {
+describe('what is connected to the conductors', () => {
   it('a drive stops everything, even beside a voltage that is too high', () => {
     expect(choose('winding', 400, 500, 'connected').verdict).toBe('undecided');
     expect(choose('winding', 400, 500, 'connected').findings.some(({ severity }) => severity === 'stop')).toBe(true);
     expect(choose('winding', 400, 5000, 'connected').findings.some(({ severity }) => severity === 'stop')).toBe(true);
   });
 
-  it('not stated is undecided, with the look that decides', () => {
+  it('not stated is undecided, with the check that decides', () => {
     expect(choose('winding', 400, 500, 'unknown').verdict).toBe('undecided');
     expect(choose('winding', 400, 500, 'unknown').next.map(({ code }) => code)).toContain('take-drive-off');
     expect(choose('winding', 400, 500, 'unknown').next.map(({ code }) => code)).not.toContain('set-the-tester');

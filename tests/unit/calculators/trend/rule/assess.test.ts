@@ -1,8 +1,8 @@
 import { describe, expect, test } from 'vitest';
 import { assessTrend } from '../../../../../src/calculators/trend/rule/assess.ts';
 import { findDrops } from '../../../../../src/calculators/trend/rule/drops.ts';
-import { meetingOf, percentPerYear } from '../../../../../src/calculators/trend/rule/fit.ts';
 import type { TrendInput, TrendRow } from '../../../../../src/calculators/trend/rule/input.ts';
+import { meetingOf, percentPerYear } from '../../../../../src/calculators/trend/rule/line-fit.ts';
 import { formatDay } from '../../../../../src/kernel/reading/calendar-date.ts';
 import {
   celsius,
@@ -16,7 +16,7 @@ import { found } from '../../../../support/found.ts';
 
 const firstDay = 16_000;
 
-/** A reading a year from 2013-10 on, at the temperature of the limit, in MΩ where it is a number. */
+/** A reading per year from 2013-10, at the temperature of the limit; numbers are in MΩ. */
 function record(readings: (number | Reading)[], more: Partial<TrendInput> = {}): TrendInput {
   const rows = readings.map((one, year): TrendRow => {
     const reading = typeof one === 'number' ? ohms(one * 1e6) : one;
@@ -32,7 +32,7 @@ const codes = (input: TrendInput) => assessTrend(input).findings.map(({ code }) 
 const falling = Array.from({ length: 8 }, (_, year) => 1000 * 0.9 ** year);
 
 describe('a steady fall', () => {
-  test('is told in percent a year, and a line without scatter has a range of nothing', () => {
+  test('is stated in percent per year, and a line without scatter has a range of zero', () => {
     const { fit } = assessTrend(record(falling));
     expect(percentPerYear(fit?.slope ?? 0)).toBeCloseTo(-10, 9);
     expect(percentPerYear(fit?.range.lo ?? 0)).toBeCloseTo(-10, 9);
@@ -64,7 +64,7 @@ describe('a steady fall', () => {
   });
 });
 
-describe('it cannot tell', () => {
+describe('it cannot decide', () => {
   test('from four readings, or from less than a year', () => {
     expect(codes(record([900, 880, 870, 860]))).toContain('trend-too-few');
     const weekly = record([900, 910, 890, 905, 900]);
@@ -75,11 +75,11 @@ describe('it cannot tell', () => {
     expect(assessTrend(weekly).verdict).toBe('undecided');
   });
 
-  test('whether it falls, where scatter allows both', () => {
+  test('whether it falls, if scatter allows both', () => {
     expect(codes(record([900, 950, 880, 940, 890, 930]))).toContain('trend-direction-unknown');
   });
 
-  test('where the newest row is kept out, or one without a date', () => {
+  test('if the newest row or one without a date is excluded', () => {
     const keptOut = { line: 9, cells: [], code: 'temperature-missing' } as const;
     const withRow = (day: number | undefined) => {
       const input = record(falling);
@@ -95,7 +95,7 @@ describe('it cannot tell', () => {
     expect(codes(record(falling, { machineClass: 'pre-1970' }))).toContain('trend-rated-voltage-missing');
   });
 
-  test('where another kind of correction leaves the newest bound on either side of the minimum', () => {
+  test('if another correction method puts the newest bound on the other side of the minimum', () => {
     // At 20 °C: more than 25 MΩ is more than 6.25 MΩ by the halving rule, and above it by the formulas.
     const readings = [90, 89, 88, 87, 86, overOhms(25e6)];
     const input = record(readings, { correction: 'thermosetting' });
@@ -107,7 +107,7 @@ describe('it cannot tell', () => {
     expect(assessTrend(low).verdict).toBe('undecided');
   });
 
-  test('where the kinds of correction differ', () => {
+  test('if the correction methods differ', () => {
     // At 20 °C: 16 MΩ is 4 MΩ by the halving rule, and 12 MΩ by the formulas.
     const input = record([17, 17, 16.5, 16.5, 16]);
     for (const row of input.table.rows) row.temperature = celsius(20);
@@ -130,14 +130,14 @@ describe('sudden falls', () => {
     expect(findDrops(known(...values))).toEqual(drops);
   });
 
-  test('one that is not made good keeps a go away', () => {
+  test('one without recovery prevents a go', () => {
     expect(assessTrend(record([900, 880, 890, 870, 880, 300])).verdict).toBe('undecided');
     expect(codes(record([900, 880, 890, 300, 880, 870, 860]))).toContain('trend-drop-recovered');
   });
 });
 
-describe('bounds are no values', () => {
-  test('over-range takes no part in the line', () => {
+describe('bounds are not values', () => {
+  test('over-range is not part of the line', () => {
     const plain = assessTrend(record(falling));
     const input = record([...falling]);
     input.table.rows.splice(3, 0, {
@@ -150,13 +150,13 @@ describe('bounds are no values', () => {
     expect(found.findings.map(({ code }) => code)).toContain('trend-over-range');
   });
 
-  test('one that lies above the line contradicts it', () => {
+  test('one above the line contradicts it', () => {
     const early = record([overOhms(5e9), ...falling]);
     expect(codes(early)).toContain('trend-over-range-contradicts');
     expect(assessTrend(early).verdict).toBe('undecided');
   });
 
-  test('the newest one tells only as much as its bound', () => {
+  test('the newest one proves only its bound', () => {
     expect(codes(record([...falling, overOhms(1e6)]))).toContain('trend-last-unknown');
     expect(codes(record([...falling, overOhms(1e8)]))).toContain('trend-last-above');
     expect(assessTrend(record([...falling, underOhms(1e6)])).verdict).toBe('no-go');
@@ -193,7 +193,7 @@ describe('zero', () => {
   });
 });
 
-test('a reading that its correction would make endless is no worse than half of it', () => {
+test('a reading that its correction would make infinite is not worse than half of it', () => {
   const verdict = (last: number) => {
     const input = record([...falling, ohms(last)]);
     for (const row of input.table.rows) row.temperature = celsius(45);
@@ -212,7 +212,7 @@ describe('a bound that is newer than the last value', () => {
     expect(assessTrend(bounded).verdict).toBe('undecided');
   });
 
-  test('makes the record of values too short where it covers less than it must look ahead', () => {
+  test('makes the record of values too short if it covers less than it must predict', () => {
     const quarterly = (readings: (number | Reading)[]) => {
       const input = record(readings);
       input.table.rows.forEach((row, quarter) => {
@@ -240,14 +240,14 @@ describe('the newest day', () => {
     return assessTrend(input);
   };
 
-  test('has its lowest reading told, whichever was noted last, with times of day as well', () => {
+  test('counts by its lowest reading, whichever was noted last, with times of day too', () => {
     for (const minutes of [0, 5, 600]) {
       const { verdict, findings } = sameDay(minutes, 1);
       expect([verdict, found(findings, 'trend-last-below').correctedOhms]).toEqual(['no-go', 1e6]);
     }
   });
 
-  test('that lies further back than a go looks ahead gives no go, and the reading to take is told', () => {
+  test('that is older than a go lasts gives no go, and a new reading is asked for', () => {
     const lastDay = firstDay + 7 * 365.25;
     const fresh = assessTrend(record(falling, { today: lastDay + 300 }));
     expect(fresh.verdict).toBe('go');

@@ -1,19 +1,19 @@
 import { describe, expect, test } from 'vitest';
-import type { TableReading } from '../../../../../src/calculators/trend/rule/input.ts';
+import type { TableOptions } from '../../../../../src/calculators/trend/rule/input.ts';
 import { readTrendTable } from '../../../../../src/calculators/trend/rule/table.ts';
 import { formatDay } from '../../../../../src/kernel/reading/calendar-date.ts';
 import { formatReading } from '../../../../../src/kernel/reading/format-reading.ts';
 
-const read = (text: string, how: TableReading = {}) =>
+const read = (text: string, how: TableOptions = {}) =>
   readTrendTable(
     text.split('\n').map((line) => line.split(';')),
     how,
   );
-const rowsOf = (text: string, how: TableReading = {}) =>
+const rowsOf = (text: string, how: TableOptions = {}) =>
   read(text, how).rows.map(
     (row) => `${formatDay(row.day)} ${formatReading(row.reading)} ${formatReading(row.temperature)}`,
   );
-const reasonsOf = (text: string, how: TableReading = {}) =>
+const reasonsOf = (text: string, how: TableOptions = {}) =>
   read(text, how).keptOut.map(({ line, code }) => `${line} ${code}`);
 
 describe('columns', () => {
@@ -27,7 +27,7 @@ describe('columns', () => {
     expect(read(text).unused).toEqual(['Tester']);
   });
 
-  test('a unit in the cell goes before that of the head', () => {
+  test('a unit in the cell takes precedence over that of the head', () => {
     expect(rowsOf('Date;R (MΩ);Temp\n2021-05-03;800 kΩ;20')).toEqual(['2021-05-03 800 kΩ 20 °C']);
   });
 
@@ -51,7 +51,7 @@ describe('columns', () => {
   });
 });
 
-describe('rows that are kept out', () => {
+describe('excluded rows', () => {
   test.each([
     ['3/5/2021;450M;25', '1 date-ambiguous'],
     ['2021-05-03;450;25', '1 reading-unreadable'],
@@ -65,7 +65,7 @@ describe('rows that are kept out', () => {
     expect(reasonsOf(text)).toEqual([reason]);
   });
 
-  test('a day that has not come, and the same row twice', () => {
+  test('a future day, and the same row twice', () => {
     expect(reasonsOf('2021-05-03;450M;25', { today: 18_000 })).toEqual(['1 date-in-future']);
     expect(reasonsOf('2021-05-03;450M;25\n\n2021-05-03;0.45 GΩ;25')).toEqual([]);
     expect(reasonsOf('2021-05-03;450M;25\n\n2021-05-03;450M;25')).toEqual(['3 same-as-before']);
@@ -87,7 +87,7 @@ describe('numbers', () => {
     expect(rowsOf('2021-05-03;1.250,5 kΩ;25,5', { decimalMark: ',' })).toEqual(['2021-05-03 1.2505 MΩ 25.5 °C']);
   });
 
-  test('a known mark leaves no point in doubt, and the other mark only parts thousands', () => {
+  test('with a known mark no point is in doubt, and the other mark only separates thousands', () => {
     expect(reasonsOf('2021-05-03;450.000 MΩ;25')).toEqual(['1 reading-unreadable']);
     expect(rowsOf('2021-05-03;450.000 MΩ;25', { decimalMark: '.' })).toEqual(['2021-05-03 450.000 MΩ 25 °C']);
     expect(rowsOf('2021-05-03;450.000 MΩ;25', { decimalMark: ',' })).toEqual(['2021-05-03 450.000 GΩ 25 °C']);

@@ -21,7 +21,7 @@ function allSlopes(list: readonly Point[]): number[] {
 }
 
 describe('the robust slope', () => {
-  test('of a straight line is its slope, with a range of nothing', () => {
+  test('of a straight line is its slope, with a range of zero', () => {
     const line = Array.from({ length: 10 }, (_, x): Point => [x, 7 - 2 * x]);
     expect(robustSlope(line)).toEqual({ slope: -2, range: { lo: -2, hi: -2 } });
   });
@@ -31,7 +31,7 @@ describe('the robust slope', () => {
     expect(robustSlope(wild)?.slope).toBe(-1);
   });
 
-  test('has a range from five points on, and none below', () => {
+  test('has a range from five points on, and no range below', () => {
     const line = (count: number) => Array.from({ length: count }, (_, x): Point => [x, (x * 7) % 5]);
     expect(robustSlope(line(4))?.range).toBeUndefined();
     expect(robustSlope(line(5))?.range).toBeDefined();
@@ -74,7 +74,7 @@ describe('the robust slope', () => {
     );
   });
 
-  test('is none where a point or a slope is no number or endless', () => {
+  test('is undefined if a point or a slope is not finite', () => {
     const line = Array.from({ length: 8 }, (_, x): Point => [x, -x]);
     for (const wrong of [Number.NaN, Number.NEGATIVE_INFINITY]) {
       expect(robustSlope([...line, [8, wrong]])).toBeUndefined();
@@ -130,7 +130,7 @@ describe('the ranks left out', () => {
     expect(ranksLeftOut(ones(61), 0.025, 1.959964)).toBeGreaterThan(exact);
   });
 
-  test('the chances are those of all orders, with ties too', () => {
+  test('the probabilities are those of all orders, with ties too', () => {
     fc.assert(
       fc.property(fc.array(fc.integer({ min: 1, max: 4 }), { minLength: 1, maxLength: 12 }), (ties) => {
         const chances = inversionDistribution(ties);

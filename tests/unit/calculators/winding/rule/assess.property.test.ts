@@ -14,7 +14,7 @@ function withReading(input: WindingInput, at: WindingPair, reading: Reading): Wi
   return { ...input, readings: { ...input.readings, [at]: reading } };
 }
 
-/** Worse: the highest raised, or the lowest lowered, so that it goes further from both others. */
+/** Worse: the highest raised, or the lowest lowered, so that it is further from both others. */
 function movedAway(input: WindingInput, factor: number, up: boolean): WindingInput | undefined {
   const values = windingPairs.flatMap((at) => {
     const reading = input.readings[at];

@@ -21,7 +21,7 @@ const codes = (input: WindingInput) => assessWinding(input).findings.map(({ code
 
 describe('assessWinding', () => {
   it.each([
-    // Three readings, verdict, deciding code, the reasoning.
+    // Three readings, verdict, deciding code, reason.
     ['1.200R', '1.210R', '1.205R', 'go', 'winding-balanced', 'at most 0.5 % from the mean with a step of a milliohm'],
     ['1.100R', '1.100R', '1.232R', 'no-go', 'winding-unbalanced', 'mean 1.144, 0.088 away: 7.7 %, above 5 %'],
     ['1.100R', '1.100R', '1.155R', 'undecided', 'winding-between-limits', 'mean 1.1183, 0.037 away: 3.3 %'],
@@ -59,13 +59,13 @@ describe('assessWinding', () => {
     }
   });
 
-  it('takes a wider accuracy of the meter as less evidence, never as more', () => {
+  it('treats a wider accuracy of the meter as less evidence, never as more', () => {
     const input = winding('1.200R', '1.210R', '1.205R');
     const verdicts = [0, 0.5, 1, 2, 5].map((percent) => assessWinding({ ...input, instrument: { percent } }).verdict);
     expect(verdicts).toEqual(['go', 'go', 'go', 'undecided', 'undecided']);
   });
 
-  it('asks for a milliohm meter where the display is too coarse, for the motor alone where it fails', () => {
+  it('asks for a milliohm meter if the display is too coarse, for the motor alone if it fails', () => {
     expect(assessWinding(winding('1.2R', '1.2R', '1.2R')).next.map(({ code }) => code)).toEqual(['use-milliohm-meter']);
     expect(assessWinding(winding('1.2R', '1.2R', '0.4R')).next.map(({ code }) => code)).toEqual(['measure-at-motor']);
   });
@@ -103,7 +103,7 @@ describe('the leads', () => {
     return [verdict, ...findings.map(({ code }) => code)];
   };
 
-  it('are taken off each reading, and then the difference counts for more', () => {
+  it('are subtracted from each reading, so that the difference counts for more', () => {
     // 1.40, 1.40 and 1.52 are left: mean 1.44, 5.6 % away; as read, 2.00, 2.00 and 2.12 deviate by 3.9 %.
     const { findings } = assessWinding(
       winding('2.00R', '2.00R', '2.12R', { leads: 'subtract', leadOhms: read('0.60R') }),
@@ -222,7 +222,7 @@ describe('deviationInterval', () => {
     expect(hi).toBeCloseTo(1.9607843, 6);
   });
 
-  it('is zero at least where one value fits all three', () => {
+  it('has a minimum of zero if one value fits all three', () => {
     expect(
       deviationInterval([
         { lo: 9, hi: 11 },

@@ -24,16 +24,16 @@ describe('each winding by itself', () => {
     expect(deltaPhases({ UV: 2, VW: 2, WU: 2 })).toEqual({ UV: 3, VW: 3, WU: 3 });
   });
 
-  it('in a delta of which one winding is open: the pair reads both others in a row', () => {
+  it('in a delta with one open winding: its pair reads both others in series', () => {
     expect(deltaPhases({ UV: 2, VW: 1, WU: 1 })).toEqual({ UV: Number.POSITIVE_INFINITY, VW: 1, WU: 1 });
   });
 
-  it('below zero where no star reads so', () => {
+  it('negative if no star has these readings', () => {
     expect(starPhases({ UV: 5, VW: 1, WU: 1 }).W).toBeLessThan(0);
   });
 });
 
-describe('the winding that stands apart', () => {
+describe('the winding that differs', () => {
   it('in a star is the one that the odd reading does not go through', () => {
     // U has lost turns: 0.8, 1, 1 Ω reads 1.8, 2.0, 1.8 Ω.
     expect(oddPhase(within(1.8, 2, 1.8))).toEqual({ name: 'U', side: 'low' });
@@ -46,11 +46,11 @@ describe('the winding that stands apart', () => {
     expect(oddDeltaWinding(within(1.5, 1.875, 1.875))).toEqual({ name: 'UV', side: 'low' });
   });
 
-  it('is not named where the readings are too coarse to tell', () => {
+  it('is not named if the readings are too coarse', () => {
     expect(oddPhase(within(1.8, 2, 1.8, 0.2))).toBeUndefined();
   });
 
-  it('is not named where all three differ', () => {
+  it('is not named if all three differ', () => {
     expect(oddPhase(within(1.8, 2, 2.2))).toBeUndefined();
     expect(oddDeltaWinding(within(1.8, 2, 2.2))).toBeUndefined();
   });

@@ -1,6 +1,6 @@
 import type { FromPage } from './messages.ts';
 
-// On every page: registers the worker, and says when a newer version of the site waits. Nothing changes by itself.
+// On every page: registers the worker and announces a waiting version. Nothing changes without the person.
 
 const root = document.documentElement.dataset.base ?? '/';
 
@@ -22,14 +22,14 @@ async function begin(): Promise<void> {
       if (coming.state === 'installed' && workers.controller) void offer(registration);
     });
   });
-  // A tablet keeps a page open for days: it looks again when it is taken up.
+  // A tablet keeps a page open for days, so check again when the page is shown.
   document.addEventListener('visibilitychange', () => {
     if (document.visibilityState === 'visible') void registration.update().catch(() => undefined);
   });
 }
 
-/** What is said is fetched only then: pages are opened far more often than versions change. */
+/** Loaded only when needed: pages are opened far more often than versions change. */
 async function offer(registration: ServiceWorkerRegistration): Promise<void> {
-  const { offerUpdate } = await import('./notice.ts');
+  const { offerUpdate } = await import('./update-notice.ts');
   offerUpdate(registration, location.pathname.slice(root.length));
 }

@@ -1,7 +1,7 @@
 import { lastIn } from '../../../kernel/reading/last-in.ts';
-import { heightAt, type Point, robustSlope } from './theil-sen.ts';
+import { type FitPoint, heightAt, robustSlope } from './theil-sen.ts';
 
-/** Days of a year on average. */
+/** Mean days in a year. */
 export const daysPerYear = 365.25;
 
 /** A line through the logarithms (to ten) of the corrected resistances against time in years. */
@@ -9,36 +9,36 @@ export interface TrendFit {
   /** Decades a year; below zero the insulation falls. */
   slope: number;
   range: { lo: number; hi: number };
-  /** Where the line stands at the last day, as log10 of Ω: for the slope itself, its lowest and its highest. */
+  /** Height of the line at the last day, as log10 of Ω: for the slope itself, its lowest and its highest value. */
   heights: { middle: number; lo: number; hi: number };
   firstDay: number;
   lastDay: number;
-  /** How many readings it rests on. */
+  /** How many readings it uses. */
   count: number;
 }
 
-/** When the line meets a minimum, in days from 1970-01-01; Infinity where it never does. */
+/** When the line meets a minimum, in days from 1970-01-01; Infinity if never. */
 export interface Meeting {
   earliest: number;
   latest: number;
 }
 
-export interface DatedValue {
+interface DatedValue {
   day: number;
   /** In Ω, above zero. */
   corrected: number;
 }
 
 /**
- * Undefined where there are too few readings for a range of the slope, or a point is no number. `values` in the order of
- * their days.
+ * Undefined with too few readings for a range of the slope, or if a point is not finite. `values` in order of their
+ * days.
  */
 export function fitTrend(values: readonly DatedValue[]): TrendFit | undefined {
   const first = values[0];
   const last = lastIn(values);
   if (first === undefined || last === undefined) return undefined;
   // Years as x, with the last day as zero, so that heights are those of today.
-  const points = values.map(({ day, corrected }): Point => [(day - last.day) / daysPerYear, Math.log10(corrected)]);
+  const points = values.map(({ day, corrected }): FitPoint => [(day - last.day) / daysPerYear, Math.log10(corrected)]);
   const line = robustSlope(points);
   if (line?.range === undefined) return undefined;
   const { slope, range } = line;
@@ -50,9 +50,9 @@ export function fitTrend(values: readonly DatedValue[]): TrendFit | undefined {
 }
 
 /**
- * The range of days in which the line meets `minimum` (Ω): from the steepest fall that the range of the slope holds to
- * the least steep one. It starts from the line or from the last reading, whichever is lower for the earliest day and
- * higher for the latest, since the last reading may already tell more than the line.
+ * The range of days in which the line meets `minimum` (Ω): from the steepest fall in the range of the slope to the
+ * least steep one. It starts from the line or from the last reading, whichever is lower for the earliest day and higher
+ * for the latest, since the last reading may be more recent evidence than the line.
  */
 export function meetingOf({ range, heights, lastDay }: TrendFit, lastValue: number, minimum: number): Meeting {
   const last = Math.log10(lastValue);
@@ -69,12 +69,12 @@ function daysUntil(height: number, slope: number, minimum: number): number {
   return slope < 0 ? (above / -slope) * daysPerYear : Number.POSITIVE_INFINITY;
 }
 
-/** Where the line stands at a day, in Ω. */
+/** Height of the line at a day, in Ω. */
 export function lineAt({ slope, heights, lastDay }: TrendFit, day: number): number {
   return 10 ** (heights.middle + (slope * (day - lastDay)) / daysPerYear);
 }
 
-/** The change in a year in percent, for a slope in decades a year: -0.0458 is a loss of 10 %. */
+/** The change per year in percent, for a slope in decades per year: -0.0458 is a loss of 10 %. */
 export function percentPerYear(slope: number): number {
   return (10 ** slope - 1) * 100;
 }

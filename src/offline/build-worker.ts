@@ -6,10 +6,10 @@ import type { ShippedPackages } from '../shipped/licences.ts';
 
 const root = join(import.meta.dirname, '../..');
 
-/** Stands in the worker's source for the list of files, as Workbox documents it. */
+/** Placeholder for the list of files in the worker's source, as Workbox documents it. */
 const placeOfList = 'self.__WB_MANIFEST';
 
-/** Files of the built folder that the pages don't need: they are fetched only when somebody asks for them. */
+/** Files of the built folder that the pages don't need, so the device does not keep them. */
 const notNeededOffline = /^(\.|schema\/|robots\.txt$|sitemap|sw\.js$)/;
 
 /** The service worker as one script, still without its list of files. */
@@ -17,8 +17,8 @@ export const bundledWorker = (shipped: ShippedPackages) =>
   classicScript(join(root, 'src/offline/service-worker.ts'), 'worker', shipped);
 
 /**
- * Writes the service worker with the list of all files of the finished site, the search index among them. The files
- * are listed by the address that people open and with their hash, so that no file of another version gets in.
+ * Writes the service worker with the list of all files of the finished site, the search index among them. The list has
+ * the address that people open and the hash, so that no file of another version gets in.
  */
 export async function addOfflineUse(
   folder: string,
@@ -36,11 +36,11 @@ export async function addOfflineUse(
   return { files: files.length, bytes: files.reduce((sum, { content }) => sum + content.length, 0) };
 }
 
-/** `articles/x/index.html` is opened as `articles/x/`; asking a host for the file itself may be redirected. */
+/** `articles/x/index.html` is opened as `articles/x/`; a host may redirect requests for the file itself. */
 function listed(file: string, content: Buffer): { url: string; revision: string | null; integrity: string } {
   const hash = createHash('sha256').update(content).digest('base64');
   const url = file.replace(/(^|\/)index\.html$/, '$1') || './';
-  // A file that carries its own hash in its name needs no second one.
+  // A file with a hash in its name needs no second one.
   const revision = file.startsWith('_astro/') ? null : hash.slice(0, 16);
   return { url, revision, integrity: `sha256-${hash}` };
 }

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { checkFit } from '../../../../../src/calculators/isolation/rule/fit.ts';
+import { checkFit } from '../../../../../src/calculators/isolation/rule/parallel-check.ts';
 import { found } from '../../../../support/found.ts';
 import { typedPhases } from '../../../../support/typed.ts';
 
@@ -18,8 +18,8 @@ describe('all stages taken', () => {
   const cable = '900M | 900M | 900M';
   const parts = { cable, bonded: cable, motor: '300M | 300M | 300M' };
 
-  it('fit where joined is what cable and motor make side by side', () => {
-    // 900/3 and 300 MΩ side by side are 150 MΩ.
+  it('fit if joined is cable in parallel with motor', () => {
+    // 900/3 and 300 MΩ in parallel are 150 MΩ.
     expect(codes('150M | 150M | 150M', parts)).toEqual(['fit']);
   });
 
@@ -32,7 +32,7 @@ describe('all stages taken', () => {
     expect(codes('80M | 80M | 80M', parts)).toContain('joined-too-low');
   });
 
-  it('count a step of the display where that is more than the error', () => {
+  it('count a step of the display if that is more than the error', () => {
     // A tester's zero is anything up to one step; a multimeter finds the motor at half an ohm.
     const dead = { cable, bonded: '900M | 900M | 900M', motor: '0.5 Ω | 0.5 Ω | 0.5 Ω' };
     expect(codes('0.00M | 0.00M | 0.00M', dead)).toEqual(['fit']);
@@ -40,7 +40,7 @@ describe('all stages taken', () => {
     expect(codes('0.50M | 0.50M | 0.50M', dead)).toContain('joined-too-high');
   });
 
-  it('give a figure of one digit no room down to nothing', () => {
+  it('never extend a one-digit figure down to zero', () => {
     for (const [one, other] of [
       ['1G', '900M'],
       ['800M', '1G'],
@@ -57,7 +57,7 @@ describe('all stages taken', () => {
     }
   });
 
-  it('forgive a step of the display only where it decides nothing', () => {
+  it('ignore a step of the display only if it decides nothing', () => {
     const dead = { cable, bonded: cable, motor: '0.5 Ω | 0.5 Ω | 0.5 Ω' };
     expect(codes('0.1M | 0.1M | 0.1M', dead)).toEqual(['fit']);
     expect(codes('1M | 1M | 1M', dead)).toContain('joined-too-high');
@@ -85,13 +85,13 @@ describe('all stages taken', () => {
     ]);
   });
 
-  it('do not fit where joined passes the point and the parts together can’t', () => {
+  it('do not fit if joined passes the point and the parts together can’t', () => {
     const tight = '120M | 120M | 120M';
     expect(codes('110M | 110M | 110M', { cable: tight, bonded: tight, motor: tight })).toContain('joined-too-high');
     expect(codes('90M | 90M | 90M', { cable: tight, bonded: tight, motor: tight })).toEqual(['fit']);
   });
 
-  it('say nothing of a terminal that is missing', () => {
+  it('say nothing about a missing terminal', () => {
     expect(codes('150M | | ', parts)).toEqual(['fit']);
     expect(codes(' | | ', parts)).toEqual([]);
     expect(codes('150M | 150M | 150M', { ...parts, motor: '300M | | ' })).toEqual([]);
@@ -108,7 +108,7 @@ describe('all stages taken', () => {
 });
 
 describe('the value of a stage that was not taken', () => {
-  it('of the motor comes from joined and cable', () => {
+  it('of the motor follows from joined and cable', () => {
     const readings = { cable: '5G | 5G | 5G', bonded: '5G | 5G | 5G' };
     const implied = found(fit('2.000M | 2.000M | 2.000M', readings), 'implied-motor');
     // Joined 1.4 to 2.6 MΩ; three cores of 3.5 GΩ and more beside it hardly count.
@@ -116,25 +116,25 @@ describe('the value of a stage that was not taken', () => {
     expect(implied.highestOhms).toBeCloseTo(2.6058e6, -3);
   });
 
-  it('of the cable comes from joined and motor', () => {
+  it('of the cable follows from joined and motor', () => {
     const implied = found(fit('2.000M | 2.000M | 2.000M', { motor: '300M | 300M | 300M' }), 'implied-cable');
     // 2.6 MΩ beside 210 MΩ, once: the three readings of the motor are one and the same insulation.
     expect(implied.highestOhms).toBeCloseTo(1 / (1 / 2.6e6 - 1 / 210e6), 0);
   });
 
-  it('has no upper end where the known part may explain joined alone', () => {
+  it('has no upper end if the known part alone may explain joined', () => {
     const readings = '2.000M | 2.000M | 2.000M';
     const implied = found(fit(readings, { motor: readings }), 'implied-cable');
     expect(implied.highestOhms).toBeUndefined();
     expect(implied.lowestOhms).toBeGreaterThan(2e6);
   });
 
-  it('is reckoned from the lowest joined terminal', () => {
+  it('is calculated from the lowest joined terminal', () => {
     const [implied] = fit('600M | 2.000M | 600M', { cable: '5G | 5G | 5G' });
     expect(implied?.readings).toEqual(['joinedV']);
   });
 
-  it('is not reckoned from half a stage, or from joined alone', () => {
+  it('is not calculated from half a stage, or from joined alone', () => {
     expect(codes('2.000M | 2.000M | 2.000M', { cable: '5G | 5G | ' })).toEqual([]);
     expect(codes('2.000M | 2.000M | 2.000M', {})).toEqual([]);
     expect(codes('2.000M | 2.000M | 2.000M', { bonded: '5G | 5G | 5G' })).toEqual([]);

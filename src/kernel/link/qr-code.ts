@@ -9,8 +9,8 @@ export interface QrCode {
 
 const quietZone = 4;
 
-/** The QR code of an address at the lowest correction level, which holds most; the problem says so where it won't fit. */
-export function shareCode(address: string): Result<QrCode, Problem<'too-long-for-code'>> {
+/** The QR code of an address at the lowest correction level, which holds most, or a problem if it does not fit. */
+export function qrCodeOf(address: string): Result<QrCode, Problem<'too-long-for-code'>> {
   try {
     const { version, data } = encode(address, { ecc: 'L', boostEcc: true, border: quietZone });
     return succeeded({ version, rows: data });

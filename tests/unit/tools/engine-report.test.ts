@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { enginesThatRan, tellEngines } from '../../tools/engines-told.ts';
+import { enginesThatRan, reportEngines } from '../../tools/engine-report.ts';
 import type { Report } from '../../tools/report.ts';
 
 const report = (tests: [group: string, status: string][]): Report => ({
@@ -26,17 +26,17 @@ describe('the engines that the tests ran in', () => {
     expect(enginesThatRan(undefined)).toEqual([]);
   });
 
-  test('are missed only where they had to be there', async () => {
+  test('are missed only if they are required', async () => {
     const none = report([]);
-    expect((await tellEngines(none, '')).wanting).toEqual([]);
-    expect((await tellEngines(none, 'Chromium  WebKitGTK')).wanting).toEqual([
+    expect((await reportEngines(none, '')).wanting).toEqual([]);
+    expect((await reportEngines(none, 'Chromium  WebKitGTK')).wanting).toEqual([
       'no test ran in Chromium, which was installed for the tests',
       'no test ran in WebKitGTK, which was installed for the tests',
     ]);
-    expect((await tellEngines(report([['Firefox', 'failed']]), 'Firefox')).wanting).toEqual([]);
+    expect((await reportEngines(report([['Firefox', 'failed']]), 'Firefox')).wanting).toEqual([]);
   });
 
-  test('stand in a line of their own, beside those that are not there', async () => {
-    expect((await tellEngines(report([]))).line).toMatch(/^Browsers: –; .*not found: /);
+  test('are listed on one line with those that are missing', async () => {
+    expect((await reportEngines(report([]))).line).toMatch(/^Browsers: –; .*not found: /);
   });
 });

@@ -1,16 +1,15 @@
 import type { Step } from '../../kernel/assessment/assessment.ts';
-import { formatRounded } from '../../kernel/reading/format-reading.ts';
+import { inVolts } from '../../kernel/reading/format-reading.ts';
 import type { FindingSentences, StepSentences } from '../../kernel/words/sentences.ts';
 import type { BridgeFinding, BridgeStepCode } from './rule/assess.ts';
 
-// What both tests of the output stage say, apart from either: the page of one needs none of the other's words.
+// What both tests of the output stage say, in its own file, so that the page of one test does not load the words of the
+// other.
 
 type StageFinding = Extract<
   BridgeFinding,
   { code: 'bus-not-discharged' | 'bus-discharged' | 'motor-leads-not-stated' }
 >;
-
-const inVolts = (volts: number) => formatRounded(volts, 'V');
 
 export const busFindings: FindingSentences<StageFinding> = {
   'bus-not-discharged': ({ volts, touchVolts }) =>

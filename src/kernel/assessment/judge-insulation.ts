@@ -2,9 +2,9 @@ import { type Interval, times } from '../reading/interval.ts';
 import type { Reading } from '../reading/reading.ts';
 
 /**
- * How one insulation reading stands to a limit. `hot` looks bad only because the winding is warm, `cold` looks
- * good only because it is cold; `too-close` is within the stated accuracy; `bound-too-low` and
- * `bound-too-high` are over- and under-range readings that don't reach the limit.
+ * One insulation reading compared with a limit. `hot` looks bad only because the winding is warm, `cold` looks good
+ * only because it is cold; `too-close` is within the stated accuracy; `bound-too-low` and `bound-too-high` are over-
+ * and under-range readings that don't reach the limit.
  */
 export type PointJudgement =
   | 'good'
@@ -17,9 +17,9 @@ export type PointJudgement =
   | 'bound-too-high';
 
 /**
- * After a trip: good only if the reading itself and its value at the reference temperature both reach `point`
- * (Ω), bad only if both stay below. `factor` converts to the reference temperature; where the temperature is
- * unknown it is an interval.
+ * After a trip: good only if the reading itself and its value at the reference temperature both reach `point` (Ω), bad
+ * only if both stay below. `factor` converts to the reference temperature; it is an interval if the temperature is
+ * unknown.
  */
 export function judgeAfterTrip(reading: Reading, interval: Interval, point: number, factor: Interval): PointJudgement {
   const corrected = times(interval, factor);

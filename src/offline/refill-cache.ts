@@ -2,8 +2,8 @@
 import type { PrecacheController } from 'workbox-precaching';
 
 /**
- * Fetches again what the browser has thrown out for want of space, if the server still has the same files; a file of
- * another version fails its integrity and stays out.
+ * Fetches again what the browser has evicted, if the server still has the same files; a file of another version fails
+ * its integrity check and is not stored.
  */
 export async function mendCache(controller: PrecacheController): Promise<void> {
   const cache = await caches.open(controller.strategy.cacheName);

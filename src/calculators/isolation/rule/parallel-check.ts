@@ -5,7 +5,7 @@ import { type LimitId, limitValue } from '../../../kernel/limits.ts';
 import { asRead, byLastDigit, type Interval, intervalOf, times } from '../../../kernel/reading/interval.ts';
 import type { Reading } from '../../../kernel/reading/reading.ts';
 
-/** What a part alone would read; an end that is absent is open. */
+/** What a part alone would read; a missing end is unbounded. */
 interface Implied {
   lowestOhms?: number;
   highestOhms?: number;
@@ -13,9 +13,9 @@ interface Implied {
 
 export interface FitPayloads {
   fit: Nothing;
-  /** `mostOhms`: what cable and motor side by side reach at most. */
+  /** `mostOhms`: the most that cable and motor in parallel can read. */
   'joined-too-high': { phase: Phase; mostOhms: number; joinedOhms: number };
-  /** `leastOhms`: what cable and motor side by side stay above. */
+  /** `leastOhms`: the least that cable and motor in parallel can read. */
   'joined-too-low': { phase: Phase; leastOhms: number; joinedOhms: number };
   'joined-needs-bonded': { phase: Phase };
   'implied-motor': Implied;
@@ -36,15 +36,16 @@ interface Rows {
 const limits: LimitId[] = ['insulation-tester-error'];
 
 /**
- * Cross-check by the parallel law. Always with the widest error that an insulation tester may have: insulation
- * readings taken minutes apart rarely agree better, and a check that a looser statement could switch off would be no check.
- * The windings meet in the motor, so a joined reading lies between core and motor alone side by side, at most, and
- * all cores and the motor side by side, at least. `motorChange` converts the motor's readings to the temperature at
- * which the joined ones were taken.
+ * Cross-check by the parallel law, always with the widest error that an insulation tester may have: insulation readings
+ * taken minutes apart rarely agree better, and stating a wider accuracy must not switch the check off. The windings
+ * meet in the motor, so a joined reading is at most one core in parallel with the motor, and at least all cores in
+ * parallel with the motor. `motorChange` converts the motor's readings to the temperature at which the joined ones were
+ * taken.
  */
 export function checkFit({ joined, cable, bonded, motor }: Rows, motorChange: Interval = asRead): FitFinding[] {
-  const cores = cable && phases.map((phase) => lower(read(cable[phase]), bonded && read(bonded[phase])));
-  const windings = motor && phases.map((phase) => times(read(motor[phase]), motorChange));
+  const cores =
+    cable && phases.map((phase) => lower(readingBounds(cable[phase]), bonded && readingBounds(bonded[phase])));
+  const windings = motor && phases.map((phase) => times(readingBounds(motor[phase]), motorChange));
   const complete = (row: Phases<Reading> | undefined) => row && phases.every((phase) => row[phase].kind !== 'missing');
   const worst = lowestPhase(joined);
   if (worst === undefined) return [];
@@ -53,15 +54,18 @@ export function checkFit({ joined, cable, bonded, motor }: Rows, motorChange: In
     return compare(joined, cores, windings, allKnown, complete(bonded) === true);
   }
   const index = phases.indexOf(worst);
-  if (cores && complete(cable)) return implied('implied-motor', worst, read(joined[worst]), cores, index);
-  // Each reading of the motor is already that of all three windings: one of them counts.
+  if (cores && complete(cable)) return implied('implied-motor', worst, readingBounds(joined[worst]), cores, index);
+  // Each motor reading already covers all three windings, so only one counts.
   const winding = windings?.slice(index, index + 1);
-  if (winding && complete(motor)) return implied('implied-cable', worst, read(joined[worst]), winding, 0);
+  if (winding && complete(motor)) return implied('implied-cable', worst, readingBounds(joined[worst]), winding, 0);
   return [];
 }
 
-/** With the widest error, or what the last digit leaves open where that is more: `1G` is half a gigohm and more, never nothing. */
-export function read(reading: Reading): Interval {
+/**
+ * The interval with the widest error, or with half a step of the last digit if that is more: `1G` is at least half a
+ * gigohm, never zero.
+ */
+export function readingBounds(reading: Reading): Interval {
   const wide = intervalOf(reading, { percent: limitValue('insulation-tester-error') });
   if (reading.kind !== 'value') return wide;
   const digit = byLastDigit(reading);
@@ -70,7 +74,7 @@ export function read(reading: Reading): Interval {
 
 /**
  * Whether a joined reading can be one step of the display above `most`: on a dead short a tester shows 0.00 or 0.01 MΩ.
- * Only of figures below what the machine standard asks for at the least; above it a step is a statement.
+ * Only for figures below the minimum of the machine standard; above it a step counts as read.
  */
 function oneStepAbove(reading: Reading, most: number): boolean {
   if (reading.kind !== 'value' || reading.resolution === undefined) return false;
@@ -84,7 +88,7 @@ function lower(a: Interval, b: Interval | undefined): Interval {
 
 function lowestPhase(row: Phases<Reading>): Phase | undefined {
   const measured = phases.filter((phase) => row[phase].kind !== 'missing');
-  return measured.sort((a, b) => read(row[a]).lo - read(row[b]).lo)[0];
+  return measured.sort((a, b) => readingBounds(row[a]).lo - readingBounds(row[b]).lo)[0];
 }
 
 function compare(
@@ -94,18 +98,18 @@ function compare(
   allKnown: boolean,
   bondedKnown: boolean,
 ): FitFinding[] {
-  // Of the motor too one reading counts, the lowest.
+  // Only the lowest motor reading counts, since each covers all three windings.
   const motor = Math.min(...windings.map(({ lo }) => lo));
   const least = allKnown ? parallel([...cores.map(({ lo }) => lo), motor]) : 0;
   const found: FitFinding[] = [];
   for (const [index, phase] of phases.entries()) {
     const [core, winding] = [cores[index], windings[index]];
     if (joined[phase].kind === 'missing' || core === undefined || winding === undefined) continue;
-    const together = read(joined[phase]);
+    const together = readingBounds(joined[phase]);
     const most = parallelInterval([core, winding]).hi;
     const readings = [`joined${phase}`, `cable${phase}`, `motor${phase}`];
     const asRead = intervalOf(joined[phase]);
-    // Beyond the widest error, or good where cable and motor together can't be: one of the readings is wrong.
+    // Beyond the widest error, or good although cable and motor together can't be: one of the readings is wrong.
     const passes = asRead.lo >= limitValue('after-trip-point');
     const beyond = together.lo > most && !oneStepAbove(joined[phase], most);
     const tooHigh = beyond || (passes && most < limitValue('after-trip-point'));
@@ -133,7 +137,7 @@ function implied(
 ): FitFinding[] {
   const own = known[index];
   if (own === undefined) return [];
-  // Of the cable at least one core is in parallel, at most all three; both bounds are kept.
+  // At least one core of the cable is in parallel, at most all three; both bounds are kept.
   const lowest = besideKnown(joined, [own]).lo;
   const highest = besideKnown(joined, known).hi;
   const ends = {

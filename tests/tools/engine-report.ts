@@ -1,14 +1,14 @@
 import { type EngineName, engineNames, type FoundEngine, findEngines, isFound, versionOf } from './engines.ts';
 import type { Report } from './report.ts';
 
-export interface EnginesTold {
+interface EngineReport {
   /** E.g. `Browsers: Chromium 156.0, Firefox 140.3; not found: WebKitGTK (no Xvfb)`. */
   line: string;
-  /** A line for each engine that had to be there, and in which no test ran. */
+  /** A line for each required engine in which no test ran. */
   wanting: string[];
 }
 
-/** The engines whose group holds a test that ran, whatever it came to. */
+/** The engines whose group has a test that ran, passed or failed. */
 export function enginesThatRan(report: Report | undefined): EngineName[] {
   const tests = report?.testResults.flatMap(({ assertionResults }) => assertionResults) ?? [];
   const groups = new Set(
@@ -20,13 +20,13 @@ export function enginesThatRan(report: Report | undefined): EngineName[] {
 }
 
 /**
- * What the browser tests ran in, by their own report. FIELDBOOK_ENGINES names the engines that must be there, as
+ * The engines in which the browser tests ran, by their own report. FIELDBOOK_ENGINES names the required engines, as
  * .ci/run does with those that it has installed: `Chromium Firefox`.
  */
-export async function tellEngines(
+export async function reportEngines(
   report: Report | undefined,
   wanted = process.env.FIELDBOOK_ENGINES ?? '',
-): Promise<EnginesTold> {
+): Promise<EngineReport> {
   const ran = enginesThatRan(report);
   const engines = await findEngines();
   const told = await Promise.all(
@@ -41,7 +41,7 @@ export async function tellEngines(
   return {
     line: [
       `Browsers: ${told.join(', ') || '–'}`,
-      ...(idle.length > 0 ? [`there, but no test ran in: ${idle.join(', ')}`] : []),
+      ...(idle.length > 0 ? [`installed, but no test ran in: ${idle.join(', ')}`] : []),
       `not found: ${absent.join(', ') || '–'}`,
     ].join('; '),
     wanting: wanted

@@ -1,4 +1,4 @@
-/** Spellings of units, and the one that stands for them; each goes behind a number. */
+/** Spellings of units after a number, and the one that replaces them. */
 const units: [RegExp, string][] = [
   [/(\d)\s*(?:(?:mega?|m)[\s-]*ohms?|megs?|mω)(?![\p{L}\d])/gu, 'mω'],
   [/(\d)\s*(?:(?:kilo|k)[\s-]*ohms?|kω)(?![\p{L}\d])/gu, 'kω'],
@@ -21,7 +21,7 @@ const words: Record<string, string> = {
   min: 'minute',
 };
 
-/** A text in small letters with every unit behind a number in one spelling: `100 megohms` becomes `100 mω`. */
+/** A text in lower case with one spelling for every unit after a number: `100 megohms` becomes `100 mω`. */
 export function withPlainUnits(text: string): string {
   // The ohm sign and the Greek letter look the same.
   let plain = text.toLowerCase().replaceAll('\u2126', 'ω').replaceAll('\u00a0', ' ');
@@ -29,7 +29,9 @@ export function withPlainUnits(text: string): string {
   return plain;
 }
 
-/** Each figure of such a text as one word, so that `100 mω` is found before pages that hold a 100 and a mω apart. */
+/**
+ * Each figure of such a text as one word, so that `100 mω` ranks above pages that contain a 100 and a mω separately.
+ */
 export function figureWords(plain: string): string[] {
   const figures = plain.matchAll(/(\d+(?:\.\d+)?) (mω|kω|ω|v|°c|%|s|min)(?![\p{L}\d])/gu);
   return [...figures].map(([, number = '', unit = '']) => `${number.replace('.', 'point')}${words[unit]}`);

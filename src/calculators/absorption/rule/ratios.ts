@@ -6,14 +6,14 @@ import { type AbsorptionFinding, type AbsorptionInput, type AbsorptionPayloads, 
 
 const finding = findingMaker<AbsorptionPayloads>();
 
-/** What a reading leaves open: as stated for the tester, and never less than half a step of its last digit. */
-export function shownOhms(reading: Reading, instrument: AbsorptionInput['instrument'] = {}): Interval {
+/** The interval of a reading: the stated accuracy of the tester, and never less than half a step of its last digit. */
+function shownOhms(reading: Reading, instrument: AbsorptionInput['instrument'] = {}): Interval {
   return intervalOf(reading, { ...instrument, counts: Math.max(0.5, instrument.counts ?? 0) });
 }
 
 /**
- * The later resistance over the earlier, with both errors at their worst against each other. Undefined where one is
- * missing, or where both may be zero or both endless: such a ratio can be anything.
+ * The later resistance over the earlier, with both errors at their worst against each other. Undefined if one is
+ * missing, or if both may be zero or both infinite: such a ratio can be anything.
  */
 export function ratioOf(later: Reading, earlier: Reading, instrument: AbsorptionInput['instrument']) {
   if (later.kind === 'missing' || earlier.kind === 'missing') return undefined;
@@ -52,7 +52,7 @@ export function judgeIndex(input: AbsorptionInput, index: Interval | undefined):
   return found;
 }
 
-/** The dielectric absorption ratio, stated and not judged: publications draw its borders differently. */
+/** The dielectric absorption ratio, stated and not judged, because publications disagree about its limits. */
 export function describeRatio(ratio: Interval | undefined): AbsorptionFinding[] {
   if (ratio === undefined) return [];
   const readings = [limitValue('ratio-first-time'), limitValue('index-first-time')].map(absorptionField);

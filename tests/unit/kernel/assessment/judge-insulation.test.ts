@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { judgeAfterTrip, judgeRoutine } from '../../../../src/kernel/assessment/insulation-point.ts';
+import { judgeAfterTrip, judgeRoutine } from '../../../../src/kernel/assessment/judge-insulation.ts';
 import { type Instrument, intervalOf } from '../../../../src/kernel/reading/interval.ts';
 import { typed } from '../../../support/typed.ts';
 
@@ -86,7 +86,7 @@ describe('after a trip, at an unknown temperature', () => {
     expect(afterTrip(text, any)).toBe(judgement);
   });
 
-  it('of which the method knows nothing, only zero is bad and nothing good', () => {
+  it('outside the method, only zero is bad and nothing is good', () => {
     const everything = { lo: 0, hi: Number.POSITIVE_INFINITY };
     expect(afterTrip('0', everything)).toBe('bad');
     expect(afterTrip('1 Ω', everything)).toBe('temperature-needed');

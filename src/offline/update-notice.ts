@@ -9,8 +9,8 @@ const held =
   'A visit or a practice case is open in another tab. Close it first; until then you keep the version that you have.';
 
 /**
- * Says that a newer version waits, and changes over when the person wants it; on a page that must not be interrupted it
- * only says so. `path` is the page's, below the site's root.
+ * Announces a waiting version and offers to change over to it; on a page that must not be interrupted it only announces
+ * it. `path` of the page, below the site's root.
  */
 export function offerUpdate(registration: ServiceWorkerRegistration, path: string): void {
   const notice = document.querySelector<HTMLElement>('[data-update-notice]');

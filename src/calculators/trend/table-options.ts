@@ -1,13 +1,12 @@
 import type { ReadForm } from '../../kernel/form/read-form.ts';
-import type { TableReading } from './rule/input.ts';
-
-export const millisecondsADay = 86_400_000;
+import { millisecondsADay } from '../../kernel/reading/calendar-date.ts';
+import type { TableOptions } from './rule/input.ts';
 
 /**
- * How cells are understood, by the answers of the form. `now` in ms from 1970-01-01; a day more is taken, since it may have
- * begun east of here.
+ * How to read the cells, by the answers of the form. `now` in ms from 1970-01-01; one day is added, since tomorrow may
+ * have begun further east.
  */
-export function tableReading({ choices }: Pick<ReadForm, 'choices'>, now: number): TableReading {
+export function tableOptions({ choices }: Pick<ReadForm, 'choices'>, now: number): TableOptions {
   const { dateOrder: order, bareOhms: unit, decimalMark: mark, temperatureUnit: celsius } = choices;
   return {
     today: now / millisecondsADay + 1,
