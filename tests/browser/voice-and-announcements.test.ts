@@ -6,7 +6,7 @@ import { open } from './support/open.ts';
 
 const forms = [...builtPages().filter((path) => /^\/calculators\/./.test(path)), '/visit/', '/practice/'];
 
-// WCAG 2.2, 2.5.3 (label in name): whoever speaks to the device says what stands beside the field.
+// WCAG 2.2, 2.5.3 (label in name): people who speak to the device say the label of the field.
 describe('each control has the words that are seen as the beginning of its name', () => {
   test.each(forms)('%s', async (path) => {
     const page = await open(path, { width: 820 });

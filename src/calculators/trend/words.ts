@@ -48,7 +48,7 @@ export const trendFindings: FindingSentences<TrendFinding> = {
   'trend-last-unknown': ({ day, kind, correctedOhms, minimumOhms }) =>
     `The newest reading, of ${formatDay(day)}, is only known to be ${kind === 'over' ? 'above' : 'below'} ${inOhms(correctedOhms)} when corrected. That does not tell on which side of ${inOhms(minimumOhms)} it is.`,
   'trend-methods-differ': ({ methods }) =>
-    `With ${methods.map((method) => methodNames[method]).join(' and ')} the answer would be another. A verdict that hangs on the kind of correction is none.`,
+    `With ${methods.map((method) => methodNames[method]).join(' and ')} the answer would be another. The verdict depends on the kind of correction, so it is undecided.`,
   'trend-too-few': ({ count }) =>
     `${count === 1 ? 'One reading' : `${count} readings`} with a value: too few to tell a trend from scatter. Five are the least from which a range can be given.`,
   'trend-too-short': ({ years, neededYears }) =>

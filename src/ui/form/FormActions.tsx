@@ -6,8 +6,8 @@ interface Props {
 }
 
 /**
- * Filling and clearing at once. Both can be undone, so neither asks first. One worked case is offered here, lest the
- * buttons outgrow the form; the others come by their links.
+ * Filling and clearing at once. Both can be undone, so neither asks first. One worked case is offered here, so that the
+ * buttons stay smaller than the form; links bring the others.
  */
 export function FormActions({ visits, form }: Props) {
   return (

@@ -61,7 +61,7 @@ export interface OwnDevice extends Device {
 
 export interface Engine {
   name: EngineName;
-  /** False where back and forward load the page anew each time, as in the Chromium that npm brings. */
+  /** False where back and forward load the page again each time, as in the Chromium that npm brings. */
   keepsPages: boolean;
   open(path: string, options?: OpenOptions): Promise<Tab>;
   device(options?: OpenOptions): Promise<Device>;

@@ -65,7 +65,7 @@ export class Visitor {
     await this.page.keyboard.press('Tab');
   }
 
-  /** The bus once more; where it was measured again before, the step is begun anew. */
+  /** The bus once more; if it was measured again before, the step starts over. */
   async measureBus(bus = '0.05 V'): Promise<void> {
     const again = this.page.getByRole('button', { name: 'Begin this step again' });
     if ((await again.count()) > 0) await again.click();
