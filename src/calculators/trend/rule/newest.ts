@@ -38,8 +38,18 @@ export function newestFindings(input: TrendInput, rows: readonly CorrectedRow[],
   if (under === 0) return found;
   // Below a bound that is newer than the last value, nothing is known.
   const lastOf = (wanted: CorrectedRow['kind']) => rows.map(({ kind }) => kind).lastIndexOf(wanted);
-  const severity = lastOf('under') > lastOf('value') ? 'undecided' : 'caution';
+  const isKnown = lastOf('under') < lastOf('value') && holdsAtBounds(rows, minimum);
+  const severity = isKnown ? 'caution' : 'undecided';
   return [...found, finding('trend-under-range', severity, { count: under })];
+}
+
+/**
+ * Whether the line still gives a go with each upper bound as a value. Without this a reading that is worse than any
+ * value, such as zero, would leave the line and take its scatter along.
+ */
+function holdsAtBounds(rows: readonly CorrectedRow[], minimum: number): boolean {
+  const values = rows.map((row): CorrectedRow => (row.kind === 'under' ? { ...row, kind: 'value' } : row));
+  return verdictOf(outlookOf(values, minimum).findings) === 'go';
 }
 
 type NewestParts = NewestJudged & { limits: LimitId[] };
@@ -59,7 +69,9 @@ function belowFinding(input: TrendInput, rows: readonly CorrectedRow[], minimum:
 /** A go by the chosen rule must also be a go by every other rule that covers all rows: with fewer rows it would judge another record. */
 export function methodFindings(input: TrendInput, rows: readonly CorrectedRow[], minimum: number): TrendFinding[] {
   const isGo = (other: CorrectedRow[]) =>
-    stateOfNewest(other, minimum) === 'above' && verdictOf(outlookOf(other, minimum).findings) === 'go';
+    stateOfNewest(other, minimum) === 'above' &&
+    verdictOf(outlookOf(other, minimum).findings) === 'go' &&
+    holdsAtBounds(other, minimum);
   const dissenting = otherMethods(input, rows, (other) => !isGo(other));
   return dissenting.length === 0 ? [] : [methodsDiffer(dissenting)];
 }

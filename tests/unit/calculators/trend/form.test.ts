@@ -84,3 +84,17 @@ test('a row to add is read on the day of today', () => {
     wrong: 'This day has not come yet. Check the date.',
   });
 });
+
+test.each(['19.7 MΩ', '0 MΩ', '0.0 MΩ', '<0.01 MΩ', '<1 MΩ'])(
+  'a reading that leaves the line as a bound does not turn an undecided record into a go: %s',
+  (second) => {
+    const readings = [89, 79.7, 68.5, 61.3, 55, 49, 42.8, 37.4, 33.3, 30.3, 25.3, 22.2].map((value) => `${value} MΩ`);
+    const temperatures = [25, 30, 40, 25, 25, 25, 40, 30, 25, 25, 40, 30, 25, 30];
+    const rows = [...readings, second, '17 MΩ'].map((reading, index) => {
+      const day = new Date(Date.UTC(2022, 9, 26) + Math.round(index * 114.6) * 86_400_000).toISOString().slice(0, 10);
+      return `${day}\t${reading}\t${temperatures[index]}`;
+    });
+    const result = trendForm(() => Date.UTC(2026, 10, 27)).judge({ rows: rows.join('\n') });
+    expect(result).toMatchObject({ state: 'judged', verdict: 'undecided' });
+  },
+);
