@@ -53,7 +53,7 @@ export const hazards: Record<HazardId, Hazard> = {
   'arc-flash': {
     word: 'Arc flash',
     sentence:
-      'Stay out of a live cabinet unless you are qualified and wear what the assessment of the site asks for: a probe that editDistance can start an arc that burns from a distance.',
+      'Stay out of a live cabinet unless you are qualified and wear what the assessment of the site asks for: a probe that slips can start an arc that burns from a distance.',
     strokes: 'M24 5v9M24 34v9M5 24h9M34 24h9M11 11l6 6M31 31l6 6M37 11l-6 6M17 31l-6 6',
     fills: 'M24 17l3 4 5 3-5 3-3 4-3-4-5-3 5-3z',
   },
