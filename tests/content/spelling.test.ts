@@ -1,4 +1,5 @@
 import { expect, test } from 'vitest';
+import { hazards } from '../../src/site/parts/hazards.ts';
 import { matterProse, typedProse } from './support/article-text.ts';
 import { filesOf, jsonOf } from './support/files.ts';
 import { misspelt, ownWords, wordListPath } from './support/spelling.ts';
@@ -21,7 +22,17 @@ const data = jsonOf('content/{glossary,exercises,limits,cases}/**/*.json').map((
     .replace(/\{\w+\}/g, ''),
 }));
 
-test.each([...articles, ...data])('$path is spelt correctly', ({ text }) => {
+const hazardTexts = Object.entries(hazards).map(([id, { word, sentence }]) => ({
+  path: `hazard ${id}`,
+  text: `${word}\n${sentence}`,
+}));
+// As they are drawn: what the code of a figure computes is in them too.
+const figures = filesOf('tests/browser/drawings/figures/*.svg').map(({ path, text }) => ({
+  path,
+  text: text.replace(/<[^>]*>/g, '\n'),
+}));
+
+test.each([...articles, ...data, ...hazardTexts, ...figures])('$path is spelt correctly', ({ text }) => {
   expect(misspelt(text), `a word of the trade goes into ${wordListPath}`).toEqual([]);
 });
 
