@@ -38,7 +38,9 @@ export function newestFindings(input: TrendInput, rows: readonly CorrectedRow[],
   if (under === 0) return found;
   // Below a bound that is newer than the last value, nothing is known.
   const lastOf = (wanted: CorrectedRow['kind']) => rows.map(({ kind }) => kind).lastIndexOf(wanted);
-  const isKnown = lastOf('under') < lastOf('value') && holdsAtBounds(rows, minimum);
+  // One certainly below the minimum was a bad winding: that later readings are good does not say what mended it.
+  const wasBad = rows.some((row) => row.kind === 'under' && boundsOf(row).most < minimum);
+  const isKnown = !wasBad && lastOf('under') < lastOf('value') && holdsAtBounds(rows, minimum);
   const severity = isKnown ? 'caution' : 'undecided';
   return [...found, finding('trend-under-range', severity, { count: under })];
 }
