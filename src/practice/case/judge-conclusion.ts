@@ -11,6 +11,7 @@ const proving: Record<Part, readonly Purpose[]> = {
   'feedback-cable': ['retry-device-end', 'inspect'],
   'feedback-device': ['retry-device-end'],
   'protective-conductor': ['insulation', 'isolation'],
+  'braking-resistor': [],
 };
 
 export interface Truth {

@@ -10,6 +10,7 @@ export const partNames: Record<Part, string> = {
   'feedback-cable': 'feedback cable',
   'feedback-device': 'feedback device',
   'protective-conductor': 'protective conductor (mend)',
+  'braking-resistor': 'braking resistor',
 };
 
 export const neverSwap =

@@ -18,7 +18,7 @@ const lines: [StepId, Form, string][] = [
     { observation: 'looked', axesOnDrive: '2', indicatedAxis: '1', outputLabel: ' X7 ' },
     'output 1 of 2, labelled X7, looked at',
   ],
-  ['symptom', { when: 'on-acceleration', gravityLoaded: '' }, 'On acceleration or braking'],
+  ['symptom', { when: 'on-acceleration', gravityLoaded: '' }, 'On acceleration or in motion'],
   ['symptom', { when: '__proto__', gravityLoaded: 'no' }, '__proto__, no axis can fall'],
   ['symptom', { when: 'when-hot', gravityLoaded: 'yes' }, 'When it is hot, an axis can fall'],
   ['symptom', { when: 'now-and-then', gravityLoaded: 'unknown' }, 'Now and then, an axis may fall'],

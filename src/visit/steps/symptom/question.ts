@@ -33,10 +33,16 @@ export const symptomTexts: Record<Symptom, SymptomText> = {
     likely: 'Output stage, motor or motor cable: with the enable, voltage reaches the motor for the first time.',
   },
   'on-acceleration': {
-    live: 'The load was moving: speeding up or braking',
-    label: 'On acceleration or braking',
+    live: 'The load was speeding up, or moving',
+    label: 'On acceleration or in motion',
     likely:
-      'Mechanical overload, a brake that drags, tuning, or insulation that fails under load: speeding up and braking draw the highest current.',
+      'Mechanical overload, a brake that drags, tuning, or insulation that fails under load: speeding up draws the highest current.',
+  },
+  'on-braking': {
+    live: 'The load was slowing down, stopping or being lowered',
+    label: 'On braking or stopping',
+    likely:
+      'Braking resistor, its lead or its switch, a brake that closes on a moving axis, or tuning: braking sends the energy of the load back to the bus.',
   },
   'position-or-cable': {
     live: 'A cable was being bent, or the axis was at one certain place',

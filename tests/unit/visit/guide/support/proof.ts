@@ -47,6 +47,7 @@ export function proven(visit: VisitAnswers, record: VisitAnswers): Proven {
       parts?.protectiveConductor === 'proven-bad' ||
         (insulationPeBroken === true && parts?.protectiveConductor !== 'proven-good'),
     ],
+    'braking-resistor': [],
   };
   const bad = new Set((Object.keys(evidence) as Part[]).filter((part) => evidence[part].some(Boolean)));
 
