@@ -55,10 +55,20 @@ export async function findBrowser(): Promise<FoundBrowser> {
 
 type ServerOptions = Parameters<typeof chromium.launchServer>[0];
 
-/** Starts a browser that several test processes can connect to. */
+/**
+ * Starts a browser that several test processes can connect to. It is the Chromium from npm, which has no parts for a
+ * window and takes half the time; the one of `findBrowser` where that can't start, or if FIELDBOOK_BROWSER=system.
+ */
 export async function launchBrowser(options?: ServerOptions): Promise<BrowserServer> {
   const start = (path: string) => chromium.launchServer({ executablePath: path, args: launchArguments, ...options });
-  const { path } = await findBrowser();
+  const { path, from } = await findBrowser();
+  if (from === 'system' && process.env.FIELDBOOK_BROWSER !== 'system') {
+    try {
+      return await start(await unpackedFromNpm());
+    } catch {
+      // Another kind of machine, or a library is missing.
+    }
+  }
   try {
     return await start(path);
   } catch (error) {
