@@ -28,8 +28,10 @@ export function webkitEngine(found: FoundEngine): RawEngine {
 async function startDevice({ path }: FoundEngine, display: Display): Promise<RawDevice> {
   const home = mkdtempSync(join(tmpdir(), 'fieldbook-home-'));
   const port = await freePort();
-  const env = { ...process.env, HOME: home, XDG_CACHE_HOME: home, XDG_DATA_HOME: home, DISPLAY: display.name };
-  const server = startGroup(webkitDriver, [`--port=${port}`], { ...env, NO_AT_BRIDGE: '1', GTK_A11Y: 'none' });
+  // Without the media plugins, all of which a browser with a new home would look through: no page plays anything.
+  const alone = { HOME: home, XDG_CACHE_HOME: home, XDG_DATA_HOME: home, GST_PLUGIN_SYSTEM_PATH_1_0: '' };
+  const env = { ...process.env, ...alone, DISPLAY: display.name, NO_AT_BRIDGE: '1', GTK_A11Y: 'none' };
+  const server = startGroup(webkitDriver, [`--port=${port}`], env);
   const session = await startSession(port, path).catch((error) => {
     killGroup(server);
     throw error;
