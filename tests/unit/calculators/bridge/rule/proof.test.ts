@@ -59,7 +59,7 @@ describe('what proves the drive bad', () => {
       'odd twice, and a sound sister reads otherwise',
     ],
     [
-      { plus: '450k | OL | 455k', again: 'OL', other: { sister: 'differs' } },
+      { plus: '450k | OL | 455k', again: 'OL', plusAgain: '450k', other: { sister: 'differs' } },
       'no-go',
       'convicted',
       'open twice, and a sound sister reads otherwise',
@@ -103,9 +103,14 @@ describe('what makes it suspect, and what the proof still takes', () => {
     [{ plus: 'OL | 450k | OL', again: '450k' }, ['sound-sister'], 'perhaps the only terminal with a resistor'],
     [{ plus: '450k | 40k | 455k', again: '40k' }, ['sound-sister'], 'above what only a leak explains'],
     [
-      { plus: '450k | 455k | 200k', again: '', other: { sister: 'differs' } },
+      { plus: '450k | 455k | 200k', plusAgain: '450k', other: { sister: 'differs' } },
       ['second-reading'],
       'a sister that differs, but one reading',
+    ],
+    [
+      { plus: '450k | OL | 455k', again: 'OL', other: { sister: 'differs' } },
+      ['steady-first'],
+      'U may still have moved',
     ],
     [{ minus: '458 Ω | 457 Ω | 456 Ω', exchanged: '460 Ω' }, ['second-reading'], 'the bus may conduct'],
     [{ minus: '45k | 0.3 Ω | 46k', again: '45.4k' }, ['second-reading'], 'one of the two was a slip'],
