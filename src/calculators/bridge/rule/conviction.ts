@@ -7,7 +7,13 @@ import { isConfirmed, isProvenTwice, type SecondReadings } from './second-readin
 import type { SwitchPosition } from './switch-position.ts';
 
 /** What a conviction of the drive still lacks. */
-export type Lacking = 'motor-leads-off' | 'nothing-else-on-bus' | 'second-reading' | 'steady-first' | 'unlike-sister' | 'sound-sister';
+export type Lacking =
+  | 'motor-leads-off'
+  | 'nothing-else-on-bus'
+  | 'second-reading'
+  | 'steady-first'
+  | 'unlike-sister'
+  | 'sound-sister';
 
 interface Conditions {
   motorLeads: string;
