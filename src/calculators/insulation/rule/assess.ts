@@ -42,6 +42,7 @@ const finding = findingMaker<InsulationPayloads>();
 
 const peSeverity: Record<PeJudgement, Severity> = {
   short: 'pass',
+  'higher-than-expected': 'undecided',
   'not-short': 'fail',
   'not-proven': 'undecided',
   missing: 'undecided',
@@ -84,6 +85,7 @@ const stepAfter: Partial<Record<InsulationFinding['code'], InsulationStepCode[]>
   'phase-missing': ['measure-phases'],
   'pe-missing': ['measure-pe'],
   'pe-not-proven': ['measure-pe-low-range'],
+  'pe-higher-than-expected': ['measure-pe-low-range'],
   'pe-not-short': ['mend-pe', 'repeat-after-pe'],
   'temperature-missing': ['measure-temperature'],
   'phase-temperature-needed': ['measure-temperature'],

@@ -109,6 +109,7 @@ export function partsFrom(state: IsolationState, fit: readonly FitFinding[]): Is
   };
   const peStatus: Record<PeJudgement, PartStatus> = {
     short: 'proven-good',
+    'higher-than-expected': 'undecided',
     'not-short': 'proven-bad',
     'not-proven': 'undecided',
     missing: 'not-tested',
