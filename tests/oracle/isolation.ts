@@ -1,5 +1,6 @@
 import { assessIsolation } from '../../src/calculators/isolation/rule/assess.ts';
-import type { IsolationInput, MoreEvidence, StageReadings } from '../../src/calculators/isolation/rule/input.ts';
+import type { MoreEvidence } from '../../src/calculators/isolation/rule/conviction.ts';
+import type { IsolationInput, StageReadings } from '../../src/calculators/isolation/rule/input.ts';
 import type { Phases } from '../../src/kernel/electrics/phases.ts';
 import type { Instrument } from '../../src/kernel/reading/interval.ts';
 import type { Reading } from '../../src/kernel/reading/reading.ts';

@@ -1,5 +1,6 @@
 import fc from 'fast-check';
-import type { IsolationInput, MoreEvidence, StageReadings } from '../../src/calculators/isolation/rule/input.ts';
+import type { MoreEvidence } from '../../src/calculators/isolation/rule/conviction.ts';
+import type { IsolationInput, StageReadings } from '../../src/calculators/isolation/rule/input.ts';
 import type { Phases } from '../../src/kernel/electrics/phases.ts';
 import { limitValue } from '../../src/kernel/limits.ts';
 import { celsius, missing, ohms, type Reading } from '../../src/kernel/reading/reading.ts';

@@ -1,11 +1,7 @@
 import type { BridgeInput } from '../../src/calculators/bridge/rule/assess.ts';
 import type { InsulationInput } from '../../src/calculators/insulation/rule/input.ts';
-import type {
-  IsolationInput,
-  MoreEvidence,
-  PartStatus,
-  StageReadings,
-} from '../../src/calculators/isolation/rule/input.ts';
+import type { MoreEvidence } from '../../src/calculators/isolation/rule/conviction.ts';
+import type { IsolationInput, PartStatus, StageReadings } from '../../src/calculators/isolation/rule/input.ts';
 import type { Verdict } from '../../src/kernel/assessment/assessment.ts';
 import type { EndFilter, IdleCores } from '../../src/kernel/assessment/cable-ends.ts';
 import type { Instrument } from '../../src/kernel/reading/interval.ts';

@@ -7,7 +7,8 @@ import { missing } from '../../kernel/reading/reading.ts';
 import { isolation } from './about.ts';
 import { isolationFields } from './fields.ts';
 import { assessIsolation } from './rule/assess.ts';
-import type { IsolationAssessment, IsolationInput, MoreEvidence, StageReadings } from './rule/input.ts';
+import type { MoreEvidence } from './rule/conviction.ts';
+import type { IsolationAssessment, IsolationInput, StageReadings } from './rule/input.ts';
 import type { StageName } from './rule/stage.ts';
 import { isolationFindings, isolationSteps } from './words.ts';
 

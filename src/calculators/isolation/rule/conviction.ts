@@ -1,9 +1,20 @@
 import { type FindingOf, findingMaker } from '../../../kernel/assessment/assessment.ts';
 import { type LimitId, limitValue } from '../../../kernel/limits.ts';
 import type { Interval } from '../../../kernel/reading/interval.ts';
-import type { MoreEvidence } from './input.ts';
+import type { Reading } from '../../../kernel/reading/reading.ts';
 
 export type SeparatePart = 'cable' | 'motor';
+
+/**
+ * More evidence about a part that fails alone. `again`: its lowest terminal once more, after the leads were off.
+ * `dried`: it was cleaned and dried before that. `sister`: its own reading from before the trip, or that of a sound part
+ * of the same kind, in Ω.
+ */
+export interface MoreEvidence {
+  again?: Reading;
+  dried?: 'yes' | 'no';
+  sister?: Reading;
+}
 
 /** What convicts a part that was read twice. */
 export type Ground = 'short-twice' | 'below-minimum' | 'below-length' | 'far-below-own';

@@ -14,7 +14,7 @@ import type { Phase, Phases } from '../../../kernel/electrics/phases.ts';
 import type { CorrectionMethod } from '../../../kernel/electrics/temperature-correction.ts';
 import type { Instrument } from '../../../kernel/reading/interval.ts';
 import type { Reading } from '../../../kernel/reading/reading.ts';
-import type { ConvictionPayloads } from './conviction.ts';
+import type { ConvictionPayloads, MoreEvidence } from './conviction.ts';
 import type { FitPayloads } from './parallel-check.ts';
 import type { StagePayloads } from './stage.ts';
 
@@ -25,17 +25,6 @@ import type { StagePayloads } from './stage.ts';
 export interface StageReadings extends Phases<Reading> {
   PE: Reading;
   together?: Reading;
-}
-
-/**
- * More evidence about a part that fails alone. `again`: its lowest terminal once more, after the leads were off.
- * `dried`: it was cleaned and dried before that. `sister`: its own reading from before the trip, or that of a sound part
- * of the same kind, in Ω.
- */
-export interface MoreEvidence {
-  again?: Reading;
-  dried?: 'yes' | 'no';
-  sister?: Reading;
 }
 
 /**

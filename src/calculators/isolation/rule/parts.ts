@@ -6,8 +6,8 @@ import { phases } from '../../../kernel/electrics/phases.ts';
 import { type LimitId, limitValue } from '../../../kernel/limits.ts';
 import { asRead, type Instrument, type Interval, intervalOf } from '../../../kernel/reading/interval.ts';
 import { missing, type Reading } from '../../../kernel/reading/reading.ts';
-import { type Grounds, type SeparatePart, type Standing, standingOf } from './conviction.ts';
-import type { IsolationFinding, IsolationInput, IsolationPayloads, MoreEvidence } from './input.ts';
+import { type Grounds, type MoreEvidence, type SeparatePart, type Standing, standingOf } from './conviction.ts';
+import type { IsolationFinding, IsolationInput, IsolationPayloads } from './input.ts';
 import { judgeStage, type StageReadingJudgement, type StageStatus } from './stage.ts';
 
 /** What the readings of cable or motor alone show. */
