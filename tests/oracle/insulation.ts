@@ -73,7 +73,9 @@ export const insulation: Subject<InsulationInput> = {
     // All that was read counts; one reading of the three joined stands for all of them.
     const singly = phases.map((phase) => readings[phase]);
     const { together = missing } = input;
-    const read = together.kind === 'missing' ? singly : [together, ...singly.filter(({ kind }) => kind !== 'missing')];
+    const begun = singly.some(({ kind }) => kind !== 'missing');
+    const inOne = together.kind === 'missing' ? [] : [together];
+    const read = [...(begun || inOne.length === 0 ? singly : []), ...inOne];
     if (occasion === 'after-trip') {
       return read.every((one) => passesAfterTrip(one, by ?? {}, windingTemperature, correction));
     }

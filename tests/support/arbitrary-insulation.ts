@@ -50,13 +50,13 @@ function inOne(limit: number): fc.Arbitrary<Pick<InsulationInput, 'readings' | '
 export const idleCores: fc.Arbitrary<IdleCores> = mostly(
   fc.constantFrom<IdleCores>('to-pe', 'none'),
   fc.constantFrom<IdleCores>('free', 'not-stated'),
-  12,
+  40,
 );
 
 export const filter: fc.Arbitrary<EndFilter> = mostly(
   fc.constantFrom<EndFilter>('none', 'not-stated'),
   fc.constant<EndFilter>('fitted'),
-  20,
+  60,
 );
 
 /** Mostly room temperature, sometimes at the ends of the methods' validity or beyond. */

@@ -20,7 +20,7 @@ import type { Reading } from '../../../kernel/reading/reading.ts';
  * Insulation of a motor, or of motor and cable, to PE. Resistances in Ω, voltages in V (rated: line to line),
  * temperatures in °C, humidity in %, duration in min. `pe` is the PE pin to the frame, on the lowest resistance range of a
  * multimeter; `instrument` describes the insulation tester. Air and humidity are optional, but only together. `together`
- * is one reading of U, V and W joined; it stands for all three. `rowKind` only says which of them is asked for. What is
+ * is one reading of U, V and W joined; it stands for all three if none was read singly. `rowKind` only says which of them is asked for. What is
  * not stated of idle cores and filter counts as not known.
  */
 export interface InsulationInput {

@@ -46,11 +46,13 @@ function readingAt({ readings, together = missing }: InsulationInput, terminal: 
   return terminal === 'together' ? together : readings[terminal];
 }
 
-/** One reading of all three joined stands for the three. */
+/** One reading of all three joined stands for the three, unless single ones were begun: then none of these may lack. */
 function notTaken(input: InsulationInput): InsulationFinding[] {
   const absent = phases.filter((phase) => input.readings[phase].kind === 'missing');
-  if (absent.length === 0 || readingAt(input, 'together').kind !== 'missing') return [];
-  if (input.rowKind === 'joined' && absent.length === phases.length) {
+  if (absent.length === 0) return [];
+  const noneBegun = absent.length === phases.length;
+  if (noneBegun && readingAt(input, 'together').kind !== 'missing') return [];
+  if (noneBegun && input.rowKind === 'joined') {
     return [finding('together-missing', 'undecided', { readings: ['together'] })];
   }
   return [finding('phase-missing', 'undecided', { readings: absent })];

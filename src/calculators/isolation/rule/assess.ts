@@ -12,7 +12,7 @@ import {
   limitsOfMethod,
 } from '../../../kernel/electrics/temperature-correction.ts';
 import { type LimitId, limitValue } from '../../../kernel/limits.ts';
-import { asRead, type Interval } from '../../../kernel/reading/interval.ts';
+import { asRead, type Interval, intervalOf } from '../../../kernel/reading/interval.ts';
 import { missing, type Reading } from '../../../kernel/reading/reading.ts';
 import { leakInBondedRow } from './bonded-row.ts';
 import type { IsolationAssessment, IsolationFinding, IsolationInput, StageReadings } from './input.ts';
@@ -81,11 +81,16 @@ export function assessIsolation(given: IsolationInput): IsolationAssessment {
   return { verdict, findings, next: nextSteps(state, findings), parts: partsFrom(state, fit) };
 }
 
-/** One reading of U, V and W joined stands for each that was not read singly. */
+/** One reading of U, V and W joined stands for the three. Beside single readings the lower one counts; none may lack. */
 function singly(input: IsolationInput): IsolationInput {
   const spread = ({ together = missing, ...row }: StageReadings): StageReadings => {
-    const phase = (one: Reading) => (one.kind === 'missing' ? together : one);
-    return { ...row, U: phase(row.U), V: phase(row.V), W: phase(row.W) };
+    if (together.kind === 'missing') return row;
+    if (phases.every((phase) => row[phase].kind === 'missing')) {
+      return { ...row, U: together, V: together, W: together };
+    }
+    const lower = (one: Reading) =>
+      one.kind !== 'missing' && intervalOf(together).hi < intervalOf(one).hi ? together : one;
+    return { ...row, ...mapPhases(row, lower) };
   };
   return { ...input, joined: spread(input.joined), ...(input.motor && { motor: spread(input.motor) }) };
 }

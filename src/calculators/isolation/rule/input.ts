@@ -20,7 +20,8 @@ import type { StagePayloads } from './stage.ts';
 
 /**
  * Readings to ground, in Ω. PE by multimeter on its lowest resistance range if a dead short is expected. `together` is
- * one reading of U, V and W joined, where the windings join them anyway: it stands for each that was not read singly.
+ * one reading of U, V and W joined, where the windings join them anyway: it stands for all three if none
+ * was read singly, and beside single ones the lower counts.
  */
 export interface StageReadings extends Phases<Reading> {
   PE: Reading;
