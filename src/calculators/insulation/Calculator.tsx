@@ -60,7 +60,13 @@ export function Calculator(props: CalculatorProps) {
         <Choices name={name} field={temperatureUnit} form={form} />
         <Choices name={name} field={correction} form={form} />
       </MoreFields>
-      <MoreFields name={name} summary="A filter or suppressor on the cable" fields={[]} form={form}>
+      <MoreFields
+        name={name}
+        summary="A filter or suppressor on the cable"
+        fields={[]}
+        form={form}
+        answered={filled(filter.id)}
+      >
         <Choices name={name} field={filter} form={form} />
       </MoreFields>
       <MoreFields

@@ -113,6 +113,7 @@ export function Calculator(props: CalculatorProps) {
           hint="A long or warm cable reads low without a fault."
           fields={cableBuild}
           form={form}
+          answered={filled(cableMaterial.id)}
         >
           <Choices name={name} field={cableMaterial} form={form} />
         </MoreFields>
@@ -122,6 +123,7 @@ export function Calculator(props: CalculatorProps) {
           hint="One reading convicts nothing."
           fields={more.cable}
           form={form}
+          answered={filled(dried.cable.id)}
         >
           <Choices name={name} field={dried.cable} form={form} />
         </MoreFields>
@@ -141,6 +143,7 @@ export function Calculator(props: CalculatorProps) {
           hint="One reading convicts nothing. A sound old motor may read tens of megohms."
           fields={more.motor}
           form={form}
+          answered={filled(dried.motor.id)}
         >
           <Choices name={name} field={dried.motor} form={form} />
         </MoreFields>

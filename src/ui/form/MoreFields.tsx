@@ -11,14 +11,16 @@ interface Props {
   hint?: string;
   fields: readonly ReadingField[];
   form: FieldsState;
+  /** One of the children holds an answer. */
+  answered?: boolean;
   children?: ComponentChildren;
 }
 
 /** Optional fields, folded away until one holds an entry: nothing that counts is hidden. */
-export function MoreFields({ name, summary, hint, fields, form, children }: Props) {
+export function MoreFields({ name, summary, hint, fields, form, answered = false, children }: Props) {
   const used = fields.some(({ id }) => (form.typed[id] ?? '') !== '');
   return (
-    <details class="more" ref={useOpening(used)}>
+    <details class="more" ref={useOpening(used || answered)}>
       <summary>{summary}</summary>
       {hint && <p class="hint">{hint}</p>}
       {fields.map((field) => (

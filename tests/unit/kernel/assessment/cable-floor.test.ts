@@ -60,11 +60,14 @@ describe('a reading below the point', () => {
     // Below the minimum of the machine standard no length explains a reading.
     ['3000 m', 'pvc', '20 °C', 0.9e6, false, false],
     ['3000 m', 'pvc', '20 °C', 1e6, true, false],
-  ] as const)('%s of %s at “%s”, %d Ω: explained %s, below the floor %s', (metres, material, at, ohms, explained, below) => {
-    const floor = floorOf(metres, material, at);
-    expect(lengthExplains(exactly(ohms), floor)).toBe(explained);
-    expect(belowFloor(exactly(ohms), floor)).toBe(below);
-  });
+  ] as const)(
+    '%s of %s at “%s”, %d Ω: explained %s, below the floor %s',
+    (metres, material, at, ohms, explained, below) => {
+      const floor = floorOf(metres, material, at);
+      expect(lengthExplains(exactly(ohms), floor)).toBe(explained);
+      expect(belowFloor(exactly(ohms), floor)).toBe(below);
+    },
+  );
 
   it('whose bounds lie on both sides is neither', () => {
     const floor = floorOf('56 m', 'pvc', '26 °C');
