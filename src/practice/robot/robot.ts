@@ -9,8 +9,8 @@ import type { Machine } from '../case/machine.ts';
 import { type Measuring, measureBridge, measureInsulation, measureIsolation, measureWinding } from './measurements.ts';
 import { plainAnswers } from './plain-answers.ts';
 
-/** Changes an answer before it is given, as a person does who errs or who knows more than the robot. */
-export type Teller = <Id extends AskedStepId>(id: Id, answer: Answers[Id]) => Answers[Id];
+/** Does what a step asks, or leaves it, and says what the record gets: a person may err, or know more than the robot. */
+export type Teller = <Id extends AskedStepId>(id: Id, act: () => Answers[Id]) => Answers[Id];
 
 export interface PlayedVisit {
   decision: Decision;
@@ -29,7 +29,7 @@ export class Robot {
   private readonly machine: Machine;
   private readonly tell: Teller;
 
-  constructor(machine: Machine, tell: Teller = (_, answer) => answer) {
+  constructor(machine: Machine, tell: Teller = (_, act) => act()) {
     this.machine = machine;
     this.tell = tell;
   }
@@ -40,7 +40,11 @@ export class Robot {
       if (decision !== undefined) return { decision, answers: this.answers, steps: this.seq };
       if (due === undefined || this.seq > maxSteps) throw new Error(`no end: ${due}`);
       if (isMeasured(due)) this.measure(due);
-      else this.give(due, this.tell(due, plainAnswers[due](this.machine)));
+      else
+        this.give(
+          due,
+          this.tell(due, () => plainAnswers[due](this.machine)),
+        );
     }
   }
 

@@ -18,7 +18,8 @@ export class FieldMachine extends Machine {
   }
 
   override measure(mode: Mode, red: string, black: string, setting: Setting = {}): Measurement {
-    const exchanged = this.slips.leadsExchanged && mode === 'ohms' && (isRail(red) || isRail(black));
+    const exchanged =
+      this.slips.leadsExchanged && (mode === 'ohms' || mode === 'diode') && (isRail(red) || isRail(black));
     return exchanged ? super.measure(mode, black, red, setting) : super.measure(mode, red, black, setting);
   }
 }

@@ -2,21 +2,24 @@ import type { Answers, AskedStepId } from '../../visit/steps/questions.ts';
 import type { RetryAnswer } from '../../visit/steps/retry.ts';
 import type { FieldMachine } from './field-machine.ts';
 
-/** What a person of the field writes down instead of the robot's answer. */
-type Retold = { [Id in AskedStepId]?: (answer: Answers[Id], machine: FieldMachine) => Answers[Id] };
+/** What a person of the field does and writes down at a step; `act` does what the robot does and returns its answer. */
+type Retold = { [Id in AskedStepId]?: (act: () => Answers[Id], machine: FieldMachine) => Answers[Id] };
 
-function retried(answer: RetryAnswer, { lastTrip, slips }: FieldMachine): RetryAnswer {
+function retried(act: () => RetryAnswer, machine: FieldMachine): RetryAnswer {
+  const { slips } = machine;
   if (slips.notPermitted) return { powerAllowed: false, result: 'not-done' };
+  const answer = act();
+  const { lastTrip } = machine;
   if (lastTrip?.message !== 'other') return answer;
   const mistaken = slips.otherMessageNoted && lastTrip.stage === 'at-enable';
   return { ...answer, result: mistaken ? 'trips' : 'no-trip' };
 }
 
 const retold: Retold = {
-  'find-drive': (answer, { slips }) =>
-    slips.notPermitted ? { observation: 'not-permitted', axesOnDrive: answer.axesOnDrive } : answer,
-  symptom: (answer, { slips }) => ({ ...answer, when: slips.told }),
-  mechanics: (_, { slips, axis }) => ({ found: slips.notLooked ? 'not-checked' : axis.feel }),
+  'find-drive': (act, { slips }) =>
+    slips.notPermitted ? { observation: 'not-permitted', axesOnDrive: act().axesOnDrive } : act(),
+  symptom: (act, { slips }) => ({ ...act(), when: slips.told }),
+  mechanics: (act, { slips, axis }) => (slips.notLooked ? { found: 'not-checked' } : { ...act(), found: axis.feel }),
   'retry-feedback-off': retried,
   'retry-device-end': retried,
   'retry-feedback-on': retried,
@@ -24,8 +27,8 @@ const retold: Retold = {
   'retry-all': retried,
 };
 
-/** The answer as this person gives it, with the slips and with what the robot can't see. */
-export function asTold<Id extends AskedStepId>(id: Id, answer: Answers[Id], machine: FieldMachine): Answers[Id] {
-  const tell = retold[id] as ((answer: Answers[Id], machine: FieldMachine) => Answers[Id]) | undefined;
-  return tell === undefined ? answer : tell(answer, machine);
+/** The step as this person does it, with the slips and with what the robot can't see. */
+export function asTold<Id extends AskedStepId>(id: Id, act: () => Answers[Id], machine: FieldMachine): Answers[Id] {
+  const tell = retold[id] as ((act: () => Answers[Id], machine: FieldMachine) => Answers[Id]) | undefined;
+  return tell === undefined ? act() : tell(act, machine);
 }

@@ -31,7 +31,7 @@ export function playField(seed: number): FieldOutcome {
   const random = seeded(seed);
   const { cause, fault } = drawCause(random);
   const machine = drawFieldMachine(fault, random);
-  const { decision, steps } = new Robot(machine, (id, answer) => asTold(id, answer, machine)).visit();
+  const { decision, steps } = new Robot(machine, (id, act) => asTold(id, act, machine)).visit();
   return {
     cause: cause.id,
     fault,

@@ -45,7 +45,14 @@ test('two leads anywhere, in any state of the axis, give a reading that the site
       fc.record({ red: node, black: node }),
       (fault, seed, now, mode, leads) => {
         const random = seeded(seed);
-        const { text, reading } = measure(axisOf(fault, seed), { ...asFound(20, 20), ...now }, drawInstruments(random), mode, leads, random);
+        const { text, reading } = measure(
+          axisOf(fault, seed),
+          { ...asFound(20, 20), ...now },
+          drawInstruments(random),
+          mode,
+          leads,
+          random,
+        );
         const quantity = mode === 'volts' || mode === 'diode' ? 'voltage' : 'resistance';
         // The site takes a voltage without its sign, which only shows how the leads were placed.
         const shown = text.replace('-', '');
