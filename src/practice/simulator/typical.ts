@@ -53,6 +53,8 @@ export const typical = {
   absorptionConductance: 1e-9,
   absorptionPower: 0.9,
   contactOhms: 2e-3,
+  /** From here a winding counts as hot, in °C: a defect that needs heat is there. */
+  hotCelsius: 60,
   /** Bolts of the motor's flange: the frame is grounded by the machine as well as by its PE. */
   frameBondOhms: 0.02,
   motorPeOhms: 0.01,
