@@ -95,7 +95,9 @@ export class Machine implements Situation {
     const instruments = withSetting(this.instruments, mode, setting);
     const shown = measure(this.axis, this.state, instruments, mode, leads, this.random, {
       zeroed: setting.zeroed === true,
+      ...(setting.heldSeconds !== undefined && { heldSeconds: setting.heldSeconds }),
     });
+    this.state = { ...this.state, ...shown.bus };
     this.note(unsafeToMeasure(this, mode, leads, shown.voltsPresent, instruments.insulation.volts));
     if (mode !== 'volts') this.tripsUnchanged = 0;
     this.remember(mode, leads, shown, setting);
@@ -124,6 +126,11 @@ export class Machine implements Situation {
       this.state = { ...this.state, enabled: false };
     }
     return this.tripped;
+  }
+
+  /** What a thermometer shows of the winding, in °C. */
+  get shownCelsius(): number {
+    return this.state.windingCelsius + this.instruments.thermometerKelvin;
   }
 
   support(supported = true): void {

@@ -57,7 +57,7 @@ function plain(machine: Machine, act: PlainAct): Result {
       machine.dryConnectors();
       return done;
     case 'thermometer':
-      return { code: 'temperature', celsius: Math.round(machine.state.windingCelsius) };
+      return { code: 'temperature', celsius: Math.round(machine.shownCelsius) };
     case 'switch-on':
     case 'reset':
       return power(machine, 'power');

@@ -115,5 +115,5 @@ function withoutSupport({ axis, state }: Situation): Unsafe[] {
 }
 
 function busIsHigh({ state }: Situation): boolean {
-  return state.busVolts >= limitValue('touch-voltage');
+  return Math.abs(state.busVolts) >= limitValue('touch-voltage');
 }

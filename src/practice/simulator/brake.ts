@@ -1,5 +1,6 @@
+import { type BuiltAxis, seriesOhms } from './axis-defects.ts';
 import type { AxisState } from './axis-state.ts';
-import { type Element, resistor, source } from './network.ts';
+import { type Element, ground, resistor, source } from './network.ts';
 import type { AxisParameters } from './parameters.ts';
 import { typical } from './typical.ts';
 
@@ -8,13 +9,21 @@ function brakeReleased({ supply, enabled }: AxisState): boolean {
   return supply && enabled;
 }
 
-/** The holding brake: a coil between `brake.plus` and `brake.minus`, released by power, applied by springs. */
-export function brakeNetwork(axis: AxisParameters, state: AxisState): Element[] {
+/**
+ * The holding brake: a coil between `motor.brake+` and `motor.brake-`, released by power, applied by springs. The drive
+ * feeds it through the motor cable if that has the cores, else through a cable of its own.
+ */
+export function brakeNetwork(axis: BuiltAxis, state: AxisState): Element[] {
   const { brakeVolts, brakeSupplyOhms, brakeInsulationOhms } = typical;
+  const { brakeOhms, idleCores } = axis.parameters;
+  const inCable = idleCores.includes('brake+');
+  const [plus, minus] = inCable ? ['drive.brake+', 'drive.brake-'] : ['motor.brake+', 'motor.brake-'];
+  const contacts = seriesOhms(axis, state, 'brake+', 'motor-half') + seriesOhms(axis, state, 'brake-', 'motor-half');
   return [
-    resistor('brake.plus', 'brake.minus', axis.brakeOhms),
-    resistor('brake.minus', 'motor.frame', brakeInsulationOhms),
-    ...(brakeReleased(state) ? [source('brake.plus', 'brake.minus', brakeVolts, brakeSupplyOhms)] : []),
+    resistor('motor.brake+', 'motor.brake-', brakeOhms + contacts),
+    resistor('motor.brake-', 'motor.frame', brakeInsulationOhms),
+    ...(brakeReleased(state) ? [source(plus, minus, brakeVolts, brakeSupplyOhms)] : []),
+    ...(inCable ? [resistor(plus, minus, typical.outputOffOhms), resistor(minus, ground, typical.groundedOhms)] : []),
   ];
 }
 

@@ -33,7 +33,16 @@ export interface Capacitor {
   volts: number;
 }
 
-export type Element = Resistor | Source | Diode | Capacitor;
+/** A carbonised path that conducts, with `ohms`, only if at least `volts` stand across it, either way round. */
+export interface Gap {
+  kind: 'gap';
+  a: string;
+  b: string;
+  ohms: number;
+  volts: number;
+}
+
+export type Element = Resistor | Source | Diode | Capacitor | Gap;
 
 /** The reference node of all voltages: the cabinet's protective bar and the machine's frame. */
 export const ground = 'ground';
@@ -54,9 +63,27 @@ export function nodeIndex(elements: readonly Element[]): Map<string, number> {
   const add = (node: string) => {
     if (node !== ground && !index.has(node)) index.set(node, index.size);
   };
-  for (const element of elements) {
-    add(element.kind === 'diode' ? element.anode : element.a);
-    add(element.kind === 'diode' ? element.cathode : element.b);
-  }
+  for (const element of elements) endsOf(element).forEach(add);
   return index;
+}
+
+/** The two nodes of an element. */
+export function endsOf(element: Element): [string, string] {
+  return element.kind === 'diode' ? [element.anode, element.cathode] : [element.a, element.b];
+}
+
+/**
+ * The elements that decide the voltages of these nodes: everything connected to them without passing ground, whose
+ * voltage is fixed.
+ */
+export function partAround(elements: readonly Element[], nodes: readonly string[]): Element[] {
+  const reached = new Set(nodes);
+  for (let before = -1; before !== reached.size; ) {
+    before = reached.size;
+    for (const element of elements) {
+      const ends = endsOf(element).filter((end) => end !== ground);
+      if (ends.some((end) => reached.has(end))) for (const end of ends) reached.add(end);
+    }
+  }
+  return elements.filter((element) => endsOf(element).some((end) => end !== ground && reached.has(end)));
 }

@@ -1,4 +1,5 @@
 import { type Phase, type Phases, phases } from '../../kernel/electrics/phases.ts';
+import type { IdleCore } from './axis-state.ts';
 import { between, betweenDecades, oneOf, type Random } from './random.ts';
 import { typical } from './typical.ts';
 
@@ -32,9 +33,27 @@ export interface AxisParameters {
   feedbackDeviceOhms: number;
   brakeOhms: number;
   gravityLoaded: boolean;
+  /** Balancing resistors, if the bus has two capacitors in series: each has then twice `busFarads`. 1 GΩ is open. */
+  balance?: { upperOhms: number; lowerOhms: number };
+  /** Capacitors and discharge resistors of the drives on the same bus. */
+  link?: { farads: number; bleedOhms: number };
+  /** The braking resistor, between DC+ and the chopper. */
+  brakingOhms?: number;
+  /** Motor of the other axis on this drive. */
+  neighbour?: { windingOhms: number; frameInsulationOhms: number };
+  /** The PE core can be thinner than the phases. At 20 °C. */
+  peOhmsPerMetre: number;
+  /** Insulation of the cable halves for each rise by this many kelvins. */
+  cableKelvinPerHalving: number;
+  /** Cores beside U, V, W and PE in the motor cable. Without them the brake has a cable of its own. */
+  idleCores: readonly IdleCore[];
+  /** The feedback runs in the motor cable and has its contacts in the motor connector. */
+  oneCable: boolean;
+  /** From each phase to PE, in an output filter or suppressor at the drive end of the cable. */
+  filterOhms?: number;
 }
 
-/** A sound axis drawn from the typical ranges. */
+/** A sound axis of the tidy world, drawn from the typical ranges: young, dry, alone, its brake in its own cable. */
 export function drawAxis(random: Random): AxisParameters {
   const motor = oneOf(random, typical.motors);
   const spread = (value: number, share: number) => value * between(random, 1 - share, 1 + share);
@@ -63,5 +82,9 @@ export function drawAxis(random: Random): AxisParameters {
     feedbackDeviceOhms: typical.feedbackDeviceOhms,
     brakeOhms: typical.brakeOhms,
     gravityLoaded: random() < 0.5,
+    peOhmsPerMetre: motor.coreOhmsPerMetre,
+    cableKelvinPerHalving: Number.POSITIVE_INFINITY,
+    idleCores: [],
+    oneCable: false,
   };
 }

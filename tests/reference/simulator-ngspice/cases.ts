@@ -4,9 +4,9 @@ import { type AxisState, asFound, cableFree, leadsOff } from '../../../src/pract
 import { holding } from '../../../src/practice/simulator/discharge.ts';
 import { type FaultedAxis, faultedAxis } from '../../../src/practice/simulator/faulted-axis.ts';
 import { insulationTester, multimeter, type Range } from '../../../src/practice/simulator/instruments.ts';
-import { type HookUp, underTest } from '../../../src/practice/simulator/measure.ts';
 import { drawAxis } from '../../../src/practice/simulator/parameters.ts';
 import { seeded } from '../../../src/practice/simulator/random.ts';
+import { type HookUp, underTest } from '../../../src/practice/simulator/ranging.ts';
 import type { Asked } from './netlist.ts';
 
 /** One faulted network, with the voltages compared at rest or during discharge. */

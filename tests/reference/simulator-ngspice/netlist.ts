@@ -88,6 +88,13 @@ function linesOf(element: Element, id: string, node: Namer, celsius: number): st
       ];
     case 'capacitor':
       return [`C${id} ${node(element.a)} ${node(element.b)} ${element.farads} ic=${element.volts}`];
+    case 'gap':
+      // Off below its voltage; once on, it stays on.
+      return [
+        `S${id} ${node(element.a)} ${node(element.b)} cur${id} 0 G${id} off`,
+        `B${id} cur${id} 0 v=abs(v(${node(element.a)},${node(element.b)}))`,
+        `.model G${id} sw(vt=${element.volts / 2} vh=${element.volts / 2} ron=${element.ohms} roff=1e15)`,
+      ];
     case 'diode':
       return [
         `D${id} ${node(element.anode)} ${node(element.cathode)} D${id}`,

@@ -1,0 +1,75 @@
+/** How common each property of a sound axis is, each from 0 to 1. */
+export interface PropertyShares {
+  /** No resistors at the output terminals; else alike on both rails; else as the tidy world has them. */
+  senseOpen: number;
+  senseAlike: number;
+  /** One terminal has a resistor of its own, to one rail. */
+  senseUnlike: number;
+  seriesCapacitors: number;
+  /** Of those, with one balancing resistor open. */
+  balanceOpen: number;
+  link: number;
+  brakingResistor: number;
+  neighbour: number;
+  longCable: number;
+  /** Of those, with a PE core thinner than the phases. */
+  thinPe: number;
+  pvcCable: number;
+  oneCable: number;
+  sensorInCable: number;
+  brakeWithoutGravity: number;
+  filter: number;
+  oldMotor: number;
+}
+
+/**
+ * What the field has and the tidy world has not: project judgement, factor 2 either way, and no limits. Resistances in
+ * ohms, ranges as [from, to].
+ */
+export const field = {
+  shares: {
+    senseOpen: 0.25,
+    senseAlike: 0.3,
+    senseUnlike: 0.02,
+    seriesCapacitors: 0.3,
+    balanceOpen: 0.02,
+    link: 0.15,
+    brakingResistor: 0.5,
+    neighbour: 0.35,
+    longCable: 0.1,
+    thinPe: 0.3,
+    pvcCable: 0.02,
+    oneCable: 0.1,
+    sensorInCable: 0.7,
+    brakeWithoutGravity: 0.3,
+    filter: 0.02,
+    oldMotor: 0.08,
+  },
+  busFarads: [100e-6, 1.5e-3] as [number, number],
+  /** From 565 V to below 0.1 V in the ten minutes of the label. */
+  dischargeSeconds: [15, 65] as [number, number],
+  /** Resistance of all sense resistors from rail to rail, over that of the whole bus. */
+  senseToDischarge: [1.2, 6] as [number, number],
+  openOhms: 1e9,
+  ownResistorOhms: [100e3, 1e6] as [number, number],
+  linkedDrives: [1, 4] as [number, number],
+  brakingOhms: [15, 150] as [number, number],
+  longMetres: [40, 100] as [number, number],
+  /** Copper of 1.5 mm², class 5. */
+  thinPeOhmsPerMetre: 13.3e-3,
+  /** 5 to 20 MΩ·km: PVC, which falls to some megohm-kilometres at 30 °C. */
+  pvcOhmMetres: [5e9, 20e9] as [number, number],
+  pvcKelvinPerHalving: 7,
+  plasticKelvinPerHalving: 10,
+  /** Each phase to PE, with the discharge resistors of suppressor capacitors. */
+  filterOhms: [3e6, 20e6] as [number, number],
+  /** Each phase of an old or damp, but sound motor at 20 °C; three in parallel read tens of megohms. */
+  oldFrameOhms: [30e6, 250e6] as [number, number],
+  /** Open-circuit voltages of multimeters in their low and high ranges. */
+  lowRangeVolts: [0.3, 3] as [number, number],
+  highRangeVolts: [0.3, 1.5] as [number, number],
+  negativeRed: 0.1,
+  rangedDown: 0.8,
+  /** Constant error of a thermometer on a winding, in kelvins. */
+  thermometerKelvin: 4,
+};
