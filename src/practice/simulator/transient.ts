@@ -4,8 +4,10 @@ import { operatingPoint, type Voltages } from './operating-point.ts';
 /** Where a step of the trapezoidal rule ends and the second-order backward formula begins: 2 − √2, as usual. */
 const gamma = 2 - Math.SQRT2;
 
-/** Each step is longer than the one before by this factor, since charging slows down as it goes on. */
+/** Each step is longer than the one before by this factor, since charging slows down as it goes on … */
 const growth = 1.4;
+/** … up to this share of the whole time. */
+const longestShare = 1 / 40;
 
 /** Voltages across the capacitors, and the currents into their positive ends. */
 interface Charge {
@@ -42,12 +44,13 @@ export function chargesAfter(
     };
   };
   const first = seconds * firstShare;
+  const longest = seconds * Math.max(firstShare, longestShare);
   let charge = solve(
     capacitors.map(({ volts }) => volts),
     first,
   );
   for (let [time, step] = [first, first]; time < seconds; time += step) {
-    step = Math.min(step * growth, seconds - time);
+    step = Math.min(step * growth, longest, seconds - time);
     charge = stepped(charge, step, capacitors, solve);
   }
   return charge.volts;
