@@ -1,12 +1,10 @@
 import { Machine } from '../case/machine.ts';
 import type { Setting } from '../case/setting.ts';
-import { type FaultedAxis, faultedAxis } from '../simulator/faulted-axis.ts';
-import { field } from '../simulator/field-figures.ts';
-import { drawFieldAxis, equippedFor } from '../simulator/field-parameters.ts';
 import { drawFieldInstruments } from '../simulator/instruments.ts';
 import type { Measurement, Mode } from '../simulator/measure.ts';
-import { between, betweenDecades, type Random } from '../simulator/random.ts';
+import { between, type Random } from '../simulator/random.ts';
 import type { Reach } from '../simulator/trip.ts';
+import { drawAxisOfField } from './field-axis.ts';
 import { meets } from './field-mix.ts';
 import { drawSlips, type Slips } from './slips.ts';
 
@@ -45,36 +43,10 @@ const isRail = (node: string) => node === 'DC+' || node === 'DC-';
 
 /** An axis of the field with this fault and the person who works on it; every figure is drawn. Throws for an unknown fault. */
 export function drawFieldMachine(fault: string, random: Random): FieldMachine {
-  const axis = fieldAxis(fault, random);
+  const axis = drawAxisOfField(fault, random);
   // Who comes at once finds it hot; many come the next morning.
   const stillHot = axis.moment === 'when-hot' && meets(random, 'still-hot');
   const winding = stillHot ? between(random, ...hotWinding) : between(random, 5, 80);
   const air = Math.min(winding, between(random, 10, 35));
   return new FieldMachine(drawSlips(axis, random), axis, drawFieldInstruments(random), winding, air, random);
-}
-
-function fieldAxis(fault: string, random: Random): FaultedAxis {
-  const drawn = faultedAxis(fault, drawFieldAxis(random), random);
-  const equipped = equippedFor(drawn.parameters, needed(drawn), random);
-  const withFilter = drawn.cause === 'output-filter' && equipped.filterOhms === undefined;
-  const filterOhms = betweenDecades(random, ...field.filterOhms);
-  return {
-    ...drawn,
-    parameters: withFilter ? { ...equipped, filterOhms } : equipped,
-    otherMessages: {
-      withoutMotor: meets(random, 'message-without-motor'),
-      withoutFeedback: meets(random, 'message-without-feedback'),
-    },
-  };
-}
-
-/** Nodes that the axis must have for its fault. */
-function needed({ leaks, broken, trips, cause }: FaultedAxis): string[] {
-  const neighbour = trips.some(({ circuit }) => circuit.startsWith('neighbour'));
-  return [
-    ...leaks.flatMap(({ a, b }) => [a, b]),
-    ...broken,
-    ...(neighbour ? ['neighbour.'] : []),
-    ...(cause === 'braking-circuit' ? ['braking.'] : []),
-  ];
 }
