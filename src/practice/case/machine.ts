@@ -6,7 +6,7 @@ import type { FaultedAxis } from '../simulator/faulted-axis.ts';
 import type { Instruments } from '../simulator/instruments.ts';
 import { type HookUp, type Measurement, type Mode, measure } from '../simulator/measure.ts';
 import { between, type Random } from '../simulator/random.ts';
-import { type Reach, tripsNow } from '../simulator/trip.ts';
+import { type Reach, type Trip, tripOf } from '../simulator/trip.ts';
 import { readingFails } from './reading-fails.ts';
 import { type Setting, withSetting } from './setting.ts';
 import {
@@ -37,6 +37,8 @@ export class Machine implements Situation {
   windingCharged = false;
   /** The trip has not been reset: the drive does not enable. */
   tripped = true;
+  /** What stopped the drive at the last try; undefined if it ran. */
+  lastTrip: Trip | undefined;
   /** An insulation tester has damaged the drive; that is not part of the fault. */
   hurtDrive = false;
   readonly axis: FaultedAxis;
@@ -115,7 +117,8 @@ export class Machine implements Situation {
     this.state = switchedOn(this.axis, { ...this.state, enabled: reach !== 'power' });
     this.busKnownLow = false;
     this.meterProved = false;
-    this.tripped = tripsNow(this.axis, this.state, reach, this.random);
+    this.lastTrip = tripOf(this.axis, this.state, reach, this.random);
+    this.tripped = this.lastTrip !== undefined;
     if (axisFalls(this.axis.parameters, this.state, this.tripped)) this.note(['axis-fell']);
     if (this.tripped) {
       if (this.tripsUnchanged > 0) this.note(['tried-again-untested']);

@@ -4,10 +4,13 @@ import type { Decision } from '../../visit/guide/decision.ts';
 import { pointsAtCableOrMotor } from '../../visit/guide/evidence.ts';
 import { nextStep } from '../../visit/guide/next-step.ts';
 import type { StepId } from '../../visit/steps/ids.ts';
-import type { Answers, MeasuredStepId, VisitAnswers } from '../../visit/steps/questions.ts';
+import type { Answers, AskedStepId, MeasuredStepId, VisitAnswers } from '../../visit/steps/questions.ts';
 import type { Machine } from '../case/machine.ts';
 import { type Measuring, measureBridge, measureInsulation, measureIsolation, measureWinding } from './measurements.ts';
 import { plainAnswers } from './plain-answers.ts';
+
+/** Does what a step asks, or leaves it, and says what the record gets: a person may err, or know more than the robot. */
+export type Teller = <Id extends AskedStepId>(id: Id, act: () => Answers[Id]) => Answers[Id];
 
 export interface PlayedVisit {
   decision: Decision;
@@ -24,9 +27,11 @@ export class Robot {
   private answers: VisitAnswers = {};
   private seq = 0;
   private readonly machine: Machine;
+  private readonly tell: Teller;
 
-  constructor(machine: Machine) {
+  constructor(machine: Machine, tell: Teller = (_, act) => act()) {
     this.machine = machine;
+    this.tell = tell;
   }
 
   visit(): PlayedVisit {
@@ -35,7 +40,11 @@ export class Robot {
       if (decision !== undefined) return { decision, answers: this.answers, steps: this.seq };
       if (due === undefined || this.seq > maxSteps) throw new Error(`no end: ${due}`);
       if (isMeasured(due)) this.measure(due);
-      else this.give(due, plainAnswers[due](this.machine));
+      else
+        this.give(
+          due,
+          this.tell(due, () => plainAnswers[due](this.machine)),
+        );
     }
   }
 
