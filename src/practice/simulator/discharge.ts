@@ -3,7 +3,7 @@ import type { BuiltAxis } from './axis-defects.ts';
 import { axisNetwork } from './axis-network.ts';
 import type { AxisState } from './axis-state.ts';
 import { busCapacitors } from './drive-network.ts';
-import { type Capacitor, type Element, source } from './network.ts';
+import { type Capacitor, type Element, partAround, source } from './network.ts';
 import { operatingPoint } from './operating-point.ts';
 import { chargesAfter } from './transient.ts';
 import { typical } from './typical.ts';
@@ -22,7 +22,7 @@ const held = ({ a, b }: Capacitor, volts: number) => source(a, b, volts, typical
  * at the rate I/(C·V) of its middle, which is exact for a linear network and nearly exact with diodes.
  */
 export function chargeAfter(elements: readonly Element[], capacitor: Capacitor, seconds: number): number {
-  const rest = elements.filter((element) => element !== capacitor);
+  const rest = partAround(elements, [capacitor.a, capacitor.b]).filter((element) => element !== capacitor);
   const rate = (volts: number): number => {
     if (volts === 0) return 0;
     const at = operatingPoint([...rest, held(capacitor, volts)]);

@@ -1,3 +1,7 @@
+import prevalenceData from '../../../content/field/prevalences.json' with { type: 'json' };
+
+const { prevalences } = prevalenceData;
+
 /** How common each property of a sound axis is, each from 0 to 1. */
 export interface PropertyShares {
   /** No resistors at the output terminals; else alike on both rails; else as the tidy world has them. */
@@ -22,29 +26,33 @@ export interface PropertyShares {
   oldMotor: number;
 }
 
+const shareOf = (id: keyof typeof prevalences) => prevalences[id].share;
+
+/** The shares of content/field, which gives the reason for each. */
+export const fieldShares: PropertyShares = {
+  senseOpen: shareOf('sense-open'),
+  senseAlike: shareOf('sense-alike'),
+  senseUnlike: shareOf('unlike-terminal'),
+  seriesCapacitors: shareOf('series-capacitors'),
+  balanceOpen: shareOf('balance-open'),
+  link: shareOf('dc-link'),
+  brakingResistor: shareOf('braking-resistor'),
+  neighbour: shareOf('neighbour'),
+  longCable: shareOf('long-cable'),
+  thinPe: shareOf('thin-pe'),
+  pvcCable: shareOf('pvc-cable'),
+  oneCable: shareOf('one-cable'),
+  sensorInCable: shareOf('sensor-in-cable'),
+  brakeWithoutGravity: shareOf('brake-without-gravity'),
+  filter: shareOf('filter'),
+  oldMotor: shareOf('old-motor'),
+};
+
 /**
  * What the field has and the tidy world has not: project judgement, factor 2 either way, and no limits. Resistances in
  * ohms, ranges as [from, to].
  */
 export const field = {
-  shares: {
-    senseOpen: 0.25,
-    senseAlike: 0.3,
-    senseUnlike: 0.02,
-    seriesCapacitors: 0.3,
-    balanceOpen: 0.02,
-    link: 0.15,
-    brakingResistor: 0.5,
-    neighbour: 0.35,
-    longCable: 0.1,
-    thinPe: 0.3,
-    pvcCable: 0.02,
-    oneCable: 0.1,
-    sensorInCable: 0.7,
-    brakeWithoutGravity: 0.3,
-    filter: 0.02,
-    oldMotor: 0.08,
-  },
   busFarads: [100e-6, 1.5e-3] as [number, number],
   /** From 565 V to below 0.1 V in the ten minutes of the label. */
   dischargeSeconds: [15, 55] as [number, number],

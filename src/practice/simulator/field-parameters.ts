@@ -1,6 +1,6 @@
 import { type Phases, phases } from '../../kernel/electrics/phases.ts';
 import { type IdleCore, idleCores } from './axis-state.ts';
-import { field, type PropertyShares } from './field-figures.ts';
+import { field, fieldShares, type PropertyShares } from './field-figures.ts';
 import { type AxisParameters, drawAxis } from './parameters.ts';
 import { between, betweenDecades, chance, oneOf, type Random } from './random.ts';
 import { typical } from './typical.ts';
@@ -9,7 +9,7 @@ import { typical } from './typical.ts';
  * A sound axis as the field has them: drives with other sense networks, buses and neighbours; cables with all their
  * cores, long or of PVC; motors that are old or damp. `shares`: how common each property is.
  */
-export function drawFieldAxis(random: Random, shares: PropertyShares = field.shares): AxisParameters {
+export function drawFieldAxis(random: Random, shares: PropertyShares = fieldShares): AxisParameters {
   const tidy = drawAxis(random);
   const brake = tidy.gravityLoaded || chance(random, shares.brakeWithoutGravity);
   return {

@@ -61,8 +61,12 @@ export function measure(
 
 /** In the lowest range that can show the value, like an automatic range. */
 function showVolts(network: Element[], leads: HookUp, meter: MeterFunction, error: number, random: Random): Displayed {
+  const loaded = new Map<number, number>();
   for (const range of meter.ranges) {
-    const volts = across([...network, resistor(leads.red, leads.black, range.sourceOhms)], leads);
+    const { sourceOhms } = range;
+    // Most meters load the points alike in every range.
+    const volts = loaded.get(sourceOhms) ?? across([...network, resistor(leads.red, leads.black, sourceOhms)], leads);
+    loaded.set(sourceOhms, volts);
     if (Math.abs(volts) > range.fullScale) continue;
     return showCount(withError(volts, range, meter, error, random), range, meter, 'V');
   }

@@ -77,13 +77,25 @@ export function endsOf(element: Element): [string, string] {
  * voltage is fixed.
  */
 export function partAround(elements: readonly Element[], nodes: readonly string[]): Element[] {
+  const at = elementsAt(elements);
   const reached = new Set(nodes);
-  for (let before = -1; before !== reached.size; ) {
-    before = reached.size;
-    for (const element of elements) {
-      const ends = endsOf(element).filter((end) => end !== ground);
-      if (ends.some((end) => reached.has(end))) for (const end of ends) reached.add(end);
+  // A set hands out what is added to it while it is walked through.
+  for (const node of reached) {
+    if (node === ground) continue;
+    for (const element of at.get(node) ?? []) for (const end of endsOf(element)) reached.add(end);
+  }
+  reached.delete(ground);
+  return elements.filter((element) => endsOf(element).some((end) => reached.has(end)));
+}
+
+function elementsAt(elements: readonly Element[]): Map<string, Element[]> {
+  const at = new Map<string, Element[]>();
+  for (const element of elements) {
+    for (const end of endsOf(element)) {
+      const list = at.get(end);
+      if (list === undefined) at.set(end, [element]);
+      else list.push(element);
     }
   }
-  return elements.filter((element) => endsOf(element).some((end) => end !== ground && reached.has(end)));
+  return at;
 }

@@ -1,10 +1,11 @@
 import { Machine } from '../case/machine.ts';
 import type { Setting } from '../case/setting.ts';
 import { type FaultedAxis, faultedAxis } from '../simulator/faulted-axis.ts';
+import { field } from '../simulator/field-figures.ts';
 import { drawFieldAxis, equippedFor } from '../simulator/field-parameters.ts';
 import { drawFieldInstruments } from '../simulator/instruments.ts';
 import type { Measurement, Mode } from '../simulator/measure.ts';
-import { between, type Random } from '../simulator/random.ts';
+import { between, betweenDecades, type Random } from '../simulator/random.ts';
 import type { Reach } from '../simulator/trip.ts';
 import { meets } from './field-mix.ts';
 import { drawSlips, type Slips } from './slips.ts';
@@ -54,9 +55,12 @@ export function drawFieldMachine(fault: string, random: Random): FieldMachine {
 
 function fieldAxis(fault: string, random: Random): FaultedAxis {
   const drawn = faultedAxis(fault, drawFieldAxis(random), random);
+  const equipped = equippedFor(drawn.parameters, needed(drawn), random);
+  const withFilter = drawn.cause === 'output-filter' && equipped.filterOhms === undefined;
+  const filterOhms = betweenDecades(random, ...field.filterOhms);
   return {
     ...drawn,
-    parameters: equippedFor(drawn.parameters, needed(drawn), random),
+    parameters: withFilter ? { ...equipped, filterOhms } : equipped,
     otherMessages: {
       withoutMotor: meets(random, 'message-without-motor'),
       withoutFeedback: meets(random, 'message-without-feedback'),

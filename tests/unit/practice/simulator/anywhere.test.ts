@@ -3,7 +3,7 @@ import { expect, test } from 'vitest';
 import { parseReading } from '../../../../src/kernel/reading/parse-reading.ts';
 import { axisNetwork } from '../../../../src/practice/simulator/axis-network.ts';
 import { asFound, cores } from '../../../../src/practice/simulator/axis-state.ts';
-import { faultedAxis, faultIds } from '../../../../src/practice/simulator/faulted-axis.ts';
+import { allFaultIds, faultedAxis } from '../../../../src/practice/simulator/faulted-axis.ts';
 import { drawFieldAxis } from '../../../../src/practice/simulator/field-parameters.ts';
 import { drawFieldInstruments, drawInstruments } from '../../../../src/practice/simulator/instruments.ts';
 import { type Mode, measure } from '../../../../src/practice/simulator/measure.ts';
@@ -52,7 +52,7 @@ const state = fc.record({
 test('two leads anywhere, in any state of the axis, give a reading that the site can read', () => {
   fc.assert(
     fc.property(
-      fc.constantFrom(...faultIds),
+      fc.constantFrom(...allFaultIds),
       fc.nat(),
       state,
       fc.constantFrom<Mode>('ohms', 'diode', 'volts', 'milliohms', 'insulation'),
