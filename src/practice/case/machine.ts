@@ -1,6 +1,6 @@
 import { limitValue } from '../../kernel/limits.ts';
 import { type AxisState, asFound } from '../simulator/axis-state.ts';
-import { axisFalls } from '../simulator/brake.ts';
+import { anyCanFall, axisFalls } from '../simulator/brake.ts';
 import { afterWaiting, switchedOn } from '../simulator/discharge.ts';
 import type { FaultedAxis } from '../simulator/faulted-axis.ts';
 import type { Instruments } from '../simulator/instruments.ts';
@@ -20,6 +20,9 @@ import {
 
 /** The waiting time on the drive's label, in seconds; the bus of the simulator needs no longer. */
 export const labelSeconds = 600;
+
+/** A reading at a bus that a meter has charged stands still after this time, in seconds. */
+const stillSeconds = 300;
 
 /** Resistance of a switch that a tester's voltage has broken down, in ohms: typical, project judgement. */
 const brokenDown: [number, number] = [2e3, 20e3];
@@ -46,6 +49,8 @@ export class Machine implements Situation {
   readonly random: Random;
   private readonly failingHookUps = new Set<string>();
   private tripsUnchanged = 0;
+  /** A reading in time has left a charge on the bus: later readings take their time too, so that it can go. */
+  private busCharged = false;
 
   constructor(axis: FaultedAxis, instruments: Instruments, windingCelsius: number, airCelsius: number, random: Random) {
     this.axis = axis;
@@ -95,14 +100,22 @@ export class Machine implements Situation {
     const instruments = withSetting(this.instruments, mode, setting);
     const shown = measure(this.axis, this.state, instruments, mode, leads, this.random, {
       zeroed: setting.zeroed === true,
-      ...(setting.heldSeconds !== undefined && { heldSeconds: setting.heldSeconds }),
+      ...this.heldFor(setting),
     });
-    this.state = { ...this.state, ...shown.bus };
+    if (shown.bus) {
+      this.busCharged = true;
+      this.state = { ...this.state, ...shown.bus };
+    }
     this.note(unsafeToMeasure(this, mode, leads, shown.voltsPresent, instruments.insulation.volts));
     if (mode !== 'volts') this.tripsUnchanged = 0;
     this.remember(mode, leads, shown, setting);
     if (mode === 'insulation') this.hurt(leads);
     return shown;
+  }
+
+  private heldFor({ heldSeconds }: Setting): { heldSeconds?: number } {
+    if (heldSeconds !== undefined) return { heldSeconds };
+    return this.busCharged ? { heldSeconds: stillSeconds } : {};
   }
 
   /** Takes the lock off, switches on and does what `reach` says; true if the drive trips. */
@@ -117,6 +130,7 @@ export class Machine implements Situation {
     this.state = switchedOn(this.axis, { ...this.state, enabled: reach !== 'power' });
     this.busKnownLow = false;
     this.meterProved = false;
+    this.busCharged = false;
     this.lastTrip = tripOf(this.axis, this.state, reach, this.random);
     this.tripped = this.lastTrip !== undefined;
     if (axisFalls(this.axis.parameters, this.state, this.tripped)) this.note(['axis-fell']);
@@ -126,6 +140,11 @@ export class Machine implements Situation {
       this.state = { ...this.state, enabled: false };
     }
     return this.tripped;
+  }
+
+  /** Whether an axis can fall whose brake opens with the enable of this drive. */
+  get canFall(): boolean {
+    return anyCanFall(this.axis.parameters);
   }
 
   /** What a thermometer shows of the winding, in °C. */

@@ -1,6 +1,7 @@
 import { type Phase, phases } from '../../kernel/electrics/phases.ts';
 import { limitRange, limitValue } from '../../kernel/limits.ts';
 import { type AxisState, idleCores } from '../simulator/axis-state.ts';
+import { anyCanFall } from '../simulator/brake.ts';
 import type { FaultedAxis } from '../simulator/faulted-axis.ts';
 import type { HookUp, Mode } from '../simulator/measure.ts';
 import type { Reach } from '../simulator/trip.ts';
@@ -86,7 +87,7 @@ export function unsafeToPower({ axis, state, failed }: Situation, reach: Reach):
   const feedback = state.feedbackAtDrive && state.feedbackAtDevice;
   const rules: [Unsafe, boolean][] = [
     ['damaged-drive-powered', axis.seen.drive !== 'nothing'],
-    ['enabled-without-support', enabled && axis.parameters.gravityLoaded && !state.axisSupported],
+    ['enabled-without-support', enabled && anyCanFall(axis.parameters) && !state.axisSupported],
     ['powered-after-failure', enabled && on.length > 0 && failed],
     ['powered-without-pe', on.length > 0 && !state.driveEnd.PE],
     ['enabled-without-feedback', enabled && plugged.length > 0 && !feedback],
@@ -120,7 +121,7 @@ function reached(state: AxisState, node: string): Phase | undefined {
 }
 
 function withoutSupport({ axis, state }: Situation): Unsafe[] {
-  return axis.parameters.gravityLoaded && !state.axisSupported ? ['touched-without-support'] : [];
+  return anyCanFall(axis.parameters) && !state.axisSupported ? ['touched-without-support'] : [];
 }
 
 function busIsHigh({ state }: Situation): boolean {

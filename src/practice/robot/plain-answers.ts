@@ -2,7 +2,7 @@ import type { LockoutAnswer } from '../../visit/steps/lockout/question.ts';
 import type { Answers, AskedStepId } from '../../visit/steps/questions.ts';
 import type { RetryAnswer } from '../../visit/steps/retry.ts';
 import type { Machine } from '../case/machine.ts';
-import { asFound, leadsOff } from '../simulator/axis-state.ts';
+import { leadsOff, reconnected } from '../simulator/axis-state.ts';
 import type { Reach } from '../simulator/trip.ts';
 import { busDead, provenDead } from './prove-dead.ts';
 
@@ -29,7 +29,7 @@ function supported(machine: Machine) {
 /** What the robot does at each step, and the answer that it gives. */
 export const plainAnswers: { [Id in AskedStepId]: (machine: Machine) => Answers[Id] } = {
   'find-drive': () => ({ observation: 'looked', axesOnDrive: 3, indicatedAxis: 2 }),
-  symptom: ({ axis }) => ({ when: axis.moment, gravityLoaded: axis.parameters.gravityLoaded ? 'yes' : 'no' }),
+  symptom: ({ axis, canFall }) => ({ when: axis.moment, gravityLoaded: canFall ? 'yes' : 'no' }),
   'lockout-1': lockOut,
   'lockout-2': lockOut,
   'lockout-3': lockOut,
@@ -70,10 +70,7 @@ export const plainAnswers: { [Id in AskedStepId]: (machine: Machine) => Answers[
     return done;
   },
   reconnect: (machine) => {
-    machine.change((state) => {
-      const { driveEnd, motorEnd, feedbackAtDrive, feedbackAtDevice, jumpers } = asFound(0, 0);
-      return { ...state, driveEnd, motorEnd, feedbackAtDrive, feedbackAtDevice, jumpers };
-    });
+    machine.change(reconnected);
     return done;
   },
   'retry-all': (machine) => retry(machine, 'all'),

@@ -54,6 +54,7 @@ export interface AxisState {
   jumpers: [string, string][];
   supply: boolean;
   enabled: boolean;
+  /** Every axis that can fall is on its support. */
   axisSupported: boolean;
   /**
    * Voltage of the bus, DC+ against DC−: negative if a meter has charged it so. It changes only when time passes, or
@@ -99,6 +100,26 @@ const idleCoresOff = ({ idleCores: now }: AxisState): AxisState['idleCores'] => 
 /** U, V, W and the PE core off the drive, idle cores too; the screen stays in its clamp. */
 export function leadsOff(state: AxisState): AxisState {
   return { ...state, driveEnd: { ...all(false), screen: true }, idleCores: idleCoresOff(state) };
+}
+
+/** Everything that can be taken off the drive is off, as its manual allows; the idle cores go to the protective bar. */
+export function stripped(state: AxisState): AxisState {
+  return {
+    ...leadsOff(state),
+    idleCores: 'to-pe',
+    feedbackAtDrive: false,
+    brakingResistor: false,
+    dcLink: false,
+    neighbourLeads: false,
+    neighbourFeedback: false,
+  };
+}
+
+/** Everything back on as it was found, no wires left; what is not a connection stays as it is. */
+export function reconnected(state: AxisState): AxisState {
+  const { supply, enabled, axisSupported, busVolts, windingCelsius, airCelsius, lowerBusVolts } = state;
+  const now = { supply, enabled, axisSupported, busVolts, ...(lowerBusVolts !== undefined && { lowerBusVolts }) };
+  return { ...asFound(windingCelsius, airCelsius), ...now };
 }
 
 /** The cable alone, free at both ends, screen too; idle cores on the protective bar stay there. */

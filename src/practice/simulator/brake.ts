@@ -27,13 +27,19 @@ export function brakeNetwork(axis: BuiltAxis, state: AxisState): Element[] {
   ];
 }
 
+/** Whether an axis can fall whose brake opens with an enable of this drive: this one, or the other. */
+export function anyCanFall({ gravityLoaded, neighbour }: AxisParameters): boolean {
+  return gravityLoaded || neighbour?.gravityLoaded === true;
+}
+
 /**
- * Whether the load drops: it can fall, its brake is open, nothing supports it, and no motor holds it. A motor holds it
- * only while all three phases are on at both ends and the drive has not tripped.
+ * Whether a load drops: it can fall, its brake is open, nothing supports it, and no motor holds it. A motor holds it only
+ * while all three phases are on at both ends and the drive has not tripped; a trip stops both stages.
  */
-export function axisFalls({ gravityLoaded }: AxisParameters, state: AxisState, tripped: boolean): boolean {
-  const { driveEnd, motorEnd } = state;
+export function axisFalls({ gravityLoaded, neighbour }: AxisParameters, state: AxisState, tripped: boolean): boolean {
+  const { driveEnd, motorEnd, neighbourLeads } = state;
   const connected = (['U', 'V', 'W'] as const).every((phase) => driveEnd[phase] && motorEnd[phase]);
-  const held = connected && !tripped;
-  return gravityLoaded && brakeReleased(state) && !state.axisSupported && !held;
+  const ownDrops = gravityLoaded && !(connected && !tripped);
+  const otherDrops = neighbour?.gravityLoaded === true && !(neighbourLeads && !tripped);
+  return brakeReleased(state) && !state.axisSupported && (ownDrops || otherDrops);
 }

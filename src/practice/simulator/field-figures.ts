@@ -55,11 +55,13 @@ export const fieldShares: PropertyShares = {
 export const field = {
   busFarads: [100e-6, 1.5e-3] as [number, number],
   /** From 565 V to below 0.1 V in the ten minutes of the label. */
-  dischargeSeconds: [15, 65] as [number, number],
+  dischargeSeconds: [15, 55] as [number, number],
   /** Resistance of all sense resistors from rail to rail, over that of the whole bus. */
   senseToDischarge: [1.2, 6] as [number, number],
   openOhms: 1e9,
   ownResistorOhms: [100e3, 1e6] as [number, number],
+  /** Share of the other axes that can fall. */
+  neighbourFalls: 0.3,
   linkedDrives: [1, 4] as [number, number],
   brakingOhms: [15, 150] as [number, number],
   longMetres: [40, 100] as [number, number],

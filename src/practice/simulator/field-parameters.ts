@@ -53,7 +53,7 @@ function fieldDrive(random: Random, shares: PropertyShares): DriveParameters {
     upperOhms,
     lowerOhms,
     ...seriesCapacitors(random, shares, bleedOhms),
-    ...(chance(random, shares.link) && { link: linked(random, busFarads, bleedOhms) }),
+    ...(chance(random, shares.link) && { link: linked(random, busFarads, discharge) }),
     ...(chance(random, shares.brakingResistor) && { brakingOhms: betweenDecades(random, ...field.brakingOhms) }),
     ...(chance(random, shares.neighbour) && { neighbour: otherAxis(random) }),
   };
@@ -135,5 +135,6 @@ function otherAxis(random: Random): NonNullable<AxisParameters['neighbour']> {
   return {
     windingOhms: oneOf(random, typical.motors).windingOhms,
     frameInsulationOhms: betweenDecades(random, ...typical.frameInsulationOhms),
+    gravityLoaded: chance(random, field.neighbourFalls),
   };
 }

@@ -39,8 +39,8 @@ export interface AxisParameters {
   link?: { farads: number; bleedOhms: number };
   /** The braking resistor, between DC+ and the chopper. */
   brakingOhms?: number;
-  /** Motor of the other axis on this drive. */
-  neighbour?: { windingOhms: number; frameInsulationOhms: number };
+  /** Motor of the other axis on this drive, whose brake opens with the same enable. */
+  neighbour?: { windingOhms: number; frameInsulationOhms: number; gravityLoaded: boolean };
   /** The PE core can be thinner than the phases. At 20 °C. */
   peOhmsPerMetre: number;
   /** Insulation of the cable halves for each rise by this many kelvins. */

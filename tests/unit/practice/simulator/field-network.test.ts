@@ -208,7 +208,7 @@ describe('what else hangs on motor cable and bus', () => {
   });
 
   test('the motor of the other axis is on its terminals until its leads are off', () => {
-    const neighbour = { windingOhms: 1.5, frameInsulationOhms: 1e9 };
+    const neighbour = { windingOhms: 1.5, frameInsulationOhms: 1e9, gravityLoaded: false };
     const axis = axisOf({ neighbour }, { leaks: [{ a: 'neighbour.motor.V', b: 'ground', ohms: 100 }] });
     expect(ohmsBetween(axis, found, 'neighbour.U', 'neighbour.V', 3)).toBeCloseTo(3 + 2 * typical.contactOhms, 2);
     expect(shown(axis, found, 'ohms', 'neighbour.U', 'ground')).toBeLessThan(110);
