@@ -1,4 +1,4 @@
-import { noFault } from './fault-figures.ts';
+import { metal, noFault } from './fault-figures.ts';
 import type { Fault } from './fault-types.ts';
 
 /** Faults of the drive, its cooling and its braking circuit that no reading of the usual list shows. */
@@ -85,8 +85,18 @@ export const fieldDriveFaults: readonly Fault[] = [
   },
   {
     ...noFault,
-    id: 'chopper',
-    label: 'braking switch of the drive, trips on braking',
+    id: 'chopper-shorted',
+    label: 'braking switch of the drive shorted, trips on braking',
+    cause: 'braking-circuit',
+    bad: ['drive'],
+    leaks: [{ a: 'braking.chopper', b: 'DC-', ohms: metal }],
+    circuit: 'braking-resistor',
+    moments: ['on-braking'],
+  },
+  {
+    ...noFault,
+    id: 'chopper-dead',
+    label: 'braking switch of the drive never closes, trips on braking',
     cause: 'braking-circuit',
     bad: ['drive'],
     circuit: 'motor',

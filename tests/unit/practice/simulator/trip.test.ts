@@ -80,7 +80,7 @@ describe('stage and message', () => {
       'all',
       { stage: 'at-enable', message: 'same' },
     ],
-    ['braking is motion', at('chopper', 'on-braking'), found, 'all', { stage: 'moving', message: 'same' }],
+    ['braking is motion', at('chopper-dead', 'on-braking'), found, 'all', { stage: 'moving', message: 'same' }],
     [
       'a drive that misses its motor gives another message',
       withMessages('nuisance', 'on-enable', { withoutMotor: true }),

@@ -7,12 +7,15 @@ import { drawSlips, type Slips } from '../../../../src/practice/world/slips.ts';
 
 const careful: Slips = {
   told: 'on-enable',
+  changeTold: 'nothing',
   otherMessageNoted: false,
   firstReadingTooSoon: false,
   leadsExchanged: false,
   triedOnce: false,
   notPermitted: false,
   notLooked: false,
+  stripNotAllowed: false,
+  bendShows: true,
 };
 
 const machineWith = (fault: string, slips: Partial<Slips> = {}) => {
@@ -83,4 +86,19 @@ test('a fifth of the operators tell another moment', () => {
   const { axis } = machineWith('frame-U');
   const told = Array.from({ length: 4000 }, () => drawSlips(axis, random).told);
   expect(told.filter((moment) => moment !== axis.moment).length / told.length).toBeCloseTo(0.2, 1);
+});
+
+test('a trip that comes each time came in every start; a nuisance once', () => {
+  const random = seeded(9);
+  for (const [fault, all] of [
+    ['frame-U', true],
+    ['nuisance', false],
+  ] as const) {
+    const { axis } = machineWith(fault);
+    const counts = Array.from({ length: 200 }, () => drawSlips(axis, random).count).filter(
+      (count) => count !== undefined,
+    );
+    expect(counts.length).toBeGreaterThan(100);
+    expect(counts.every(({ came, of }) => came === (all ? of : 1) && of >= 3)).toBe(true);
+  }
 });
