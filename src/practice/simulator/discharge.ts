@@ -38,8 +38,12 @@ export function chargeAfter(elements: readonly Element[], capacitor: Capacitor, 
   return volts;
 }
 
-/** The axis `seconds` later: with the supply off, the bus loses charge through everything connected to it. */
-export function afterWaiting(axis: BuiltAxis, state: AxisState, seconds: number): AxisState {
+/**
+ * The axis `seconds` later, at standstill: the winding has cooled; with the supply off, the bus has lost charge through
+ * everything connected to it.
+ */
+export function afterWaiting(axis: BuiltAxis, before: AxisState, seconds: number): AxisState {
+  const state = cooled(axis, before, seconds);
   const { balance, supplyVolts } = axis.parameters;
   if (state.supply) return withBus(state, supplyVolts);
   const network = axisNetwork(axis, state);
@@ -74,6 +78,12 @@ export function busOf([first, second]: readonly Capacitor[]): Pick<AxisState, 'b
   if (first?.b !== 'DC.mid') return { busVolts: first?.volts ?? 0 };
   const lower = second?.volts ?? 0;
   return { busVolts: first.volts + lower, lowerBusVolts: lower };
+}
+
+function cooled({ parameters: { coolingSeconds } }: BuiltAxis, state: AxisState, seconds: number): AxisState {
+  if (coolingSeconds === Number.POSITIVE_INFINITY) return state;
+  const { windingCelsius, airCelsius } = state;
+  return { ...state, windingCelsius: airCelsius + (windingCelsius - airCelsius) * Math.exp(-seconds / coolingSeconds) };
 }
 
 function withBus({ lowerBusVolts: _, ...state }: AxisState, busVolts: number): AxisState {

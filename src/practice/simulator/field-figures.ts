@@ -75,6 +75,8 @@ export const field = {
   filterOhms: [3e6, 20e6] as [number, number],
   /** Each phase of an old or damp, but sound motor at 20 °C; three in parallel read tens of megohms. */
   oldFrameOhms: [30e6, 250e6] as [number, number],
+  /** Half an hour to an hour and a half. */
+  coolingSeconds: [1800, 5400] as [number, number],
   /** Open-circuit voltages of multimeters in their low and high ranges. */
   lowRangeVolts: [0.3, 3] as [number, number],
   highRangeVolts: [0.3, 1.5] as [number, number],

@@ -107,12 +107,14 @@ function fieldMotor(
   random: Random,
   shares: PropertyShares,
   tidy: AxisParameters,
-): Pick<AxisParameters, 'frameInsulationOhms'> {
+): Pick<AxisParameters, 'frameInsulationOhms' | 'coolingSeconds'> {
   const old = chance(random, shares.oldMotor);
   const frame = betweenDecades(random, ...field.oldFrameOhms);
-  if (!old) return { frameInsulationOhms: tidy.frameInsulationOhms };
+  const coolingSeconds = between(random, ...field.coolingSeconds);
+  if (!old) return { frameInsulationOhms: tidy.frameInsulationOhms, coolingSeconds };
   const { frameTolerance } = typical;
   return {
+    coolingSeconds,
     frameInsulationOhms: Object.fromEntries(
       phases.map((phase) => [phase, frame * between(random, 1 - frameTolerance, 1 + frameTolerance)]),
     ) as Phases<number>,

@@ -29,6 +29,8 @@ export interface AxisParameters {
   frameInsulationOhms: Phases<number>;
   /** The motor's insulation resistance halves for each rise by this many kelvins. */
   kelvinPerHalving: number;
+  /** Time constant of the winding's cooling at standstill; infinite in the tidy world, where it keeps its temperature. */
+  coolingSeconds: number;
   feedbackVolts: number;
   feedbackDeviceOhms: number;
   brakeOhms: number;
@@ -78,6 +80,7 @@ export function drawAxis(random: Random): AxisParameters {
     windingOhms: perPhase(() => spread(winding, typical.windingTolerance)),
     frameInsulationOhms: perPhase(() => spread(frame, typical.frameTolerance)),
     kelvinPerHalving: between(random, ...typical.kelvinPerHalving),
+    coolingSeconds: Number.POSITIVE_INFINITY,
     feedbackVolts: typical.feedbackVolts,
     feedbackDeviceOhms: typical.feedbackDeviceOhms,
     brakeOhms: typical.brakeOhms,

@@ -4,7 +4,7 @@ import { asFound, cableFree, leadsOff, reconnected, stripped } from '../../../..
 import { anyCanFall, axisFalls } from '../../../../src/practice/simulator/brake.ts';
 import { afterWaiting } from '../../../../src/practice/simulator/discharge.ts';
 import { faultedAxis } from '../../../../src/practice/simulator/faulted-axis.ts';
-import { field, type PropertyShares } from '../../../../src/practice/simulator/field-figures.ts';
+import { field, fieldShares, type PropertyShares } from '../../../../src/practice/simulator/field-figures.ts';
 import { drawFieldAxis, equippedFor } from '../../../../src/practice/simulator/field-parameters.ts';
 import { drawFieldInstruments, drawInstruments } from '../../../../src/practice/simulator/instruments.ts';
 import { measure } from '../../../../src/practice/simulator/measure.ts';
@@ -17,7 +17,7 @@ const shareOf = (holds: (axis: (typeof axes)[number]) => boolean) => axes.filter
 
 /** Only these properties, for sure. */
 const only = (...names: (keyof PropertyShares)[]): PropertyShares => ({
-  ...(Object.fromEntries(Object.keys(field.shares).map((name) => [name, 0])) as unknown as PropertyShares),
+  ...(Object.fromEntries(Object.keys(fieldShares).map((name) => [name, 0])) as unknown as PropertyShares),
   ...Object.fromEntries(names.map((name) => [name, 1])),
 });
 
@@ -40,7 +40,7 @@ describe('the axes of the field', () => {
   ] satisfies [keyof PropertyShares, (axis: (typeof axes)[number]) => boolean][])(
     '%s is as common as its share says',
     (name, holds) => {
-      const share = field.shares[name];
+      const share = fieldShares[name];
       // Four standard deviations of a count.
       expect(Math.abs(shareOf(holds) - share)).toBeLessThan(4 * Math.sqrt((share * (1 - share)) / draws));
     },
