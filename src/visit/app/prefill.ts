@@ -93,7 +93,10 @@ function joinedStage(visit: VisitRecord): Offer[] {
   });
   return [
     ...['U', 'V', 'W', 'PE'].map((terminal) => offer(`joined${terminal}`, terminal)),
-    ...['testVoltage', 'windingTemperature', 'temperatureUnit', 'correction'].map((field) => offer(field, field)),
+    offer('joinedTogether', 'together'),
+    ...['rowKind', 'idleCores', 'filter', 'testVoltage', 'windingTemperature', 'temperatureUnit', 'correction'].map(
+      (field) => offer(field, field),
+    ),
   ];
 }
 
