@@ -4,7 +4,7 @@ import { beforeAll, expect, onTestFinished, test } from 'vitest';
 import { reportFolder } from '../tools/paths.ts';
 import { run } from '../tools/run.ts';
 import { serveSite } from '../tools/serve.ts';
-import { browser } from './support/open.ts';
+import { newWindow } from './support/open.ts';
 import { typeWords } from './support/search.ts';
 import { watch } from './support/watch.ts';
 
@@ -29,11 +29,8 @@ test('every address in every page lies below the base path', () => {
 
 test('the front page loads below the base path, and its search opens a page below it', async () => {
   const site = await serveSite({ folder, base, port: 0, host: 'localhost' });
-  const page = await (await browser()).newPage();
-  onTestFinished(async () => {
-    await page.close();
-    await site.close();
-  });
+  onTestFinished(() => site.close());
+  const page = await (await newWindow()).newPage();
   const problems = watch(page, new URL(site.address).host);
   await page.goto(site.address, { waitUntil: 'networkidle' });
   expect(await page.locator('h1').count()).toBe(1);
@@ -47,9 +44,7 @@ test('the front page loads below the base path, and its search opens a page belo
 
 test('below the base path too, pages open without a network', async () => {
   const site = await serveSite({ folder, base, port: 0, host: 'localhost' });
-  const context = await (await browser()).newContext();
-  onTestFinished(() => context.close());
-  const page = await context.newPage();
+  const page = await (await newWindow()).newPage();
   await page.goto(site.address);
   await page.evaluate(async () => {
     await navigator.serviceWorker.ready;

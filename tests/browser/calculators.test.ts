@@ -3,7 +3,7 @@ import { describe, expect, test } from 'vitest';
 import { axe } from './support/axe.ts';
 import { typeInto } from './support/keyboard.ts';
 import { overflowing } from './support/layout.ts';
-import { address, browser, open, openIn } from './support/open.ts';
+import { address, newWindow, open, openIn } from './support/open.ts';
 
 /** Opens a calculator and waits until its script has come. */
 async function calculator(path: string, options: Parameters<typeof open>[1] = {}): Promise<Page> {
@@ -173,7 +173,7 @@ describe('what was typed', () => {
   });
 
   test('before the script has come is kept', async () => {
-    const context = await (await browser()).newContext();
+    const context = await newWindow();
     let release = () => {};
     const held = new Promise<void>((done) => {
       release = done;
@@ -190,7 +190,6 @@ describe('what was typed', () => {
     await verdict(page, 'stop');
     expect(await page.inputValue('#bridge-busVoltage')).toBe('320');
     expect(await page.isChecked('input[name="motorLeads"][value="off"]')).toBe(true);
-    await context.close();
   });
 });
 
@@ -238,11 +237,10 @@ test('printed, the entries and the verdict stay, and the buttons go', async () =
 });
 
 test('a drawing that does not come leaves the verdict, and says so', async () => {
-  const context = await (await browser()).newContext({ serviceWorkers: 'block' });
+  const context = await newWindow({ serviceWorkers: 'block' });
   const page = await context.newPage();
   await context.route('**/InsulationPlot*.js', (route) => route.abort());
   await page.goto(address('/calculators/insulation/#case=marrow-bay-lift'));
   await verdict(page, 'no-go');
   await page.getByText('The drawing could not be loaded.').waitFor();
-  await context.close();
 });

@@ -1,6 +1,6 @@
 import type { Page } from 'playwright-core';
-import { describe, expect, onTestFinished, test } from 'vitest';
-import { address, browser } from './support/open.ts';
+import { describe, expect, test } from 'vitest';
+import { address, newWindow } from './support/open.ts';
 
 // Half a copy of the site, a connection that is cut, a script that stops: the form that stays dead says so.
 
@@ -9,8 +9,7 @@ const searchNotice = (page: Page) => page.locator('.search-notice');
 
 /** A page some of whose scripts never come. */
 async function cut(path: string, files: string | RegExp): Promise<Page> {
-  const context = await (await browser()).newContext({ serviceWorkers: 'block' });
-  onTestFinished(() => context.close());
+  const context = await newWindow({ serviceWorkers: 'block' });
   await context.route(files, (route) => route.abort());
   const page = await context.newPage();
   await page.goto(address(path));
@@ -48,8 +47,7 @@ describe('the notice comes up by style alone', () => {
   });
 
   test('for a script that stops with an error', async () => {
-    const context = await (await browser()).newContext({ serviceWorkers: 'block' });
-    onTestFinished(() => context.close());
+    const context = await newWindow({ serviceWorkers: 'block' });
     await context.route(/\/Calculator\.(?!astro)[^/]*\.js$/, (route) =>
       route.fulfill({ contentType: 'text/javascript', body: 'throw new Error("half a file")' }),
     );
@@ -60,8 +58,7 @@ describe('the notice comes up by style alone', () => {
   });
 
   test('and goes when the script comes after all', async () => {
-    const context = await (await browser()).newContext({ serviceWorkers: 'block' });
-    onTestFinished(() => context.close());
+    const context = await newWindow({ serviceWorkers: 'block' });
     let release = () => {};
     const held = new Promise<void>((done) => {
       release = done;

@@ -1,16 +1,15 @@
 import type { Page } from 'playwright-core';
-import { expect, onTestFinished, test } from 'vitest';
+import { expect, test } from 'vitest';
 import { axe } from './support/axe.ts';
 import { overflowing } from './support/layout.ts';
-import { address, browser } from './support/open.ts';
+import { address, newWindow } from './support/open.ts';
 import { watch } from './support/watch.ts';
 
 // The checks that all other browser tests lean on, each shown a page that it must not pass.
 
 async function emptyPage(): Promise<Page> {
-  const page = await (await browser()).newPage({ viewport: { width: 360, height: 800 } });
-  onTestFinished(() => page.close());
-  return page;
+  const context = await newWindow({ viewport: { width: 360, height: 800 } });
+  return context.newPage();
 }
 
 test('what goes wrong on a page is noticed', async () => {

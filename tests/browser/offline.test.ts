@@ -1,7 +1,7 @@
 import { cpSync, globSync, mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
-import type { BrowserContext, Page } from 'playwright-core';
+import type { Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, onTestFinished, test } from 'vitest';
 import { addOfflineUse, bundledWorker } from '../../src/offline/build-worker.ts';
 import { ShippedPackages } from '../../src/shipped/licences.ts';
@@ -10,7 +10,7 @@ import { siteBase, siteFolder } from '../tools/paths.ts';
 import { type ServedSite, serveSite } from '../tools/serve.ts';
 import { builtPages } from './support/built-pages.ts';
 import { typeInto } from './support/keyboard.ts';
-import { browser } from './support/open.ts';
+import { newWindow } from './support/open.ts';
 import { typeWords } from './support/search.ts';
 import { Visitor } from './support/visitor.ts';
 
@@ -30,14 +30,8 @@ type AtEnd = (end: () => Promise<void>) => unknown;
 async function device(folder = siteFolder, atEnd: AtEnd = onTestFinished): Promise<Device> {
   let site: ServedSite = await serveSite({ folder, base: siteBase, port: 0, host: 'localhost' });
   const { address, port } = site;
-  const context: BrowserContext = await (await browser()).newContext({
-    viewport: { width: 820, height: 1000 },
-    reducedMotion: 'reduce',
-  });
-  atEnd(async () => {
-    await context.close();
-    await site.close();
-  });
+  atEnd(() => site.close());
+  const context = await newWindow({ viewport: { width: 820, height: 1000 }, reducedMotion: 'reduce' }, atEnd);
   const go = async (path: string, page?: Page) => {
     const tab = page ?? (await context.newPage());
     await tab.goto(address + path.replace(/^\//, ''));
@@ -69,9 +63,9 @@ describe('with the server gone', () => {
     const { go: open, stop } = await device(siteFolder, (end) => ends.push(end));
     await stop();
     go = open;
-  }, 120_000);
+  });
   afterAll(async () => {
-    for (const end of ends) await end();
+    for (const end of ends.reverse()) await end();
   });
 
   test('every page opens, also those that were never visited', async () => {
@@ -99,7 +93,7 @@ describe('with the server gone', () => {
     }
     await go('/no-such-page/', page);
     expect(await page.locator('h1').textContent()).toContain('no page at this address');
-  }, 120_000);
+  });
 
   test('a calculator judges, the search finds, and a visit is kept over a closed tab', async () => {
     const page = await go('/calculators/winding/');
@@ -120,7 +114,7 @@ describe('with the server gone', () => {
     await visit.close();
     const again = await go('/visit/');
     await again.waitForSelector('text=Line 2 gantry');
-  }, 60_000);
+  });
 
   test('by keyboard, from the front page to a verdict', async () => {
     const page = await go('/');
@@ -173,7 +167,7 @@ describe('when the site changes', () => {
     await page.waitForSelector('body[data-version="next"]');
     await other.waitForSelector('body[data-version="next"]');
     expect(await version(await go('/sources/', page))).toBe('next');
-  }, 60_000);
+  });
 
   test('an open visit is not interrupted: asked or not, it keeps its version', async () => {
     const { go, change } = await changing();
@@ -188,7 +182,7 @@ describe('when the site changes', () => {
     await page.waitForSelector('text=open in another tab');
     expect(await version(visit)).toBeNull();
     expect(await version(await go('/tables/', page))).toBeNull();
-  }, 60_000);
+  });
 
   test('a server that changes while the site is being fetched leaves no mixture', async () => {
     const { go, change } = await changing();
@@ -221,7 +215,7 @@ describe('when the site changes', () => {
         .sort(),
     );
     expect(pages.filter(({ isNext }) => !isNext)).toEqual([]);
-  }, 60_000);
+  });
 });
 
 describe('when the browser has thrown the store away', () => {
@@ -234,9 +228,9 @@ describe('when the browser has thrown the store away', () => {
     });
     await go('/tables/', page);
     expect(await page.locator('h1').count()).toBe(1);
-    await expect.poll(() => stored(page), { timeout: 45_000 }).toBe(before);
+    await expect.poll(() => stored(page)).toBe(before);
     await stop();
     await go('/sources/', page);
     expect(await page.locator('h1').count()).toBe(1);
-  }, 90_000);
+  });
 });

@@ -7,13 +7,12 @@ import { sound } from './support/visitor.ts';
 
 test('a guided visit by keyboard alone, from its start to the decision, and out of the page', async () => {
   const page = await open('/visit/', { width: 820 });
-  page.setDefaultTimeout(20_000);
   const walker = new KeyboardWalker(page);
   const goOn = async (next: string) => {
     await walker.press(new RegExp(`^Go on.*${next}`));
     // The focus goes on with the step: its title is what is read next.
     await expect
-      .poll(() => page.evaluate(() => document.activeElement?.textContent ?? ''), { timeout: 20_000 })
+      .poll(() => page.evaluate(() => document.activeElement?.textContent ?? ''))
       .toMatch(new RegExp(`^\\d+Step \\d+: ${next}`));
   };
 

@@ -1,7 +1,7 @@
 import type { BrowserContext, Page } from 'playwright-core';
-import { describe, expect, onTestFinished, test } from 'vitest';
+import { describe, expect, test } from 'vitest';
 import { motorAndCable, visitOf } from '../support/marrow-bay-visits.ts';
-import { address, browser, open, openIn } from './support/open.ts';
+import { address, newWindow, open, openIn } from './support/open.ts';
 import { fileOf, importVisit, listed, textOf } from './support/visit-files.ts';
 import { Visitor } from './support/visitor.ts';
 
@@ -10,8 +10,7 @@ const whole = visitOf(motorAndCable, { axis: 'Carriage' }, 'marrow-bay-2');
 const banner = (page: Page) => page.locator('.save-trouble');
 
 async function contextWith(script: () => void): Promise<BrowserContext> {
-  const context = await (await browser()).newContext({ viewport: { width: 820, height: 1000 } });
-  onTestFinished(() => context.close());
+  const context = await newWindow({ viewport: { width: 820, height: 1000 } });
   await context.addInitScript(script);
   return context;
 }

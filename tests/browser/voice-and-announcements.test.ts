@@ -61,7 +61,7 @@ test('a change of the verdict is told politely, once, when typing has come to re
     await page.clock.runFor(500);
     return heard();
   };
-  await expect.poll(heardLater, { timeout: 20_000 }).not.toEqual([]);
+  await expect.poll(heardLater).not.toEqual([]);
   await page.clock.runFor(2000);
   expect(await heard()).toHaveLength(1);
   expect((await heard())[0]).toMatch(/^Verdict: Stop\. /);

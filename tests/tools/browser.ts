@@ -20,6 +20,7 @@ const systemPaths = [
   'C:\\Program Files\\Google\\Chrome\\Application\\chrome.exe',
 ];
 
+/** For a Chromium that is driven, whoever drives it. */
 export const launchArguments = [
   '--no-sandbox',
   '--disable-gpu',
@@ -28,10 +29,19 @@ export const launchArguments = [
   '--disable-component-update',
   '--disable-sync',
   '--disable-quic',
+  // Debian's build would switch on features that are only on trial, which people do not have. With them, it crashed at
+  // going back in every fourth run of engines/forms.test.ts.
+  '--disable-field-trial-config',
+  // On a loaded machine the process that draws is late. It must not be killed for that, nor the browser give up.
+  '--disable-gpu-watchdog',
+  '--disable-gpu-process-crash-limit',
 ];
 
+/** Waiting for a browser ends here, in ms: a loaded machine is slow, and no test asserts a time. */
+export const patience = 60_000;
+
 /**
- * The browser for the tests: CHROME_PATH, else a Chrome or Chromium of the system, else the one from npm.
+ * The Chromium that people have: CHROME_PATH, else a Chrome or Chromium of the system, else the one from npm.
  * FIELDBOOK_BROWSER=npm always takes the last one.
  */
 export async function findBrowser(): Promise<FoundBrowser> {
@@ -44,11 +54,24 @@ export async function findBrowser(): Promise<FoundBrowser> {
   return system ? { path: system, from: 'system' } : { path: await unpackedFromNpm(), from: 'npm' };
 }
 
-/** Starts a browser that several test processes can connect to. */
-export async function launchBrowser(): Promise<BrowserServer> {
-  const { path } = await findBrowser();
+type ServerOptions = Parameters<typeof chromium.launchServer>[0];
+
+/**
+ * Starts a browser that several test processes can connect to. It is the Chromium from npm, which has no parts for a
+ * window and takes half the time; the one of `findBrowser` where that can't start, or if FIELDBOOK_BROWSER=system.
+ */
+export async function launchBrowser(options?: ServerOptions): Promise<BrowserServer> {
+  const start = (path: string) => chromium.launchServer({ executablePath: path, args: launchArguments, ...options });
+  const { path, from } = await findBrowser();
+  if (from === 'system' && process.env.FIELDBOOK_BROWSER !== 'system') {
+    try {
+      return await start(await unpackedFromNpm());
+    } catch {
+      // Another kind of machine, or a library is missing.
+    }
+  }
   try {
-    return await chromium.launchServer({ executablePath: path, args: launchArguments });
+    return await start(path);
   } catch (error) {
     const missing = /error while loading shared libraries: (\S+?):/.exec(String(error))?.[1];
     throw missing === undefined ? error : new Error(missingLibraryMessage(missing));

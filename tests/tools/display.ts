@@ -1,3 +1,4 @@
+import { patience } from './browser.ts';
 import { killGroup, startGroup } from './processes.ts';
 
 export interface Display {
@@ -13,11 +14,11 @@ export async function startDisplay(): Promise<Display> {
   return { name: `:${number}`, close: () => killGroup(server) };
 }
 
-/** The first line that a program writes; fails if it ends or writes nothing for 20 s. */
+/** The first line that a program writes; fails if it ends or writes nothing for long. */
 function firstLine(output: NodeJS.ReadableStream | null, program: string): Promise<string> {
   return new Promise((done, fail) => {
     let text = '';
-    const late = setTimeout(() => fail(new Error(`${program} does not start`)), 20_000);
+    const late = setTimeout(() => fail(new Error(`${program} does not start`)), patience);
     output?.on('end', () => fail(new Error(`${program} has ended: ${text}`)));
     output?.on('data', (more) => {
       text += more;

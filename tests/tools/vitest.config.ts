@@ -1,5 +1,7 @@
 import { availableParallelism } from 'node:os';
 import { defineConfig } from 'vitest/config';
+import { hasEnded } from '../browser/support/ended.ts';
+import { patience } from './browser.ts';
 import { root } from './paths.ts';
 
 const project = (name: string) => ({
@@ -13,8 +15,6 @@ export default defineConfig({
     environment: 'node',
     // A few thousand cases of a property take longer than the default five seconds on a small machine.
     testTimeout: 120_000,
-    // A loaded machine takes longer than the usual second to show what a test waits for.
-    expect: { poll: { timeout: 15_000 } },
     // Vitest keeps one processor for itself, which on a machine of two is half of it.
     maxWorkers: availableParallelism(),
     projects: [
@@ -27,9 +27,12 @@ export default defineConfig({
           name: 'browser',
           include: ['tests/browser/**/*.test.ts'],
           globalSetup: 'tests/browser/support/site.ts',
-          hookTimeout: 120_000,
-          // A browser on a loaded machine is sometimes late. `npm test` names each test that needed a second attempt.
-          retry: process.env.CI ? 1 : 0,
+          // Longer than what a test waits for, so that a test that fails says why.
+          testTimeout: 5 * patience,
+          hookTimeout: 5 * patience,
+          expect: { poll: { timeout: patience } },
+          // A browser sometimes crashes, which is no fault of the site. `npm test` names each test that met one.
+          retry: { count: 1, condition: hasEnded },
         },
       },
     ],

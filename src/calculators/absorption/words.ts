@@ -35,7 +35,7 @@ export const absorptionFindings: FindingSentences<AbsorptionFinding> = {
   'index-too-close': (f) =>
     `${polarization(f.index)}, by the accuracy of the tester and the digits that you typed. The limit of ${f.wanted} lies within.`,
   'index-not-for-random-wound': (f) =>
-    `${polarization(f.index)}. In a small random-wound winding the absorption is over within a minute or two, so that the index may be low in a sound one. IEEE 43 does not hold it against such a machine, and it passes none.`,
+    `${polarization(f.index)}. In a small random-wound winding the absorption is over within a minute or two, so that the index may be low in a sound one. By trade practice it is not held against such a machine, and it passes none.`,
   'index-says-nothing': (f) =>
     `${polarization(f.index)}, but the reading at 1 minute is above ${inOhms(f.highOhms)} or may be. The current is then so small that leads and air decide the index. It says nothing about the winding.`,
   'one-minute-low': ({ floorOhms }) =>

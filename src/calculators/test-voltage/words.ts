@@ -46,7 +46,7 @@ export const testVoltageFindings: FindingSentences<TestVoltageChoiceFinding> = {
 export const testVoltageSteps: StepSentences<TestVoltageStep> = {
   ...figureSteps,
   'check-feedback-otherwise': () =>
-    'Check the feedback by unplugging it and by its supply current, as the guided visit does. A cable alone, unplugged at both ends, is wiring: choose that.',
+    'Check the feedback by unplugging it, as the guided visit does. A cable alone, unplugged at both ends, is wiring: choose that.',
   'take-drive-off': () =>
     'Lock out, prove the DC bus dead, and take U, V and W off the drive. Cap them or hold them apart. Then choose "off".',
   'take-sensitive-off': () =>

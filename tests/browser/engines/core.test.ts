@@ -1,32 +1,13 @@
-import { globSync, readFileSync } from 'node:fs';
-import { join } from 'node:path';
 import { expect, onTestFinished, test } from 'vitest';
-import { calculatorNames } from '../../../src/calculators/registry.ts';
 import { encodeCase, windingTemperatures } from '../../../src/practice/case/case-code.ts';
-import { root, siteBase, siteFolder } from '../../tools/paths.ts';
+import { siteBase, siteFolder } from '../../tools/paths.ts';
 import { serveSite } from '../../tools/serve.ts';
 import { sound } from '../support/visitor.ts';
 import { eachEngine } from './each-engine.ts';
 import type { Tab } from './tab.ts';
 
-// What everybody needs, in each engine of a shop: every calculator to a verdict, a visit, the search, no network, practice.
-
-interface WorkedCase {
-  title: string;
-  expected: Record<string, string>;
-}
-
-const cases: WorkedCase[] = globSync('content/cases/*.json', { cwd: root }).map((file) =>
-  JSON.parse(readFileSync(join(root, file), 'utf8')),
-);
-
-/** The verdict that was worked out by hand for the case that the button names. */
-function expectedBy(button: string, calculator: string): string {
-  const title = /\((.+), invented\)/.exec(button)?.[1];
-  const verdict = cases.find((one) => one.title === title)?.expected[calculator];
-  if (verdict === undefined) throw new Error(`${calculator}: no case for ${button}`);
-  return verdict;
-}
+// What everybody needs, in each engine of a shop: calculators by keys, a visit, the search, no network, practice. That
+// every calculator comes to the verdict of its worked visit is in forms.test.ts.
 
 const verdict = (tab: Tab, word: string) => tab.see(`.verdict[data-verdict="${word}"]`);
 const worked = { button: 'Fill in the worked visit' };
@@ -59,17 +40,6 @@ async function calculator(tab: Tab, name: string): Promise<void> {
 }
 
 eachEngine((engine) => {
-  test('every calculator gives the verdict of its worked visit', async () => {
-    const tab = await engine.open('/calculators/', { width: 820 });
-    for (const name of calculatorNames) {
-      await calculator(tab, name);
-      const expected = expectedBy(await tab.text(worked), name);
-      await tab.click(worked);
-      await verdict(tab, expected);
-      expect(await tab.text('.findings'), name).not.toBe('');
-    }
-  });
-
   test('three calculators by keys alone, and after a reload entries and verdict are there', async () => {
     const tab = await engine.open('/calculators/bridge/', { width: 820 });
     await tab.see('[data-live]');

@@ -78,8 +78,11 @@ export function eachEngine(tests: (engine: Engine) => void): void {
   }
 }
 
+export const rawEngine = (found: FoundEngine): RawEngine =>
+  found.name === 'WebKitGTK' ? webkitEngine(found) : puppeteerEngine(found);
+
 function engineFor(found: FoundEngine): Engine {
-  const raw = found.name === 'WebKitGTK' ? webkitEngine(found) : puppeteerEngine(found);
+  const raw = rawEngine(found);
   const { ownBrowser } = raw;
   afterAll(() => raw.close());
   const device = async (options: OpenOptions = {}): Promise<Device> => {

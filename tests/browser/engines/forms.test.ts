@@ -1,19 +1,27 @@
+import { globSync, readFileSync } from 'node:fs';
+import { join } from 'node:path';
 import { expect, test } from 'vitest';
+import { calculatorNames } from '../../../src/calculators/registry.ts';
+import { root } from '../../tools/paths.ts';
 import { eachEngine } from './each-engine.ts';
 import type { Tab } from './tab.ts';
 
-const calculators = [
-  'bridge',
-  'bridge-diode',
-  'insulation',
-  'isolation',
-  'winding',
-  'test-voltage',
-  'discharge',
-  'absorption',
-  'cable-length',
-  'trend',
-];
+interface WorkedCase {
+  title: string;
+  expected: Record<string, string>;
+}
+
+const cases: WorkedCase[] = globSync('content/cases/*.json', { cwd: root }).map((file) =>
+  JSON.parse(readFileSync(join(root, file), 'utf8')),
+);
+
+/** The verdict that was worked out by hand for the case that the button names. */
+function expectedBy(button: string, calculator: string): string {
+  const title = /\((.+), invented\)/.exec(button)?.[1];
+  const verdict = cases.find((one) => one.title === title)?.expected[calculator];
+  if (verdict === undefined) throw new Error(`${calculator}: no case for ${button}`);
+  return verdict;
+}
 
 /** What every control of a form shows, by the id of its field, and the verdict beside it. Runs in the page. */
 function shownIn(place: string) {
@@ -40,12 +48,6 @@ function lastAnswers(place: string): void {
     const answers = group.querySelectorAll<HTMLInputElement>(':scope > .choices input[type="radio"]');
     answers[answers.length - 1]?.click();
   }
-}
-
-/** Fills in the worked visit. Runs in the page. */
-function fillIn(place: string): void {
-  const buttons = [...document.querySelectorAll<HTMLButtonElement>(`${place} button`)];
-  buttons.find(({ textContent }) => textContent?.startsWith('Fill in'))?.click();
 }
 
 async function settled(tab: Tab, place: string) {
@@ -76,11 +78,15 @@ async function expectShownIsJudged(tab: Tab, name: string, before: Awaited<Retur
 }
 
 eachEngine((engine) => {
-  test.each(calculators)('%s shows what it judges after a reload, after going back and forward', async (name) => {
+  test.each(calculatorNames)('%s shows what it judges after a reload, back and forward', async (name) => {
     const place = `[data-island="${name}"]`;
     const tab = await engine.open(`/calculators/${name}/`);
     await tab.see(`${place}[data-live]`);
-    await tab.evaluate(fillIn, place);
+    const worked = { within: place, button: 'Fill in the worked visit' };
+    const expected = expectedBy(await tab.text(worked), name);
+    await tab.click(worked);
+    await tab.see(`${place} .verdict[data-verdict="${expected}"]`);
+    expect(await tab.text(`${place} .findings`)).not.toBe('');
     await tab.evaluate(lastAnswers, place);
     await tab.waitFor(
       (where) => !document.querySelector(`${where} .verdict`)?.textContent?.includes('No verdict'),

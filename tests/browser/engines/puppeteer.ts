@@ -9,8 +9,9 @@ import {
   launch,
   type Page,
 } from 'puppeteer-core';
-import { launchArguments } from '../../tools/browser.ts';
+import { launchArguments, patience } from '../../tools/browser.ts';
 import type { FoundEngine } from '../../tools/engines.ts';
+import { BrowserEnded } from '../support/ended.ts';
 import type { RawDevice, RawEngine, RawPage } from './raw.ts';
 
 /**
@@ -18,21 +19,30 @@ import type { RawDevice, RawEngine, RawPage } from './raw.ts';
  * forward switched on, as people have it.
  */
 export function puppeteerEngine(found: FoundEngine): RawEngine {
-  let shared: Promise<Launched> | undefined;
+  let shared: Launched | undefined;
+  /** The one browser of the test file, or another one if that has ended. */
+  const running = async () => {
+    if (shared && !shared.browser.connected) {
+      console.error(`${found.name} has ended. Another one is started.`);
+      await shared.kill();
+      shared = undefined;
+    }
+    shared ??= await start(found);
+    return shared;
+  };
   return {
     device: async () => {
-      shared ??= start(found);
-      const { browser } = await shared;
-      const context = await browser.createBrowserContext();
-      return { newPage: () => newPage(context), close: () => context.close(), kill: notItsOwn };
+      const launched = await running();
+      const context = await launched.browser.createBrowserContext();
+      return deviceOf(found, launched, context, () => context.close());
     },
     ownBrowser: async (profile) => {
       const launched = await start(found, profile);
-      const { browser } = launched;
+      const { browser, close } = launched;
       const [context = browser.defaultBrowserContext()] = browser.browserContexts();
-      return { newPage: () => newPage(context), close: launched.close, kill: launched.kill };
+      return deviceOf(found, launched, context, close);
     },
-    close: async () => (await shared)?.close(),
+    close: async () => (shared?.browser.connected ? shared.close() : shared?.kill()),
   };
 }
 
@@ -42,6 +52,31 @@ interface Launched {
   kill: () => Promise<void>;
 }
 
+function deviceOf(
+  { name }: FoundEngine,
+  { browser, kill }: Launched,
+  context: BrowserContext,
+  close: () => Promise<void>,
+): RawDevice {
+  let crashed = false;
+  const hasEnded = () => crashed || !browser.connected;
+  return {
+    newPage: async () => {
+      const page = await context.newPage();
+      page.on('error', () => {
+        crashed = true;
+      });
+      return rawPage(page, (error) => (hasEnded() ? new BrowserEnded(name) : error));
+    },
+    close: async () => {
+      const ended = hasEnded();
+      if (browser.connected) await close();
+      if (ended) throw new BrowserEnded(name);
+    },
+    kill,
+  };
+}
+
 /** `profile`: a folder that stays; without it, one that goes with the browser. */
 async function start({ name, path }: FoundEngine, profile?: string): Promise<Launched> {
   // Firefox as root wants a home folder that root owns; for all, nothing of the person at this machine gets in.
@@ -49,6 +84,7 @@ async function start({ name, path }: FoundEngine, profile?: string): Promise<Lau
   const options: LaunchOptions = {
     executablePath: path,
     headless: true,
+    timeout: patience,
     defaultViewport: null,
     env: { ...process.env, HOME: home, MOZ_DISABLE_CONTENT_SANDBOX: '1' },
     ...(profile && { userDataDir: profile }),
@@ -66,7 +102,7 @@ async function start({ name, path }: FoundEngine, profile?: string): Promise<Lau
 /** Resolves when its process has gone; its helpers follow by themselves. */
 async function killed(browser: Browser): Promise<void> {
   const process = browser.process();
-  if (process === null) return;
+  if (process === null || process.exitCode !== null || process.signalCode !== null) return;
   const gone = new Promise((done) => process.once('exit', done));
   process.kill('SIGKILL');
   await gone;
@@ -74,16 +110,15 @@ async function killed(browser: Browser): Promise<void> {
   await new Promise((done) => setTimeout(done, 1000));
 }
 
-const notItsOwn: RawDevice['kill'] = () => {
-  throw new Error('This device shares its browser: ask for one with a browser of its own.');
-};
-
-async function newPage(context: BrowserContext): Promise<RawPage> {
-  const page = await context.newPage();
+/** `reason` gives what is to be thrown when the page does not answer. */
+function rawPage(page: Page, reason: (error: unknown) => unknown): RawPage {
   const keyboard = page.keyboard;
   return {
-    goto: async (url) => void (await page.goto(url, { waitUntil: 'load' })),
-    evaluate: (run, ...args) => page.evaluate(run as (...args: unknown[]) => never, ...args),
+    goto: async (url) => void (await page.goto(url, { waitUntil: 'load', timeout: patience })),
+    evaluate: (run, ...args) =>
+      page.evaluate(run as (...args: unknown[]) => never, ...args).catch((error: unknown) => {
+        throw reason(error);
+      }),
     clickAt: (x, y) => page.mouse.click(x, y),
     type: (text) => keyboard.type(text),
     press: async (keys) => {

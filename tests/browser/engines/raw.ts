@@ -19,8 +19,9 @@ export interface RawPage {
 /** A browser with a profile, or a part of it that shares nothing with the others. */
 export interface RawDevice {
   newPage(): Promise<RawPage>;
+  /** Fails with `BrowserEnded` when the browser has ended by itself before. */
   close(): Promise<void>;
-  /** SIGKILL, as when the battery is pulled. Only where the device has a browser of its own. */
+  /** Ends its browser by SIGKILL, as when the battery is pulled; other devices may live in the same one. */
   kill(): Promise<void>;
 }
 

@@ -1,8 +1,7 @@
+import { patience } from '../../tools/browser.ts';
+import { BrowserEnded } from '../support/ended.ts';
 import { type Act, type Arrival, act, type Done, leave, selectAll, type Target, whereAmI } from './in-page.ts';
 import type { RawPage } from './raw.ts';
-
-/** Waiting ends here, in ms: a busy machine is slow, and a test asserts no times. */
-const patience = 20_000;
 
 /**
  * A tab of any engine. Clicks and keys are real events of the browser; a target that isn't there yet, or is covered,
@@ -153,6 +152,7 @@ export class Tab {
     const end = Date.now() + patience;
     for (let error: unknown; ; ) {
       const answer = await ask().catch((thrown: unknown) => {
+        if (thrown instanceof BrowserEnded) throw thrown;
         error = thrown;
         return undefined;
       });

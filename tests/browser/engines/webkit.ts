@@ -3,9 +3,11 @@ import { createServer } from 'node:net';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { Builder, Capabilities, Key, type WebDriver } from 'selenium-webdriver';
+import { patience } from '../../tools/browser.ts';
 import { type Display, startDisplay } from '../../tools/display.ts';
 import { type FoundEngine, webkitDriver } from '../../tools/engines.ts';
 import { killGroup, startGroup } from '../../tools/processes.ts';
+import { BrowserEnded } from '../support/ended.ts';
 import type { RawDevice, RawEngine, RawPage } from './raw.ts';
 
 /**
@@ -26,8 +28,10 @@ export function webkitEngine(found: FoundEngine): RawEngine {
 async function startDevice({ path }: FoundEngine, display: Display): Promise<RawDevice> {
   const home = mkdtempSync(join(tmpdir(), 'fieldbook-home-'));
   const port = await freePort();
-  const env = { ...process.env, HOME: home, XDG_CACHE_HOME: home, XDG_DATA_HOME: home, DISPLAY: display.name };
-  const server = startGroup(webkitDriver, [`--port=${port}`], { ...env, NO_AT_BRIDGE: '1', GTK_A11Y: 'none' });
+  // Without the media plugins, all of which a browser with a new home would look through: no page plays anything.
+  const alone = { HOME: home, XDG_CACHE_HOME: home, XDG_DATA_HOME: home, GST_PLUGIN_SYSTEM_PATH_1_0: '' };
+  const env = { ...process.env, ...alone, DISPLAY: display.name, NO_AT_BRIDGE: '1', GTK_A11Y: 'none' };
+  const server = startGroup(webkitDriver, [`--port=${port}`], env);
   const session = await startSession(port, path).catch((error) => {
     killGroup(server);
     throw error;
@@ -44,8 +48,11 @@ async function startDevice({ path }: FoundEngine, display: Display): Promise<Raw
       return pageOf(session, await session.getWindowHandle());
     },
     close: async () => {
+      // One tab at least is always left.
+      const windows = await session.getAllWindowHandles().catch(() => []);
       await session.quit().catch(() => undefined);
       await end();
+      if (windows.length === 0) throw new BrowserEnded('WebKitGTK');
     },
     kill: end,
   };
@@ -54,7 +61,7 @@ async function startDevice({ path }: FoundEngine, display: Display): Promise<Raw
 /** The driver's program takes a moment to listen. */
 async function startSession(port: number, binary: string): Promise<WebDriver> {
   const server = `http://127.0.0.1:${port}`;
-  for (let attempt = 0; attempt < 100; attempt++) {
+  for (const end = Date.now() + patience; Date.now() < end; ) {
     const answered = await fetch(`${server}/status`).then(
       () => true,
       () => new Promise<false>((done) => setTimeout(() => done(false), 50)),

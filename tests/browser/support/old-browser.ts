@@ -1,7 +1,6 @@
 import type { BrowserContext } from 'playwright-core';
-import { onTestFinished } from 'vitest';
 import { below, compat, lacking } from '../../tools/compat.ts';
-import { browser } from './open.ts';
+import { newWindow } from './open.ts';
 
 /** The driver of the browser itself needs these in the page. */
 const neededByDriver = ['BigInt64Array', 'BigUint64Array'];
@@ -39,11 +38,10 @@ const takeAway = (list: string[][]) => {
 
 /** A window in which scripts find no more than the oldest browsers of the targets have, the search's worker included. */
 export async function oldWindow(): Promise<BrowserContext> {
-  const context = await (await browser()).newContext({
+  const context = await newWindow({
     serviceWorkers: 'block',
     viewport: { width: 820, height: 1000 },
   });
-  onTestFinished(() => context.close());
   await context.addInitScript(takeAway, young);
   await context.route('**/pagefind/pagefind-worker.js', async (route) => {
     const response = await route.fetch();

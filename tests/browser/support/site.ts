@@ -23,13 +23,36 @@ export default async function setup(project: TestProject): Promise<() => Promise
   const served = { folder: siteFolder, base: siteBase, port: 0, host: 'localhost' };
   const site = await serveSite(served);
   const idle = await serveSite({ ...served, worker: 'idle' });
-  const browser = await launchBrowser();
+  const browser = await lastingBrowser();
   project.provide('site', site.address);
   project.provide('siteWithIdleWorker', idle.address);
-  project.provide('browser', browser.wsEndpoint());
+  project.provide('browser', browser.address);
   return async () => {
     await browser.close();
     await site.close();
     await idle.close();
+  };
+}
+
+/** A browser that is replaced by another one at the same address when it ends by itself. */
+async function lastingBrowser(): Promise<{ address: string; close: () => Promise<void> }> {
+  let running = await launchBrowser();
+  let closing = false;
+  const address = running.wsEndpoint();
+  const { port, pathname } = new URL(address);
+  const replaceAtEnd = () =>
+    running.once('close', async () => {
+      if (closing) return;
+      console.error(`The browser has ended by itself. Another one is started.`);
+      running = await launchBrowser({ port: Number(port), wsPath: pathname });
+      replaceAtEnd();
+    });
+  replaceAtEnd();
+  return {
+    address,
+    close: () => {
+      closing = true;
+      return running.close();
+    },
   };
 }

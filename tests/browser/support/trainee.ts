@@ -6,7 +6,6 @@ export class Trainee {
 
   constructor(page: Page) {
     this.page = page;
-    page.setDefaultTimeout(15_000);
   }
 
   /** Presses buttons by their whole names, opening the group that a button is in. */

@@ -9,7 +9,6 @@ export class Visitor {
 
   constructor(page: Page) {
     this.page = page;
-    page.setDefaultTimeout(15_000);
   }
 
   async start(machine: string, axis: string): Promise<void> {
