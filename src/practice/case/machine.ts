@@ -118,9 +118,16 @@ export class Machine implements Situation {
     return this.busCharged ? { heldSeconds: stillSeconds } : {};
   }
 
-  /** Takes the lock off, switches on and does what `reach` says; true if the drive trips. */
-  retry(reach: Reach): boolean {
+  /**
+   * Takes the lock off, switches on and does what `reach` says; true if the drive trips. `oneMore`: another try of one trial,
+   * whose number was decided before it.
+   */
+  retry(reach: Reach, oneMore = false): boolean {
     this.lockedOut = false;
+    if (oneMore) {
+      this.switchOff();
+      this.tripsUnchanged = 0;
+    }
     return this.power(reach);
   }
 

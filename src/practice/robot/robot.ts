@@ -20,7 +20,7 @@ export interface PlayedVisit {
 }
 
 /** No way through the guide is longer; more means that the robot and the guide go round in a circle. */
-const maxSteps = 80;
+const maxSteps = 120;
 
 /** A technician who does exactly what the guide asks, until it decides. */
 export class Robot {
@@ -53,10 +53,11 @@ export class Robot {
     const measuring = this.begin(id);
     for (;;) {
       const assessment = measuring.assess();
-      this.give(id, { assessment, leftOpen: false } as Answers[MeasuredStepId]);
+      const celsius = Math.round(this.machine.state.windingCelsius);
+      this.give(id, { assessment, leftOpen: false, celsius } as Answers[MeasuredStepId]);
       const stuck = nextStep(this.answers).due === id;
       if (stuck && measuring.improve(assessment.next.map(({ code }) => code))) continue;
-      if (stuck) this.give(id, { assessment, leftOpen: true } as Answers[MeasuredStepId]);
+      if (stuck) this.give(id, { assessment, leftOpen: true, celsius } as Answers[MeasuredStepId]);
       if (assessment.verdict !== 'go') this.machine.noteFailure();
       return;
     }

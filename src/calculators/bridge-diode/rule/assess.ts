@@ -16,7 +16,8 @@ import {
 import type { Phases } from '../../../kernel/electrics/phases.ts';
 import type { Instrument } from '../../../kernel/reading/interval.ts';
 import type { Reading } from '../../../kernel/reading/reading.ts';
-import { assessBridge, type MotorLeadsPayloads, suspectPositions } from '../../bridge/rule/assess.ts';
+import { assessBridge, suspectPositions } from '../../bridge/rule/assess.ts';
+import type { MotorLeadsPayloads } from '../../bridge/rule/findings.ts';
 import {
   type DiodePlace,
   diodeField,

@@ -41,7 +41,10 @@ it('after the insulation test, with the PE core off, nothing is switched on for 
     'unplug-device-end': { seq: 9, answer: { done: true } },
     'retry-device-end': { seq: 10, answer: { powerAllowed: true, result: 'no-trip' } },
     'lockout-3': { seq: 11, answer: lockedOut },
-    bridge: { seq: 12, answer: { assessment: { verdict: 'go', findings: [], next: [] }, leftOpen: false } },
+    bridge: {
+      seq: 12,
+      answer: { assessment: { verdict: 'go', findings: [], next: [], drive: 'sound' }, leftOpen: false },
+    },
     insulation: { seq: 13, answer: { assessment: { verdict: 'go', findings: [], next: [] }, leftOpen: false } },
     isolation: {
       seq: 14,
@@ -64,7 +67,10 @@ it('after the insulation test, with the PE core off, nothing is switched on for 
 });
 
 it('feedback that was unplugged, even on a way that was left since, is plugged in before the axis is tried', () => {
-  const passed = { assessment: { verdict: 'go' as const, findings: [], next: [] }, leftOpen: false };
+  const passed = {
+    assessment: { verdict: 'go' as const, findings: [], next: [], drive: 'sound' as const },
+    leftOpen: false,
+  };
   const seen = { drive: 'nothing', motor: 'nothing', motorCable: 'nothing', feedbackCable: 'nothing' } as const;
   const visit: VisitAnswers = {
     ...found,
