@@ -47,6 +47,8 @@ test('insulation testing: the motor is bad, the cable proven good, and heat is n
     cable: { ...allAt(visit.cable), PE: ohms(visit.cable) },
     bonded: allAt(visit.bonded),
     motor: { ...allAt(visit.motor), PE: ohms(0.2) },
+    moreOfMotor: { again: ohms(visit.again), dried: 'yes', sister: ohms(visit.before) },
+    idleCores: 'to-pe',
     cableEndsChecked: true,
     suspectedAnyway: false,
     testVoltage: volts(limitValue('test-voltage-lowest') * 2),

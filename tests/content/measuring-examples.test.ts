@@ -70,6 +70,7 @@ function insulation(reading: number, winding: number, air?: { air: number; humid
   return assessInsulation({
     occasion: 'after-trip',
     readings: alike(reading),
+    idleCores: 'to-pe',
     pe: ohms(0.2),
     testVoltage: volts(500),
     ratedVoltage: volts(400),
@@ -107,13 +108,18 @@ test.each([
 });
 
 function isolated(bonded: Phases<Reading> | undefined) {
-  const { joined, cable, motor, celsius: warm } = isolation.visit;
+  const { joined, cable, motor, again, metres, celsius: warm } = isolation.visit;
   const none = { U: missing, V: missing, W: missing };
   return assessIsolation({
     joined: { ...alike(joined), PE: ohms(0.2) },
     cable: { ...alike(cable), PE: ohms(cable) },
     bonded: bonded ?? none,
     motor: { ...alike(motor), PE: ohms(0.2) },
+    moreOfCable: { again: ohms(again), dried: 'yes' },
+    cableMetres: read(`${metres} m`, 'length'),
+    cableMaterial: 'pvc',
+    cableTemperature: celsius(warm),
+    idleCores: 'to-pe',
     cableEndsChecked: true,
     suspectedAnyway: false,
     testVoltage: volts(500),
@@ -166,6 +172,7 @@ test('how sure: the table of four says what the insulation calculator says', () 
     const { verdict } = assessInsulation({
       occasion: 'after-trip',
       readings: { U: reading, V: reading, W: reading },
+      idleCores: 'to-pe',
       pe: ohms(0.2),
       testVoltage: volts(500),
       ratedVoltage: volts(400),

@@ -1,12 +1,14 @@
 import { assessInsulation } from '../../src/calculators/insulation/rule/assess.ts';
 import type { InsulationInput } from '../../src/calculators/insulation/rule/input.ts';
 import type { Reading } from '../../src/kernel/reading/reading.ts';
+import { idleAndFilter, idleCoresShown } from './cable-ends.ts';
 import { deadShort, figure, instrument, least, lowered, reading, shown, span } from './readings.ts';
 import { having, type Subject } from './subject.ts';
 import { leastCorrected, passesAfterTrip } from './winding-to-ground.ts';
 
 const missing: Reading = { kind: 'missing' };
 const phases = ['U', 'V', 'W'] as const;
+const none = { U: missing, V: missing, W: missing };
 
 /** Dew point by the Magnus formula with the constants of Alduchov and Eskridge 1996 (recalled), typed once more. */
 function dewPoint(air: number, humidity: number): number {
@@ -35,12 +37,16 @@ export const insulation: Subject<InsulationInput> = {
     const size =
       dice.pick([2, 1, 1.1, 1.3, 0.9, 4, 20, 100, dice.log(1e-6, 1e6)]) *
       (occasion === 'routine' && machineClass !== 'form-wound' ? 5e6 : 100e6);
+    const rowKind = dice.pick(['single', 'single', 'joined'] as const);
     const one = () => reading(dice, () => size * dice.pick([1, 1.02, 1.1, 1.5]), 'Ω', 0.015);
     const degrees = dice.chance(0.5) ? dice.between(15, 45) : dice.between(-10, 110);
     return {
       occasion,
       machineClass,
-      readings: { U: one(), V: one(), W: one() },
+      ...(rowKind === 'joined'
+        ? { rowKind, together: one(), readings: dice.chance(0.9) ? none : { U: one(), V: one(), W: one() } }
+        : { readings: { U: one(), V: one(), W: one() } }),
+      ...idleAndFilter(dice),
       pe: reading(dice, () => dice.pick([0.1, 0.3, 0.99, 1, ...(dice.chance(0.2) ? [1.01, 20] : [])]), 'Ω', 0.03),
       testVoltage: reading(
         dice,
@@ -62,26 +68,44 @@ export const insulation: Subject<InsulationInput> = {
   verdict: (input) => assessInsulation(input).verdict,
   mayGo: (input) => {
     const { occasion, readings, pe, testVoltage, ratedVoltage, windingTemperature, correction, instrument: by } = input;
+    if (!idleCoresShown(input) || input.filter === 'fitted') return false;
     if (!deadShort(pe) || !(figure(testVoltage) >= 250) || !(figure(ratedVoltage) >= 0) || !isDry(input)) return false;
+    // All that was read counts; one reading of the three joined stands for all of them.
+    const singly = phases.map((phase) => readings[phase]);
+    const { together = missing } = input;
+    const begun = singly.some(({ kind }) => kind !== 'missing');
+    const inOne = together.kind === 'missing' ? [] : [together];
+    const read = [...(begun || inOne.length === 0 ? singly : []), ...inOne];
     if (occasion === 'after-trip') {
-      return phases.every((phase) => passesAfterTrip(readings[phase], by ?? {}, windingTemperature, correction));
+      return read.every((one) => passesAfterTrip(one, by ?? {}, windingTemperature, correction));
     }
     const minimum = minimumOf(input.machineClass, ratedVoltage) * (1 - 1e-9);
-    return phases.every((phase) => {
-      if (span(readings[phase], by) === undefined) return false;
-      return leastCorrected(least(readings[phase], by), figure(windingTemperature), 40, correction) >= minimum;
+    return read.every((one) => {
+      if (span(one, by) === undefined) return false;
+      return leastCorrected(least(one, by), figure(windingTemperature), 40, correction) >= minimum;
     });
   },
   lacking: (input, dice) => {
-    const key = dice.pick(['readings', 'pe', 'testVoltage', 'ratedVoltage', 'windingTemperature'] as const);
-    return key === 'readings'
-      ? having(input, key, having(input.readings, dice.pick(phases), missing))
-      : having(input, key, missing);
+    const key = dice.pick([
+      'readings',
+      'pe',
+      'testVoltage',
+      'ratedVoltage',
+      'windingTemperature',
+      'idleCores',
+    ] as const);
+    if (key === 'idleCores') return having(input, key, dice.pick(['free', 'not-stated'] as const));
+    if (key !== 'readings') return having(input, key, missing);
+    const { together: _one, ...singly } = input;
+    return having(singly, key, having(input.readings, dice.pick(phases), missing));
   },
   worse: (input, dice) => {
     const phase = dice.pick(phases);
     const one = input.readings[phase];
     if (input.instrument?.upperLimit !== undefined) return undefined;
+    if (input.together !== undefined && dice.chance(0.5)) {
+      return having(input, 'together', lowered(input.together, dice.pick([1.01, 2, 100])));
+    }
     return having(input, 'readings', having(input.readings, phase, lowered(one, dice.pick([1.01, 1.3, 2, 100, 1e6]))));
   },
   plain: (input) => ({ ...input, ambient: missing, humidity: missing }),

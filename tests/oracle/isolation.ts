@@ -1,8 +1,10 @@
 import { assessIsolation } from '../../src/calculators/isolation/rule/assess.ts';
+import type { MoreEvidence } from '../../src/calculators/isolation/rule/conviction.ts';
 import type { IsolationInput, StageReadings } from '../../src/calculators/isolation/rule/input.ts';
 import type { Phases } from '../../src/kernel/electrics/phases.ts';
 import type { Instrument } from '../../src/kernel/reading/interval.ts';
 import type { Reading } from '../../src/kernel/reading/reading.ts';
+import { idleAndFilter, idleCoresShown } from './cable-ends.ts';
 import type { Dice } from './dice.ts';
 import { deadShort, figure, instrument, least, lowered, reading } from './readings.ts';
 import { having, type Subject } from './subject.ts';
@@ -18,6 +20,13 @@ function row(dice: Dice): Phases<Reading> {
   const one = () => reading(dice, () => size * dice.pick([1, 1, 1.02, 1.2]), 'Ω', 0.008);
   return { U: one(), V: one(), W: one() };
 }
+
+/** A second reading, mostly sound, and one of before the trip. A go needs neither. */
+const again = (dice: Dice): MoreEvidence => ({
+  again: reading(dice, () => 100e6 * dice.pick([1, 3, 10, 0.5, 1e-3, 1e-6]), 'Ω', 0.1),
+  sister: reading(dice, () => 100e6 * dice.pick([1, 10, 100]), 'Ω', 0.1),
+  ...(dice.chance(0.7) && { dried: dice.pick(['yes', 'no'] as const) }),
+});
 
 const short = (dice: Dice) =>
   reading(dice, () => dice.pick([0.1, 0.3, 1, ...(dice.chance(0.1) ? [1.01, 20] : [])]), 'Ω', 0.02);
@@ -68,6 +77,14 @@ export const isolation: Subject<IsolationInput> = {
       ...(dice.chance(0.96) && { cable: stage(core()) }),
       ...(dice.chance(0.96) && { bonded: row(dice) }),
       ...(dice.chance(0.96) && { motor: stage(short(dice)) }),
+      ...idleAndFilter(dice),
+      ...(dice.chance(0.2) && { peAgain: short(dice) }),
+      ...(dice.chance(0.2) && { moreOfCable: again(dice), moreOfMotor: again(dice) }),
+      ...(dice.chance(0.2) && {
+        cableMetres: reading(dice, () => dice.log(1, 500), 'm', 0.03),
+        cableMaterial: dice.pick(['pvc', 'xlpe', 'not-stated'] as const),
+        cableTemperature: winding(),
+      }),
       cableEndsChecked: dice.chance(0.5),
       suspectedAnyway: dice.chance(0.3),
       testVoltage: reading(dice, () => dice.pick([500, 250, 1000, ...(dice.chance(0.1) ? [249] : [])]), 'V', 0.02),
@@ -90,9 +107,14 @@ export const isolation: Subject<IsolationInput> = {
       correction,
     } = input;
     const by = input.instrument ?? {};
+    if (!idleCoresShown(input) || input.filter === 'fitted') return false;
     if (cable === undefined || bonded === undefined || motor === undefined) return false;
     if (!deadShort(joined.PE) || !deadShort(motor.PE) || !(figure(testVoltage) >= 250)) return false;
     const atMotor = motorTemperature.kind === 'missing' ? windingTemperature : motorTemperature;
+    // Readings taken again may cast doubt, and clear nothing that was read before.
+    if (figure(input.peAgain) > 1) return false;
+    // Below 100 kΩ a part is bad at any temperature, any length and with any tester.
+    if ([input.moreOfCable, input.moreOfMotor].some((more) => figure(more?.again) < 100e3)) return false;
     const windings = phases.every(
       (phase) =>
         passesAfterTrip(joined[phase], by, windingTemperature, correction) &&
@@ -102,7 +124,17 @@ export const isolation: Subject<IsolationInput> = {
     return windings && cores && !partsTogetherAreBad(input);
   },
   lacking: (input, dice) => {
-    const key = dice.pick(['testVoltage', 'windingTemperature', ...later, ...later, 'one', 'one', 'PE'] as const);
+    const key = dice.pick([
+      'testVoltage',
+      'windingTemperature',
+      'idleCores',
+      ...later,
+      ...later,
+      'one',
+      'one',
+      'PE',
+    ] as const);
+    if (key === 'idleCores') return having(input, key, dice.pick(['free', 'not-stated'] as const));
     if (key === 'testVoltage' || key === 'windingTemperature') return having(input, key, missing);
     if (key === 'one') return withReading(input, dice, () => missing) ?? having(input, 'testVoltage', missing);
     if (key === 'PE') return having(input, 'joined', having(input.joined, 'PE', missing));

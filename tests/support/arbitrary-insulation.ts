@@ -1,5 +1,6 @@
 import fc from 'fast-check';
 import type { InsulationInput } from '../../src/calculators/insulation/rule/input.ts';
+import type { EndFilter, IdleCores } from '../../src/kernel/assessment/cable-ends.ts';
 import { limitValue } from '../../src/kernel/limits.ts';
 import { celsius, missing, ohms, type Reading, volts } from '../../src/kernel/reading/reading.ts';
 import { instrument, logUniform, near, readingOf } from './arbitrary-readings.ts';
@@ -31,6 +32,32 @@ function winding(limit: number): fc.Arbitrary<InsulationInput['readings']> {
   const uneven = fc.record({ U: readingOf(near(limit)), V: readingOf(near(limit)), W: readingOf(near(limit)) });
   return mostly(even, uneven, 5);
 }
+
+const none = { U: missing, V: missing, W: missing };
+
+/** U, V and W joined in one reading, sometimes with single ones beside it, sometimes not taken yet. */
+function inOne(limit: number): fc.Arbitrary<Pick<InsulationInput, 'readings' | 'together' | 'rowKind'>> {
+  const rowKind = fc.constant('joined' as const);
+  const together = readingOf(fc.oneof(near(limit), logUniform(limit, limit * 1e4)));
+  return fc.oneof(
+    { weight: 4, arbitrary: fc.record({ rowKind, together, readings: fc.constant(none) }) },
+    { weight: 1, arbitrary: fc.record({ rowKind, together, readings: winding(limit) }) },
+    { weight: 1, arbitrary: fc.record({ rowKind, together: fc.constant(missing), readings: fc.constant(none) }) },
+  );
+}
+
+/** Mostly as a go needs them. */
+export const idleCores: fc.Arbitrary<IdleCores> = mostly(
+  fc.constantFrom<IdleCores>('to-pe', 'none'),
+  fc.constantFrom<IdleCores>('free', 'not-stated'),
+  40,
+);
+
+export const filter: fc.Arbitrary<EndFilter> = mostly(
+  fc.constantFrom<EndFilter>('none', 'not-stated'),
+  fc.constant<EndFilter>('fitted'),
+  60,
+);
 
 /** Mostly room temperature, sometimes at the ends of the methods' validity or beyond. */
 export const windingTemperature: fc.Arbitrary<Reading> = mostly(
@@ -75,7 +102,15 @@ export const insulationInput: fc.Arbitrary<InsulationInput> = fc
   .chain((occasion) =>
     fc.record({
       occasion: fc.constant(occasion),
-      readings: winding(occasion === 'after-trip' ? point : minimum),
+      row: fc.oneof(
+        {
+          weight: 4,
+          arbitrary: winding(occasion === 'after-trip' ? point : minimum).map((readings) => ({ readings })),
+        },
+        { weight: 1, arbitrary: inOne(occasion === 'after-trip' ? point : minimum) },
+      ),
+      idleCores,
+      filter,
       pe,
       testVoltage,
       ratedVoltage: mostly(
@@ -99,4 +134,4 @@ export const insulationInput: fc.Arbitrary<InsulationInput> = fc
       testMinutes: fc.constantFrom<Reading>(missing, { kind: 'value', value: 1, unit: 'min' }),
     }),
   )
-  .map(({ air, ...rest }) => ({ ...rest, ...air }));
+  .map(({ air, row, ...rest }) => ({ ...rest, ...row, ...air }));

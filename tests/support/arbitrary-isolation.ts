@@ -1,9 +1,18 @@
 import fc from 'fast-check';
+import type { MoreEvidence } from '../../src/calculators/isolation/rule/conviction.ts';
 import type { IsolationInput, StageReadings } from '../../src/calculators/isolation/rule/input.ts';
 import type { Phases } from '../../src/kernel/electrics/phases.ts';
 import { limitValue } from '../../src/kernel/limits.ts';
-import { missing, ohms, type Reading } from '../../src/kernel/reading/reading.ts';
-import { mostly, pe, testerLimits, testVoltage, windingTemperature } from './arbitrary-insulation.ts';
+import { celsius, missing, ohms, type Reading } from '../../src/kernel/reading/reading.ts';
+import {
+  filter,
+  idleCores,
+  mostly,
+  pe,
+  testerLimits,
+  testVoltage,
+  windingTemperature,
+} from './arbitrary-insulation.ts';
 import { instrument, logUniform, near, readingOf } from './arbitrary-readings.ts';
 
 const point = limitValue('after-trip-point');
@@ -39,6 +48,28 @@ const isolated: fc.Arbitrary<Reading> = mostly(
   8,
 );
 
+const resistance: fc.Arbitrary<Reading> = fc.oneof(
+  { weight: 2, arbitrary: fc.constant<Reading>(missing) },
+  { weight: 3, arbitrary: readingOf(logUniform(1, 1e10)) },
+);
+
+const more: fc.Arbitrary<MoreEvidence> = fc
+  .record({ again: resistance, sister: resistance, dried: fc.constantFrom('yes' as const, 'no' as const, '' as const) })
+  .map(({ dried, ...rest }) => ({ ...rest, ...(dried !== '' && { dried }) }));
+
+/** Mostly not stated; sometimes a long cable of PVC, whose length may explain a reading. */
+const build: fc.Arbitrary<Pick<IsolationInput, 'cableMetres' | 'cableMaterial' | 'cableTemperature'>> = mostly(
+  fc.constant({}),
+  fc.record({
+    cableMetres: fc
+      .constantFrom(5, 20, 56, 200)
+      .map((metres): Reading => ({ kind: 'value', value: metres, unit: 'm' })),
+    cableMaterial: fc.constantFrom('pvc' as const, 'pvc' as const, 'xlpe' as const, 'not-stated' as const),
+    cableTemperature: fc.constantFrom<Reading>(missing, celsius(20, 1), celsius(26, 1), celsius(40, 1), celsius(5, 1)),
+  }),
+  1,
+);
+
 /** A go needs every stage, so most visits have them all. */
 const optional = <T>(one: fc.Arbitrary<T>) => fc.option(one, { nil: undefined, freq: 12 });
 
@@ -51,6 +82,12 @@ function visit(row: Row): fc.Arbitrary<IsolationInput> {
       cable: optional(stage(usual, isolated)),
       bonded: optional(usual),
       motor: optional(stage(usual, pe)),
+      peAgain: mostly(fc.constant<Reading>(missing), pe, 15),
+      moreOfCable: mostly(fc.constant<MoreEvidence>({}), more, 4),
+      moreOfMotor: mostly(fc.constant<MoreEvidence>({}), more, 4),
+      build,
+      idleCores,
+      filter,
       cableEndsChecked: fc.boolean(),
       suspectedAnyway: mostly(fc.constant(false), fc.constant(true), 5),
       testVoltage,
@@ -62,8 +99,9 @@ function visit(row: Row): fc.Arbitrary<IsolationInput> {
       ),
       instrument: mostly(fc.constant({}), instrument(testerLimits), 2),
     })
-    .map(({ cable, bonded, motor, ...rest }) => ({
+    .map(({ cable, bonded, motor, build, ...rest }) => ({
       ...rest,
+      ...build,
       ...(cable === undefined ? {} : { cable }),
       ...(bonded === undefined ? {} : { bonded }),
       ...(motor === undefined ? {} : { motor }),

@@ -1,7 +1,9 @@
 import type { BridgeInput } from '../../src/calculators/bridge/rule/assess.ts';
 import type { InsulationInput } from '../../src/calculators/insulation/rule/input.ts';
+import type { MoreEvidence } from '../../src/calculators/isolation/rule/conviction.ts';
 import type { IsolationInput, PartStatus, StageReadings } from '../../src/calculators/isolation/rule/input.ts';
 import type { Verdict } from '../../src/kernel/assessment/assessment.ts';
+import type { EndFilter, IdleCores } from '../../src/kernel/assessment/cable-ends.ts';
 import type { Instrument } from '../../src/kernel/reading/interval.ts';
 import cases from '../unit/calculators/hand-worked-cases.json' with { type: 'json' };
 import { typed, typedPhases } from './typed.ts';
@@ -48,10 +50,16 @@ interface InsulationCase extends Expected {
   winding?: string;
   ambient?: string;
   humidity?: string;
+  together?: string;
+  rowKind?: 'joined' | 'single';
+  idle?: IdleCores;
+  filter?: EndFilter;
   class?: InsulationInput['machineClass'];
   method?: InsulationInput['correction'];
   tester?: StatedInstrument;
 }
+
+type MoreTyped = [again: string, dried: 'yes' | 'no' | '', sister: string];
 
 interface IsolationCase extends Expected {
   joined: string;
@@ -64,6 +72,16 @@ interface IsolationCase extends Expected {
   winding?: string;
   method?: IsolationInput['correction'];
   tester?: StatedInstrument;
+  idle?: IdleCores;
+  filter?: EndFilter;
+  /** Length, insulation and temperature of the cable. */
+  build?: [metres: string, material: 'pvc' | 'xlpe', temperature: string];
+  joinedTogether?: string;
+  motorTogether?: string;
+  peAgain?: string;
+  /** Read again, dried before that, before the trip or a sound one. */
+  cableAgain?: MoreTyped;
+  motorAgain?: MoreTyped;
   parts?: Partial<Record<'cable' | 'motor' | 'protectiveConductor', PartStatus>>;
 }
 
@@ -103,11 +121,15 @@ export function bridgeInput({
   };
 }
 
-/** Defaults: after a trip, 400 V motor at 20 °C, 500 V test, halving rule, PE sound, no air. */
+/** Defaults: after a trip, 400 V motor at 20 °C, 500 V test, halving rule, PE sound, idle cores at PE, no air. */
 export function insulationInput(one: InsulationCase): InsulationInput {
   return {
     occasion: one.occasion ?? 'after-trip',
     readings: typedPhases(one.phases),
+    ...(one.together === undefined ? {} : { together: typed(one.together) }),
+    ...(one.rowKind === undefined ? {} : { rowKind: one.rowKind }),
+    ...(one.filter === undefined ? {} : { filter: one.filter }),
+    idleCores: one.idle ?? 'to-pe',
     pe: typed(one.pe ?? '0.2 Ω'),
     testVoltage: typed(one.test ?? '500 V', 'voltage'),
     ratedVoltage: typed(one.rated ?? '400 V', 'voltage'),
@@ -126,13 +148,39 @@ function stage(text: string): StageReadings {
   return { ...typedPhases([U, V, W].join('|')), PE: typed(PE) };
 }
 
-/** Defaults: stage not taken, 500 V test, motor at 20 °C, ends not checked, no symptom. */
+function more([again, dried, sister]: MoreTyped): MoreEvidence {
+  return { again: typed(again), sister: typed(sister), ...(dried !== '' && { dried }) };
+}
+
+/** Defaults: stage not taken, 500 V test, motor at 20 °C, idle cores at PE, ends not checked, no symptom. */
 export function isolationInput(one: IsolationCase): IsolationInput {
   return {
-    joined: stage(one.joined),
+    joined: {
+      ...stage(one.joined),
+      ...(one.joinedTogether === undefined ? {} : { together: typed(one.joinedTogether) }),
+    },
     ...(one.cable === undefined ? {} : { cable: stage(one.cable) }),
     ...(one.bonded === undefined ? {} : { bonded: typedPhases(one.bonded) }),
-    ...(one.motor === undefined ? {} : { motor: stage(one.motor) }),
+    ...(one.motor === undefined
+      ? {}
+      : {
+          motor: {
+            ...stage(one.motor),
+            ...(one.motorTogether === undefined ? {} : { together: typed(one.motorTogether) }),
+          },
+        }),
+    idleCores: one.idle ?? 'to-pe',
+    ...(one.filter === undefined ? {} : { filter: one.filter }),
+    ...(one.peAgain === undefined ? {} : { peAgain: typed(one.peAgain) }),
+    ...(one.cableAgain === undefined ? {} : { moreOfCable: more(one.cableAgain) }),
+    ...(one.motorAgain === undefined ? {} : { moreOfMotor: more(one.motorAgain) }),
+    ...(one.build === undefined
+      ? {}
+      : {
+          cableMetres: typed(one.build[0], 'length'),
+          cableMaterial: one.build[1],
+          cableTemperature: typed(one.build[2], 'temperature'),
+        }),
     cableEndsChecked: one.ends ?? false,
     suspectedAnyway: one.symptom ?? false,
     testVoltage: typed(one.test ?? '500 V', 'voltage'),

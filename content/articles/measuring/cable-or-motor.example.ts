@@ -3,10 +3,20 @@ import { formatQuantity } from '../../../src/kernel/reading/format-reading.ts';
 import { type Interval, intervalOf } from '../../../src/kernel/reading/interval.ts';
 
 /** Invented readings of Marrow Bay's Lift, in ohms and °C; a test gives them to the calculator. */
-export const visit = { joined: 24e6, cable: 1.1e9, bonded: 26e6, motor: 1.6e9, celsius: 23 };
+export const visit = {
+  joined: 24e6,
+  cable: 1.1e9,
+  bonded: 26e6,
+  motor: 1.6e9,
+  celsius: 23,
+  /** Core W in the bonded row once more, both ends clean and dry; and the length of the cable in m. */
+  again: 27e6,
+  metres: 12,
+};
 
 const nbsp = (text: string) => text.replace(' ', '\u00a0');
 export const ohms = (value: number) => nbsp(formatQuantity(Number(value.toPrecision(2)), 'Ω'));
+export const metres = nbsp(formatQuantity(visit.metres, 'm'));
 const exactly = (value: number): Interval => intervalOf({ kind: 'value', value, unit: 'Ω' });
 
 /** What free-ended cable and motor read side by side, and what lies beside the motor if joined reads as it does. */

@@ -1,3 +1,4 @@
+import { filter, idleCores, rowKind, rowKindOf } from '../../kernel/form/cable-end-fields.ts';
 import {
   correction,
   machineClass,
@@ -13,7 +14,7 @@ import { ReadingRow } from '../../ui/form/ReadingRow.tsx';
 import { type CalculatorProps, useForm } from '../../ui/form/use-form.ts';
 import { LateDrawing } from '../../ui/plot/LateDrawing.tsx';
 import { FormFrame } from '../frame/FormFrame.tsx';
-import { air, occasion, pe, phaseFields, tester, testMinutes } from './fields.ts';
+import { air, occasion, pe, phaseFields, tester, testMinutes, together } from './fields.ts';
 import { calculator, insulationInput } from './form.ts';
 
 const { name } = calculator;
@@ -22,6 +23,13 @@ const loadDrawing = () => import('./InsulationPlot.tsx').then((module) => module
 /** Insulation to PE, after a trip or in routine monitoring. */
 export function Calculator(props: CalculatorProps) {
   const form = useForm(calculator, props);
+  const filled = (id: string) => (form.typed[id] ?? '') !== '';
+  const single = rowKindOf(form.read) === 'single';
+  // An entry is never hidden, whichever way was chosen.
+  const terminals = [
+    ...(!single || filled(together.id) ? [together] : []),
+    ...(single || phaseFields.some(({ id }) => filled(id)) ? phaseFields : []),
+  ];
   return (
     <FormFrame
       {...props}
@@ -36,18 +44,25 @@ export function Calculator(props: CalculatorProps) {
     >
       {/* A visit begins with a trip, so it does not ask for the occasion. */}
       {props.visit === undefined && <Choices name={name} field={occasion} form={form} />}
+      <Choices name={name} field={rowKind} form={form} />
       <ReadingRow
         name={name}
         legend="Readings"
         hint="Insulation tester, drive disconnected, read after the same time each: 3.2 MΩ, 1.4G, >700M. PE by multimeter, lowest range, with the PE core of the cable off the drive: left on, it reads a dead short even when it is broken. Last lead off, first lead on, before anything is powered."
-        fields={[...phaseFields, pe]}
+        fields={[...terminals, pe]}
         form={form}
       />
+      <Choices name={name} field={idleCores} form={form} />
       <ReadingRow name={name} legend="Test" fields={[testVoltage, ratedVoltage, testMinutes]} form={form} />
       <ReadingInput name={name} field={windingTemperature} form={form} />
-      <Choices name={name} field={temperatureUnit} form={form} />
       {form.read.choices.occasion === 'routine' && <Choices name={name} field={machineClass} form={form} />}
-      <Choices name={name} field={correction} form={form} />
+      <MoreFields name={name} summary="Temperature unit and correction" fields={[]} form={form}>
+        <Choices name={name} field={temperatureUnit} form={form} />
+        <Choices name={name} field={correction} form={form} />
+      </MoreFields>
+      <MoreFields name={name} summary="A filter or suppressor on the cable" fields={[]} form={form}>
+        <Choices name={name} field={filter} form={form} />
+      </MoreFields>
       <MoreFields
         name={name}
         summary="Air and humidity (optional)"

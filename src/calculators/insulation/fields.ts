@@ -32,6 +32,15 @@ export const phaseFields: ReadingField[] = phases.map((phase) => ({
   quantity: 'resistance',
 }));
 
+/** The windings join the three anyway, so one reading is enough and has no charge of the one before in it. */
+export const together: ReadingField = {
+  kind: 'reading',
+  id: 'together',
+  label: 'U, V, W joined to PE',
+  name: 'U, V and W joined, to PE',
+  quantity: 'resistance',
+};
+
 export const pe: ReadingField = {
   kind: 'reading',
   id: 'PE',

@@ -1,3 +1,4 @@
+import { filter, filterOf, idleCores, idleCoresOf, rowKind, rowKindOf } from '../../kernel/form/cable-end-fields.ts';
 import { defineCalculator } from '../../kernel/form/calculator-form.ts';
 import { instrumentOf } from '../../kernel/form/instrument.ts';
 import type { ReadForm } from '../../kernel/form/read-form.ts';
@@ -12,7 +13,7 @@ import {
 } from '../../kernel/form/shared-fields.ts';
 import { missing } from '../../kernel/reading/reading.ts';
 import { insulation } from './about.ts';
-import { air, occasion, pe, phaseFields, tester, testMinutes } from './fields.ts';
+import { air, occasion, pe, phaseFields, tester, testMinutes, together } from './fields.ts';
 import { assessInsulation } from './rule/assess.ts';
 import type { InsulationAssessment, InsulationInput } from './rule/input.ts';
 import { insulationFindings, insulationSteps } from './words.ts';
@@ -23,6 +24,10 @@ export function insulationInput(read: ReadForm): InsulationInput {
   return {
     occasion: read.choices.occasion === 'routine' ? 'routine' : 'after-trip',
     readings: { U: of('U'), V: of('V'), W: of('W') },
+    rowKind: rowKindOf(read),
+    together: of('together'),
+    idleCores: idleCoresOf(read),
+    filter: filterOf(read),
     pe: of('PE'),
     testVoltage: of('testVoltage'),
     ratedVoltage: of('ratedVoltage'),
@@ -40,8 +45,12 @@ export const calculator = defineCalculator<InsulationAssessment>({
   ...insulation,
   fields: [
     occasion,
+    rowKind,
+    together,
     ...phaseFields,
     pe,
+    idleCores,
+    filter,
     testVoltage,
     ratedVoltage,
     testMinutes,

@@ -2,6 +2,7 @@ import type { Step } from '../../kernel/assessment/assessment.ts';
 import { shownAfterTrip } from '../../kernel/electrics/after-trip-leakage.ts';
 import { limitValue } from '../../kernel/limits.ts';
 import { formatQuantity, inCelsius, inOhms } from '../../kernel/reading/format-reading.ts';
+import { cableEndFindings, cableEndSteps } from '../../kernel/words/cable-ends.ts';
 import { methodNames } from '../../kernel/words/correction-names.ts';
 import { figureFindings, figureSteps } from '../../kernel/words/impossible-figures.ts';
 import { capital, type FindingSentences, listed, type StepSentences } from '../../kernel/words/sentences.ts';
@@ -10,7 +11,8 @@ import type { InsulationFinding, InsulationStepCode, PhaseJudged } from './rule/
 
 function reads({ phase, kind, ohms }: PhaseJudged): string {
   const bound = kind === 'over' ? 'at least ' : kind === 'under' ? 'at most ' : '';
-  return `${phase} to PE reads ${ohms === undefined ? 'over-range' : `${bound}${formatQuantity(ohms, 'Ω')}`}`;
+  const what = phase === 'together' ? 'U, V and W, joined, read to PE' : `${phase} to PE reads`;
+  return `${what} ${ohms === undefined ? 'over-range' : `${bound}${formatQuantity(ohms, 'Ω')}`}`;
 }
 
 function corrected({ corrected: at, referenceCelsius }: PhaseJudged): string {
@@ -27,20 +29,22 @@ function point({ occasion, limitOhms, referenceCelsius }: PhaseJudged): string {
 export const insulationFindings: FindingSentences<InsulationFinding> = {
   ...figureFindings,
   ...testFindings,
+  ...cableEndFindings,
   'phase-missing': ({ readings }) => `Not measured yet: ${listed(readings)} to PE.`,
+  'together-missing': () => 'Not measured yet: U, V and W joined, to PE.',
   'phase-good': (f) => `${reads(f)}${corrected(f)}. That is good. ${point(f)}`,
   'phase-bad': (f) => `${reads(f)}${corrected(f)}. That is bad. ${point(f)}`,
   'phase-hot': (f) =>
-    `${reads(f)}${corrected(f)}. It is below the point only because the winding is warm. ${point(f)} Don't condemn it hot.`,
+    `${reads(f)}${corrected(f)}. It may be below the point only because the winding is warm. ${point(f)} Don't condemn it hot.`,
   'phase-cold': (f) =>
-    `${reads(f)}${corrected(f)}. A cold winding flatters: at ${inCelsius(f.referenceCelsius)} it would be below the point. ${point(f)}`,
+    `${reads(f)}${corrected(f)}. A cold winding flatters: at ${inCelsius(f.referenceCelsius)} it may be below the point. ${point(f)}`,
   'phase-temperature-needed': (f) =>
     `${reads(f)}. Whether that is enough depends on the winding temperature. ${point(f)}`,
   'phase-too-close': (f) =>
     `${reads(f)}${corrected(f)}. With the accuracy of your tester that is too close to call. ${point(f)}`,
   'phase-bound-too-low': (f) =>
     f.ohms === undefined || f.ohms === 0
-      ? `${f.phase} to PE is over-range, but on which range is not noted. ${point(f)}`
+      ? `${f.phase === 'together' ? 'U, V and W joined' : f.phase} to PE is over-range, but on which range is not noted. ${point(f)}`
       : `${reads(f)}${corrected(f)}. That bound is too low to tell. ${point(f)}`,
   'phase-bound-too-high': (f) => `${reads(f)}${corrected(f)}. That bound is too high to tell. ${point(f)}`,
   'phase-methods-differ': (f) =>
@@ -67,7 +71,7 @@ export const insulationFindings: FindingSentences<InsulationFinding> = {
         : 'The winding is not shown to be warmer than the air, so it may be wet.'
     }`,
   'phases-differ': ({ ratio }) =>
-    `The phases differ by more than a factor of ${ratio}. The windings meet inside a star-connected motor, so all three should read alike: suspect the hook-up, a contact or an open winding.`,
+    `The phases differ by more than a factor of ${ratio}. The windings meet inside a star-connected motor, so all three should read alike: suspect charge left from the reading before, the hook-up, a contact, an open core or an open winding.`,
   'form-wound-below-1-kv': () =>
     `The standard puts form-wound machines rated below 1 kV in the class with ${inOhms(limitValue('ieee43-minimum-random-wound'))}. You chose the stricter class.`,
   'charts-do-not-apply': () =>
@@ -80,6 +84,8 @@ export const insulationFindings: FindingSentences<InsulationFinding> = {
 
 export const insulationSteps: StepSentences<Step<InsulationStepCode>> = {
   ...figureSteps,
+  ...cableEndSteps,
+  'measure-together': () => 'Join U, V and W and measure them to PE in one reading.',
   'measure-phases': () => 'Measure the phases that are missing, each to PE.',
   'measure-pe': () => 'Measure the PE pin to the frame on the lowest resistance range of a multimeter.',
   'measure-pe-low-range': () =>
@@ -103,9 +109,9 @@ export const insulationSteps: StepSentences<Step<InsulationStepCode>> = {
   'repeat-more-exactly': () => 'Repeat with a tester that is accurate enough near the limit, on the range that fits.',
   'note-range': () =>
     'Repeat on a higher range, or note the limit of the tester: type >700M if it shows more than 700 MΩ.',
-  'find-contact': () => 'Check the hook-up and the contacts, then repeat the phase that stands out.',
+  'find-contact': () => 'Discharge, check the hook-up and the contacts, then repeat the phase that stands out.',
   'separate-cable-and-motor': () =>
-    'Separate the cable from the motor and test each alone: the reading does not tell which is bad, and often both are.',
+    'Separate the cable from the motor and test each alone, the cable core by core: the reading does not tell which is bad, and often both are.',
   'keep-as-baseline': () =>
     'Keep these readings with their temperature. They are what the next visit is compared with.',
 };

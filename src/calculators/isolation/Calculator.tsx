@@ -1,3 +1,4 @@
+import { filter, idleCores, rowKind, rowKindOf } from '../../kernel/form/cable-end-fields.ts';
 import { correction, temperatureUnit, testVoltage, windingTemperature } from '../../kernel/form/shared-fields.ts';
 import { Choices } from '../../ui/form/Choices.tsx';
 import { MoreFields } from '../../ui/form/MoreFields.tsx';
@@ -6,7 +7,19 @@ import { ReadingRow } from '../../ui/form/ReadingRow.tsx';
 import { type CalculatorProps, useForm } from '../../ui/form/use-form.ts';
 import { LateDrawing } from '../../ui/plot/LateDrawing.tsx';
 import { FormFrame } from '../frame/FormFrame.tsx';
-import { cableEndsChecked, motorTemperature, stageFields, suspectedAnyway, tester } from './fields.ts';
+import {
+  cableBuild,
+  cableEndsChecked,
+  cableMaterial,
+  driedField,
+  moreFields,
+  motorTemperature,
+  peAgain,
+  stageFields,
+  suspectedAnyway,
+  tester,
+  togetherField,
+} from './fields.ts';
 import { calculator } from './form.ts';
 import type { StageName } from './rule/stage.ts';
 import { Stage } from './Stage.tsx';
@@ -14,12 +27,18 @@ import { contradicts, type LaterStage, stagesAsked } from './stages-asked.ts';
 
 const { name } = calculator;
 const loadDrawing = () => import('./PartsStrip.tsx').then((module) => module.PartsStrip);
+const together = { joined: togetherField('joined'), motor: togetherField('motor') };
+const more = { cable: moreFields('cable'), motor: moreFields('motor') };
+const dried = { cable: driedField('cable'), motor: driedField('motor') };
 const fields = {
   joined: stageFields('joined'),
   cable: stageFields('cable'),
   bonded: stageFields('bonded'),
   motor: stageFields('motor'),
 };
+
+const fieldsOf = (stage: StageName) =>
+  stage === 'joined' || stage === 'motor' ? [...fields[stage], together[stage]] : fields[stage];
 
 /** Cable against motor, in three stages. */
 export function Calculator(props: CalculatorProps) {
@@ -29,7 +48,18 @@ export function Calculator(props: CalculatorProps) {
   const parts = assessment && { parts: assessment.parts, misfit: contradicts(assessment) };
   const asked = stagesAsked(assessment);
   const used = (...stages: StageName[]) =>
-    stages.some((stage) => fields[stage].some(({ id }) => read.readings[id]?.kind !== 'missing' || read.errors[id]));
+    stages.some((stage) => fieldsOf(stage).some(({ id }) => read.readings[id]?.kind !== 'missing' || read.errors[id]));
+  const filled = (id: string) => (form.typed[id] ?? '') !== '';
+  const single = rowKindOf(read) === 'single';
+  // An entry is never hidden, whichever way was chosen.
+  const row = (stage: 'joined' | 'motor') => {
+    const [pe, phases] = [fields[stage].slice(-1), fields[stage].slice(0, -1)];
+    return [
+      ...(!single || filled(together[stage].id) ? [together[stage]] : []),
+      ...(single || phases.some(({ id }) => filled(id)) ? phases : []),
+      ...pe,
+    ];
+  };
   const stage = (number: number, title: string, later: LaterStage, isUsed: boolean) => ({
     number,
     title,
@@ -44,13 +74,16 @@ export function Calculator(props: CalculatorProps) {
       drawing={() => <LateDrawing load={loadDrawing} shows={parts} />}
     >
       <Choices name={name} field={suspectedAnyway} form={form} />
+      <Choices name={name} field={idleCores} form={form} />
+      <Choices name={name} field={rowKind} form={form} />
       <ReadingRow
         name={name}
         legend="Stage 1: at the drive end, joined"
         hint="Leads off the drive, the PE core last: left on, PE reads a dead short even when it is broken. Cable and motor joined. Each to machine ground. PE by multimeter on its lowest range: expect a dead short. Before anything is powered, the PE core goes on first."
-        fields={fields.joined}
+        fields={row('joined')}
         form={form}
       />
+      <MoreFields name={name} summary="If PE reads no dead short: read again" fields={[peAgain]} form={form} />
       <ReadingInput name={name} field={testVoltage} form={form} />
       <ReadingInput name={name} field={windingTemperature} form={form} />
       <MoreFields name={name} summary="Temperature unit and correction" fields={[]} form={form}>
@@ -69,20 +102,48 @@ export function Calculator(props: CalculatorProps) {
         <ReadingRow
           name={name}
           legend="Once more, bonded"
-          hint="Join the PE core, the screen and the cores that you are not measuring to ground. With both ends free, a core that leaks to them leaks into a dead end and does not show."
+          hint="Join the PE core, the screen, all idle cores and the cores that you are not measuring to ground. With both ends free, a core that leaks to them leaks into a dead end and does not show."
           fields={fields.bonded}
           form={form}
         />
+        <Choices name={name} field={filter} form={form} />
+        <MoreFields
+          name={name}
+          summary="Length, insulation and temperature of the cable (optional)"
+          hint="A long or warm cable reads low without a fault."
+          fields={cableBuild}
+          form={form}
+        >
+          <Choices name={name} field={cableMaterial} form={form} />
+        </MoreFields>
+        <MoreFields
+          name={name}
+          summary="If the cable fails: read again, compared"
+          hint="One reading convicts nothing."
+          fields={more.cable}
+          form={form}
+        >
+          <Choices name={name} field={dried.cable} form={form} />
+        </MoreFields>
       </Stage>
       <Stage {...stage(3, 'the motor alone', 'motor', used('motor'))}>
         <ReadingRow
           name={name}
           legend="At the motor connector"
-          hint="Each pin to the motor shell. Exactly one, PE, reads a dead short; measure it by multimeter on its lowest range."
-          fields={fields.motor}
+          hint="Each pin to the motor shell, brake and sensor pins joined to the shell. Of U, V, W and PE exactly one, PE, reads a dead short; measure it by multimeter on its lowest range."
+          fields={row('motor')}
           form={form}
         />
         <ReadingInput name={name} field={motorTemperature} form={form} />
+        <MoreFields
+          name={name}
+          summary="If the motor fails: read again, compared"
+          hint="One reading convicts nothing. A sound old motor may read tens of megohms."
+          fields={more.motor}
+          form={form}
+        >
+          <Choices name={name} field={dried.motor} form={form} />
+        </MoreFields>
       </Stage>
       <MoreFields name={name} summary="Accuracy of the tester (optional)" fields={tester} form={form} />
     </FormFrame>

@@ -13,6 +13,7 @@ const rows: { part: keyof Parts; name: string }[] = [
 const signs: Record<PartStatus, string> = {
   'proven-good': 'M7 17l6 7 12-15',
   'proven-bad': 'M8 8l16 16M24 8 8 24',
+  suspect: 'M16 6v13M16 24v2',
   'not-suspect': 'M7 17l6 7 12-15',
   undecided: 'M11 12a5 5 0 1 1 7 5q-2 1-2 3M16 25v1',
   'not-tested': 'M9 16h14',

@@ -1,4 +1,5 @@
 import { phases } from '../../kernel/electrics/phases.ts';
+import { filter, idleCores, rowKind } from '../../kernel/form/cable-end-fields.ts';
 import type { ChoiceField, FormField, ReadingField } from '../../kernel/form/field.ts';
 import { instrumentFields } from '../../kernel/form/instrument.ts';
 import { correction, temperatureUnit, testVoltage, windingTemperature } from '../../kernel/form/shared-fields.ts';
@@ -21,6 +22,87 @@ export const stageFields = (stage: StageName): ReadingField[] =>
     name: `${stageNames[stage]}: ${terminal}`,
     quantity: 'resistance',
   }));
+
+/** One reading of U, V and W joined, where the windings join them anyway. */
+export const togetherField = (stage: 'joined' | 'motor'): ReadingField => ({
+  kind: 'reading',
+  id: `${stage}Together`,
+  label: 'U, V, W joined',
+  name: `${stageNames[stage]}: U, V and W joined`,
+  quantity: 'resistance',
+});
+
+export const peAgain: ReadingField = {
+  kind: 'reading',
+  id: 'peAgain',
+  label: 'PE again',
+  name: 'PE once more',
+  hint: 'Only if PE reads no dead short: contacts cleaned, leads zeroed.',
+  quantity: 'resistance',
+};
+
+/** What can convict or clear a part that fails. */
+export const moreFields = (part: 'cable' | 'motor'): ReadingField[] => [
+  {
+    kind: 'reading',
+    id: `${part}Again`,
+    label: 'Lowest terminal again',
+    name: `Lowest terminal of the ${part}, read again`,
+    hint: 'Leads off and on again in between.',
+    quantity: 'resistance',
+  },
+  {
+    kind: 'reading',
+    id: `${part}Sister`,
+    label: 'Before the trip, or a sound one',
+    name: `The ${part} before the trip, or a sound one of the same kind`,
+    hint: 'At about the same temperature.',
+    quantity: 'resistance',
+  },
+];
+
+export const driedField = (part: 'cable' | 'motor'): ChoiceField => ({
+  kind: 'choice',
+  id: `${part}Dried`,
+  name: 'Cleaned and dried before it was read again?',
+  options: [
+    { value: 'yes', label: 'Yes' },
+    { value: 'no', label: 'No' },
+  ],
+  initial: '',
+});
+
+export const cableBuild: ReadingField[] = [
+  {
+    kind: 'reading',
+    id: 'cableMetres',
+    label: 'Length',
+    name: 'Length of the cable',
+    hint: 'In metres, or with ft.',
+    quantity: 'length',
+  },
+  {
+    kind: 'reading',
+    id: 'cableTemperature',
+    label: 'Temperature',
+    name: 'Temperature of the cable',
+    hint: 'Where most of it lies.',
+    quantity: 'temperature',
+    bareUnitFrom: 'temperatureUnit',
+  },
+];
+
+export const cableMaterial: ChoiceField = {
+  kind: 'choice',
+  id: 'cableMaterial',
+  name: 'Insulation of the cores',
+  hint: 'Printed on the sheath or in the data sheet.',
+  options: [
+    { value: 'pvc', label: 'PVC' },
+    { value: 'xlpe', label: 'Polyethylene, cross-linked or not' },
+  ],
+  initial: '',
+};
 
 export const suspectedAnyway: ChoiceField = {
   kind: 'choice',
@@ -60,7 +142,11 @@ export const tester = instrumentFields('700 MΩ');
 
 export const isolationFields: FormField[] = [
   suspectedAnyway,
+  idleCores,
+  rowKind,
+  togetherField('joined'),
   ...stageFields('joined'),
+  peAgain,
   testVoltage,
   windingTemperature,
   temperatureUnit,
@@ -68,7 +154,15 @@ export const isolationFields: FormField[] = [
   ...stageFields('cable'),
   cableEndsChecked,
   ...stageFields('bonded'),
+  filter,
+  ...cableBuild,
+  cableMaterial,
+  ...moreFields('cable'),
+  driedField('cable'),
+  togetherField('motor'),
   ...stageFields('motor'),
   motorTemperature,
+  ...moreFields('motor'),
+  driedField('motor'),
   ...tester,
 ];

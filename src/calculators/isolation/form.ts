@@ -1,3 +1,4 @@
+import { filterOf, idleCoresOf } from '../../kernel/form/cable-end-fields.ts';
 import { defineCalculator } from '../../kernel/form/calculator-form.ts';
 import { instrumentOf } from '../../kernel/form/instrument.ts';
 import type { ReadForm } from '../../kernel/form/read-form.ts';
@@ -6,19 +7,34 @@ import { missing } from '../../kernel/reading/reading.ts';
 import { isolation } from './about.ts';
 import { isolationFields } from './fields.ts';
 import { assessIsolation } from './rule/assess.ts';
+import type { MoreEvidence } from './rule/conviction.ts';
 import type { IsolationAssessment, IsolationInput, StageReadings } from './rule/input.ts';
 import type { StageName } from './rule/stage.ts';
 import { isolationFindings, isolationSteps } from './words.ts';
 
+function more(part: 'cable' | 'motor', { readings, choices }: ReadForm): MoreEvidence {
+  const dried = choices[`${part}Dried`];
+  return {
+    again: readings[`${part}Again`] ?? missing,
+    sister: readings[`${part}Sister`] ?? missing,
+    ...((dried === 'yes' || dried === 'no') && { dried }),
+  };
+}
+
 function stage(name: StageName, { readings }: ReadForm): StageReadings {
   const of = (terminal: string) => readings[name + terminal] ?? missing;
-  return { U: of('U'), V: of('V'), W: of('W'), PE: of('PE') };
+  return { U: of('U'), V: of('V'), W: of('W'), PE: of('PE'), together: of('Together') };
 }
 
 /** An empty stage counts as not taken; one with a single reading counts as begun. */
 function takenStage(name: StageName, read: ReadForm): StageReadings | undefined {
   const readings = stage(name, read);
   return Object.values(readings).every(({ kind }) => kind === 'missing') ? undefined : readings;
+}
+
+function materialOf({ choices }: ReadForm): NonNullable<IsolationInput['cableMaterial']> {
+  const { cableMaterial } = choices;
+  return cableMaterial === 'pvc' || cableMaterial === 'xlpe' ? cableMaterial : 'not-stated';
 }
 
 export function isolationInput(read: ReadForm): IsolationInput {
@@ -30,6 +46,14 @@ export function isolationInput(read: ReadForm): IsolationInput {
     ...(cable && { cable }),
     ...(bonded && { bonded: { U: bonded.U, V: bonded.V, W: bonded.W } }),
     ...(motor && { motor }),
+    peAgain: read.readings.peAgain ?? missing,
+    moreOfCable: more('cable', read),
+    moreOfMotor: more('motor', read),
+    idleCores: idleCoresOf(read),
+    filter: filterOf(read),
+    cableMetres: read.readings.cableMetres ?? missing,
+    cableMaterial: materialOf(read),
+    cableTemperature: read.readings.cableTemperature ?? missing,
     cableEndsChecked: read.choices.cableEndsChecked === 'yes',
     suspectedAnyway: read.choices.suspectedAnyway === 'yes',
     testVoltage: read.readings.testVoltage ?? missing,

@@ -2,13 +2,13 @@ import type { PageHead } from '../about.ts';
 
 export const page: PageHead = {
   intro:
-    'Separates a bad cable from a bad motor after a trip, in three stages: joined at the drive end, the cable alone, the motor alone. It says what is proven, what to measure next and what to replace.',
+    'Separates a bad cable from a bad motor after a trip, in three stages: joined at the drive end, the cable alone, the motor alone. It says what is suspect, what is proven, what to measure next and what to replace.',
   hazards: ['lethal-voltage', 'stored-energy', 'test-voltage', 'hanging-axis'],
   preconditions: [
     'The supply is locked out, and the DC bus was measured dead.',
     'The cable is off the drive, its PE core last: left on, PE reads a dead short even when it is broken. It goes on first, before anything is powered.',
     'For the stages after the first, the cable is off the motor too.',
-    'Encoder, temperature sensor and brake are off the conductors under test.',
+    'Encoder or resolver is unplugged. Brake, sensor and other idle cores are off the drive, joined and connected to PE: a short to a core that hangs free does not show.',
     'Nobody can touch the other end of the cable while the test voltage is on.',
     'A hanging axis is supported or pinned.',
   ],

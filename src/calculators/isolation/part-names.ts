@@ -11,6 +11,7 @@ export const stageNames: Record<StageName, string> = {
 export const partStatusNames: Record<PartStatus, string> = {
   'proven-good': 'proven good',
   'proven-bad': 'proven bad',
+  suspect: 'suspect',
   'not-suspect': 'not suspect',
   undecided: 'undecided',
   'not-tested': 'not yet tested',

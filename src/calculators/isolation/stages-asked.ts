@@ -4,8 +4,16 @@ import type { IsolationAssessment, IsolationFinding, IsolationStepCode } from '.
 export type LaterStage = 'cable' | 'motor';
 
 const asking: Record<LaterStage, IsolationStepCode[]> = {
-  cable: ['test-cable-alone', 'complete-cable', 'take-bonded-row', 'check-ends-free'],
-  motor: ['test-motor-alone', 'complete-motor'],
+  cable: [
+    'test-cable-alone',
+    'complete-cable',
+    'take-bonded-row',
+    'check-ends-free',
+    'read-cable-again',
+    'compare-cable',
+    'state-cable-length',
+  ],
+  motor: ['test-motor-alone', 'complete-motor', 'read-motor-again', 'compare-motor'],
 };
 
 /** The stages that the assessment asks for next. */

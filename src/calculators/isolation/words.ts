@@ -2,9 +2,11 @@ import type { Step } from '../../kernel/assessment/assessment.ts';
 import type { Phase } from '../../kernel/electrics/phases.ts';
 import { limitValue } from '../../kernel/limits.ts';
 import { inOhms } from '../../kernel/reading/format-reading.ts';
+import { cableEndFindings, cableEndSteps } from '../../kernel/words/cable-ends.ts';
 import { figureFindings, figureSteps } from '../../kernel/words/impossible-figures.ts';
 import { type FindingSentences, listed, type StepSentences } from '../../kernel/words/sentences.ts';
 import { testFindings } from '../../kernel/words/test-conditions.ts';
+import { convictionFindings, convictionSteps } from './conviction-words.ts';
 import { stageNames } from './part-names.ts';
 import type { IsolationFinding, IsolationStepCode } from './rule/input.ts';
 import type { StageName } from './rule/stage.ts';
@@ -29,17 +31,21 @@ function span(lowestOhms: number | undefined, highestOhms: number | undefined): 
 export const isolationFindings: FindingSentences<IsolationFinding> = {
   ...figureFindings,
   ...testFindings,
+  ...cableEndFindings,
+  ...convictionFindings,
   'stage-good': (f) => `${stage(f)} ${plural(f, 'reaches', 'reach')} ${inOhms(f.limitOhms)}${lowest(f.lowestOhms)}.`,
   'stage-bad': (f) => `${stage(f)} ${plural(f, 'reads', 'read')} below ${inOhms(f.limitOhms)}${lowest(f.lowestOhms)}.`,
   'stage-incomplete': (f) => `${stage(f)} not measured yet.`,
   'stage-hot': (f) =>
-    `${stage(f)} ${plural(f, 'reads', 'read')} below ${inOhms(f.limitOhms)} only because the winding is warm. Don't condemn it hot.`,
+    `${stage(f)} ${plural(f, 'reads', 'read')} below ${inOhms(f.limitOhms)}, maybe only because the winding is warm. Don't condemn it hot.`,
   'stage-cold': (f) =>
-    `${stage(f)} ${plural(f, 'reaches', 'reach')} ${inOhms(f.limitOhms)} only because the winding is cold.`,
+    `${stage(f)} ${plural(f, 'reaches', 'reach')} ${inOhms(f.limitOhms)}, maybe only because the winding is cold.`,
   'stage-temperature-needed': (f) =>
     `${stage(f)} can't be judged without a winding temperature at which the correction holds.`,
   'stage-methods-differ': (f) =>
     `${stage(f)} ${plural(f, 'passes', 'pass')} or ${plural(f, 'fails', 'fail')} depending on the method of temperature correction. The verdict depends on the method, so it is undecided.`,
+  'stage-length-explains': (f) =>
+    `${stage(f)} ${plural(f, 'reads', 'read')} below ${inOhms(f.limitOhms)}${lowest(f.lowestOhms)}, but a sound cable of this length, material and temperature may read so. Cores of one cable read alike: one that stands out is bad, whatever the length.`,
   'stage-too-close': (f) =>
     `${stage(f)} ${plural(f, 'is', 'are')} too close to ${inOhms(f.limitOhms)} for the accuracy of your tester.`,
   'stage-bound-too-low': (f) =>
@@ -48,27 +54,33 @@ export const isolationFindings: FindingSentences<IsolationFinding> = {
     `${stage(f)} under-range: the bound does not tell on which side of ${inOhms(f.limitOhms)} it is.`,
   'joined-pe-short': () => 'Joined: PE reads a dead short, as it should.',
   'joined-pe-not-short': () =>
-    `Joined: PE does not read a dead short (${deadShort()} or less). The protective conductor is broken: the motor frame can become live. This is a fault of its own.`,
+    `Joined: PE does not read a dead short (${deadShort()} or less). The protective conductor is broken or makes bad contact: the motor frame can become live. This is a fault of its own.`,
+  'joined-pe-suspect': () =>
+    'PE was read once. Clean the contacts, zero the leads and read it again before a core is called broken.',
+  'joined-pe-again-short': () =>
+    'The second reading of PE is a dead short. A contact moved between the two: find it, since it opens again.',
   'joined-pe-not-proven': () => 'Joined: the PE reading is too coarse to prove a dead short.',
   'joined-pe-missing': () => 'Joined: PE has not been measured.',
   'motor-pe-short': () => 'Motor alone: the PE pin reads a dead short to the shell, as it should.',
   'motor-pe-not-short': () =>
-    `Motor alone: the PE pin does not read a dead short to the shell (${deadShort()} or less). Exactly one pin must.`,
+    `Motor alone: the PE pin does not read a dead short to the shell (${deadShort()} or less). Of U, V, W and PE exactly one must. Check the pin and its screw at the motor first.`,
   'motor-pe-not-proven': () => 'Motor alone: the PE reading is too coarse to prove a dead short.',
   'motor-pe-missing': () => 'Motor alone: the PE pin has not been measured.',
   'motor-two-shorts': () =>
-    'Motor alone: more than one pin reads a dead short to the shell. Only PE may. That condemns the motor.',
+    'Motor alone: one of U, V and W reads a dead short to the shell too. Of these and PE, only PE may.',
   'motor-pins-mistaken': () =>
     'Motor alone: the one dead short is not at the pin that you took for PE. Check the pin order against the connector drawing.',
   'cable-pe-isolated': () => 'Cable alone: the PE core is isolated from ground, as it should be with both ends free.',
+  'cable-pe-length-explains': () =>
+    'Cable alone: the PE core reads below the point, but a sound cable of this length, material and temperature may read so.',
   'cable-pe-low': () =>
     'Cable alone: the PE core reads to ground. Usually an end or the screen is still connected, and then this stage says nothing.',
   'cable-pe-low-ends-checked': () =>
-    'Cable alone: the PE core reads to ground although both ends and the screen are free. The jacket is through.',
+    'Cable alone: the PE core reads to ground although both ends and the screen are free. The jacket may be through, or an end is wet.',
   'cable-pe-unclear': () => 'Cable alone: the reading of the PE core does not tell whether it is isolated.',
   'cable-pe-missing': () => 'Cable alone: the PE core has not been measured.',
   'bonded-row-missing': () =>
-    'Cable alone: the bonded row is missing. With both ends free, a core that leaks to the PE core or the screen does not show against ground.',
+    'Cable alone: the bonded row is missing. With both ends free, a core that leaks to the PE core, the screen or an idle core does not show against ground.',
   fit: () => 'The readings fit together: joined reads what cable and motor side by side should read.',
   'joined-too-high': (f) =>
     `Does not fit at ${f.phase}: cable and motor side by side reach at most ${inOhms(f.mostOhms)}, the error of a tester included, but joined reads ${inOhms(f.joinedOhms)}. Suspect a contact at the joined stage, moisture, or charge left from the test before.`,
@@ -81,9 +93,11 @@ export const isolationFindings: FindingSentences<IsolationFinding> = {
   'implied-cable': (f) =>
     `From the joined and the motor readings, the cable alone would read ${span(f.lowestOhms, f.highestOhms)}.`,
   'good-joined-bad-part': () =>
-    'Joined reads good, but a part of it reads bad alone. Both cannot be true: the hook-up, a contact or moisture has changed in between.',
+    'Joined reads good, but a part of it reads bad alone, and no leak that joined can’t show explains it. The hook-up, a contact or moisture has changed in between.',
   'cores-leak-to-each-other': () =>
     'Cable alone: cores leak to each other. Only the bonded row shows it: joined, the windings connect the cores anyway.',
+  'core-leaks-to-idle-core': ({ phase }) =>
+    `Cable alone: core ${phase} leaks to a conductor that only the bonded row grounds: an idle core, such as brake or sensor, or a neighbouring core. Joined and free rows can’t show that. With an idle core the next enable puts the bus voltage on an extra-low-voltage circuit.`,
   'bad-joined-good-parts': () =>
     'Joined reads bad, but cable and motor each pass alone. Suspect the connector between them, or two parts that are both near the limit.',
   'joined-good': () =>
@@ -99,8 +113,10 @@ export const isolationFindings: FindingSentences<IsolationFinding> = {
 
 export const isolationSteps: StepSentences<Step<IsolationStepCode>> = {
   ...figureSteps,
+  ...cableEndSteps,
+  ...convictionSteps,
   'measure-joined': () =>
-    'Measure U, V, W and PE to ground at the drive end, cable and motor joined, all leads and the PE core off the drive. With the PE core on, PE reads a dead short even when it is broken.',
+    'Measure U, V and W (joined in one reading, or one by one) and PE to ground at the drive end, cable and motor joined, all leads and the PE core off the drive. With the PE core on, PE reads a dead short even when it is broken.',
   'repeat-joined': () => 'Repeat the joined stage so that it can be judged: note the range, use the range that fits.',
   'state-winding-temperature': () => 'Measure the winding temperature and type it: no winding passes without it.',
   'let-motor-cool': () =>
@@ -119,11 +135,14 @@ export const isolationSteps: StepSentences<Step<IsolationStepCode>> = {
   'check-ends-free': () =>
     'Make sure that both ends of the cable and its screen are free, and repeat. If the PE core still reads, say that the ends were checked.',
   'take-bonded-row': () =>
-    'Join the PE core, the screen and the cores that you are not measuring to ground, and measure each core once more. This finds leaks inside the cable.',
-  'test-motor-alone': () => 'Measure the motor alone at its connector: U, V, W and PE to the shell.',
+    'Join the PE core, the screen, all idle cores and the cores that you are not measuring to ground, and measure each core once more. This finds leaks inside the cable.',
+  'test-motor-alone': () =>
+    'Measure the motor alone at its connector: U, V, W and PE to the shell, its brake and sensor pins joined to the shell.',
   'complete-motor': () =>
     'Complete or repeat the readings of the motor alone that can’t be judged, with the motor at room temperature.',
   'check-pin-order': () => 'Check the pin order against the connector drawing, and measure the motor alone once more.',
+  'mend-motor-pe': () =>
+    'Clean the PE pin of the motor and its screw, and measure it once more to bare metal of the shell.',
   'find-broken-pe': () =>
     'Find the break in the protective conductor and mend it before anything is powered: measure the PE core end to end.',
   're-measure-contradiction': () =>

@@ -1,5 +1,8 @@
 import type { Interval } from '../reading/interval.ts';
 
+/** Insulation of the cores; the tables have constants for these. */
+export type CableInsulation = 'pvc' | 'xlpe';
+
 const metresPerKilofoot = 304.8;
 const ohmsPerMegohm = 1e6;
 

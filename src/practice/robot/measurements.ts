@@ -4,7 +4,8 @@ import { assessIsolation } from '../../calculators/isolation/rule/assess.ts';
 import type { IsolationInput } from '../../calculators/isolation/rule/input.ts';
 import { assessWinding } from '../../calculators/winding/rule/assess.ts';
 import type { Assessment } from '../../kernel/assessment/assessment.ts';
-import type { Instrument } from '../../kernel/reading/interval.ts';
+import { type Phases, phases } from '../../kernel/electrics/phases.ts';
+import { type Instrument, intervalOf } from '../../kernel/reading/interval.ts';
 import { celsius, missing, type Reading, volts } from '../../kernel/reading/reading.ts';
 import type { Machine } from '../case/machine.ts';
 import type { MeterFunction } from '../simulator/instruments.ts';
@@ -65,6 +66,8 @@ export function measureInsulation(machine: Machine): Measuring<ReturnType<typeof
       return assessInsulation({
         occasion: 'after-trip',
         readings,
+        // The simulated cable has three cores, PE and screen.
+        idleCores: 'none',
         pe,
         testVoltage: volts(machine.instruments.insulation.volts, 1),
         ratedVoltage: volts(400, 1),
@@ -87,6 +90,7 @@ export function measureIsolation(
 ): Measuring<ReturnType<typeof assessIsolation>> {
   let rows: Pick<IsolationInput, 'joined' | 'cable' | 'bonded' | 'motor'> = { joined: joinedRow(machine) };
   let cableEndsChecked = false;
+  let more: Pick<IsolationInput, 'peAgain' | 'moreOfCable' | 'moreOfMotor'> = {};
   const again = () => {
     rows = {
       joined: joinedRow(machine),
@@ -103,6 +107,8 @@ export function measureIsolation(
     assess: () =>
       assessIsolation({
         ...rows,
+        ...more,
+        idleCores: 'none',
         cableEndsChecked,
         suspectedAnyway,
         testVoltage: volts(machine.instruments.insulation.volts, 1),
@@ -129,12 +135,30 @@ export function measureIsolation(
         rows.motor = motorRow(machine);
       },
       'complete-motor': atRoomTemperature,
+      'read-pe-again': () => {
+        more = { ...more, peAgain: joinedRow(machine).PE };
+      },
+      'read-cable-again': () => {
+        machine.dryConnectors();
+        more = { ...more, moreOfCable: { again: lowest([bondedRow(machine), cableRow(machine)]), dried: 'yes' } };
+      },
+      'read-motor-again': () => {
+        machine.dryConnectors();
+        more = { ...more, moreOfMotor: { again: lowest([motorRow(machine)]), dried: 'yes' } };
+      },
       're-measure-contradiction': () => {
         machine.dryConnectors();
         again();
       },
     }),
   };
+}
+
+/** The lowest phase of these rows; a bound counts by its bound. */
+function lowest(rows: readonly Phases<Reading>[]): Reading {
+  const all = rows.flatMap((row) => phases.map((phase) => row[phase]));
+  const most = (reading: Reading) => intervalOf(reading).hi;
+  return all.reduce((low, reading) => (most(reading) < most(low) ? reading : low));
 }
 
 export function measureWinding(

@@ -1,14 +1,13 @@
 import { findingMaker, type Step, step, verdictOf } from '../../../kernel/assessment/assessment.ts';
+import { cableConstantOf, cableFactor } from '../../../kernel/assessment/cable-floor.ts';
 import { judgeAfterTrip } from '../../../kernel/assessment/judge-insulation.ts';
 import { impossibleFigures } from '../../../kernel/assessment/possible-figures.ts';
 import { coreInsulationInterval, lengthForResistance } from '../../../kernel/electrics/cable-insulation.ts';
-import { correctionFactor, interpolate } from '../../../kernel/electrics/temperature-correction.ts';
-import { type LimitId, limitPoints, limitRange, limitValue } from '../../../kernel/limits.ts';
+import { correctionFactor } from '../../../kernel/electrics/temperature-correction.ts';
+import { type LimitId, limitRange, limitValue } from '../../../kernel/limits.ts';
 import { everything, type Interval, intervalOf, times } from '../../../kernel/reading/interval.ts';
-import { lastIn } from '../../../kernel/reading/last-in.ts';
 import type { Reading } from '../../../kernel/reading/reading.ts';
 import type {
-  CableInsulation,
   CableLengthAssessment,
   CableLengthFinding,
   CableLengthInput,
@@ -17,8 +16,6 @@ import type {
 } from './input.ts';
 
 const finding = findingMaker<CableLengthPayloads>();
-
-const constantOf: Record<CableInsulation, LimitId> = { pvc: 'cable-constant-pvc', xlpe: 'cable-constant-xlpe' };
 
 /**
  * One core of a cable against the go/no-go point after a trip and against the least resistance that a new cable of its
@@ -39,7 +36,7 @@ export function assessCableLength(input: CableLengthInput): CableLengthAssessmen
   }
   if (expected === undefined || input.reading.kind === 'missing') return incomplete(input, expected);
   const raw = intervalOf(input.reading, input.instrument);
-  const factor = factorOf(input);
+  const factor = cableFactor(input.insulation, input.temperature);
   const corrected = times(raw, factor);
   const findings: CableLengthFinding[] = [];
   if (input.temperature.kind !== 'value') findings.push(finding('cable-temperature-missing', 'undecided'));
@@ -59,7 +56,7 @@ function belowMachineMinimum({ reading, instrument }: CableLengthInput): CableLe
 function expectedOf({ insulation, insulationDiameter, conductorDiameter, length }: CableLengthInput) {
   const data = [insulationDiameter, conductorDiameter, length];
   if (data.some((reading) => reading.kind !== 'value')) return undefined;
-  const { from, to } = limitRange(constantOf[insulation]);
+  const { from, to } = limitRange(cableConstantOf[insulation]);
   // A diameter or a length is as accurate as its last digit.
   const [outer, inner, metres] = data.map((reading) => intervalOf(reading, { counts: 1 }));
   if (!outer || !inner || !metres || inner.lo <= 0 || metres.lo <= 0) return undefined;
@@ -79,30 +76,10 @@ function incomplete(input: CableLengthInput, expected: Interval | undefined): Ca
   return { verdict: 'undecided', findings, next: steps(findings), ...(expected && { expected }) };
 }
 
-/**
- * The factor to the temperature of the tables. Only published factors are used: outside the table, and for insulation
- * without one, the rule uses only that a warmer cable reads lower.
- */
-function factorOf({ insulation, temperature }: CableLengthInput): Interval {
-  if (temperature.kind !== 'value') return everything;
-  const reference = limitValue('cable-reference-temperature');
-  const { value } = temperature;
-  if (insulation === 'xlpe') {
-    if (value === reference) return { lo: 1, hi: 1 };
-    return value > reference ? { lo: 1, hi: Number.POSITIVE_INFINITY } : { lo: 0, hi: 1 };
-  }
-  const points = limitPoints('cable-conversion-thermoplastic');
-  const factor = interpolate(points, value);
-  const first = points[0]?.[0] ?? reference;
-  if (factor !== undefined && value >= first) return { lo: factor, hi: factor };
-  if (value < first) return { lo: 0, hi: points[0]?.[1] ?? 1 };
-  return { lo: lastIn(points)?.[1] ?? 1, hi: Number.POSITIVE_INFINITY };
-}
-
 function judge(input: CableLengthInput, raw: Interval, corrected: Interval, expected: Interval): CableLengthFinding {
   const point = limitValue('after-trip-point');
   const conversion: LimitId[] = input.insulation === 'pvc' ? ['cable-conversion-thermoplastic'] : [];
-  const limits: LimitId[] = ['after-trip-point', 'halving-rule', constantOf[input.insulation], ...conversion];
+  const limits: LimitId[] = ['after-trip-point', 'halving-rule', cableConstantOf[input.insulation], ...conversion];
   const parts = { readings: ['reading'], limits, pointOhms: point, newOhms: expected };
   const judgement = judgeAfterTrip(input.reading, raw, point, factorToPoint(input.temperature));
   if (judgement === 'good') {
@@ -129,14 +106,14 @@ function remarks(input: CableLengthInput, expected: Interval): CableLengthFindin
   const { insulationDiameter: outer, conductorDiameter: inner, length } = input;
   if (outer.kind !== 'value' || inner.kind !== 'value' || length.kind !== 'value') return [];
   const point = limitValue('after-trip-point');
-  const constant = limitRange(constantOf[input.insulation]).from;
+  const constant = limitRange(cableConstantOf[input.insulation]).from;
   const metres = lengthForResistance(constant, outer.value, inner.value, point);
   const limits: LimitId[] = ['after-trip-point'];
   const parts = { limits, holdsToMetres: metres, lengthMetres: length.value };
   const holds = expected.lo >= point;
   return [
     holds ? finding('point-still-holds', 'note', parts) : finding('point-holds-no-more', 'caution', parts),
-    finding('constant-recalled', 'note', { limits: [constantOf[input.insulation]] }),
+    finding('constant-recalled', 'note', { limits: [cableConstantOf[input.insulation]] }),
   ];
 }
 

@@ -1,9 +1,8 @@
 import type { Assessment, FindingOf, Nothing, Step } from '../../../kernel/assessment/assessment.ts';
 import type { FigurePayloads, FigureStepCode } from '../../../kernel/assessment/possible-figures.ts';
+import type { CableInsulation } from '../../../kernel/electrics/cable-insulation.ts';
 import type { Instrument, Interval } from '../../../kernel/reading/interval.ts';
 import type { Reading } from '../../../kernel/reading/reading.ts';
-
-export type CableInsulation = 'pvc' | 'xlpe';
 
 export interface CableLengthInput {
   insulation: CableInsulation;

@@ -1,4 +1,5 @@
 import { findingMaker, type Severity, type Step, step, verdictOf } from '../../../kernel/assessment/assessment.ts';
+import { judgeFilter, judgeIdleCores } from '../../../kernel/assessment/cable-ends.ts';
 import { impossibleFigures } from '../../../kernel/assessment/possible-figures.ts';
 import { judgePe, type PeJudgement } from '../../../kernel/assessment/protective-conductor.ts';
 import { testReminders } from '../../../kernel/assessment/test-reminders.ts';
@@ -26,6 +27,8 @@ export function assessInsulation(input: InsulationInput): InsulationAssessment {
   const findings: InsulationFinding[] = [
     ...judgePhases(input),
     judgePePin(input.pe),
+    judgeIdleCores(input.idleCores),
+    ...judgeFilter(input.filter),
     ...judgeTestVoltage(input.testVoltage),
     ...judgeSuitability(input.testVoltage, input.ratedVoltage),
     ...judgeDifference(input),
@@ -53,7 +56,8 @@ function judgePePin(pe: Reading): InsulationFinding {
 }
 
 /** The windings meet in a star point, so their readings to PE should be alike at any level. */
-function judgeDifference({ readings, instrument }: InsulationInput): InsulationFinding[] {
+function judgeDifference({ readings, instrument, filter }: InsulationInput): InsulationFinding[] {
+  if (filter === 'fitted') return [];
   const intervals = phases
     .filter((p) => readings[p].kind !== 'missing')
     .map((p) => intervalOf(readings[p], instrument));
@@ -82,6 +86,10 @@ function reminders({ occasion, testMinutes }: InsulationInput): InsulationFindin
 const stepAfter: Partial<Record<InsulationFinding['code'], InsulationStepCode[]>> = {
   'figure-impossible': ['read-figure-again'],
   'phase-missing': ['measure-phases'],
+  'together-missing': ['measure-together'],
+  'idle-cores-free': ['join-idle-cores'],
+  'idle-cores-not-stated': ['join-idle-cores'],
+  'filter-fitted': ['take-filter-off'],
   'pe-missing': ['measure-pe'],
   'pe-not-proven': ['measure-pe-low-range'],
   'pe-not-short': ['mend-pe', 'repeat-after-pe'],

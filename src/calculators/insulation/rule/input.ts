@@ -1,4 +1,10 @@
 import type { Assessment, FindingOf, Nothing, Step } from '../../../kernel/assessment/assessment.ts';
+import type {
+  CableEndPayloads,
+  CableEndStepCode,
+  EndFilter,
+  IdleCores,
+} from '../../../kernel/assessment/cable-ends.ts';
 import type { FigurePayloads, FigureStepCode } from '../../../kernel/assessment/possible-figures.ts';
 import type { PeJudgement } from '../../../kernel/assessment/protective-conductor.ts';
 import type { ReminderPayloads } from '../../../kernel/assessment/test-reminders.ts';
@@ -13,11 +19,17 @@ import type { Reading } from '../../../kernel/reading/reading.ts';
 /**
  * Insulation of a motor, or of motor and cable, to PE. Resistances in Ω, voltages in V (rated: line to line),
  * temperatures in °C, humidity in %, duration in min. `pe` is the PE pin to the frame, on the lowest resistance range of a
- * multimeter; `instrument` describes the insulation tester. Air and humidity are optional, but only together.
+ * multimeter; `instrument` describes the insulation tester. Air and humidity are optional, but only together. `together`
+ * is one reading of U, V and W joined; it stands for all three if none was read singly. `rowKind` only says which of them is asked for. What is
+ * not stated of idle cores and filter counts as not known.
  */
 export interface InsulationInput {
   occasion: Occasion;
   readings: Phases<Reading>;
+  rowKind?: 'joined' | 'single';
+  together?: Reading;
+  idleCores?: IdleCores;
+  filter?: EndFilter;
   pe: Reading;
   testVoltage: Reading;
   ratedVoltage: Reading;
@@ -30,9 +42,12 @@ export interface InsulationInput {
   testMinutes: Reading;
 }
 
-/** The reading of one phase and its limit. */
+/** A phase, or all three joined. */
+export type Terminal = Phase | 'together';
+
+/** The reading of one phase, or of all three joined, and its limit. */
 export interface PhaseJudged {
-  phase: Phase;
+  phase: Terminal;
   occasion: Occasion;
   limitOhms: number;
   /** The temperature of the limit. */
@@ -49,11 +64,13 @@ type PePayloads = Record<`pe-${PeJudgement}`, Nothing>;
 
 export interface InsulationPayloads
   extends FigurePayloads,
+    CableEndPayloads,
     TestVoltagePayloads,
     PhasePayloads,
     PePayloads,
     ReminderPayloads {
   'phase-missing': { readings: Phase[] };
+  'together-missing': Nothing;
   /** `methods`: those that would give another judgement. */
   'phase-methods-differ': PhaseJudged & { methods: CorrectionMethod[] };
   'temperature-missing': Nothing;
@@ -72,6 +89,8 @@ export type InsulationFinding = FindingOf<InsulationPayloads>;
 
 export type InsulationStepCode =
   | FigureStepCode
+  | CableEndStepCode
+  | 'measure-together'
   | 'measure-phases'
   | 'measure-pe'
   | 'measure-pe-low-range'

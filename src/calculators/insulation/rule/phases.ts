@@ -1,20 +1,20 @@
 import { findingMaker } from '../../../kernel/assessment/assessment.ts';
 import { factorAt, judgeWinding, severityOf } from '../../../kernel/assessment/winding-insulation.ts';
-import { type Phase, phases } from '../../../kernel/electrics/phases.ts';
+import { phases } from '../../../kernel/electrics/phases.ts';
 import { limitsOfMethod, validityOf } from '../../../kernel/electrics/temperature-correction.ts';
 import { type Interval, intervalOf, times } from '../../../kernel/reading/interval.ts';
-import type { Reading } from '../../../kernel/reading/reading.ts';
+import { missing, type Reading } from '../../../kernel/reading/reading.ts';
 import { judgeDewPoint } from './air.ts';
-import type { InsulationFinding, InsulationInput, InsulationPayloads, PhaseJudged } from './input.ts';
+import type { InsulationFinding, InsulationInput, InsulationPayloads, PhaseJudged, Terminal } from './input.ts';
 import { referenceOf, type Target, targetOf } from './target.ts';
 
 const finding = findingMaker<InsulationPayloads>();
 
 /** Judges U, V and W to PE against the limit of the occasion, with temperature and dew point. */
 export function judgePhases(input: InsulationInput): InsulationFinding[] {
-  const found: InsulationFinding[] = [];
-  const absent = phases.filter((phase) => input.readings[phase].kind === 'missing');
-  if (absent.length > 0) found.push(finding('phase-missing', 'undecided', { readings: [...absent] }));
+  const found: InsulationFinding[] = [...notTaken(input)];
+  // What was read through a filter is the filter's.
+  if (input.filter === 'fitted') return found;
 
   const dew = judgeDewPoint(input);
   found.push(...dew);
@@ -34,14 +34,38 @@ export function judgePhases(input: InsulationInput): InsulationFinding[] {
   const target = targetOf(input);
   // Without the rated voltage the minimum of an old winding is unknown; another finding says so.
   if (target === undefined) return found;
-  for (const phase of phases) {
-    if (input.readings[phase].kind !== 'missing') found.push(judgePhase(input, phase, target, factor));
+  for (const terminal of [...phases, 'together'] as const) {
+    const reading = readingAt(input, terminal);
+    if (reading.kind !== 'missing') found.push(judgeTerminal(input, terminal, reading, target, factor));
   }
   return found;
 }
 
-function judgePhase(input: InsulationInput, phase: Phase, target: Target, factor: Interval): InsulationFinding {
-  const { judgement, dissenting } = judgeWinding(input.readings[phase], {
+/** What was read at one terminal, or with all three joined. */
+function readingAt({ readings, together = missing }: InsulationInput, terminal: Terminal): Reading {
+  return terminal === 'together' ? together : readings[terminal];
+}
+
+/** One reading of all three joined stands for the three, unless single ones were begun: then none of these may lack. */
+function notTaken(input: InsulationInput): InsulationFinding[] {
+  const absent = phases.filter((phase) => input.readings[phase].kind === 'missing');
+  if (absent.length === 0) return [];
+  const noneBegun = absent.length === phases.length;
+  if (noneBegun && readingAt(input, 'together').kind !== 'missing') return [];
+  if (noneBegun && input.rowKind === 'joined') {
+    return [finding('together-missing', 'undecided', { readings: ['together'] })];
+  }
+  return [finding('phase-missing', 'undecided', { readings: absent })];
+}
+
+function judgeTerminal(
+  input: InsulationInput,
+  terminal: Terminal,
+  reading: Reading,
+  target: Target,
+  factor: Interval,
+): InsulationFinding {
+  const { judgement, dissenting } = judgeWinding(reading, {
     occasion: input.occasion,
     limit: target.ohms,
     reference: target.reference,
@@ -51,13 +75,13 @@ function judgePhase(input: InsulationInput, phase: Phase, target: Target, factor
   });
   const limits = [...target.limits, ...[input.correction, ...dissenting].flatMap((method) => limitsOfMethod[method])];
   const parts = {
-    readings: [phase],
+    readings: [terminal],
     limits,
-    phase,
+    phase: terminal,
     occasion: input.occasion,
     limitOhms: target.ohms,
     referenceCelsius: target.reference,
-    ...shownOf(input.readings[phase], factor),
+    ...shownOf(reading, factor),
   };
   if (judgement === 'methods-differ') {
     return finding('phase-methods-differ', severityOf(judgement), { ...parts, methods: dissenting });

@@ -1,4 +1,5 @@
 import { step } from '../../../kernel/assessment/assessment.ts';
+import { judgeFilter, judgeIdleCores } from '../../../kernel/assessment/cable-ends.ts';
 import { impossibleFigures } from '../../../kernel/assessment/possible-figures.ts';
 import { judgePe } from '../../../kernel/assessment/protective-conductor.ts';
 import { testReminders } from '../../../kernel/assessment/test-reminders.ts';
@@ -11,13 +12,15 @@ import {
   limitsOfMethod,
 } from '../../../kernel/electrics/temperature-correction.ts';
 import { type LimitId, limitValue } from '../../../kernel/limits.ts';
-import { asRead, type Interval } from '../../../kernel/reading/interval.ts';
+import { asRead, type Interval, intervalOf } from '../../../kernel/reading/interval.ts';
 import { missing, type Reading } from '../../../kernel/reading/reading.ts';
-import type { IsolationAssessment, IsolationFinding, IsolationInput } from './input.ts';
+import { leakInBondedRow } from './bonded-row.ts';
+import type { IsolationAssessment, IsolationFinding, IsolationInput, StageReadings } from './input.ts';
+import { motorGrounds } from './motor-grounds.ts';
 import { nextSteps } from './next.ts';
 import { checkFit, type FitFinding } from './parallel-check.ts';
-import { judgeCable, judgeMotor, leaksBetweenCores, peFinding } from './parts.ts';
-import { judgeStage } from './stage.ts';
+import { judgeCable, judgeMotor, peFinding } from './parts.ts';
+import { judgeStage, type StageJudgement } from './stage.ts';
 import { conclusions, type IsolationState, partsFrom, verdictFrom, weighs } from './verdict.ts';
 
 /**
@@ -27,29 +30,40 @@ import { conclusions, type IsolationState, partsFrom, verdictFrom, weighs } from
  * motor stage takes that of the joined stage, and what is known of the tester is not a reading. An impossible figure
  * (not finite, or negative where it can't be) gives `figure-impossible`: undecided, nothing is judged.
  */
-export function assessIsolation(input: IsolationInput): IsolationAssessment {
-  const impossible = impossibleFigures(input);
+export function assessIsolation(given: IsolationInput): IsolationAssessment {
+  const impossible = impossibleFigures(given);
   if (impossible.length > 0) return refused(impossible);
+  const input = singly(given);
   const instrument = input.instrument ?? {};
   const testVoltage = judgeTestVoltage(input.testVoltage);
   const tested = testVoltage.length === 0;
   const atMotor = atMotorStage(input);
   const corrections = correctionLimits(input);
-  const joinedPe = judgePe(input.joined.PE);
-  const joined = judgeStage('joined', input.joined, windingJudge(input, input.windingTemperature), tested, corrections);
+  const peFirst = judgePe(input.joined.PE);
+  const peAgain = judgePe(input.peAgain ?? missing);
+  const joinedPe = peAgain === 'not-short' ? peAgain : peFirst;
+  const judge = windingJudge(input, input.windingTemperature);
+  // What was read through a filter is the filter's.
+  const joined: StageJudgement =
+    input.filter === 'fitted'
+      ? { status: 'not-taken', findings: [] }
+      : judgeStage('joined', input.joined, judge, tested, corrections);
   const cable = judgeCable(input, instrument, tested);
-  const motor = judgeMotor(input, windingJudge(input, atMotor), tested, corrections);
+  const grounds = motorGrounds(input, atMotor);
+  const motor = judgeMotor(input, windingJudge(input, atMotor), tested, corrections, { instrument, grounds });
   const change = changeBetween(atMotor, input.windingTemperature);
-  const fit = change === undefined ? [] : checkFit(withBounds(input), change);
+  const fit = change === undefined || input.filter === 'fitted' ? [] : checkFit(withBounds(input), change);
   const state: IsolationState = {
     input,
     joined,
     joinedPe,
+    peMended: peFirst === 'not-short' && peAgain === 'short',
+    peTwice: peFirst === 'not-short' && peAgain === 'not-short',
     cable,
     motor,
     motorTemperature: atMotor,
     joinedImplausible: impliedBad(input, fit),
-    leakBetweenCores: leaksBetweenCores(input, instrument),
+    ...leakInBondedRow(input, instrument),
   };
   const verdict = verdictFrom(state);
   const findings: IsolationFinding[] = [
@@ -57,12 +71,28 @@ export function assessIsolation(input: IsolationInput): IsolationAssessment {
     peFinding('joined', joinedPe),
     ...cable.findings,
     ...motor.findings,
+    judgeIdleCores(input.idleCores),
+    ...judgeFilter(input.filter),
     ...testVoltage,
     ...fit.map((one) => (weighs(one, verdict, state) ? { ...one, severity: 'undecided' as const } : one)),
     ...conclusions(state),
     ...testReminders(),
   ];
   return { verdict, findings, next: nextSteps(state, findings), parts: partsFrom(state, fit) };
+}
+
+/** One reading of U, V and W joined stands for the three. Beside single readings the lower one counts; none may lack. */
+function singly(input: IsolationInput): IsolationInput {
+  const spread = ({ together = missing, ...row }: StageReadings): StageReadings => {
+    if (together.kind === 'missing') return row;
+    if (phases.every((phase) => row[phase].kind === 'missing')) {
+      return { ...row, U: together, V: together, W: together };
+    }
+    const lower = (one: Reading) =>
+      one.kind !== 'missing' && intervalOf(together).hi < intervalOf(one).hi ? together : one;
+    return { ...row, ...mapPhases(row, lower) };
+  };
+  return { ...input, joined: spread(input.joined), ...(input.motor && { motor: spread(input.motor) }) };
 }
 
 /** The limits behind the temperature correction of a winding. */

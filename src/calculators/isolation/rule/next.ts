@@ -1,6 +1,7 @@
 import { type Step, step } from '../../../kernel/assessment/assessment.ts';
+import { idleCoresTested } from '../../../kernel/assessment/cable-ends.ts';
 import { limitValue } from '../../../kernel/limits.ts';
-import type { Reading } from '../../../kernel/reading/reading.ts';
+import { missing, type Reading } from '../../../kernel/reading/reading.ts';
 import type { IsolationFinding, IsolationInput, IsolationStepCode } from './input.ts';
 import type { PartReadings } from './parts.ts';
 import { type IsolationState, joinedStatus } from './verdict.ts';
@@ -16,7 +17,10 @@ export function nextSteps(state: IsolationState, findings: readonly IsolationFin
     (joinedPe === 'missing' || joinedPe === 'not-proven') && 'measure-pe-low-range',
     has('test-voltage-missing') && 'state-test-voltage',
     has('test-voltage-too-low') && 'use-insulation-tester',
+    joinedPe === 'not-short' && !state.peMended && !state.peTwice && 'read-pe-again',
     joinedPe === 'not-short' && 'find-broken-pe',
+    has('filter-fitted') && 'take-filter-off',
+    !idleCoresTested(input.idleCores) && 'join-idle-cores',
   ];
   if (status === 'undecided') {
     const unclear = joined.findings.some(
@@ -34,7 +38,8 @@ export function nextSteps(state: IsolationState, findings: readonly IsolationFin
   if (goOn) {
     codes.push(input.suspectedAnyway && status === 'good' && 'flex-cable');
     codes.push(...cableSteps(input, cable, has), ...motorSteps(state));
-    codes.push(replacement(isBad(cable), isBad(motor), contradiction && status === 'good'));
+    codes.push(...evidenceSteps(findings, input, contradiction && status === 'good'));
+    codes.push(replacement(cable.convicted, motor.convicted, contradiction && status === 'good'));
   }
   if (status === 'good' && !codes.some(Boolean)) codes.push('neither-suspect');
   return [...new Set(codes.filter((code) => code !== false))].map((code) => step(code));
@@ -73,12 +78,39 @@ function motorSteps({ motor, cable, motorTemperature }: IsolationState): (Isolat
   // The cable is listed first, because it is forgotten once the motor is found bad.
   if (motor.status === 'not-taken') return [cable.status !== 'not-taken' && 'test-motor-alone'];
   return [
+    motor.findings.some(({ code }) => code === 'motor-pe-not-short') && 'mend-motor-pe',
     ...otherTemperature(motor.findings, motorTemperature),
     motor.findings.some(({ code }) => code === 'motor-pins-mistaken')
       ? 'check-pin-order'
       : motor.status === 'undecided' && 'complete-motor',
   ];
 }
+
+/** The evidence that a part lacks which fails, or which passed only once it was dry. */
+function evidenceSteps(
+  findings: readonly IsolationFinding[],
+  { cableMetres = missing }: IsolationInput,
+  contradicted: boolean,
+): (IsolationStepCode | false)[] {
+  if (contradicted) return [];
+  const suspects = findings.flatMap((one) => (one.code === 'part-suspect' ? [one] : []));
+  return [
+    cableMetres.kind === 'missing' && findings.some(mayBeLength) && 'state-cable-length',
+    ...suspects.map(({ part, lacks }) =>
+      lacks === 'comparison' ? (`compare-${part}` as const) : (`read-${part}-again` as const),
+    ),
+    findings.some(({ code }) => explainedByLength.has(code)) && 'compare-cable',
+    findings.some(({ code }) => code === 'dried-and-good') && 'find-the-water',
+  ];
+}
+
+/** A cable reading below the point that a length could explain; below the machine’s minimum none does. */
+function mayBeLength(one: IsolationFinding): boolean {
+  if (one.code !== 'stage-bad' || (one.stage !== 'cable' && one.stage !== 'bonded')) return false;
+  return (one.lowestOhms ?? 0) >= limitValue('machine-minimum-60204');
+}
+
+const explainedByLength = new Set<IsolationFinding['code']>(['stage-length-explains', 'cable-pe-length-explains']);
 
 function isBad({ status }: PartReadings): boolean {
   return status === 'bad';

@@ -1,24 +1,37 @@
 import { findingMaker } from '../../../kernel/assessment/assessment.ts';
+import { belowFloor, type CableFloor, cableFloor, lengthExplains } from '../../../kernel/assessment/cable-floor.ts';
 import { judgeAfterTrip } from '../../../kernel/assessment/judge-insulation.ts';
 import { judgePe, type PeJudgement } from '../../../kernel/assessment/protective-conductor.ts';
-import type { WindingJudgement } from '../../../kernel/assessment/winding-insulation.ts';
 import { phases } from '../../../kernel/electrics/phases.ts';
 import { type LimitId, limitValue } from '../../../kernel/limits.ts';
-import { asRead, type Instrument, intervalOf } from '../../../kernel/reading/interval.ts';
+import { asRead, type Instrument, type Interval, intervalOf } from '../../../kernel/reading/interval.ts';
 import { missing, type Reading } from '../../../kernel/reading/reading.ts';
+import { type Grounds, type MoreEvidence, type SeparatePart, type Standing, standingOf } from './conviction.ts';
 import type { IsolationFinding, IsolationInput, IsolationPayloads } from './input.ts';
-import { judgeStage, type StageStatus } from './stage.ts';
+import { judgeStage, type StageReadingJudgement, type StageStatus } from './stage.ts';
 
-/** What the readings of cable or motor alone show. `showsBad` also counts readings of a doubtful hook-up. */
+/** What the readings of cable or motor alone show. */
 export interface PartReadings {
   status: StageStatus;
+  /** Something bad stands against it; readings of a doubtful hook-up count too. */
   showsBad: boolean;
+  /** Nothing stands against it any more: good, or good again once it was dry, or as low as its length allows. */
+  cleared: boolean;
+  convicted: boolean;
   findings: IsolationFinding[];
 }
 
 const finding = findingMaker<IsolationPayloads>();
 
-const notTaken: PartReadings = { status: 'not-taken', showsBad: false, findings: [] };
+export const notTaken: PartReadings = {
+  status: 'not-taken',
+  showsBad: false,
+  cleared: false,
+  convicted: false,
+  findings: [],
+};
+
+type Judge = (reading: Reading) => StageReadingJudgement;
 
 /** Whether a protective conductor, joined or the motor's own, reads its dead short. */
 export function peFinding(stage: 'joined' | 'motor', judgement: PeJudgement): IsolationFinding {
@@ -29,62 +42,88 @@ export function peFinding(stage: 'joined' | 'motor', judgement: PeJudgement): Is
   });
 }
 
-export function judgeCable(
-  { cable, bonded, cableEndsChecked }: IsolationInput,
-  instrument: Instrument,
-  tested: boolean,
-): PartReadings {
+/** A cable has no warm winding, so its readings are not corrected; its length may explain one below the point. */
+export function cableJudge(floor: CableFloor | undefined, instrument: Instrument): Judge {
+  return (reading) => {
+    const interval = intervalOf(reading, instrument);
+    const judgement = judgeAfterTrip(reading, interval, limitValue('after-trip-point'), asRead);
+    return judgement === 'bad' && lengthExplains(interval, floor) ? 'length-explains' : judgement;
+  };
+}
+
+export function floorOf({ cableMetres, cableMaterial, cableTemperature }: IsolationInput): CableFloor | undefined {
+  return cableFloor({
+    metres: cableMetres ?? missing,
+    material: cableMaterial ?? 'not-stated',
+    temperature: cableTemperature ?? missing,
+  });
+}
+
+export function judgeCable(input: IsolationInput, instrument: Instrument, tested: boolean): PartReadings {
+  const { cable, bonded, cableEndsChecked } = input;
   if (cable === undefined && bonded === undefined) return notTaken;
-  const point = limitValue('after-trip-point');
-  // A cable has no warm winding, so its readings are not corrected.
-  const judge = (reading: Reading) => judgeAfterTrip(reading, intervalOf(reading, instrument), point, asRead);
+  // What was read through a filter is the filter's.
+  if (input.filter === 'fitted') return { ...notTaken, status: 'undecided' };
+  const floor = floorOf(input);
+  const judge = cableJudge(floor, instrument);
   const rows = [
-    ...(cable ? [judgeStage('cable', cable, judge, tested)] : []),
-    ...(bonded ? [judgeStage('bonded', bonded, judge, tested)] : []),
+    ...(cable ? [judgeStage('cable', cable, judge, tested, floor?.limits)] : []),
+    ...(bonded ? [judgeStage('bonded', bonded, judge, tested, floor?.limits)] : []),
   ];
   const findings: IsolationFinding[] = rows.flatMap((row) => row.findings);
   // With both ends free, the tester does not see a leak from a core to its own PE core or screen.
   if (bonded === undefined) findings.push(finding('bonded-row-missing', 'undecided'));
-  const core = judgeCablePe(cable?.PE ?? missing, instrument, cableEndsChecked);
+  const core = judgeCablePe(cable?.PE ?? missing, judge, cableEndsChecked);
   findings.push(core);
-  const hookUpDoubtful = core.code === 'cable-pe-low';
   const showsBad = rows.some(({ status }) => status === 'bad') || core.severity === 'fail';
-  const complete = rows.length === 2 && rows.every(({ status }) => status === 'good') && core.severity === 'pass';
-  const status = hookUpDoubtful ? 'undecided' : showsBad ? 'bad' : complete ? 'good' : 'undecided';
-  return { status, showsBad, findings };
+  const complete = tested && rows.length === 2 && !findings.some(({ code }) => openCodes.has(code));
+  const good = complete && findings.every(({ severity }) => severity === 'pass');
+  const explained = complete && findings.every(({ code, severity }) => severity === 'pass' || explainedCodes.has(code));
+  const status: StageStatus =
+    core.code === 'cable-pe-low' ? 'undecided' : showsBad ? 'bad' : good ? 'good' : 'undecided';
+  const minimum = limitValue('machine-minimum-60204');
+  const grounds: Grounds = {
+    belowMinimum: ({ hi }) => hi < minimum,
+    minimum: { ohms: minimum, limits: ['machine-minimum-60204'] },
+    ...(floor && {
+      belowLength: (reading: Interval) => belowFloor(reading, floor),
+      length: { ohms: floor.ohms, limits: floor.limits },
+    }),
+    most: ({ hi }) => hi,
+  };
+  const all = [cable, bonded].flatMap((row) => (row ? phases.map((phase) => row[phase]) : []));
+  const lowest = lowestOf([...all, cable?.PE ?? missing], instrument);
+  const taken: PartReadings = { status, showsBad, cleared: good || explained, convicted: false, findings };
+  return withSecond('cable', taken, lowest, input.moreOfCable, { judge, instrument, tested, complete, grounds });
 }
 
-/**
- * At least two cores read bad in the bonded row: a leak between two cores shows at both. The joined reading can't show
- * it, since the windings join the cores anyway, so a good joined reading does not contradict it.
- */
-export function leaksBetweenCores({ bonded }: IsolationInput, instrument: Instrument): boolean {
-  if (bonded === undefined) return false;
-  const point = limitValue('after-trip-point');
-  return phases.filter((phase) => intervalOf(bonded[phase], instrument).hi < point).length >= 2;
-}
+/** A reading is missing, or the hook-up is in doubt: then no second reading settles the part. */
+const openCodes = new Set<IsolationFinding['code']>(['stage-incomplete', 'cable-pe-missing', 'cable-pe-low']);
+
+const explainedCodes = new Set<IsolationFinding['code']>(['stage-length-explains', 'cable-pe-length-explains']);
 
 /**
  * On the free cable the PE core is isolated like the others. A low reading usually means an end that is still
  * connected.
  */
-function judgeCablePe(reading: Reading, instrument: Instrument, endsChecked: boolean): IsolationFinding {
+function judgeCablePe(reading: Reading, judge: Judge, endsChecked: boolean): IsolationFinding {
   const parts = { readings: ['cablePE'], limits: ['after-trip-point' as const] };
   if (reading.kind === 'missing') return finding('cable-pe-missing', 'undecided', parts);
-  const { lo, hi } = intervalOf(reading, instrument);
-  const point = limitValue('after-trip-point');
-  if (lo >= point) return finding('cable-pe-isolated', 'pass', parts);
-  if (hi >= point) return finding('cable-pe-unclear', 'undecided', parts);
+  const judgement = judge(reading);
+  if (judgement === 'good') return finding('cable-pe-isolated', 'pass', parts);
+  if (judgement === 'length-explains') return finding('cable-pe-length-explains', 'undecided', parts);
+  if (judgement !== 'bad') return finding('cable-pe-unclear', 'undecided', parts);
   return endsChecked
     ? finding('cable-pe-low-ends-checked', 'fail', parts)
     : finding('cable-pe-low', 'undecided', parts);
 }
 
 export function judgeMotor(
-  { motor }: IsolationInput,
-  judge: (reading: Reading) => WindingJudgement,
+  { motor, moreOfMotor }: Pick<IsolationInput, 'motor' | 'moreOfMotor'>,
+  judge: Judge,
   tested: boolean,
-  corrections: LimitId[] = [],
+  corrections: LimitId[],
+  { instrument, grounds }: { instrument: Instrument; grounds: Grounds },
 ): PartReadings {
   if (motor === undefined) return notTaken;
   const row = judgeStage('motor', motor, judge, tested, corrections);
@@ -99,5 +138,72 @@ export function judgeMotor(
   if (pinsMistaken) findings.push(finding('motor-pins-mistaken', 'undecided', { readings }));
   const showsBad = row.status === 'bad' || ownPe === 'not-short';
   const good = row.status === 'good' && ownPe === 'short';
-  return { status: pinsMistaken ? 'undecided' : showsBad ? 'bad' : good ? 'good' : 'undecided', showsBad, findings };
+  const status: StageStatus = pinsMistaken ? 'undecided' : showsBad ? 'bad' : good ? 'good' : 'undecided';
+  const lowest = lowestOf(
+    phases.map((phase) => motor[phase]),
+    instrument,
+  );
+  const windingBad = row.status === 'bad';
+  const taken: PartReadings = { status, showsBad: windingBad, cleared: good, convicted: false, findings };
+  const complete = tested && ownPe === 'short' && !findings.some(({ code }) => openCodes.has(code));
+  const judged = withSecond('motor', taken, lowest, moreOfMotor, { judge, instrument, tested, complete, grounds });
+  // A pin without its PE is another fault, which no second reading of a winding lifts.
+  return ownPe === 'not-short' ? { ...judged, status, showsBad, cleared: false } : judged;
 }
+
+/** The lowest of these readings by the most that it can be; everything if none was taken. */
+function lowestOf(readings: readonly Reading[], instrument: Instrument): Interval {
+  const taken = readings.filter(({ kind }) => kind !== 'missing').map((reading) => intervalOf(reading, instrument));
+  return taken.sort((a, b) => a.hi - b.hi)[0] ?? { lo: 0, hi: Number.POSITIVE_INFINITY };
+}
+
+/** The part with its second reading, if it fails or the second reading does. */
+function withSecond(
+  part: SeparatePart,
+  taken: PartReadings,
+  lowest: Interval,
+  more: MoreEvidence = {},
+  {
+    judge,
+    instrument,
+    tested,
+    complete,
+    grounds,
+  }: { judge: Judge; instrument: Instrument; tested: boolean; complete: boolean; grounds: Grounds },
+): PartReadings {
+  const { again = missing, dried, sister = missing } = more;
+  const second =
+    again.kind === 'missing'
+      ? undefined
+      : { reading: intervalOf(again, instrument), judgement: secondJudgement(judge(again), tested) };
+  // A good second reading clears what was undecided too: otherwise a worse first reading would stand better.
+  const cleared = taken.cleared || (complete && second?.judgement === 'good');
+  if (!taken.showsBad && second?.judgement !== 'bad') return { ...taken, cleared };
+  const evidence = { dried, sister: sister.kind === 'missing' ? undefined : intervalOf(sister, instrument) };
+  const { standing, findings } = standingOf(part, lowest, second, evidence, grounds);
+  return { ...taken, ...consequences[standing]({ ...taken, cleared }), findings: [...taken.findings, ...findings] };
+}
+
+function secondJudgement(judgement: StageReadingJudgement, tested: boolean): 'good' | 'bad' | 'unclear' {
+  if (judgement === 'good') return tested ? 'good' : 'unclear';
+  return judgement === 'bad' ? 'bad' : 'unclear';
+}
+
+type Consequence = Pick<PartReadings, 'status' | 'showsBad' | 'cleared' | 'convicted'>;
+
+/** An undecided hook-up stays undecided: only what was measured free of doubt convicts. */
+const consequences: Record<Standing, (taken: PartReadings) => Consequence> = {
+  convicted: ({ status }) => ({
+    status: status === 'undecided' ? status : 'bad',
+    showsBad: true,
+    cleared: false,
+    convicted: status === 'bad',
+  }),
+  suspect: ({ status, showsBad }) => ({
+    status: status === 'undecided' && showsBad ? status : 'bad',
+    showsBad: true,
+    cleared: false,
+    convicted: false,
+  }),
+  lifted: ({ cleared }) => ({ status: 'undecided', showsBad: false, cleared, convicted: false }),
+};

@@ -18,7 +18,10 @@ interface StageJudged {
   lowestOhms?: number;
 }
 
-type JudgedPayloads = Record<`stage-${WindingJudgement}`, StageJudged>;
+/** `length-explains`: below the point, but a sound cable of this length may read so. */
+export type StageReadingJudgement = WindingJudgement | 'length-explains';
+
+type JudgedPayloads = Record<`stage-${StageReadingJudgement}`, StageJudged>;
 
 export interface StagePayloads extends JudgedPayloads {
   'stage-incomplete': Pick<StageJudged, 'stage' | 'phases'>;
@@ -41,7 +44,7 @@ export interface StageJudgement {
 export function judgeStage(
   stage: StageName,
   readings: Phases<Reading>,
-  judge: (reading: Reading) => WindingJudgement,
+  judge: (reading: Reading) => StageReadingJudgement,
   tested: boolean,
   corrections: LimitId[] = [],
 ): StageJudgement {

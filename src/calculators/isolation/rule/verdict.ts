@@ -1,6 +1,7 @@
 import { findingMaker, type Verdict } from '../../../kernel/assessment/assessment.ts';
+import { idleCoresTested } from '../../../kernel/assessment/cable-ends.ts';
 import { judgePe, type PeJudgement } from '../../../kernel/assessment/protective-conductor.ts';
-import { phases } from '../../../kernel/electrics/phases.ts';
+import type { Phase } from '../../../kernel/electrics/phases.ts';
 import type { Reading } from '../../../kernel/reading/reading.ts';
 import type { IsolationAssessment, IsolationFinding, IsolationInput, IsolationPayloads, PartStatus } from './input.ts';
 import type { FitFinding } from './parallel-check.ts';
@@ -14,38 +15,47 @@ export interface IsolationState {
   input: IsolationInput;
   joined: StageJudgement;
   joinedPe: PeJudgement;
+  /** A second reading of PE found the dead short that the first one missed. */
+  peMended: boolean;
+  /** Both readings of PE found no dead short. */
+  peTwice: boolean;
   cable: PartReadings;
   motor: PartReadings;
   /** Of the winding at the motor stage, in °C. */
   motorTemperature: Reading;
   /** Joined reads good, but cable and motor in parallel cannot. */
   joinedImplausible: boolean;
-  /** The bonded row shows a leak from core to core, which the joined reading can't show. */
-  leakBetweenCores: boolean;
+  /** Cores that fail in the bonded row. */
+  bondedBad: Phase[];
+  /** The joined reading can't show the leak that the bonded row does: from core to core, or to an idle core. */
+  leakInBondedRow: boolean;
 }
 
 /** Stage 1 with its protective conductor. */
 export function joinedStatus({ joined, joinedPe }: IsolationState): StageStatus {
+  // Read through a filter, stage 1 says nothing.
+  if (joined.status === 'not-taken') return 'undecided';
   if (joined.status === 'bad') return 'bad';
   return joined.status === 'good' && joinedPe === 'short' ? 'good' : 'undecided';
 }
 
 /**
  * A contradiction rules out `go` and never lifts a `no-go`: as long as one measurement is bad and no other explains it,
- * nothing new is connected. A good joined reading alone is not a `go`, since it can't show what the bonded row does.
+ * nothing new is connected. A good joined reading alone is not a `go`, since it can't show what the bonded row does; nor is
+ * anything while a phase may leak to an idle core that hung free.
  */
 export function verdictFrom(state: IsolationState): Verdict {
-  const { cable, motor, joinedPe } = state;
-  if (joinedPe === 'not-short') return 'no-go';
+  const { cable, motor, joinedPe, input } = state;
+  if (joinedPe === 'not-short' && !state.peMended) return 'no-go';
   const parts = [cable, motor];
   const bothGood = parts.every(({ status }) => status === 'good');
   switch (joinedStatus(state)) {
     case 'good': {
-      if (state.leakBetweenCores) return 'no-go';
-      return bothGood && !state.joinedImplausible ? 'go' : 'undecided';
+      if (state.bondedBad.length > 0 && cable.showsBad) return 'no-go';
+      return bothGood && !state.joinedImplausible && idleCoresTested(input.idleCores) ? 'go' : 'undecided';
     }
     case 'bad':
-      return bothGood ? 'undecided' : 'no-go';
+      return parts.every(({ cleared }) => cleared) ? 'undecided' : 'no-go';
     default:
       return parts.some(({ showsBad }) => showsBad) ? 'no-go' : 'undecided';
   }
@@ -60,7 +70,7 @@ export function weighs({ code }: FitFinding, verdict: Verdict, state: IsolationS
 
 /** Joined reads good, and the only contradiction is a leak that it can't show. */
 function explainedBetweenCores(state: IsolationState): boolean {
-  return joinedStatus(state) === 'good' && state.leakBetweenCores && !state.motor.showsBad;
+  return joinedStatus(state) === 'good' && state.leakInBondedRow && !state.motor.showsBad;
 }
 
 /** Findings that compare the stages. */
@@ -70,7 +80,10 @@ export function conclusions(state: IsolationState): IsolationFinding[] {
   const status = joinedStatus(state);
   const parts = [cable, motor];
   if (explainedBetweenCores(state)) {
-    found.push(finding('cores-leak-to-each-other', 'caution', { readings: phases.map((phase) => `bonded${phase}`) }));
+    const [phase, another] = state.bondedBad;
+    const readings = state.bondedBad.map((core) => `bonded${core}`);
+    if (another !== undefined) found.push(finding('cores-leak-to-each-other', 'caution', { readings }));
+    else if (phase !== undefined) found.push(finding('core-leaks-to-idle-core', 'caution', { readings, phase }));
   } else if (status === 'good' && parts.some(({ showsBad }) => showsBad)) {
     found.push(finding('good-joined-bad-part', 'undecided'));
   }
@@ -83,6 +96,8 @@ export function conclusions(state: IsolationState): IsolationFinding[] {
   }
   const untested = parts.some((part) => part.status === 'not-taken' || part.status === 'undecided');
   if (parts.some((part) => part.showsBad) && untested) found.push(finding('also-test-other-part', 'note'));
+  if (state.peMended) found.push(finding('joined-pe-again-short', 'undecided', { readings: ['peAgain'] }));
+  else if (joinedPe === 'not-short' && !state.peTwice) found.push(finding('joined-pe-suspect', 'caution'));
   if (joinedPe === 'not-short' && input.motor && judgePe(input.motor.PE) === 'short') {
     found.push(finding('cable-pe-broken-implied', 'caution', { readings: ['joinedPE', 'motorPE'] }));
   }
@@ -102,14 +117,17 @@ export function partsFrom(state: IsolationState, fit: readonly FitFinding[]): Is
   const bothGood = cable.status === 'good' && motor.status === 'good';
   const partStatus = (part: PartReadings): PartStatus => {
     if (part.status === 'not-taken')
-      return status === 'good' && !input.suspectedAnyway && !contradicted ? 'not-suspect' : 'not-tested';
+      return status === 'good' && idleCoresTested(input.idleCores) && !input.suspectedAnyway && !contradicted
+        ? 'not-suspect'
+        : 'not-tested';
     if (contradicted || part.status === 'undecided') return 'undecided';
-    if (part.status === 'bad') return 'proven-bad';
+    if (part.status === 'bad') return part.convicted ? 'proven-bad' : 'suspect';
+    if (!idleCoresTested(input.idleCores)) return 'undecided';
     return unexplained || (status === 'bad' && bothGood) ? 'undecided' : 'proven-good';
   };
   const peStatus: Record<PeJudgement, PartStatus> = {
     short: 'proven-good',
-    'not-short': 'proven-bad',
+    'not-short': state.peMended ? 'undecided' : state.peTwice ? 'proven-bad' : 'suspect',
     'not-proven': 'undecided',
     missing: 'not-tested',
   };

@@ -68,7 +68,13 @@ function verdicts(reading: Reading, winding: Reading, correction: CorrectionMeth
   const all: Phases<Reading> = { U: reading, V: reading, W: reading };
   const far: Phases<Reading> = { U: ohms(500e9), V: ohms(500e9), W: ohms(500e9) };
   const pe = ohms(0.2, 0.1);
-  const shared = { testVoltage: volts(500), windingTemperature: winding, correction, instrument };
+  const shared = {
+    idleCores: 'to-pe' as const,
+    testVoltage: volts(500),
+    windingTemperature: winding,
+    correction,
+    instrument,
+  };
   const insulation: InsulationInput = {
     ...shared,
     ...{ occasion: 'after-trip', readings: all, pe, ratedVoltage: volts(400), machineClass: 'random-wound' },

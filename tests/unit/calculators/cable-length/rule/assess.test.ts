@@ -1,8 +1,8 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { assessCableLength } from '../../../../../src/calculators/cable-length/rule/assess.ts';
-import type { CableInsulation, CableLengthInput } from '../../../../../src/calculators/cable-length/rule/input.ts';
-import { lengthForResistance } from '../../../../../src/kernel/electrics/cable-insulation.ts';
+import type { CableLengthInput } from '../../../../../src/calculators/cable-length/rule/input.ts';
+import { type CableInsulation, lengthForResistance } from '../../../../../src/kernel/electrics/cable-insulation.ts';
 import {
   celsius,
   missing,

@@ -50,6 +50,17 @@ describe('a worse reading never turns the verdict of an insulation towards go', 
     meetsAllVerdicts(met);
   });
 
+  it('a lower resistance of U, V and W joined', () => {
+    fc.assert(
+      fc.property(insulationInput, factor, (input, by) => {
+        const before = assessInsulation(input).verdict;
+        const together = lower(input.together ?? missing, by);
+        expect(rank[assessInsulation({ ...input, together }).verdict]).toBeLessThanOrEqual(rank[before]);
+      }),
+      { numRuns: runs },
+    );
+  });
+
   it('a higher resistance of the protective conductor', () => {
     const met = tally();
     fc.assert(
@@ -63,6 +74,21 @@ describe('a worse reading never turns the verdict of an insulation towards go', 
     );
     meetsAllVerdicts(met);
   });
+});
+
+it('idle cores that hung free, or of which nothing is stated, never pass an insulation', () => {
+  const met = tally();
+  fc.assert(
+    fc.property(insulationInput, fc.constantFrom('free' as const, 'not-stated' as const), (input, idleCores) => {
+      const before = assessInsulation(input).verdict;
+      met.add(before);
+      const after = assessInsulation({ ...input, idleCores }).verdict;
+      expect(after).not.toBe('go');
+      if (before === 'no-go') expect(after).toBe('no-go');
+    }),
+    { numRuns: runs },
+  );
+  meetsAllVerdicts(met);
 });
 
 /**
@@ -116,8 +142,9 @@ it('an insulation with a required reading missing is never go', () => {
   const ids = ['pe', 'testVoltage', 'ratedVoltage', 'windingTemperature', ...phases] as const;
   fc.assert(
     fc.property(insulationInput, fc.constantFrom(...ids), (input, id) => {
+      const { together: _none, ...singly } = input;
       const lacking =
-        id === 'U' || id === 'V' || id === 'W' ? withPhase(input, id, missing) : { ...input, [id]: missing };
+        id === 'U' || id === 'V' || id === 'W' ? withPhase(singly, id, missing) : { ...input, [id]: missing };
       met.add(assessInsulation(input).verdict);
       expect(assessInsulation(lacking).verdict).not.toBe('go');
     }),

@@ -8,6 +8,7 @@ import { typed, typedPhases } from '../../../../support/typed.ts';
 const sound: InsulationInput = {
   occasion: 'after-trip',
   readings: typedPhases('700M | 710M | 705M'),
+  idleCores: 'to-pe',
   pe: typed('0.2 Ω'),
   testVoltage: typed('500 V', 'voltage'),
   ratedVoltage: typed('400 V', 'voltage'),

@@ -3,6 +3,8 @@ import { describe, expect, it } from 'vitest';
 import { assessIsolation } from '../../../../../src/calculators/isolation/rule/assess.ts';
 import type { IsolationInput } from '../../../../../src/calculators/isolation/rule/input.ts';
 import { type Phase, phases } from '../../../../../src/kernel/electrics/phases.ts';
+import { limitValue } from '../../../../../src/kernel/limits.ts';
+import { intervalOf } from '../../../../../src/kernel/reading/interval.ts';
 import { missing, type Reading } from '../../../../../src/kernel/reading/reading.ts';
 import { testerLimits } from '../../../../support/arbitrary-insulation.ts';
 import { isolationInput } from '../../../../support/arbitrary-isolation.ts';
@@ -88,9 +90,64 @@ describe('a worse reading never turns the verdict of an isolation towards go', (
     );
   });
 
+  it('a lower second reading of a part, or a higher one of PE', () => {
+    const changed = fc.tuple(
+      fc.constantFrom('moreOfCable' as const, 'moreOfMotor' as const, 'peAgain' as const),
+      factor,
+    );
+    staysOrFalls(
+      changed.map(([what, by]) => (input) => {
+        if (what === 'peAgain') return { ...input, peAgain: higher(input.peAgain ?? missing, by) };
+        const { again = missing, ...rest } = input[what] ?? {};
+        const { upperLimit = Number.POSITIVE_INFINITY } = input.instrument ?? {};
+        if (again.kind === 'value' && again.value > upperLimit) return input;
+        return { ...input, [what]: { ...rest, again: lower(again, by) } };
+      }),
+    );
+  });
+
   it('a lower resistance of the PE core of the free cable', () => {
     staysOrFalls(factor.map((by) => (input) => change(input, 'cable', 'PE', (one) => lower(one, by))));
   });
+});
+
+it('idle cores that hung free, or of which nothing is stated, never pass an isolation, nor clear a part', () => {
+  const met = tally();
+  fc.assert(
+    fc.property(isolationInput, fc.constantFrom('free' as const, 'not-stated' as const), (input, idleCores) => {
+      const before = assessIsolation(input).verdict;
+      met.add(before);
+      const { verdict, parts } = assessIsolation({ ...input, idleCores });
+      expect(verdict).not.toBe('go');
+      if (before === 'no-go') expect(verdict).toBe('no-go');
+      for (const status of [parts.cable, parts.motor]) expect(['proven-good', 'not-suspect']).not.toContain(status);
+    }),
+    { numRuns: runs },
+  );
+  meetsAllVerdicts(met);
+});
+
+it('a part is proven bad by two readings against it, never by one', () => {
+  const point = limitValue('after-trip-point');
+  const met = { cable: 0, motor: 0 };
+  const below = (one: Reading | undefined) => one !== undefined && intervalOf(one).lo < point;
+  fc.assert(
+    fc.property(isolationInput, (input) => {
+      const { parts } = assessIsolation(input);
+      const rows = { cable: [input.cable, input.bonded], motor: [input.motor] };
+      for (const part of ['cable', 'motor'] as const) {
+        if (parts[part] !== 'proven-bad') continue;
+        met[part]++;
+        const { again } = (part === 'cable' ? input.moreOfCable : input.moreOfMotor) ?? {};
+        const first = rows[part].some((row) => row && Object.values(row).some((one) => below(one)));
+        expect([first, below(again)]).toEqual([true, true]);
+        const { [part === 'cable' ? 'moreOfCable' : 'moreOfMotor']: _second, ...once } = input;
+        expect(assessIsolation(once).parts[part]).not.toBe('proven-bad');
+      }
+    }),
+    { numRuns: Math.max(runs, 2000) },
+  );
+  expect(Math.min(met.cable, met.motor)).toBeGreaterThan(0);
 });
 
 /**

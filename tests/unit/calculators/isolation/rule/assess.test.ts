@@ -14,10 +14,20 @@ const stages = {
   badMotor: { motor: stage('2M | 2M | 2M', '0.1 Ω') },
 };
 
+const again = (ohms: string) => ({ again: typed(ohms), dried: 'yes' as const });
+/** Read again, clean and dry, below the minimum. */
+const lowCable = {
+  cable: stage('5G | 700k | 5G', '>1G'),
+  bonded: typedPhases('5G | 700k | 5G'),
+  moreOfCable: again('900k'),
+};
+const provenMotor = { ...stages.badMotor, moreOfMotor: again('2M') };
+
 const all = { ...stages.goodCable, ...stages.goodMotor };
 
 const usual: IsolationInput = {
   joined: stages.goodJoined,
+  idleCores: 'to-pe',
   cableEndsChecked: false,
   suspectedAnyway: false,
   testVoltage: typed('500 V', 'voltage'),
@@ -42,17 +52,23 @@ describe('the order of the stages', () => {
       'then motor, although the cable is bad',
       { joined: badJoined, ...badCable },
       'no-go',
-      ['test-motor-alone', 'replace-cable'],
+      ['test-motor-alone', 'state-cable-length', 'read-cable-again'],
     ],
     [
       'cable, although the motor is bad',
       { joined: badJoined, ...badMotor },
       'no-go',
-      ['test-cable-alone', 'replace-motor'],
+      ['test-cable-alone', 'read-motor-again'],
     ],
-    ['the motor it was', { joined: badJoined, ...goodCable, ...badMotor }, 'no-go', ['replace-motor']],
-    ['the cable it was', { joined: badJoined, ...badCable, ...goodMotor }, 'no-go', ['replace-cable']],
-    ['both', { joined: stage('1M | 1M | 1M', '0.2 Ω'), ...badCable, ...badMotor }, 'no-go', ['replace-both']],
+    ['the motor it may be', { joined: badJoined, ...goodCable, ...badMotor }, 'no-go', ['read-motor-again']],
+    ['the motor it was', { joined: badJoined, ...goodCable, ...provenMotor }, 'no-go', ['replace-motor']],
+    [
+      'the cable it was',
+      { joined: stage('700k | 700k | 700k', '0.2 Ω'), ...lowCable, ...goodMotor },
+      'no-go',
+      ['replace-cable'],
+    ],
+    ['both', { joined: stage('450k | 450k | 450k', '0.2 Ω'), ...lowCable, ...provenMotor }, 'no-go', ['replace-both']],
     ['neither', { joined: badJoined, ...goodCable, ...goodMotor }, 'undecided', ['re-measure-contradiction']],
   ];
   it.each(rows)('%s', (_, change, verdict, next) => {
@@ -68,9 +84,11 @@ describe('what is proven', () => {
     [{ suspectedAnyway: true }, 'not-tested', 'not-tested'],
     [{ joined: badJoined }, 'not-tested', 'not-tested'],
     [{ joined: badJoined, ...goodCable }, 'proven-good', 'not-tested'],
-    [{ joined: badJoined, ...badCable }, 'proven-bad', 'not-tested'],
-    [{ joined: badJoined, ...goodCable, ...badMotor }, 'proven-good', 'proven-bad'],
-    [{ joined: badJoined, ...badCable, ...goodMotor }, 'proven-bad', 'proven-good'],
+    [{ joined: badJoined, ...badCable }, 'suspect', 'not-tested'],
+    [{ joined: badJoined, ...lowCable }, 'proven-bad', 'not-tested'],
+    [{ joined: badJoined, ...goodCable, ...badMotor }, 'proven-good', 'suspect'],
+    [{ joined: badJoined, ...goodCable, ...provenMotor }, 'proven-good', 'proven-bad'],
+    [{ joined: badJoined, ...badCable, ...goodMotor }, 'suspect', 'proven-good'],
     [{ joined: badJoined, ...goodCable, ...goodMotor }, 'undecided', 'undecided'],
     [{ ...badMotor }, 'not-tested', 'undecided'],
     [{ ...badCable }, 'undecided', 'not-tested'],
@@ -83,8 +101,8 @@ describe('what is proven', () => {
 
   it.each([
     ['0.2 Ω', 'proven-good', 'go'],
-    ['OL', 'proven-bad', 'no-go'],
-    ['20 Ω', 'proven-bad', 'no-go'],
+    ['OL', 'suspect', 'no-go'],
+    ['20 Ω', 'suspect', 'no-go'],
     ['0 MΩ', 'undecided', 'undecided'],
     ['', 'not-tested', 'undecided'],
   ])('of the protective conductor that reads “%s”: %s, %s', (PE, protectiveConductor, verdict) => {
@@ -111,8 +129,9 @@ describe('a broken protective conductor', () => {
 
 describe('contradictions', () => {
   it('joined good and a part bad: nothing is replaced, everything measured again', () => {
-    for (const part of [stages.badMotor, stages.badCable]) {
-      expect(assess(part).verdict).toBe('undecided');
+    // A core that fails beside its grounded neighbours bars power, whatever stage 1 says.
+    for (const [part, verdict] of [[stages.badMotor, 'undecided'] as const, [stages.badCable, 'no-go'] as const]) {
+      expect(assess(part).verdict).toBe(verdict);
       expect(codes(part)).toContain('good-joined-bad-part');
       expect(steps(part)).toContain('re-measure-contradiction');
       expect(steps(part).some((step) => step.startsWith('replace'))).toBe(false);

@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
-import type { StageReadings } from '../../../../../src/calculators/isolation/rule/input.ts';
+import type { IsolationInput, StageReadings } from '../../../../../src/calculators/isolation/rule/input.ts';
+import { motorGrounds } from '../../../../../src/calculators/isolation/rule/motor-grounds.ts';
 import { judgeCable, judgeMotor, peFinding } from '../../../../../src/calculators/isolation/rule/parts.ts';
 import { judgeAfterTrip } from '../../../../../src/kernel/assessment/judge-insulation.ts';
 import { limitValue } from '../../../../../src/kernel/limits.ts';
@@ -26,9 +27,14 @@ function judgedAt(factor: number) {
     judgeAfterTrip(reading, intervalOf(reading), limitValue('after-trip-point'), { lo: factor, hi: factor });
 }
 
+const means = {
+  instrument: {},
+  grounds: motorGrounds({ correction: 'halving' } as IsolationInput, typed('20', 'temperature')),
+};
+
 function motor(phases: string, PE: string, factor = 1) {
   const input = { motor: stage(phases, PE) } as Parameters<typeof judgeMotor>[0];
-  const { status, showsBad, findings } = judgeMotor(input, judgedAt(factor), true);
+  const { status, showsBad, findings } = judgeMotor(input, judgedAt(factor), true, [], means);
   return { status, showsBad, codes: findings.map(({ code }) => code) };
 }
 
@@ -92,7 +98,7 @@ describe('the cable alone', () => {
 describe('the motor alone', () => {
   it.each([
     [good, '0.1 Ω', 'good', ['stage-good', 'motor-pe-short']],
-    ['2M | 2M | 2M', '0.1 Ω', 'bad', ['stage-bad', 'motor-pe-short']],
+    ['2M | 2M | 2M', '0.1 Ω', 'bad', ['stage-bad', 'motor-pe-short', 'part-suspect']],
     [good, 'OL', 'bad', ['stage-good', 'motor-pe-not-short']],
     [good, '5 Ω', 'bad', ['stage-good', 'motor-pe-not-short']],
     [good, '0 MΩ', 'undecided', ['stage-good', 'motor-pe-not-proven']],
@@ -102,7 +108,7 @@ describe('the motor alone', () => {
     expect(motor(phases, PE)).toMatchObject({ status, codes });
   });
 
-  it('with two dead shorts is condemned, since exactly one may be', () => {
+  it('with two dead shorts is bad, since exactly one may be', () => {
     const { status, codes } = motor('0.1 Ω | 5G | 5G', '0.1 Ω');
     expect(status).toBe('bad');
     expect(codes).toContain('motor-two-shorts');
@@ -122,7 +128,7 @@ describe('the motor alone', () => {
   });
 
   it('is neither if it was not taken', () => {
-    expect(judgeMotor({} as Parameters<typeof judgeMotor>[0], judgedAt(1), true).status).toBe('not-taken');
+    expect(judgeMotor({} as Parameters<typeof judgeMotor>[0], judgedAt(1), true, [], means).status).toBe('not-taken');
   });
 });
 
