@@ -3,7 +3,7 @@ import { shownTime } from '../../kernel/time/iso-time.ts';
 import { busReading } from '../bus-reading.ts';
 import type { EvaluatedVisit } from '../evaluate.ts';
 import { newestBusReading } from '../guide/dead-proofs.ts';
-import { peBroken, pointsAtCableOrMotor } from '../guide/evidence.ts';
+import { pointsAtCableOrMotor } from '../guide/evidence.ts';
 import type { VisitRecord } from '../record/visit-schema.ts';
 import { stepCalculators } from '../steps/calculators.ts';
 import { type MeasuredStepId, questions, type VisitAnswers } from '../steps/questions.ts';
@@ -80,7 +80,7 @@ function fromEarlierSteps(evaluated: EvaluatedVisit, id: MeasuredStepId): Offer[
       return [{ field: 'occasion', value: 'after-trip' }, ...idleCores(answers)];
     case 'isolation':
       return [
-        ...joinedStage(evaluated),
+        ...joinedStage(visit),
         ...idleCores(answers),
         { field: 'suspectedAnyway', value: pointsAtCableOrMotor(answers) ? 'yes' : '' },
       ];
@@ -94,11 +94,8 @@ function idleCores(answers: VisitAnswers): Offer[] {
   return answers['idle-cores']?.answer.cores === 'none' ? [{ field: 'idleCores', value: 'none' }] : [];
 }
 
-/**
- * The insulation step is the joined stage: the same readings at the same place. A PE that reads broken is read again: one
- * reading, written down twice, would condemn it.
- */
-function joinedStage({ visit, answers }: EvaluatedVisit): Offer[] {
+/** The insulation step is the joined stage: the same readings at the same place. */
+function joinedStage(visit: VisitRecord): Offer[] {
   const insulation = visit.steps.insulation?.form ?? {};
   const offer = (field: string, from: string): Offer => ({
     field,
@@ -107,9 +104,7 @@ function joinedStage({ visit, answers }: EvaluatedVisit): Offer[] {
     source: prefillTexts.insulationSource,
   });
   return [
-    ...(peBroken(answers, 'insulation') ? ['U', 'V', 'W'] : ['U', 'V', 'W', 'PE']).map((terminal) =>
-      offer(`joined${terminal}`, terminal),
-    ),
+    ...['U', 'V', 'W', 'PE'].map((terminal) => offer(`joined${terminal}`, terminal)),
     offer('joinedTogether', 'together'),
     ...['rowKind', 'idleCores', 'filter', 'testVoltage', 'windingTemperature', 'temperatureUnit', 'correction'].map(
       (field) => offer(field, field),

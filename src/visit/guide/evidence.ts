@@ -71,8 +71,7 @@ export function isolationLeavesOpen(visit: VisitAnswers, part: 'cable' | 'motor'
 }
 
 /**
- * PE, by the readings of one step. A calculator that reads it once says `suspect`; the guide convicts a core only when two
- * steps read it broken, the leads taken off in between.
+ * PE, by the readings of one step: the insulation reads it once, the isolation says `proven-bad` only after a second reading.
  */
 export function peBroken(visit: VisitAnswers, step: 'insulation' | 'isolation'): boolean {
   if (step === 'isolation') return visit.isolation?.answer.assessment.parts.protectiveConductor === 'proven-bad';

@@ -40,7 +40,7 @@ const rules: readonly [Part, Proof, (visit: VisitAnswers) => boolean][] = [
   ],
   ['feedback-cable', 'trip-follows-feedback-cable', tripFollowsCable],
   ['feedback-device', 'trip-gone-without-device', tripFollowsDevice],
-  ['protective-conductor', 'pe-broken', (visit) => peBroken(visit, 'insulation') && peBroken(visit, 'isolation')],
+  ['protective-conductor', 'pe-broken', (visit) => peBroken(visit, 'isolation')],
   ['braking-resistor', 'braking-resistor-bad', brakingResistorBad],
 ];
 

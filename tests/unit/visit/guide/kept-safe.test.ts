@@ -22,6 +22,9 @@ it.each(['yes', 'unknown'] as const)('an axis that may fall (%s) is supported be
   expect(nextStep(supported).due).toBe('lockout-1');
 });
 
+/** Windings that were found alike. */
+const alike = { verdict: 'go', cause: 'none', joint: 'not-measured' } as const;
+
 it('after the insulation test, with the PE core off, nothing is switched on for the feedback device', () => {
   const visit: VisitAnswers = {
     ...found,
@@ -58,7 +61,7 @@ it('after the insulation test, with the PE core off, nothing is switched on for 
         leftOpen: false,
       },
     },
-    'winding-motor': { seq: 15, answer: { assessment: { verdict: 'go', findings: [], next: [] }, leftOpen: false } },
+    'winding-motor': { seq: 15, answer: { assessment: { ...alike, findings: [], next: [] }, leftOpen: false } },
   };
   const { due, decision } = nextStep(visit);
   expect(due).toBeUndefined();
@@ -83,7 +86,7 @@ it('feedback that was unplugged, even on a way that was left since, is plugged i
     bridge: { seq: 7.1, answer: passed },
     'bus-again': { seq: 8, answer: { meterProved: true, busVoltage: volts(0.02) } },
     insulation: { seq: 9, answer: passed },
-    winding: { seq: 10, answer: passed },
+    winding: { seq: 10, answer: { ...passed, assessment: { ...passed.assessment, ...alike } } },
   };
   expect(nextStep(visit).due).toBe('plug-feedback');
   const plugged: VisitAnswers = { ...visit, 'plug-feedback': { seq: 11, answer: { done: true } } };

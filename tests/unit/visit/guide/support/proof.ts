@@ -121,11 +121,7 @@ export function proven(visit: VisitAnswers, record: VisitAnswers): Proven {
     part(
       'protective-conductor',
       once(peOnce || (parts?.protectiveConductor as string) === 'suspect', 'joined'),
-      once(parts?.protectiveConductor === 'proven-bad', 'PE once more'),
-    ),
-    part(
-      'protective-conductor',
-      once(finds('insulation', 'pe-not-short') && parts?.protectiveConductor === 'proven-bad', 'joined'),
+      twice(parts?.protectiveConductor === 'proven-bad', 'PE'),
     ),
     part(
       'braking-resistor',
