@@ -9,6 +9,8 @@ export interface Setting {
   testVolts?: number;
   /** The leads were shorted first and their resistance is subtracted. */
   zeroed?: boolean;
+  /** Seconds since the tips touched, of a multimeter reading taken before it stands still; absent: it stands still. */
+  heldSeconds?: number;
   /** The leads stay on after an insulation test until the tester has discharged the winding. */
   discharge?: boolean;
 }
