@@ -1,4 +1,3 @@
-import { limitValue } from '../../kernel/limits.ts';
 import { type AxisState, asFound } from '../simulator/axis-state.ts';
 import { anyCanFall, axisFalls } from '../simulator/brake.ts';
 import { afterWaiting, switchedOn } from '../simulator/discharge.ts';
@@ -7,7 +6,7 @@ import type { Instruments } from '../simulator/instruments.ts';
 import { type HookUp, type Measurement, type Mode, measure } from '../simulator/measure.ts';
 import { between, type Random } from '../simulator/random.ts';
 import { type Reach, type Trip, tripOf } from '../simulator/trip.ts';
-import { readingFails } from './reading-fails.ts';
+import { isBus, keepFailing, showsDead } from './reading-fails.ts';
 import { heldFor, type Setting, withSetting } from './setting.ts';
 import {
   drivePhase,
@@ -174,16 +173,11 @@ export class Machine implements Situation {
 
   private remember(mode: Mode, leads: HookUp, shown: Measurement, { discharge }: Setting): void {
     if (mode === 'volts' && isBus(leads) && !this.state.supply) {
-      const { reading } = shown;
-      const low = reading.kind === 'value' && Math.abs(reading.value) < limitValue('touch-voltage');
-      this.busKnownLow = low && this.meterProved && this.lockedOut;
+      this.busKnownLow = showsDead(shown) && this.meterProved && this.lockedOut;
     }
     if (mode === 'insulation') this.windingCharged = discharge !== true;
     else if (mode !== 'volts') this.windingCharged = false;
-    const fails = readingFails(this.state, mode, leads, shown);
-    const hookUp = [mode, ...[leads.red, leads.black].sort()].join(' ');
-    if (fails === true) this.failingHookUps.add(hookUp);
-    if (fails === false) this.failingHookUps.delete(hookUp);
+    keepFailing(this.failingHookUps, this.state, mode, leads, shown);
   }
 
   /** A tester's voltage breaks down the drive's switch at the lead. */
@@ -200,8 +194,4 @@ export class Machine implements Situation {
   private note(unsafe: readonly Unsafe[]): void {
     this.unsafe.push(...unsafe);
   }
-}
-
-function isBus({ red, black }: HookUp): boolean {
-  return [red, black].sort().join() === 'DC+,DC-';
 }

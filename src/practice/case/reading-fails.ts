@@ -30,3 +30,26 @@ export function readingFails(
   }
   return undefined;
 }
+
+/** Keeps the hook-ups whose last reading failed; a better reading of the same hook-up takes it off. */
+export function keepFailing(
+  failing: Set<string>,
+  state: AxisState,
+  mode: Mode,
+  leads: HookUp,
+  shown: Measurement,
+): void {
+  const fails = readingFails(state, mode, leads, shown);
+  const hookUp = [mode, ...[leads.red, leads.black].sort()].join(' ');
+  if (fails === true) failing.add(hookUp);
+  if (fails === false) failing.delete(hookUp);
+}
+
+export function isBus({ red, black }: HookUp): boolean {
+  return [red, black].sort().join() === 'DC+,DC-';
+}
+
+/** Whether a voltage reading is below the touch voltage. */
+export function showsDead({ reading }: Measurement): boolean {
+  return reading.kind === 'value' && Math.abs(reading.value) < limitValue('touch-voltage');
+}
