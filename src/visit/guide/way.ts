@@ -15,7 +15,7 @@ import {
   wasPowered,
 } from './dead-proofs.ts';
 import { Path, type PathStep } from './path.ts';
-import { feedbackOutAt, isPowerStep, leadsOnAt, motorSideSpeaksAgainst, type PowerStepId, peCoreOff } from './power.ts';
+import { feedbackOutAt, isPowerStep, leadsOnAt, motorSideSpeaksAgainst, peCoreOff } from './power.ts';
 
 /** Steps that are inserted when they are needed: after a break, after something that charges the bus, before power. */
 const floating = ['support-again', 'prove-again', 'bus-again', 'connect-pe'] as const satisfies InsertedStepId[];
