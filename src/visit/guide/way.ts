@@ -3,6 +3,7 @@ import type { StepId } from '../steps/ids.ts';
 import type { LockoutId } from '../steps/lockout/question.ts';
 import type { StepProblem } from '../steps/problems.ts';
 import type { VisitAnswers } from '../steps/questions.ts';
+import type { PowerStepId } from '../steps/retry.ts';
 import type { InsertedStepId, PlainStepId } from '../steps/rule.ts';
 import { rules } from '../steps/rules.ts';
 import {
