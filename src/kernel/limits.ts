@@ -8,6 +8,7 @@ import insulation from '../../content/limits/insulation.json' with { type: 'json
 import liveWork from '../../content/limits/live-work.json' with { type: 'json' };
 import protectiveConductor from '../../content/limits/protective-conductor.json' with { type: 'json' };
 import residualVoltage from '../../content/limits/residual-voltage.json' with { type: 'json' };
+import retries from '../../content/limits/retries.json' with { type: 'json' };
 import temperature from '../../content/limits/temperature.json' with { type: 'json' };
 import testVoltage from '../../content/limits/test-voltage.json' with { type: 'json' };
 import trend from '../../content/limits/trend.json' with { type: 'json' };
@@ -24,6 +25,7 @@ const all = {
   ...instruments.limits,
   ...air.limits,
   ...formEntries.limits,
+  ...retries.limits,
   ...winding.limits,
   ...cable.limits,
   ...trend.limits,

@@ -2,6 +2,7 @@ import type { Assessment } from '../kernel/assessment/assessment.ts';
 import type { Outcome } from '../kernel/form/calculator-form.ts';
 import { readForm } from '../kernel/form/read-form.ts';
 import { verdictWords } from '../kernel/form/verdict-words.ts';
+import { parseReading } from '../kernel/reading/parse-reading.ts';
 import type { Snapshot } from './record/snapshot-schema.ts';
 import { snapshotOf } from './snapshot.ts';
 import { stepCalculators } from './steps/calculators.ts';
@@ -50,7 +51,9 @@ function measuredForm(id: MeasuredStepId, form: Form): EvaluatedForm<MeasuredSte
   const leftOpen = ticked(form, 'leftOpen');
   const assessment =
     outcome.state === 'judged' ? outcome.assessment : leftOpen ? ofBlank(id, typed, outcome) : undefined;
-  const answer = assessment && ({ assessment, leftOpen } as MeasurementAnswer<Assessment> as Answers[MeasuredStepId]);
+  const celsius = windingCelsius(typed);
+  const answer =
+    assessment && ({ assessment, leftOpen, ...celsius } as MeasurementAnswer<Assessment> as Answers[MeasuredStepId]);
   const parts = answer !== undefined && 'parts' in answer.assessment ? answer.assessment.parts : undefined;
   return {
     answer,
@@ -58,6 +61,11 @@ function measuredForm(id: MeasuredStepId, form: Form): EvaluatedForm<MeasuredSte
     snapshot: snapshotOf(outcome, parts),
     line: isEmpty(form) ? '' : measuredLine(outcome, leftOpen),
   };
+}
+
+function windingCelsius(typed: Record<string, string>): { celsius?: number } {
+  const read = parseReading(typed.windingTemperature ?? '', 'temperature');
+  return read.ok && read.reading.kind === 'value' ? { celsius: read.reading.value } : {};
 }
 
 /** The assessment of a blank form that is left open: all readings are missing. */

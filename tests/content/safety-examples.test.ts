@@ -56,3 +56,31 @@ test('baseline: corrected, the reading has fallen by far less, and still by more
   expect(halving(before) / halving(after)).toBeLessThan(3);
   expect(halving(before) * (1 - error)).toBeGreaterThan(halving(after) * (1 + error));
 });
+
+/**
+ * Two capacitors in series, one of them without its resistor: each half by itself, step by step, instead of the formula
+ * that the figure uses.
+ */
+test('the DC bus: with one of two resistors in series open it stands at half', () => {
+  const { bus, afterHalfOpen } = dcBus;
+  const [farads, ohms] = [2 * bus.farads, bus.ohms / 2];
+  const step = 0.01;
+  let [withResistor, without] = [bus.volts / 2, bus.volts / 2];
+  for (let second = 1; second <= 1200; second++) {
+    for (let part = 0; part < 100; part++) withResistor -= ((withResistor / ohms) * step) / farads;
+    if (second % 60 === 0) expect(afterHalfOpen(second)).toBeCloseTo(withResistor + without, 1);
+  }
+  without += withResistor;
+  expect(without).toBeCloseTo(bus.volts / 2, 1);
+  const stands = assessDischarge({
+    ...{ startVoltage: volts(bus.volts, 1), capacitance: missing, capacitanceTolerance: missing, bleeder: missing },
+    ...{ bleederTolerance: missing, timeConstant: missing, label: { kind: 'value', value: 300, unit: 's' } },
+    first: volts(Math.round(afterHalfOpen(1140)), 1),
+    second: volts(Math.round(afterHalfOpen(1200)), 1),
+    elapsed: { kind: 'value', value: 60, unit: 's', resolution: 1 },
+  });
+  // Slower than its label as well, so that the readings prove it.
+  expect(stands.verdict).toBe('no-go');
+  expect(stands.findings.map(({ code }) => code)).toContain('stands-near-half');
+  expect(stands.next.map(({ code }) => code)).toContain('treat-as-live');
+});

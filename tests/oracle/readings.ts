@@ -108,15 +108,25 @@ export const least = (one: Reading, by?: Instrument) => span(one, by)?.lo ?? -1;
 /** A plain figure of a reading; NaN where there is none. */
 export const figure = (one: Reading | undefined) => (one?.kind === 'value' ? one.value : Number.NaN);
 
-/** A PE that is a dead short: an ohm or less. Limit typed once more on purpose. */
-export function deadShort(one: Reading): boolean {
-  if (one.kind === 'under') return (one.atMost ?? Number.POSITIVE_INFINITY) <= 1 && (one.atMost ?? -1) >= 0;
+/** Ω/km of flexible copper cores, IEC 60228, by mm². Typed once more on purpose. */
+const perKilometre: Record<number, number> = {
+  ...{ 0.75: 26, 1: 19.5, 1.5: 13.3, 2.5: 7.98, 4: 4.95, 6: 3.3, 10: 1.91, 16: 1.21, 25: 0.78, 35: 0.554 },
+};
+
+/**
+ * A PE that is a dead short: an ohm or less, or where its length and cross-section are known, a quarter more than the
+ * core has and 0.15 Ω. Limits typed once more on purpose.
+ */
+export function deadShort(one: Reading, core: { metres?: number; squareMillimetres?: number } = {}): boolean {
+  const own = ((perKilometre[core.squareMillimetres ?? 0] ?? Number.NaN) * (core.metres ?? Number.NaN)) / 1000;
+  const most = own > 0 ? (own * 1.25 + 0.15) * hair : 1;
+  if (one.kind === 'under') return (one.atMost ?? Number.POSITIVE_INFINITY) <= most && (one.atMost ?? -1) >= 0;
   return (
     one.kind === 'value' &&
     one.value >= 0 &&
-    one.value <= 1 &&
+    one.value <= most &&
     (one.resolution ?? 0) >= 0 &&
-    (one.value > 0 || (one.resolution ?? 0) <= 1)
+    (one.value > 0 || (one.resolution ?? 0) <= most)
   );
 }
 

@@ -1,14 +1,15 @@
+import type { Cause } from '../../src/kernel/vocabulary.ts';
 import type { Fault } from '../../src/practice/simulator/fault-types.ts';
-import type { OpenItem } from '../../src/visit/guide/decision.ts';
+import type { OpenItem } from '../../src/visit/guide/open-items.ts';
 import type { Outcome } from './outcome.ts';
 import { summarise } from './summary.ts';
 
-/** What the decision must leave open, so that a person learns which specialist test would decide. */
-const testNamed: Record<Exclude<Fault['hidden'], undefined | 'watch'>, OpenItem[]> = {
-  'surge-test': ['winding-open', 'hidden-in-winding'],
-  'phase-to-phase-test': ['hidden-in-winding'],
-  'drive-load-test': ['hidden-in-winding'],
-  'dry-and-repeat': ['insulation-open'],
+/** What the decision must leave open or possible, so that a person learns which test would decide. */
+const testNamed: Record<Exclude<Fault['hidden'], undefined | 'watch'>, (OpenItem | Cause)[]> = {
+  'surge-test': ['winding-open', 'winding-turns'],
+  'phase-to-phase-test': ['winding-turns'],
+  'drive-load-test': ['drive-control'],
+  'dry-and-repeat': ['insulation-open', 'moisture'],
 };
 
 /** The missed goals of these visits to one fault, in words; empty if all are met. */
@@ -25,10 +26,10 @@ export function missedGoals(fault: string, outcomes: readonly Outcome[]): string
   return goals.filter(([, holds]) => !holds).map(([sentence]) => `${label}: ${sentence}`);
 }
 
-function honest({ hidden, exact, kind, open }: Outcome): boolean {
+function honest({ hidden, exact, kind, open, possible }: Outcome): boolean {
   if (hidden === undefined || exact) return true;
   // A fault that does not show during the trial is not found, and nothing is replaced; the advice is to come back.
   if (hidden === 'watch') return kind === 'no-fault-found' || kind === 'inconclusive' || kind === 'undecided';
   if (kind !== 'undecided' && kind !== 'inconclusive') return false;
-  return testNamed[hidden].some((item) => open.includes(item));
+  return testNamed[hidden].some((item) => [...open, ...possible].some((one) => one === item));
 }

@@ -1,9 +1,10 @@
-import type { Part } from '../../src/kernel/vocabulary.ts';
+import type { Cause, Part } from '../../src/kernel/vocabulary.ts';
 import { drawMachine } from '../../src/practice/case/draw-machine.ts';
 import type { Unsafe } from '../../src/practice/case/unsafe-acts.ts';
 import { Robot } from '../../src/practice/robot/robot.ts';
 import type { Fault } from '../../src/practice/simulator/fault-types.ts';
-import type { DecisionKind, OpenItem } from '../../src/visit/guide/decision.ts';
+import type { DecisionKind } from '../../src/visit/guide/decision.ts';
+import type { OpenItem } from '../../src/visit/guide/open-items.ts';
 
 /** One visit to one faulty axis, compared with the truth. */
 export interface Outcome {
@@ -12,9 +13,11 @@ export interface Outcome {
   kind: DecisionKind;
   named: Part[];
   open: OpenItem[];
+  /** Families of causes that no reading excludes. */
+  possible: Cause[];
   /** Every bad part is proven, and no other. */
   exact: boolean;
-  /** Proven bad, but actually sound. Exclusion is not proof: that is `inconclusive`, counted by its kind. */
+  /** Proven bad, but actually sound. */
   overCalled: Part[];
   /** Actually bad, but not proven. */
   missed: Part[];
@@ -38,6 +41,7 @@ export function play(fault: string, seed: number): Outcome {
     kind: decision.kind,
     named,
     open: decision.open,
+    possible: decision.possible,
     exact: judged && named.length === proven.length && overCalled.length === 0 && missed.length === 0,
     overCalled,
     missed,

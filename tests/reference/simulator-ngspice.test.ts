@@ -3,8 +3,10 @@ import { axisNetwork } from '../../src/practice/simulator/axis-network.ts';
 import { chargeAfter } from '../../src/practice/simulator/discharge.ts';
 import type { Capacitor } from '../../src/practice/simulator/network.ts';
 import { operatingPoint } from '../../src/practice/simulator/operating-point.ts';
+import { chargesAfter } from '../../src/practice/simulator/transient.ts';
 import { hasNgspice } from './ngspice/networks.ts';
 import { dischargeCases, dischargeSeconds, restCases } from './simulator-ngspice/cases.ts';
+import { chargeCases } from './simulator-ngspice/field-cases.ts';
 import { type Recorded, simulateAll } from './simulator-ngspice/record.ts';
 import recordedValues from './simulator-ngspice/recorded.json' with { type: 'json' };
 
@@ -20,7 +22,7 @@ const agreement = 0.005;
 const off = (ours: number, theirs: number) => Math.abs(ours / theirs - 1);
 
 it('every case has its recorded values, and there are at least twenty faulted networks', () => {
-  const names = [...restCases, ...dischargeCases].map(({ name }) => name);
+  const names = [...restCases, ...dischargeCases, ...chargeCases].map(({ name }) => name);
   expect(Object.keys(recorded)).toEqual(names);
   expect(names.filter((name) => !name.endsWith('nuisance')).length).toBeGreaterThanOrEqual(20);
 });
@@ -60,6 +62,16 @@ describe('the bus discharges as ngspice says', () => {
       const ours = chargeAfter(network, bus, seconds);
       if (theirs < empty) expect(ours).toBeLessThan(empty);
       else expect(off(ours, theirs), `after ${seconds} s`).toBeLessThan(agreement);
+    }
+  });
+});
+
+describe('the bus charges from a meter, and two capacitors share it, as ngspice says', () => {
+  it.each(chargeCases)('$name', ({ name, elements, seconds, position }) => {
+    const capacitors = elements.filter((element): element is Capacitor => element.kind === 'capacitor');
+    for (const time of seconds) {
+      const ours = chargesAfter(elements, capacitors, time)[position] ?? Number.NaN;
+      expect(off(ours, recorded[name]?.[`after${time}`] ?? Number.NaN), `after ${time} s`).toBeLessThan(agreement);
     }
   });
 });

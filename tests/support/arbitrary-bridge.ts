@@ -17,19 +17,31 @@ function rail(usual: fc.Arbitrary<number>): fc.Arbitrary<Phases<Reading>> {
   const close = usual.chain((center) => three(around(center, [1, 1.05, 1.09, 1.095, 1.1, 1.105, 1.12])));
   const open = three(fc.constantFrom<Reading>(overOhms(), overOhms(72e6), overOhms(720e6), overOhms(720e3)));
   const odd = usual.chain((center) =>
-    three(readingOf(around(center, [1, 1, 1, 1.03, 2, 0.5, 0.02, 1e-6]).map((r) => r.value))),
+    three(readingOf(around(center, [1, 1, 1, 1.03, 2.2, 0.4, 0.02, 1e-6]).map((r) => r.value))),
   );
+  // Later readings that are lower than an earlier one: no capacitor explains them.
+  const bad = usual.chain((center) =>
+    fc.record({
+      U: fc.constant(shown(center)),
+      V: fc.constantFrom(1, 1, 0.3, 0.1, 0.01, 5e-6).map((factor) => shown(center * factor)),
+      W: fc.constantFrom(1, 1.02, 0.3, 5e-6).map((factor) => shown(center * factor)),
+    }),
+  );
+  // Low and alike, as sound diodes with the leads exchanged.
+  const diodes = three(around(458, [1, 0.99, 1.02]));
   return fc.oneof(
-    { weight: 12, arbitrary: sound },
+    { weight: 20, arbitrary: sound },
     { weight: 3, arbitrary: close },
     { weight: 3, arbitrary: open },
     { weight: 2, arbitrary: odd },
+    { weight: 4, arbitrary: bad },
+    { weight: 1, arbitrary: diodes },
     { weight: 1, arbitrary: three(readingOf(logUniform(0.1, 1e9))) },
   );
 }
 
-/** Visits to a bridge, near the limits of every rule. */
-export const bridgeInput: fc.Arbitrary<BridgeInput> = fc.record({
+/** Visits to a bridge, near the limits of every rule, without any second reading. */
+export const plainBridge: fc.Arbitrary<BridgeInput> = fc.record({
   busVoltage: fc.oneof(
     { weight: 12, arbitrary: fc.constantFrom(0, 0.02, 0.1).map((one) => volts(one, 0.01)) },
     {
@@ -48,6 +60,36 @@ export const bridgeInput: fc.Arbitrary<BridgeInput> = fc.record({
     { weight: 1, arbitrary: fc.constantFrom(5, 20) },
   ),
   instrument: fc.oneof({ weight: 1, arbitrary: fc.constant({}) }, { weight: 1, arbitrary: instrument(meterLimits) }),
+});
+
+const near = fc.constantFrom(1, 1, 1, 1.03, 1.3, 0.9, 0.4, 2.5, 1e-5);
+
+/** A second reading of one of the six: mostly the same, sometimes not, sometimes lacking. */
+function second(of: Reading): fc.Arbitrary<Reading> {
+  const again = of.kind === 'value' && of.value > 0 ? near.map((factor) => shown(of.value * factor)) : fc.constant(of);
+  return fc.oneof({ weight: 2, arbitrary: fc.constant<Reading>(missing) }, { weight: 3, arbitrary: again });
+}
+
+const inOhms = (reading: Reading) => (reading.kind === 'value' ? reading.value : Number.POSITIVE_INFINITY);
+
+/** The same with second readings, mostly of what was read. */
+export const bridgeInput: fc.Arbitrary<BridgeInput> = plainBridge.chain((input) => {
+  const six = [input.dcPlus, input.dcMinus].flatMap(({ U, V, W }) => [U, V, W]);
+  const lowest = [...six].sort((one, other) => inOhms(one) - inOhms(other))[0] ?? missing;
+  const all = fc.record({
+    plusAgain: second(input.dcPlus.U),
+    minusAgain: second(input.dcMinus.U),
+    plusExchanged: second(input.dcPlus.U),
+    minusExchanged: second(input.dcMinus.U),
+    worstAgain: fc.oneof(second(lowest), fc.constantFrom(...six).chain(second)),
+    dcBus: fc.constantFrom<Reading>(missing, missing, shown(470e3), overOhms(), shown(500), shown(2)),
+    sister: fc.constantFrom('alike' as const, 'differs' as const, 'not-compared' as const, 'not-compared' as const),
+    alsoOnBus: fc.constantFrom('nothing' as const, 'nothing' as const, 'something' as const, 'not-stated' as const),
+  });
+  return fc.oneof(
+    fc.constant(input),
+    all.map((more) => ({ ...input, ...more })),
+  );
 });
 
 export const position = fc.record({

@@ -48,11 +48,38 @@ const reference = fc.oneof(
   },
 );
 
+/** A second set: the same with a step or so more, another one, nothing, or only a part of it. */
+const second = (first: WindingInput['readings']): fc.Arbitrary<Pick<WindingInput, 'again'>> =>
+  fc.oneof(
+    { weight: 3, arbitrary: fc.constant({}) },
+    { weight: 3, arbitrary: fc.constant({ again: first }) },
+    { weight: 1, arbitrary: fc.constant({ again: { ...first, VW: missing } }) },
+    { weight: 1, arbitrary: fc.constant({ again: { UV: first.VW, VW: first.WU, WU: first.UV } }) },
+    { weight: 1, arbitrary: fc.constant({ again: { UV: first.UV, VW: first.UV, WU: first.UV } }) },
+    { weight: 1, arbitrary: readings.map((again) => ({ again })) },
+  );
+
+const joint = fc.oneof(
+  { weight: 3, arbitrary: fc.constant({}) },
+  {
+    weight: 2,
+    arbitrary: fc.constantFrom(0.0005, 0.003, 0.03, 0.08).map((one) => ({ acrossJoint: ohms(one, 0.0001) })),
+  },
+  { weight: 1, arbitrary: fc.constantFrom(missing, overOhms()).map((acrossJoint) => ({ acrossJoint })) },
+);
+
 export const windingInput: fc.Arbitrary<WindingInput> = fc
-  .tuple(readings, statements, reference)
-  .map(([three, stated, compared]) => ({ readings: three, ...stated, ...compared }));
+  .tuple(readings, statements, reference, joint)
+  .chain(([three, stated, compared, across]) =>
+    second(three).map((again) => ({ readings: three, ...again, ...stated, ...compared, ...across })),
+  );
 
 /** The usual measurement: four leads, nothing to compare with. */
+/** The usual measurement with a second set, and the connector measured sometimes. */
+export const twoSets: fc.Arbitrary<WindingInput> = fc
+  .tuple(readings, fc.constantFrom('four' as const, 'four' as const, 'zeroed' as const), joint)
+  .chain(([three, leads, across]) => second(three).map((again) => ({ readings: three, leads, ...again, ...across })));
+
 export const plainWinding: fc.Arbitrary<WindingInput> = fc
   .record({ readings, leads: fc.constantFrom('four' as const, 'four' as const, 'zeroed' as const) })
   .map((input): WindingInput => input);

@@ -35,6 +35,10 @@ interface BridgeCase extends Expected {
   tips?: string;
   meter?: StatedInstrument;
   suspects?: string[];
+  /** U of DC+, read again last, and the odd terminal once more. */
+  plusAgain?: string;
+  again?: string;
+  onBus?: NonNullable<BridgeInput['alsoOnBus']>;
 }
 
 interface InsulationCase extends Expected {
@@ -99,6 +103,9 @@ export function bridgeInput({
   tolerance,
   meter,
   tips = '',
+  plusAgain = '',
+  again = '',
+  onBus = 'not-stated',
 }: BridgeCase): BridgeInput {
   return {
     busVoltage: typed(bus, 'voltage'),
@@ -107,6 +114,9 @@ export function bridgeInput({
     dcMinus: typedPhases(minus),
     instrument: stated(meter),
     tipsTogether: typed(tips),
+    plusAgain: typed(plusAgain),
+    worstAgain: typed(again),
+    alsoOnBus: onBus,
     ...(tolerance === undefined ? {} : { tolerancePercent: tolerance }),
   };
 }

@@ -1,15 +1,16 @@
 import {
   begun,
   bridge,
+  busAgain,
   deviceOffTried,
   feedbackOffTried,
-  insulation,
+  insulated,
   isolation,
   leadsOff,
   leadsOffTried,
   lockedAgain,
   type Row,
-  windingAtMotor,
+  winding,
 } from './row.ts';
 
 /** Two parts or three are proven bad, and are replaced together. */
@@ -17,9 +18,11 @@ export const partsReplaced: Record<string, Row> = {
   'drive-motor-and-cable': {
     typed: [
       ...begun('Bridge', 'on-enable', { seenMotor: 'burnt' }),
-      ...leadsOffTried('trips'),
+      leadsOff,
       bridge({ plusU: '0.6 Ω' }),
-      insulation(['20k', '21k', '20k'], { PE: '0.2 Ω' }),
+      busAgain,
+      winding('1.21 Ω', '1.21 Ω', '1.22 Ω'),
+      ...insulated(['20k', '21k', '20k'], { PE: '0.2 Ω' }),
       isolation(
         ['20k', '21k', '20k'],
         {
@@ -31,37 +34,35 @@ export const partsReplaced: Record<string, Row> = {
       ),
     ],
     decision: 'replace',
-    replace: {
-      drive: ['trips-without-motor', 'bridge-bad'],
-      motor: ['isolation-bad'],
-      'motor-cable': ['isolation-bad'],
-    },
+    replace: { motor: ['isolation-bad'], 'motor-cable': ['isolation-bad'] },
+    suspect: { drive: ['bridge-not-confirmed'] },
     why: 'Motor alone 26 kΩ, core U alone 90 kΩ, DC+ to U 0.6 Ω.',
   },
   'drive-and-cable': {
     typed: [
       ...begun('Carriage', 'on-enable', { seenMotorCable: 'chafed' }),
-      ...leadsOffTried('trips'),
+      leadsOff,
       bridge({ plusW: '2.1 Ω' }),
-      insulation(['0.21 MΩ', '0.20 MΩ', '0.21 MΩ']),
+      busAgain,
+      winding('1.21 Ω', '1.21 Ω', '1.22 Ω'),
+      ...insulated(['0.21 MΩ', '0.20 MΩ', '0.21 MΩ']),
       isolation(
         ['0.21 MΩ', '0.20 MΩ', '0.21 MΩ'],
         { cable: ['2.3 GΩ', '2.4 GΩ', '0.21 MΩ'], bonded: ['1.9 GΩ', '2.0 GΩ', '0.2 MΩ'], motor: '>1.8G' },
         { suspectedAnyway: 'yes' },
       ),
-      windingAtMotor('1.20 Ω', '1.21 Ω', '1.21 Ω'),
     ],
     decision: 'replace',
-    replace: { drive: ['trips-without-motor', 'bridge-bad'], 'motor-cable': ['isolation-bad'] },
+    replace: { 'motor-cable': ['isolation-bad'] },
+    suspect: { drive: ['bridge-not-confirmed'] },
     stay: ['motor'],
     why: 'Core W alone reads 0.21 MΩ; the motor passes alone and by its winding.',
   },
   'motor-with-its-cable': {
     typed: [
       ...begun('Lift', 'on-enable'),
-      ...leadsOffTried('no-trip'),
-      bridge(),
-      insulation('<10k', { PE: '0.2 Ω' }),
+      ...leadsOffTried('no-trip', winding('1.21 Ω', '1.21 Ω', '1.22 Ω')),
+      ...insulated('<10k', { PE: '0.2 Ω' }),
       isolation(
         '<10k',
         { cable: ['>700M', '60k', '>700M'], bonded: ['>700M', '58k', '>700M'], motor: '4 kΩ' },
@@ -81,13 +82,14 @@ export const partsReplaced: Record<string, Row> = {
       lockedAgain('lockout-3'),
       leadsOff,
       bridge(),
-      insulation('0.05 MΩ'),
+      busAgain,
+      winding('1.21 Ω', '1.21 Ω', '1.22 Ω'),
+      ...insulated('0.05 MΩ'),
       isolation(
         '0.05 MΩ',
         { cable: ['2.0 GΩ', '0.052 MΩ', '2.1 GΩ'], bonded: ['1.7 GΩ', '0.05 MΩ', '1.8 GΩ'], motor: '>700M' },
         { suspectedAnyway: 'yes' },
       ),
-      windingAtMotor('1.21 Ω', '1.20 Ω', '1.21 Ω'),
     ],
     decision: 'replace',
     replace: {
@@ -107,11 +109,13 @@ export const partsReplaced: Record<string, Row> = {
       ),
       leadsOff,
       bridge({ plusU: '0.3 Ω', plusV: '0.4 Ω', minusU: '0.5 Ω' }),
-      insulation('8k'),
+      busAgain,
+      winding('1.21 Ω', '1.21 Ω', '1.22 Ω'),
+      ...insulated('8k'),
       isolation('8k', { motor: ['8.1k', '8.0k', '8.1k'] }),
     ],
     decision: 'replace',
-    replace: { drive: ['drive-burnt', 'bridge-bad'], motor: ['isolation-bad'] },
+    replace: { drive: ['drive-burnt'], motor: ['isolation-bad'] },
     stay: ['motor-cable'],
     why: 'No power on a burnt drive; the motor alone reads 8 kΩ.',
   },

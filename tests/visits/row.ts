@@ -1,16 +1,24 @@
 import type { Part, Symptom } from '../../src/kernel/vocabulary.ts';
-import type { DecisionKind, OpenItem } from '../../src/visit/guide/decision.ts';
-import type { Proof } from '../../src/visit/guide/evidence.ts';
+import type { DecisionKind } from '../../src/visit/guide/decision.ts';
+import type { OpenItem } from '../../src/visit/guide/open-items.ts';
+import type { Proof } from '../../src/visit/guide/proofs.ts';
+import type { Suspicion } from '../../src/visit/guide/suspicions.ts';
 import type { Form } from '../../src/visit/steps/fields.ts';
 import type { StepId } from '../../src/visit/steps/ids.ts';
+import type { MechanicsAnswer } from '../../src/visit/steps/mechanics/question.ts';
+import type { RetryAnswer } from '../../src/visit/steps/retry.ts';
 import { done, type Entry, locked, nothingSeen, retried } from '../support/marrow-bay-visits.ts';
 
 /** The expected result of a visit, worked out by hand from its readings, and the reason in a line. */
 export interface Expected {
   decision?: DecisionKind;
+  /** The kind that its file keeps from the time when it was written, if it differs. */
+  stored?: DecisionKind;
   /** The step that an unfinished visit waits for. */
   due?: StepId;
   replace?: Partial<Record<Part, Proof[]>>;
+  /** What speaks against a part without proof. */
+  suspect?: Partial<Record<Part, Suspicion[]>>;
   stay?: Part[];
   open?: OpenItem[];
   /** Answered steps that are no longer on the way. */
@@ -32,12 +40,15 @@ const indicated = {
   Lift: { observation: 'looked', axesOnDrive: '1', indicatedAxis: '1' },
 };
 
+/** It came in each of three starts. */
+export const everyTime: Form = { came: '3', of: '3', changed: 'nothing' };
+
 /** From the indications of the drive to the inspection of its parts. */
 export function begun(axis: Axis, when: Symptom, seen: Form = {}, found: Form = indicated[axis]): Entry[] {
   const falls = axis === 'Lift';
   return [
     ['find-drive', found],
-    ['symptom', { when, gravityLoaded: falls ? 'yes' : 'no' }],
+    ['symptom', { when, gravityLoaded: falls ? 'yes' : 'no', ...everyTime }],
     ...(falls ? [doneWith('support-axis')] : []),
     ['lockout-1', locked],
     ['inspect', { ...nothingSeen, ...seen }],
@@ -46,22 +57,47 @@ export function begun(axis: Axis, when: Symptom, seen: Form = {}, found: Form = 
 
 export const doneWith = (step: StepId): Entry => [step, done];
 export const leadsOff = doneWith('disconnect-leads');
-export const mechanics = (found: 'free' | 'stiff' | 'brake-drags'): Entry => ['mechanics', { found }];
+export const mechanics = (found: MechanicsAnswer['found']): Entry => ['mechanics', { found }];
 export const lockedAgain = (step: 'lockout-2' | 'lockout-3', busVoltage = '0.02 V'): Entry => [
   step,
   { ...locked, busVoltage },
 ];
-export const retry = (step: StepId, result: 'trips' | 'no-trip' | 'not-done'): Entry => [
-  step,
-  result === 'not-done' ? { result } : retried(result),
+type Result = 'trips' | 'no-trip' | 'not-done';
+
+/** Three tries, with the trip in all of them or in none. */
+export const retry = (step: StepId, result: Result, stage?: RetryAnswer['stage']): Entry => {
+  if (result === 'not-done') return [step, { result }];
+  return [step, { ...retried(result), tries: '3', ...(result === 'trips' && { trips: '3', ...(stage && { stage }) }) }];
+};
+
+/** Output stage and winding are measured, the enable is tried with the motor leads off, and it is locked out again. */
+export const leadsOffTried = (result: Result, turns: Entry, stage: Entry = bridge()): Entry[] => [
+  leadsOff,
+  stage,
+  busAgain,
+  turns,
+  retry('retry-leads-off', result, 'at-enable'),
+  ...(result === 'not-done' ? [] : [lockedAgain('lockout-2')]),
 ];
 
-/** The enable is tried with the motor leads off, then it is locked out again. */
-export const leadsOffTried = (result: 'trips' | 'no-trip'): Entry[] => [
-  leadsOff,
-  retry('retry-leads-off', result),
-  lockedAgain('lockout-2'),
+/** Everything comes off the drive, and the same trip is looked for. */
+export const strippedTried = (result: Result, stage: RetryAnswer['stage']): Entry[] => [
+  ['strip-drive', { state: 'all-off' }],
+  retry('retry-stripped', result, stage),
+  lockedAgain('lockout-3'),
 ];
+
+/** The bus is measured once more after readings at the output stage. */
+export const busAgain: Entry = ['bus-again', { meterProved: 'yes', busVoltage: '0.03 V' }];
+
+/** The cable bent core by core, the plugs held still, twice. */
+export const bent = (result: 'steady' | 'opens' | 'leaks' | 'not-done', core = ''): Entry => [
+  'bend-test',
+  { result, ...(core !== '' && { core }), again: result === 'not-done' ? '' : 'yes' },
+];
+
+/** The cable has cores of brake and sensor, and they are free. */
+export const idle: Entry = ['idle-cores', { cores: 'measured', lowest: '>20M' }];
 
 /** Control off: it is tried with the feedback unplugged, then locked out again. */
 export const feedbackOffTried = (result: 'trips' | 'no-trip'): Entry[] => [
@@ -96,7 +132,10 @@ const phases = (name: string, shown: Phases) => {
   return { [`${name}U`]: U, [`${name}V`]: V, [`${name}W`]: W };
 };
 
-export const insulation = (shown: Phases, changes: Form = {}): Entry => [
+/** The joined insulation, after the idle cores were found free. */
+export const insulated = (...given: Parameters<typeof insulation>): Entry[] => [idle, insulation(...given)];
+
+const insulation = (shown: Phases, changes: Form = {}): Entry => [
   'insulation',
   {
     occasion: 'after-trip',

@@ -1,4 +1,9 @@
-import { secondsUntil, storedEnergy, voltageAfter } from '../../../src/kernel/electrics/discharge-law.ts';
+import {
+  secondsUntil,
+  storedEnergy,
+  voltageAfter,
+  voltageHalfOpen,
+} from '../../../src/kernel/electrics/discharge-law.ts';
 import { limitValue } from '../../../src/kernel/limits.ts';
 
 /** The invented bus of the Bridge drive: V, F, Ω, and the minutes on its label. */
@@ -13,4 +18,6 @@ const tau = (ohms: number) => ohms * bus.farads;
 export const energy = storedEnergy(bus.farads, bus.volts);
 export const energyAtTouch = storedEnergy(bus.farads, limitValue('touch-voltage'));
 export const after = (seconds: number, ohms: number) => voltageAfter(bus.volts, seconds, tau(ohms));
+/** The same bus built of two capacitors in series, each twice as large, with a resistor of half the ohms; one resistor open. */
+export const afterHalfOpen = (seconds: number) => voltageHalfOpen(bus.volts, seconds, tau(bus.ohms));
 export const minutesToTouch = (ohms: number) => secondsUntil(bus.volts, limitValue('touch-voltage'), tau(ohms)) / 60;

@@ -7,14 +7,24 @@ import { ReadingRow } from '../../ui/form/ReadingRow.tsx';
 import { type CalculatorProps, useForm } from '../../ui/form/use-form.ts';
 import { FormFrame } from '../frame/FormFrame.tsx';
 import { BridgeSchematic } from './BridgeSchematic.tsx';
-import { busVoltage, meterFields, motorLeads, railFields, tipsTogether, tolerance } from './fields.ts';
+import {
+  againField,
+  busVoltage,
+  meterFields,
+  motorLeads,
+  railFields,
+  secondChoices,
+  secondFields,
+  tipsTogether,
+  tolerance,
+} from './fields.ts';
 import { calculator } from './form.ts';
 import { bridgePositions } from './positions.ts';
 import type { BridgeAssessment } from './rule/assess.ts';
 
 const { name } = calculator;
-const plus = railFields('plus');
-const minus = railFields('minus');
+const plus = [...railFields('plus'), againField('plus')];
+const minus = [...railFields('minus'), againField('minus')];
 const optional = [tipsTogether, tolerance, ...meterFields];
 
 /** The six-reading check of a drive's output stage. */
@@ -32,15 +42,23 @@ export function Calculator(props: CalculatorProps) {
       <ReadingRow
         name={name}
         legend="DC+ to each terminal"
-        hint="Resistance range. Red tip on DC+, black on the terminal. Type what the meter shows, with its unit: 450k, 1.2 MΩ, OL, >72M."
+        hint="Resistance range. Red tip on DC+, black on the terminal. Hold on U until the figure stands still, then V, W, and U once more: the bus capacitor charges from the meter. Type the unit too: 450k, 1.2 MΩ, OL, >72M."
         fields={plus}
         form={form}
       />
       <ReadingRow
         name={name}
         legend="DC− to each terminal"
-        hint="Black tip on DC−, red on the terminal, so that the diodes block. Reversed leads can show all three of a rail low and alike: exchange them and read again."
+        hint="Black tip on DC−, red on the terminal, so that the diodes block. U once more at the end here too."
         fields={minus}
+        form={form}
+      />
+      <MoreFields
+        name={name}
+        summary="Something is odd: second reading, leads exchanged, what else is on the bus, a sound sister (optional)"
+        hint="A bad reading keeps the power off. It proves the drive bad only when it was taken twice and nothing else explains it."
+        fields={secondFields}
+        choices={secondChoices}
         form={form}
       />
       <MoreFields

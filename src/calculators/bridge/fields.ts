@@ -3,7 +3,7 @@ import type { ChoiceField, ReadingField } from '../../kernel/form/field.ts';
 import { instrumentFields } from '../../kernel/form/instrument.ts';
 import { limitRange, limitValue } from '../../kernel/limits.ts';
 import { formatRounded } from '../../kernel/reading/format-reading.ts';
-import { positionName } from './position-names.ts';
+import { positionName, railNames } from './position-names.ts';
 import type { Rail, SwitchPosition } from './rule/switch-position.ts';
 
 export const busVoltage: ReadingField = {
@@ -32,6 +32,78 @@ export const railFields = (rail: Rail): ReadingField[] =>
     const id: SwitchPosition = `${rail}${phase}`;
     return { kind: 'reading', id, label: `to ${phase}`, name: positionName(id), quantity: 'resistance' };
   });
+
+/** The first terminal of a rail, read once more after the other two. */
+export const againField = (rail: Rail): ReadingField => ({
+  kind: 'reading',
+  id: `${rail}Again`,
+  label: 'U again',
+  name: `${positionName(`${rail}U`)}, read again last`,
+  quantity: 'resistance',
+});
+
+const exchangedField = (rail: Rail): ReadingField => ({
+  kind: 'reading',
+  id: `${rail}Exchanged`,
+  label: `${positionName(`${rail}U`)}, leads exchanged`,
+  name: `${positionName(`${rail}U`)}, leads exchanged`,
+  hint: `Asked for when all three from ${railNames[rail]} are low and alike.`,
+  quantity: 'resistance',
+});
+
+const worstAgain: ReadingField = {
+  kind: 'reading',
+  id: 'worstAgain',
+  label: 'The odd terminal again',
+  name: 'The odd terminal, read again',
+  hint: 'The lowest short, or the lowest odd reading, once more: lift the tips, clean the terminal, same leads.',
+  quantity: 'resistance',
+};
+
+const dcBus: ReadingField = {
+  kind: 'reading',
+  id: 'dcBus',
+  label: 'DC+ to DC−',
+  name: 'DC+ to DC−, resistance',
+  hint: 'Red on DC+, resistance range. Hold until the figure stands still.',
+  quantity: 'resistance',
+};
+
+/** What is read once more when something is odd. */
+export const secondFields: readonly ReadingField[] = [
+  worstAgain,
+  exchangedField('plus'),
+  exchangedField('minus'),
+  dcBus,
+];
+
+const alsoOnBus: ChoiceField = {
+  kind: 'choice',
+  id: 'alsoOnBus',
+  name: 'What else is on DC+ and DC−',
+  hint: 'Braking resistor, DC link to neighbours, capacitor module. They take part in the reading.',
+  options: [
+    { value: 'nothing', label: 'Nothing', hint: 'Never fitted, or taken off as the manual allows.' },
+    { value: 'something', label: 'Something is still on' },
+    { value: 'not-stated', label: 'Not looked at' },
+  ],
+  initial: 'not-stated',
+};
+
+const sister: ChoiceField = {
+  kind: 'choice',
+  id: 'sister',
+  name: 'A sound drive of the same model',
+  hint: 'Measured in the same way and held as long, never exchanged.',
+  options: [
+    { value: 'alike', label: 'Shows the same pattern', hint: 'The same terminal is odd, or all three are as low.' },
+    { value: 'differs', label: 'Shows another pattern', hint: 'There the three of the rail agree, or are not as low.' },
+    { value: 'not-compared', label: 'Not compared' },
+  ],
+  initial: 'not-compared',
+};
+
+export const secondChoices: readonly ChoiceField[] = [alsoOnBus, sister];
 
 export const tolerance: ReadingField = {
   kind: 'reading',

@@ -4,7 +4,17 @@ import { instrumentOf, numberOf } from '../../kernel/form/instrument.ts';
 import type { ReadForm } from '../../kernel/form/read-form.ts';
 import { missing, type Reading } from '../../kernel/reading/reading.ts';
 import { bridge } from './about.ts';
-import { busVoltage, meterFields, motorLeads, railFields, tipsTogether, tolerance } from './fields.ts';
+import {
+  againField,
+  busVoltage,
+  meterFields,
+  motorLeads,
+  railFields,
+  secondChoices,
+  secondFields,
+  tipsTogether,
+  tolerance,
+} from './fields.ts';
 import { assessBridge, type BridgeAssessment, type BridgeInput } from './rule/assess.ts';
 import type { Rail } from './rule/switch-position.ts';
 import { bridgeFindings, bridgeSteps } from './words.ts';
@@ -12,6 +22,22 @@ import { bridgeFindings, bridgeSteps } from './words.ts';
 function rail(name: Rail, { readings }: ReadForm): Phases<Reading> {
   const of = (phase: string) => readings[`${name}${phase}`] ?? missing;
   return { U: of('U'), V: of('V'), W: of('W') };
+}
+
+const optional = ['plusAgain', 'minusAgain', 'plusExchanged', 'minusExchanged', 'worstAgain', 'dcBus'] as const;
+
+/** Only what was read: a record without these fields means that nothing was. */
+function secondReadings({ readings, choices }: ReadForm): Partial<BridgeInput> {
+  const taken = optional.flatMap((id) => {
+    const reading = readings[id] ?? missing;
+    return reading.kind === 'missing' ? [] : [[id, reading] as const];
+  });
+  const { alsoOnBus, sister } = choices;
+  return {
+    ...Object.fromEntries(taken),
+    ...((alsoOnBus === 'nothing' || alsoOnBus === 'something') && { alsoOnBus }),
+    ...((sister === 'alike' || sister === 'differs') && { sister }),
+  };
 }
 
 export function bridgeInput(read: ReadForm): BridgeInput {
@@ -23,6 +49,7 @@ export function bridgeInput(read: ReadForm): BridgeInput {
     dcPlus: rail('plus', read),
     dcMinus: rail('minus', read),
     tipsTogether: read.readings.tipsTogether ?? missing,
+    ...secondReadings(read),
     ...(tolerancePercent !== undefined && { tolerancePercent }),
     instrument: instrumentOf(read),
   };
@@ -34,7 +61,11 @@ export const calculator = defineCalculator<BridgeAssessment>({
     busVoltage,
     motorLeads,
     ...railFields('plus'),
+    againField('plus'),
     ...railFields('minus'),
+    againField('minus'),
+    ...secondFields,
+    ...secondChoices,
     tipsTogether,
     tolerance,
     ...meterFields,

@@ -1,7 +1,8 @@
 import type { Step } from '../../kernel/assessment/assessment.ts';
 import { inVolts } from '../../kernel/reading/format-reading.ts';
 import type { FindingSentences, StepSentences } from '../../kernel/words/sentences.ts';
-import type { BridgeFinding, BridgeStepCode } from './rule/assess.ts';
+import type { BridgeFinding } from './rule/findings.ts';
+import type { BridgeStepCode } from './rule/next-steps.ts';
 
 // What both tests of the output stage say, in its own file, so that the page of one test does not load the words of the
 // other.

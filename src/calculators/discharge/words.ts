@@ -42,6 +42,8 @@ export const dischargeFindings: FindingSentences<DischargeFinding> = {
         ? ''
         : ` All they tell is a time constant of at least ${formatSeconds(atLeastSeconds)}.`
     }`,
+  'stands-near-half': ({ startVolts, standsVolts }) =>
+    `It stands at ${inVolts(standsVolts)}, about half of ${inVolts(startVolts)}. Two capacitors in series do that when the balancing resistor of one is open: that half keeps its charge and nothing empties it. A supply that feeds the bus looks the same.`,
   'no-end': () =>
     'From these entries the bus may keep its charge without end, as it does with an open bleeder. Count on a charged bus.',
   'longest-wait': ({ touchVolts, shortestSeconds, longestSeconds, fromSecondSeconds }) =>
@@ -80,6 +82,8 @@ export const dischargeSteps: StepSentences<Step<DischargeStepCode>> = {
     'Go back. Look for what still feeds the bus and lock it out. A hanging axis that sinks can do it too: support it.',
   'suspect-bleeder': () =>
     'Take the bleeder for open. The bus may stay charged for hours. Follow the drive manual to discharge it, with the means that it names.',
+  'treat-as-live': () =>
+    'Treat the bus as live for as long as it stands. Cover shut, and only the discharge procedure of the drive manual. The drive goes out with this as a finding.',
   'wait-then-measure': () =>
     'Wait for the longest of the computed time, the label and the drive manual. Then measure, before anything is touched.',
   'prove-dead': () =>

@@ -50,6 +50,8 @@ export const insulationFindings: FindingSentences<InsulationFinding> = {
   'phase-methods-differ': (f) =>
     `${reads(f)}${corrected(f)}. The methods of correction do not agree on it: ${listed(f.methods.map((method) => methodNames[method]))} would judge otherwise. The verdict depends on the method, so it is undecided. ${point(f)}`,
   'pe-short': () => 'The PE pin reads a dead short to the frame, as it should.',
+  'pe-higher-than-expected': () =>
+    'The PE pin reads more than a sound protective conductor should. Find out why before anything is powered.',
   'pe-not-short': () =>
     `The PE pin does not read a dead short (${inOhms(limitValue('pe-dead-short'))} or less). The protective conductor is broken or makes bad contact. An insulation reading taken to this pin has had no return path and says nothing.`,
   'pe-not-proven': () =>

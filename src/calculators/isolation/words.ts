@@ -53,6 +53,8 @@ export const isolationFindings: FindingSentences<IsolationFinding> = {
   'stage-bound-too-high': (f) =>
     `${stage(f)} under-range: the bound does not tell on which side of ${inOhms(f.limitOhms)} it is.`,
   'joined-pe-short': () => 'Joined: PE reads a dead short, as it should.',
+  'joined-pe-higher-than-expected': () =>
+    'Joined: PE reads more than a sound protective conductor should. Find out why before anything is powered.',
   'joined-pe-not-short': () =>
     `Joined: PE does not read a dead short (${deadShort()} or less). The protective conductor is broken or makes bad contact: the motor frame can become live. This is a fault of its own.`,
   'joined-pe-suspect': () =>
@@ -62,6 +64,8 @@ export const isolationFindings: FindingSentences<IsolationFinding> = {
   'joined-pe-not-proven': () => 'Joined: the PE reading is too coarse to prove a dead short.',
   'joined-pe-missing': () => 'Joined: PE has not been measured.',
   'motor-pe-short': () => 'Motor alone: the PE pin reads a dead short to the shell, as it should.',
+  'motor-pe-higher-than-expected': () =>
+    'Motor alone: the PE pin reads more to the shell than a sound pin should. Clean the pin and the shell and measure again.',
   'motor-pe-not-short': () =>
     `Motor alone: the PE pin does not read a dead short to the shell (${deadShort()} or less). Of U, V, W and PE exactly one must. Check the pin and its screw at the motor first.`,
   'motor-pe-not-proven': () => 'Motor alone: the PE reading is too coarse to prove a dead short.',

@@ -1,5 +1,6 @@
 import { temperatureUnit } from '../../kernel/form/shared-fields.ts';
 import { Choices } from '../../ui/form/Choices.tsx';
+import { useOpening } from '../../ui/form/folded-parts.ts';
 import { MoreFields } from '../../ui/form/MoreFields.tsx';
 import { ReadingInput } from '../../ui/form/ReadingInput.tsx';
 import { ReadingRow } from '../../ui/form/ReadingRow.tsx';
@@ -7,6 +8,8 @@ import { type CalculatorProps, useForm } from '../../ui/form/use-form.ts';
 import { LateDrawing } from '../../ui/plot/LateDrawing.tsx';
 import { FormFrame } from '../frame/FormFrame.tsx';
 import {
+  acrossJoint,
+  againFields,
   conductor,
   connection,
   correctTo,
@@ -28,6 +31,10 @@ export function Calculator(props: CalculatorProps) {
   const form = useForm(calculator, props);
   // Shown as well where an entry stands in it: nothing that counts is hidden.
   const leadsAsked = form.read.choices.leads === 'subtract' || (form.typed.leadOhms ?? '') !== '';
+  const { outcome, typed } = form;
+  // Once it fails, one set of readings is not enough.
+  const asked = outcome.state === 'judged' && outcome.verdict === 'no-go';
+  const used = [...againFields, acrossJoint].some(({ id }) => (typed[id] ?? '') !== '');
   return (
     <FormFrame
       {...props}
@@ -47,6 +54,17 @@ export function Calculator(props: CalculatorProps) {
       <Choices name={name} field={leads} form={form} />
       {leadsAsked && <ReadingInput name={name} field={leadOhms} form={form} />}
       <Choices name={name} field={connection} form={form} />
+      <details class="more" ref={useOpening(asked || used)}>
+        <summary>Second set, and the connector</summary>
+        <ReadingRow
+          name={name}
+          legend="Second set"
+          hint="If the readings fail. Leads off, terminals cleaned, leads on again: all three once more. One set alone convicts no part."
+          fields={againFields}
+          form={form}
+        />
+        <ReadingInput name={name} field={acrossJoint} form={form} />
+      </details>
       <MoreFields
         name={name}
         summary="Winding temperature, and a value to compare with (optional)"

@@ -14,13 +14,31 @@ export const pairFields: ReadingField[] = windingPairs.map((pair) => ({
   quantity: 'resistance',
 }));
 
+/** The second set, which confirms the first. */
+export const againFields: ReadingField[] = windingPairs.map((pair) => ({
+  kind: 'reading',
+  id: `${pair}again`,
+  label: pairNames[pair],
+  name: `${pairNames[pair]}, second set`,
+  quantity: 'resistance',
+}));
+
+export const acrossJoint: ReadingField = {
+  kind: 'reading',
+  id: 'acrossJoint',
+  label: 'Across the mated connector',
+  name: 'Across the mated connector, odd lead',
+  hint: `Only if it fails through the cable and passes at the motor. Connector plugged, four leads: from the crimp of the cable’s pin to the motor’s terminal behind it. A sound one has a few milliohms, above ${formatRounded(limitValue('winding-joint'), 'Ω')} is bad.`,
+  quantity: 'resistance',
+};
+
 const needed = formatRounded(limitValue('winding-four-leads-below'), 'Ω');
 
 export const leads: ChoiceField = {
   kind: 'choice',
   id: 'leads',
   name: 'How are the test leads kept out?',
-  hint: `Below ${needed} only four leads pass a winding: the contact of two tips changes as much as the limit allows.`,
+  hint: `Below ${needed} only four leads pass a winding, and up to some ohms mostly: the contact of two tips changes as much as the limit allows.`,
   options: [
     { value: 'four', label: 'Four leads', hint: 'A milliohm meter, two leads to each terminal.' },
     { value: 'zeroed', label: 'Two leads, zeroed', hint: 'With the tips held together, before the readings.' },

@@ -6,6 +6,8 @@ import { temperatureUnit } from '../../kernel/form/shared-fields.ts';
 import { missing, type Reading } from '../../kernel/reading/reading.ts';
 import { winding } from './about.ts';
 import {
+  acrossJoint,
+  againFields,
   conductor,
   connection,
   correctTo,
@@ -28,6 +30,8 @@ export function windingInput(read: ReadForm): WindingInput {
   const of = (id: WindingPair | string): Reading => readings[id] ?? missing;
   return {
     readings: { UV: of('UV'), VW: of('VW'), WU: of('WU') },
+    again: { UV: of('UVagain'), VW: of('VWagain'), WU: of('WUagain') },
+    acrossJoint: of('acrossJoint'),
     instrument: instrumentOf(read),
     leads: oneOf<LeadHandling>(choices.leads, ['four', 'zeroed', 'subtract'], 'not-stated'),
     leadOhms: of('leadOhms'),
@@ -49,6 +53,8 @@ export const calculator = defineCalculator<WindingAssessment>({
   ...winding,
   fields: [
     ...pairFields,
+    ...againFields,
+    acrossJoint,
     leads,
     leadOhms,
     connection,

@@ -46,7 +46,7 @@ export const windingFindings: FindingSentences<WindingFinding> = {
   'winding-between-limits': ({ deviationPercent, goodPercent, badPercent }) =>
     `The largest deviation from the mean is ${percent(deviationPercent)}, between ${percent(goodPercent)} that passes and ${percent(badPercent)} that fails. Some windings are built so.`,
   'winding-needs-four-leads': () =>
-    'The resistance is too low for two leads, and you have not said that you used four. Pressing the tips anew changes as much as the limit allows, with the leads zeroed too. So nothing is decided.',
+    'The resistance is too low for two leads, and you have not said that you used four. Each time the tips are pressed on, the reading changes by as much as the limit allows, with the leads zeroed too. So nothing is decided.',
   'winding-too-coarse': ({ leastPercent, mostPercent, goodPercent }) =>
     `Too coarse to tell: with one step of the display the deviation from the mean is anything from ${percent(leastPercent)} to ${percent(mostPercent)}; ${percent(goodPercent)} passes.`,
   'winding-leads-subtracted': ({ leadOhms }) => `${inOhms(leadOhms)} of the leads is taken off each reading.`,
@@ -60,8 +60,28 @@ export const windingFindings: FindingSentences<WindingFinding> = {
       : `You say that the leads are out of the readings, and give ${inOhms(leadOhms)} to take off. Only one of the two can be true.`,
   'winding-leads-exceed': ({ leadOhms }) =>
     `The leads, with ${inOhms(leadOhms)}, are more than a whole reading. One of the two is a slip.`,
-  'winding-sum-of-others': ({ pair, connection }) =>
-    `${pairNames[pair]} reads as much as the other two together, or nearly, or more. ${connection === 'star' ? '' : 'As much is what a delta shows when that winding is open. '}More is what no motor shows: then it is a bad contact, or a slip.`,
+  'winding-sum-of-others': ({ pair, leftOut, connection }) =>
+    `${pairNames[pair]} reads as much as the other two together, or nearly. ${connection === 'delta' ? '' : `In a star the winding of ${leftOut} then has no resistance: it is shorted. `}${connection === 'star' ? '' : `In a delta the winding ${pairNames[pair]} is open. `}A slip or a loose tip can do it too.`,
+  'winding-more-than-others': ({ pair }) =>
+    `${pairNames[pair]} reads more than the other two together. No motor shows that: it is a bad contact, or a slip.`,
+  'winding-not-confirmed': () =>
+    'One set of readings convicts no part: a dirty terminal or a tip does the same. A second set decides.',
+  'winding-again-confirms': () => 'The second set says the same as the first.',
+  'winding-again-passes': () =>
+    'The second set passes. A contact has changed: a tip, a terminal or a pin. If it was a tip that slipped, type the second set above in place of the first. If it was a pin or a terminal, it can have caused the trip.',
+  'winding-again-fails': () =>
+    'The second set fails and the first did not. A contact has changed: a tip, a terminal or a pin.',
+  'winding-again-differs': () =>
+    'The second set fails too, but not in the same way. Something makes bad contact, so neither set convicts a part.',
+  'winding-again-unclear': () => 'The second set can’t be judged, so it confirms nothing.',
+  'winding-contact-possible': () =>
+    'Two sets agree, but with two leads a bad contact can still be part of both: two pairs that share a terminal read high.',
+  'winding-joint-good': ({ limitOhms }) =>
+    `The mated connector has ${inOhms(limitOhms)} or less: it is not what makes the readings differ.`,
+  'winding-joint-bad': ({ limitOhms }) =>
+    `The mated connector has more than ${inOhms(limitOhms)}. It makes the readings differ, and it gets hot: neither motor nor cable is proven bad by them.`,
+  'winding-joint-unclear': () =>
+    'The reading across the mated connector does not tell: with two leads their own contacts are in it.',
   'winding-phases-star': ({ ohms }) => `Joined in star, the windings have ${eachPhase(ohms)}.`,
   'winding-phases-delta': ({ ohms }) => `Joined in delta, the windings have ${eachPair(ohms)}.`,
   'winding-suspect-star': ({ name, side }) => `Suspect, if joined in star: ${suspect(name, side)}.`,
@@ -82,7 +102,8 @@ export const windingFindings: FindingSentences<WindingFinding> = {
     `The figures do not tell whether the mean fits the nameplate or earlier value within ${percent(tolerancePercent)}.`,
   'winding-passed': () =>
     'No open winding and no large difference. A few shorted turns can hide in this: only a specialist test of the winding finds them.',
-  'winding-failed': () => 'The fault is in the winding, or in the cable if you measured through it.',
+  'winding-failed': () =>
+    'If you measured at the motor connector, the fault is in the motor. Through the cable, it can be in the cable or the connector as well.',
 };
 
 /** ": it is at least 14 % higher", if the figures show it. */
@@ -102,11 +123,18 @@ export const windingSteps: StepSentences<Step<WindingStepCode>> = {
   'read-leads-together': () =>
     'Hold the two tips together and type what the meter shows, or zero the meter so, or use four leads. Then take the three readings again.',
   'repeat-pair': () => 'Clean the terminals, press the tips on firmly, and repeat this pair before you believe it.',
+  'read-pairs-again': () =>
+    'Take the leads off, clean the terminals, put the leads on again and take all three readings once more. Type them as the second set.',
+  'find-contact': () =>
+    'Find the contact that changes: look at pins, crimps and terminals, and move each lead while you watch the reading. Mend it, then take three readings again.',
+  'mend-joint': () =>
+    'Part the connector, look at both halves for brown or pushed-back pins, clean or replace them, and measure again.',
   'note-temperatures': () =>
     'Read the temperature of the winding, from its sensor or at the housing once both have settled for hours. Note the temperature that the other value was given for.',
   'compare-at-motor': () =>
     'Measure at the motor connector, with four leads and a motor that has settled to the temperature of the room, and compare once more. A sound motor of the same model decides.',
-  'measure-at-motor': () => 'Measure the same three pairs at the motor connector, so that the cable is out of it.',
+  'measure-at-motor': () =>
+    'Measure the same three pairs at the motor connector, so that the cable is out of it. If the motor passes there, measure across the mated connector, and each core end to end: that separates joint and cable.',
   'ask-for-surge-test': () =>
     'Compare with a sound motor of the same model, or have the winding tested with surges by a repair shop.',
 };

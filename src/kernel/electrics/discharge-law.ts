@@ -8,6 +8,14 @@ export function voltageAfter(start: number, seconds: number, timeConstant: numbe
   return start * Math.exp(-seconds / timeConstant);
 }
 
+/**
+ * Two equal capacitors in series, one of them without its resistor: that half keeps its charge, so the bus falls to half
+ * of `start` and stands. `timeConstant` is that of the half with its resistor, in s.
+ */
+export function voltageHalfOpen(start: number, seconds: number, timeConstant: number): number {
+  return start / 2 + voltageAfter(start / 2, seconds, timeConstant);
+}
+
 /** Seconds from `start` down to `end` volts; 0 if it is already there, Infinity if `end` is 0. */
 export function secondsUntil(start: number, end: number, timeConstant: number): number {
   return start <= end ? 0 : timeConstant * Math.log(start / end);

@@ -22,6 +22,8 @@ export const limitUnits = [
   'mm',
   'MΩ·kft',
   'Ω·m',
+  'Ω/km',
+  'mm²',
 ] as const;
 
 type Unit = (typeof limitUnits)[number];
@@ -75,6 +77,8 @@ export function formatFigure(value: number, unit: Unit): string {
     case 'characters':
     case 'entries':
     case 'MΩ·kft':
+    case 'Ω/km':
+    case 'mm²':
       return `${numeral(value)}\u00a0${unit}`;
     case 'years':
       return value === 1 ? '1\u00a0year' : `${numeral(value)}\u00a0years`;

@@ -4,7 +4,7 @@ import type { Action, Joint, PlainAct } from '../case/action.ts';
 import type { Machine } from '../case/machine.ts';
 import type { AxisState } from '../simulator/axis-state.ts';
 import { actionText, actTexts, joinText } from '../words/acts.ts';
-import { isOn, joints } from './joints.ts';
+import { isOn, jointsOf } from './joints.ts';
 
 interface Props {
   machine: Machine;
@@ -29,6 +29,9 @@ export function ActPanel({ machine, state, onAct }: Props) {
     ['Axis and trials', [state.axisSupported ? 'take-support-away' : 'support', 'reset', 'enable', 'run']],
     ['Look and feel', ['look', 'mechanics', 'thermometer', 'wait-room-temperature', 'dry-connector']],
   ];
+  if (machine.axis.parameters.idleCores.length > 0) {
+    groups.push(['Motor cable', ['idle-cores-to-pe', state.bent ? 'let-cable-go' : 'bend-cable']]);
+  }
   return (
     <section class="practice-acts" aria-labelledby="acts">
       <h2 id="acts" tabIndex={-1}>
@@ -50,7 +53,7 @@ export function ActPanel({ machine, state, onAct }: Props) {
       <details class="more" open={wide}>
         <summary>Leads and connectors</summary>
         <div class="act-buttons">
-          {joints.map((joint: Joint) => {
+          {jointsOf(machine.axis.parameters).map((joint: Joint) => {
             const on = !isOn(state, joint);
             return (
               <button key={joint} type="button" class="plain" onClick={() => onAct({ act: 'join', joint, on })}>

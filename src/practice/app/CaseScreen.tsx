@@ -2,6 +2,7 @@ import type { ComponentType } from 'preact';
 import { useEffect, useRef, useState } from 'preact/hooks';
 import { symptomTexts } from '../../visit/steps/symptom/question.ts';
 import type { CaseKey } from '../case/case-code.ts';
+import { isInField } from '../case/draw-machine.ts';
 import { axisName, practiceStory } from '../words/case.ts';
 import { ActList } from './ActList.tsx';
 import { ActPanel } from './ActPanel.tsx';
@@ -51,7 +52,12 @@ export function CaseScreen({ caseKey, code, articles }: Props) {
       <h1 tabIndex={-1} ref={heading}>
         Case <span class="case-code">{code}</span>
       </h1>
-      {practiceStory(name, axis.parameters.gravityLoaded, symptomTexts[axis.moment].label).map((text) => (
+      {practiceStory(
+        name,
+        axis.parameters.gravityLoaded,
+        symptomTexts[axis.moment].label,
+        isInField(caseKey.fault),
+      ).map((text) => (
         <p key={text}>{text}</p>
       ))}
       <div class="practice-work">

@@ -1,6 +1,6 @@
 import { useState } from 'preact/hooks';
 import type { Part } from '../../kernel/vocabulary.ts';
-import { partNames } from '../../visit/words/decision.ts';
+import { partNames } from '../../visit/words/parts.ts';
 import { type Conclusion, parts } from '../case/conclusion.ts';
 import { conclusionTexts } from '../words/case.ts';
 

@@ -1,6 +1,8 @@
 import { capital } from '../../kernel/words/sentences.ts';
 import { questions } from '../../visit/steps/questions.ts';
-import { openTexts, partNames, proofTexts } from '../../visit/words/decision.ts';
+import { proofTexts, suspicionTexts } from '../../visit/words/evidence.ts';
+import { openTexts } from '../../visit/words/open-items.ts';
+import { partNames } from '../../visit/words/parts.ts';
 import type { Feedback, WayStep } from '../case/feedback.ts';
 import { feedbackTexts, settledTexts } from '../words/feedback.ts';
 import { ArticleLink } from './ArticleLink.tsx';
@@ -29,6 +31,13 @@ export function SoundWay({ feedback: { way, line, decision }, articles }: Props)
           proofs.map((proof) => (
             <li key={part + proof} data-severity="fail">
               {capital(partNames[part])}: {proofTexts[proof]}
+            </li>
+          )),
+        )}
+        {decision.suspect.flatMap(({ part, reasons }) =>
+          reasons.map((reason) => (
+            <li key={part + reason} data-severity="undecided">
+              {capital(partNames[part])}: {suspicionTexts[reason]}
             </li>
           )),
         )}

@@ -1,4 +1,5 @@
 import { useState } from 'preact/hooks';
+import type { Level } from '../case/case-code.ts';
 import { startTexts } from '../words/case.ts';
 import { keptCase } from './kept-case.ts';
 
@@ -8,9 +9,9 @@ export function StartPanel() {
   const [error, setError] = useState('');
   const kept = keptCase();
 
-  const draw = async () => {
+  const draw = async (level: Level) => {
     const { newCaseCode } = await import('../case/case-code.ts');
-    location.hash = newCaseCode();
+    location.hash = newCaseCode(level);
   };
   const open = async (event: Event) => {
     event.preventDefault();
@@ -39,8 +40,17 @@ export function StartPanel() {
         ))}
       </ol>
       <p>
-        <button type="button" class="primary" onClick={draw}>
+        <button type="button" class="primary" onClick={() => draw('all')}>
           {startTexts.draw}
+        </button>
+      </p>
+      <p>{startTexts.levels}</p>
+      <p>
+        <button type="button" class="plain" onClick={() => draw('clear')}>
+          {startTexts.drawClear}
+        </button>{' '}
+        <button type="button" class="plain" onClick={() => draw('field')}>
+          {startTexts.drawField}
         </button>
       </p>
       <form onSubmit={open} noValidate>

@@ -35,6 +35,7 @@ export const unsafeArticles: Record<Unsafe, readonly string[]> = {
   'enabled-without-feedback': ['trip/feedback-faults', causes],
   'powered-with-bonds': power,
   'live-open-end': power,
+  'bus-on-low-voltage-circuit': power,
   'tried-again-untested': ['trip/what-the-drive-means', causes],
 };
 

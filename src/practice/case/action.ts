@@ -18,6 +18,9 @@ export type PlainAct =
   | 'look'
   | 'mechanics'
   | 'dry-connector'
+  | 'idle-cores-to-pe'
+  | 'bend-cable'
+  | 'let-cable-go'
   | 'thermometer'
   | 'switch-on'
   | 'reset'
@@ -25,7 +28,18 @@ export type PlainAct =
   | 'run';
 
 /** A lead or plug that can be taken off and put on again. */
-export type Joint = 'leads' | `lead-${Core}` | 'motor-plug' | 'feedback-drive' | 'feedback-device';
+export type Joint =
+  | 'leads'
+  | `lead-${Core}`
+  | 'motor-plug'
+  | 'feedback-drive'
+  | 'feedback-device'
+  | 'idle-cores'
+  | 'braking-resistor'
+  | 'dc-link'
+  | 'neighbour-leads'
+  | 'neighbour-feedback'
+  | 'filter';
 
 /** One act of a person at the practice machine, as it is stored; a list of acts reproduces the whole run. */
 export type Action =

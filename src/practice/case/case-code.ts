@@ -1,9 +1,13 @@
 import { crc32 } from '../../kernel/link/crc32.ts';
-import { faultIds } from '../simulator/faulted-axis.ts';
-import { type Random, seeded } from '../simulator/random.ts';
+import { allFaultIds, faultIds } from '../simulator/faulted-axis.ts';
+import { singleFaults } from '../simulator/faults.ts';
+import { oneOf, type Random, seeded } from '../simulator/random.ts';
+import { drawCause } from '../world/field-mix.ts';
+import { inField } from './draw-machine.ts';
 
 /** Determines a case completely: the same three values give the same axis, instruments and readings. */
 export interface CaseKey {
+  /** Id of a fault; with `field-` before it, on an axis of the field. */
   fault: string;
   /** 0 to 32767. */
   seed: number;
@@ -17,6 +21,16 @@ export const windingTemperatures: readonly number[] = Array.from({ length: 32 },
 );
 
 export const seeds = 2 ** 15;
+
+/** Every fault that a code can name. */
+export const caseFaults: readonly string[] = [...faultIds, ...allFaultIds.map(inField)];
+
+/** `clear`: one bad part that the usual measurements name; `all`: every fault of the tidy world; `field`: the mix. */
+export type Level = 'clear' | 'all' | 'field';
+
+const clearFaults = singleFaults
+  .filter(({ bad, hidden }) => bad.length === 1 && hidden === undefined)
+  .map(({ id }) => id);
 
 /** Digits and letters, five bits each; I, L, O and U are left out because they are misread. */
 const alphabet = '0123456789ABCDEFGHJKMNPQRSTVWXYZ';
@@ -52,24 +66,29 @@ export function decodeCase(typed: string): CaseKey | undefined {
   const number = (from: number, to: number) => values.slice(from, to).reduce((sum, value) => sum * 32 + value, 0);
   const seed = number(0, 3);
   const [maskFault, maskStep] = masks(seed);
-  const fault = faultIds.find((id) => faultMark(id) === (number(3, 6) ^ maskFault));
+  const fault = caseFaults.find((id) => faultMark(id) === (number(3, 6) ^ maskFault));
   const windingCelsius = windingTemperatures[number(6, 7) ^ maskStep];
   return fault === undefined || windingCelsius === undefined ? undefined : { fault, seed, windingCelsius };
 }
 
-/** Any fault, all equally likely. */
-export function drawCase(random: Random): CaseKey {
+/** A fault of this level: all equally likely, or in the field by their weights. */
+export function drawCase(random: Random, level: Level = 'all'): CaseKey {
   const below = (count: number) => Math.floor(random() * count);
   return {
-    fault: faultIds[below(faultIds.length)] as string,
+    fault: drawFault(random, level),
     seed: below(seeds),
     windingCelsius: windingTemperatures[below(windingTemperatures.length)] as number,
   };
 }
 
+function drawFault(random: Random, level: Level): string {
+  if (level === 'field') return inField(drawCause(random).fault);
+  return oneOf(random, level === 'clear' ? clearFaults : faultIds);
+}
+
 /** The code of a case drawn at random. */
-export function newCaseCode(): string {
-  return encodeCase(drawCase(Math.random));
+export function newCaseCode(level: Level): string {
+  return encodeCase(drawCase(Math.random, level));
 }
 
 /** A typed code in its usual spelling; undefined for an invalid code. */

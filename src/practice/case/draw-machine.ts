@@ -1,8 +1,16 @@
-import { type FaultedAxis, faultedAxis } from '../simulator/faulted-axis.ts';
-import { drawInstruments } from '../simulator/instruments.ts';
+import { faultedAxis } from '../simulator/faulted-axis.ts';
+import { drawFieldInstruments, drawInstruments, type Instruments } from '../simulator/instruments.ts';
 import { drawAxis } from '../simulator/parameters.ts';
-import { between, seeded } from '../simulator/random.ts';
+import { between, type Random, seeded } from '../simulator/random.ts';
+import { drawAxisOfField } from '../world/field-axis.ts';
 import { Machine } from './machine.ts';
+
+const prefix = 'field-';
+
+/** The id of a case with this fault on an axis of the field, with the instruments that people bring there. */
+export const inField = (fault: string): string => `${prefix}${fault}`;
+
+export const isInField = (fault: string): boolean => fault.startsWith(prefix);
 
 /**
  * A machine with this fault, all figures drawn from `seed`. `windingCelsius` is drawn from 5 to 80 °C if it is not given;
@@ -10,9 +18,13 @@ import { Machine } from './machine.ts';
  */
 export function drawMachine(fault: string, seed: number, windingCelsius?: number): Machine {
   const random = seeded(seed);
-  const axis: FaultedAxis = faultedAxis(fault, drawAxis(random), random);
+  const ofField = isInField(fault);
+  const axis = ofField
+    ? drawAxisOfField(fault.slice(prefix.length), random)
+    : faultedAxis(fault, drawAxis(random), random);
   const drawn = between(random, 5, 80);
   const winding = windingCelsius ?? drawn;
   const air = Math.min(winding, between(random, 10, 35));
-  return new Machine(axis, drawInstruments(random), winding, air, random);
+  const instruments: (random: Random) => Instruments = ofField ? drawFieldInstruments : drawInstruments;
+  return new Machine(axis, instruments(random), winding, air, random);
 }

@@ -1,8 +1,8 @@
 import type { Assessment } from '../../kernel/assessment/assessment.ts';
 import type { Part } from '../../kernel/vocabulary.ts';
 import type { Decision } from '../../visit/guide/decision.ts';
-import type { Proof } from '../../visit/guide/evidence.ts';
 import { nextStep } from '../../visit/guide/next-step.ts';
+import type { Proof } from '../../visit/guide/proofs.ts';
 import type { StepId } from '../../visit/steps/ids.ts';
 import type { MeasurementAnswer } from '../../visit/steps/measurements/question.ts';
 import type { Answered, Answers, VisitAnswers } from '../../visit/steps/questions.ts';

@@ -1,14 +1,14 @@
 import { limitValue } from '../../kernel/limits.ts';
 import { type AxisState, asFound } from '../simulator/axis-state.ts';
-import { axisFalls } from '../simulator/brake.ts';
+import { anyCanFall, axisFalls } from '../simulator/brake.ts';
 import { afterWaiting, switchedOn } from '../simulator/discharge.ts';
 import type { FaultedAxis } from '../simulator/faulted-axis.ts';
 import type { Instruments } from '../simulator/instruments.ts';
 import { type HookUp, type Measurement, type Mode, measure } from '../simulator/measure.ts';
 import { between, type Random } from '../simulator/random.ts';
-import { type Reach, tripsNow } from '../simulator/trip.ts';
+import { type Reach, type Trip, tripOf } from '../simulator/trip.ts';
 import { readingFails } from './reading-fails.ts';
-import { type Setting, withSetting } from './setting.ts';
+import { heldFor, type Setting, withSetting } from './setting.ts';
 import {
   drivePhase,
   type Situation,
@@ -37,6 +37,8 @@ export class Machine implements Situation {
   windingCharged = false;
   /** The trip has not been reset: the drive does not enable. */
   tripped = true;
+  /** What stopped the drive at the last try; undefined if it ran. */
+  lastTrip: Trip | undefined;
   /** An insulation tester has damaged the drive; that is not part of the fault. */
   hurtDrive = false;
   readonly axis: FaultedAxis;
@@ -44,6 +46,8 @@ export class Machine implements Situation {
   readonly random: Random;
   private readonly failingHookUps = new Set<string>();
   private tripsUnchanged = 0;
+  /** A reading in time has left a charge on the bus: later readings take their time too, so that it can go. */
+  private busCharged = false;
 
   constructor(axis: FaultedAxis, instruments: Instruments, windingCelsius: number, airCelsius: number, random: Random) {
     this.axis = axis;
@@ -93,7 +97,12 @@ export class Machine implements Situation {
     const instruments = withSetting(this.instruments, mode, setting);
     const shown = measure(this.axis, this.state, instruments, mode, leads, this.random, {
       zeroed: setting.zeroed === true,
+      ...heldFor(setting, this.busCharged),
     });
+    if (shown.bus) {
+      this.busCharged = true;
+      this.state = { ...this.state, ...shown.bus };
+    }
     this.note(unsafeToMeasure(this, mode, leads, shown.voltsPresent, instruments.insulation.volts));
     if (mode !== 'volts') this.tripsUnchanged = 0;
     this.remember(mode, leads, shown, setting);
@@ -101,9 +110,16 @@ export class Machine implements Situation {
     return shown;
   }
 
-  /** Takes the lock off, switches on and does what `reach` says; true if the drive trips. */
-  retry(reach: Reach): boolean {
+  /**
+   * Takes the lock off, switches on and does what `reach` says; true if the drive trips. `oneMore`: another try of one trial,
+   * whose number was decided before it.
+   */
+  retry(reach: Reach, oneMore = false): boolean {
     this.lockedOut = false;
+    if (oneMore) {
+      this.switchOff();
+      this.tripsUnchanged = 0;
+    }
     return this.power(reach);
   }
 
@@ -113,7 +129,9 @@ export class Machine implements Situation {
     this.state = switchedOn(this.axis, { ...this.state, enabled: reach !== 'power' });
     this.busKnownLow = false;
     this.meterProved = false;
-    this.tripped = tripsNow(this.axis, this.state, reach, this.random);
+    this.busCharged = false;
+    this.lastTrip = tripOf(this.axis, this.state, reach, this.random);
+    this.tripped = this.lastTrip !== undefined;
     if (axisFalls(this.axis.parameters, this.state, this.tripped)) this.note(['axis-fell']);
     if (this.tripped) {
       if (this.tripsUnchanged > 0) this.note(['tried-again-untested']);
@@ -121,6 +139,16 @@ export class Machine implements Situation {
       this.state = { ...this.state, enabled: false };
     }
     return this.tripped;
+  }
+
+  /** Whether an axis can fall whose brake opens with the enable of this drive. */
+  get canFall(): boolean {
+    return anyCanFall(this.axis.parameters);
+  }
+
+  /** What a thermometer shows of the winding, in °C. */
+  get shownCelsius(): number {
+    return this.state.windingCelsius + this.instruments.thermometerKelvin;
   }
 
   support(supported = true): void {

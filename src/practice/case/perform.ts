@@ -56,8 +56,15 @@ function plain(machine: Machine, act: PlainAct): Result {
     case 'dry-connector':
       machine.dryConnectors();
       return done;
+    case 'idle-cores-to-pe':
+      machine.change((state) => ({ ...state, idleCores: 'to-pe' }));
+      return done;
+    case 'bend-cable':
+    case 'let-cable-go':
+      machine.change((state) => ({ ...state, bent: act === 'bend-cable' }));
+      return done;
     case 'thermometer':
-      return { code: 'temperature', celsius: Math.round(machine.state.windingCelsius) };
+      return { code: 'temperature', celsius: Math.round(machine.shownCelsius) };
     case 'switch-on':
     case 'reset':
       return power(machine, 'power');
@@ -108,6 +115,18 @@ function joined(state: AxisState, joint: Joint, on: boolean): AxisState {
       return { ...state, feedbackAtDrive: on };
     case 'feedback-device':
       return { ...state, feedbackAtDevice: on };
+    case 'idle-cores':
+      return { ...state, idleCores: on ? 'connected' : 'free' };
+    case 'braking-resistor':
+      return { ...state, brakingResistor: on };
+    case 'dc-link':
+      return { ...state, dcLink: on };
+    case 'neighbour-leads':
+      return { ...state, neighbourLeads: on };
+    case 'neighbour-feedback':
+      return { ...state, neighbourFeedback: on };
+    case 'filter':
+      return { ...state, filter: on };
     default:
       return { ...state, driveEnd: { ...driveEnd, [joint.slice('lead-'.length) as Core]: on } };
   }

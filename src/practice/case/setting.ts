@@ -9,8 +9,19 @@ export interface Setting {
   testVolts?: number;
   /** The leads were shorted first and their resistance is subtracted. */
   zeroed?: boolean;
+  /** Seconds since the tips touched, of a multimeter reading taken before it stands still; absent: it stands still. */
+  heldSeconds?: number;
   /** The leads stay on after an insulation test until the tester has discharged the winding. */
   discharge?: boolean;
+}
+
+/** A reading at a bus that a meter has charged stands still after this time, in seconds. */
+const stillSeconds = 300;
+
+/** How long the tips are held, if time matters: as set, or until the charge of an earlier reading has gone. */
+export function heldFor({ heldSeconds }: Setting, busCharged: boolean): { heldSeconds?: number } {
+  if (heldSeconds !== undefined) return { heldSeconds };
+  return busCharged ? { heldSeconds: stillSeconds } : {};
 }
 
 /** The instruments with only this range, and with this test voltage. */

@@ -1,6 +1,7 @@
 import { type Phase, phases } from '../../kernel/electrics/phases.ts';
 import { limitRange, limitValue } from '../../kernel/limits.ts';
-import type { AxisState } from '../simulator/axis-state.ts';
+import { type AxisState, idleCores } from '../simulator/axis-state.ts';
+import { anyCanFall } from '../simulator/brake.ts';
 import type { FaultedAxis } from '../simulator/faulted-axis.ts';
 import type { HookUp, Mode } from '../simulator/measure.ts';
 import type { Reach } from '../simulator/trip.ts';
@@ -26,6 +27,7 @@ export type Unsafe =
   | 'enabled-without-feedback'
   | 'powered-with-bonds'
   | 'live-open-end'
+  | 'bus-on-low-voltage-circuit'
   | 'tried-again-untested';
 
 /** Everything that decides whether the next act is safe. */
@@ -85,14 +87,22 @@ export function unsafeToPower({ axis, state, failed }: Situation, reach: Reach):
   const feedback = state.feedbackAtDrive && state.feedbackAtDevice;
   const rules: [Unsafe, boolean][] = [
     ['damaged-drive-powered', axis.seen.drive !== 'nothing'],
-    ['enabled-without-support', enabled && axis.parameters.gravityLoaded && !state.axisSupported],
+    ['enabled-without-support', enabled && anyCanFall(axis.parameters) && !state.axisSupported],
     ['powered-after-failure', enabled && on.length > 0 && failed],
     ['powered-without-pe', on.length > 0 && !state.driveEnd.PE],
     ['enabled-without-feedback', enabled && plugged.length > 0 && !feedback],
     ['powered-with-bonds', state.jumpers.length > 0],
+    ['bus-on-low-voltage-circuit', enabled && on.length > 0 && reachesIdleCore(axis, state)],
     ['live-open-end', enabled && on.length > 0 && plugged.length < phases.length],
   ];
   return rules.filter(([, holds]) => holds).map(([code]) => code);
+}
+
+/** Whether a phase of cable or motor is shorted to a core that belongs to brake or sensor, and is not on the protective bar. */
+function reachesIdleCore({ leaks }: FaultedAxis, { idleCores: ends }: AxisState): boolean {
+  const idle = (node: string) => idleCores.some((core) => node.endsWith(`.${core}`));
+  const phase = (node: string) => phases.some((one) => node.endsWith(`.${one}`));
+  return ends !== 'to-pe' && leaks.some(({ a, b }) => (phase(a) && idle(b)) || (idle(a) && phase(b)));
 }
 
 /** The phase of the drive that a tester's voltage reaches with these leads, or undefined. */
@@ -111,9 +121,9 @@ function reached(state: AxisState, node: string): Phase | undefined {
 }
 
 function withoutSupport({ axis, state }: Situation): Unsafe[] {
-  return axis.parameters.gravityLoaded && !state.axisSupported ? ['touched-without-support'] : [];
+  return anyCanFall(axis.parameters) && !state.axisSupported ? ['touched-without-support'] : [];
 }
 
 function busIsHigh({ state }: Situation): boolean {
-  return state.busVolts >= limitValue('touch-voltage');
+  return Math.abs(state.busVolts) >= limitValue('touch-voltage');
 }

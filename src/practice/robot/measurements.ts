@@ -1,15 +1,20 @@
-import { assessBridge } from '../../calculators/bridge/rule/assess.ts';
+import { assessBridge, type BridgeInput } from '../../calculators/bridge/rule/assess.ts';
+import type { RailFinding } from '../../calculators/bridge/rule/rail-findings.ts';
+import { worstPosition } from '../../calculators/bridge/rule/second-readings.ts';
+import { partsOfPosition } from '../../calculators/bridge/rule/switch-position.ts';
 import { assessInsulation } from '../../calculators/insulation/rule/assess.ts';
 import { assessIsolation } from '../../calculators/isolation/rule/assess.ts';
 import type { IsolationInput } from '../../calculators/isolation/rule/input.ts';
-import { assessWinding } from '../../calculators/winding/rule/assess.ts';
-import type { Assessment } from '../../kernel/assessment/assessment.ts';
-import { type Phases, phases } from '../../kernel/electrics/phases.ts';
+import { assessWinding, type WindingInput } from '../../calculators/winding/rule/assess.ts';
+import type { Assessment, Finding } from '../../kernel/assessment/assessment.ts';
+import { type Phase, type Phases, phases } from '../../kernel/electrics/phases.ts';
+import { limitValue } from '../../kernel/limits.ts';
 import { type Instrument, intervalOf } from '../../kernel/reading/interval.ts';
 import { celsius, missing, type Reading, volts } from '../../kernel/reading/reading.ts';
 import type { Machine } from '../case/machine.ts';
 import type { MeterFunction } from '../simulator/instruments.ts';
-import { bondedRow, bridgeRows, cableRow, joinedRow, motorRow, windingRow } from './measure-rows.ts';
+import { bondedRow, bridgeRows, cableRow, idleToPe, joinedRow, motorRow, readAt, windingRow } from './measure-rows.ts';
+import { sisterOf } from './sister.ts';
 
 /** A measurement of the guide in progress: it is assessed, then improved as its own next steps ask. */
 export interface Measuring<A extends Assessment> {
@@ -40,18 +45,69 @@ function onceEach(actions: Record<string, () => void>, times = 1): (codes: reado
 }
 
 export function measureBridge(machine: Machine, busVoltage: Reading): Measuring<ReturnType<typeof assessBridge>> {
+  // Braking resistor and neighbours are off the bus, so that it is the drive that is read.
+  machine.change((state) => ({ ...state, brakingResistor: false, dcLink: false }));
+  const instrument = accuracy(machine.instruments.ohms);
+  const at = (rail: 'plus' | 'minus', phase: Phase, exchanged = false) => readAt(machine, rail, phase, exchanged);
+  let more: Partial<BridgeInput> = {};
   let rows = bridgeRows(machine);
   const again = () => {
     rows = bridgeRows(machine);
   };
+  const assess = () =>
+    assessBridge({ busVoltage, motorLeads: 'off', alsoOnBus: 'nothing', ...rows, ...more, instrument });
+  const oddAgain = () => {
+    const position = worstOf(assess().findings, rows, instrument);
+    if (position === undefined) return;
+    const { rail, phase } = partsOfPosition[position];
+    more = { ...more, worstAgain: at(rail, phase) };
+  };
   return {
-    assess: () =>
-      assessBridge({ busVoltage, motorLeads: 'off', ...rows, instrument: accuracy(machine.instruments.ohms) }),
-    improve: onceEach({ 'repeat-more-exactly': again, 'repeat-short': again }),
+    assess,
+    improve: onceEach({
+      'repeat-more-exactly': again,
+      'repeat-short': again,
+      'read-row-again': again,
+      'read-first-again': () => {
+        more = { ...more, plusAgain: at('plus', 'U'), minusAgain: at('minus', 'U') };
+      },
+      'read-odd-again': oddAgain,
+      'read-third-time': oddAgain,
+      'exchange-leads': () => {
+        more = { ...more, plusExchanged: at('plus', 'U', true), minusExchanged: at('minus', 'U', true) };
+      },
+      'compare-known-good': () => {
+        const sister = bridgeRows(sisterOf(machine));
+        more = { ...more, sister: alike(rows, sister, instrument) ? 'alike' : 'differs' };
+      },
+    }),
   };
 }
 
+type BridgeRows = ReturnType<typeof bridgeRows>;
+
+/** The position that is read once more: the lowest short, else the lowest that is odd. */
+function worstOf(findings: readonly Finding[], { dcPlus, dcMinus }: BridgeRows, instrument: Instrument) {
+  const row = (readings: Phases<Reading>) => ({ readings, again: missing, exchanged: missing });
+  return worstPosition(findings as readonly RailFinding[], {
+    rows: { plus: row(dcPlus), minus: row(dcMinus) },
+    instrument,
+  });
+}
+
+/** Whether two drives read alike at all six positions, within the tolerance between the phases of one rail. */
+function alike(one: BridgeRows, other: BridgeRows, instrument: Instrument): boolean {
+  const factor = 1 + limitValue('bridge-tolerance') / 100;
+  return (['dcPlus', 'dcMinus'] as const).every((rail) =>
+    phases.every((phase) => {
+      const [a, b] = [intervalOf(one[rail][phase], instrument), intervalOf(other[rail][phase], instrument)];
+      return a.lo <= b.hi * factor && b.lo <= a.hi * factor;
+    }),
+  );
+}
+
 export function measureInsulation(machine: Machine): Measuring<ReturnType<typeof assessInsulation>> {
+  const idleCores = idleToPe(machine);
   let row = joinedRow(machine);
   const again = () => {
     row = joinedRow(machine);
@@ -66,8 +122,7 @@ export function measureInsulation(machine: Machine): Measuring<ReturnType<typeof
       return assessInsulation({
         occasion: 'after-trip',
         readings,
-        // The simulated cable has three cores, PE and screen.
-        idleCores: 'none',
+        idleCores,
         pe,
         testVoltage: volts(machine.instruments.insulation.volts, 1),
         ratedVoltage: volts(400, 1),
@@ -88,6 +143,7 @@ export function measureIsolation(
   machine: Machine,
   suspectedAnyway: boolean,
 ): Measuring<ReturnType<typeof assessIsolation>> {
+  const idleCores = idleToPe(machine);
   let rows: Pick<IsolationInput, 'joined' | 'cable' | 'bonded' | 'motor'> = { joined: joinedRow(machine) };
   let cableEndsChecked = false;
   let more: Pick<IsolationInput, 'peAgain' | 'moreOfCable' | 'moreOfMotor'> = {};
@@ -108,7 +164,9 @@ export function measureIsolation(
       assessIsolation({
         ...rows,
         ...more,
-        idleCores: 'none',
+        idleCores,
+        cableMetres: metres(machine.axis.parameters.cableMetres),
+        cableTemperature: celsius(Math.round(machine.state.airCelsius), 1),
         cableEndsChecked,
         suspectedAnyway,
         testVoltage: volts(machine.instruments.insulation.volts, 1),
@@ -142,6 +200,17 @@ export function measureIsolation(
         machine.dryConnectors();
         more = { ...more, moreOfCable: { again: lowest([bondedRow(machine), cableRow(machine)]), dried: 'yes' } };
       },
+      'compare-cable': () => {
+        const sister = sisterOf(machine);
+        idleToPe(sister);
+        more = { ...more, moreOfCable: { ...more.moreOfCable, sister: lowest([cableRow(sister)]) } };
+      },
+      'compare-motor': () => {
+        // Compared at one temperature, that of the room: no conversion then stands between the two.
+        atRoomTemperature();
+        const sister = lowest([motorRow(sisterOf(machine))]);
+        more = { ...more, moreOfMotor: { again: lowest([motorRow(machine)]), dried: 'yes', sister } };
+      },
       'read-motor-again': () => {
         machine.dryConnectors();
         more = { ...more, moreOfMotor: { again: lowest([motorRow(machine)]), dried: 'yes' } };
@@ -155,6 +224,8 @@ export function measureIsolation(
 }
 
 /** The lowest phase of these rows; a bound counts by its bound. */
+const metres = (value: number): Reading => ({ kind: 'value', value, unit: 'm' });
+
 function lowest(rows: readonly Phases<Reading>[]): Reading {
   const all = rows.flatMap((row) => phases.map((phase) => row[phase]));
   const most = (reading: Reading) => intervalOf(reading).hi;
@@ -167,6 +238,7 @@ export function measureWinding(
 ): Measuring<ReturnType<typeof assessWinding>> {
   let mode: 'ohms' | 'milliohms' = 'ohms';
   let readings = windingRow(machine, at, mode);
+  let more: Pick<WindingInput, 'again'> = {};
   const withFourLeads = () => {
     mode = 'milliohms';
     readings = windingRow(machine, at, mode);
@@ -175,9 +247,18 @@ export function measureWinding(
     assess: () =>
       assessWinding({
         readings,
+        ...more,
         instrument: accuracy(machine.instruments[mode]),
         leads: mode === 'milliohms' ? 'four' : 'zeroed',
       }),
-    improve: onceEach({ 'use-milliohm-meter': withFourLeads, 'use-four-leads': withFourLeads }),
+    improve: onceEach({
+      'use-milliohm-meter': withFourLeads,
+      'use-four-leads': withFourLeads,
+      'read-pairs-again': () => {
+        // Two sets count only with the same instrument, and four leads leave the tips out.
+        if (mode === 'ohms') withFourLeads();
+        more = { again: windingRow(machine, at, mode) };
+      },
+    }),
   };
 }

@@ -1,8 +1,10 @@
+import { missing } from '../../kernel/reading/reading.ts';
+import { triesNeeded } from '../../visit/guide/tries.ts';
 import type { LockoutAnswer } from '../../visit/steps/lockout/question.ts';
 import type { Answers, AskedStepId } from '../../visit/steps/questions.ts';
 import type { RetryAnswer } from '../../visit/steps/retry.ts';
 import type { Machine } from '../case/machine.ts';
-import { asFound, leadsOff } from '../simulator/axis-state.ts';
+import { leadsOff, reconnected } from '../simulator/axis-state.ts';
 import type { Reach } from '../simulator/trip.ts';
 import { busDead, provenDead } from './prove-dead.ts';
 
@@ -16,10 +18,35 @@ const lockOut = (machine: Machine): LockoutAnswer => ({
   ...provenDead(machine),
 });
 
-const retry = (machine: Machine, reach: Reach): RetryAnswer => ({
-  powerAllowed: true,
-  result: machine.retry(reach) ? 'trips' : 'no-trip',
-});
+/**
+ * Tries as often as the guide needs, and counts. With the motor on the drive it stops at the first trip: another one would
+ * only hurt. `stage`: when the message comes, if it comes.
+ */
+function retry(machine: Machine, reach: Reach, stopAtTrip = false): RetryAnswer {
+  const { came, of } = told(machine);
+  const needed = triesNeeded(came, of) ?? 1;
+  let tries = 0;
+  let trips = 0;
+  do {
+    tries += 1;
+    trips += machine.retry(reach, tries > 1) ? 1 : 0;
+  } while (tries < needed && !(stopAtTrip && trips > 0));
+  const result = trips > 0 ? 'trips' : 'no-trip';
+  return { powerAllowed: true, result, tries, trips, ...(trips > 0 && { stage: stageOf(machine, reach) }) };
+}
+
+/** With the control off a trip comes at power-on; else where the fault shows first. */
+function stageOf({ axis }: Machine, reach: Reach): NonNullable<RetryAnswer['stage']> {
+  if (reach === 'power' || axis.moment === 'control-off') return 'at-power';
+  return reach === 'enable' || axis.moment === 'on-enable' ? 'at-enable' : 'moving';
+}
+
+/** How often it came, as the operator tells it: out of five starts, and at least once, since it did trip. */
+function told({ axis }: Machine): { came: number; of: number } {
+  const of = 5;
+  const most = Math.max(...axis.trips.map(({ every }) => every));
+  return { came: Math.max(1, Math.round(most * of)), of };
+}
 
 function supported(machine: Machine) {
   machine.support();
@@ -29,7 +56,12 @@ function supported(machine: Machine) {
 /** What the robot does at each step, and the answer that it gives. */
 export const plainAnswers: { [Id in AskedStepId]: (machine: Machine) => Answers[Id] } = {
   'find-drive': () => ({ observation: 'looked', axesOnDrive: 3, indicatedAxis: 2 }),
-  symptom: ({ axis }) => ({ when: axis.moment, gravityLoaded: axis.parameters.gravityLoaded ? 'yes' : 'no' }),
+  symptom: (machine) => ({
+    when: machine.axis.moment,
+    gravityLoaded: machine.canFall ? 'yes' : 'no',
+    ...told(machine),
+    changed: 'nothing',
+  }),
   'lockout-1': lockOut,
   'lockout-2': lockOut,
   'lockout-3': lockOut,
@@ -65,16 +97,37 @@ export const plainAnswers: { [Id in AskedStepId]: (machine: Machine) => Answers[
   'support-axis': supported,
   'support-again': supported,
   'retry-leads-off': (machine) => retry(machine, 'enable'),
+  // The drive of the simulator has one axis, and neither braking resistor nor neighbours.
+  'strip-drive': (machine) => {
+    machine.change((state) => ({
+      ...state,
+      driveEnd: { ...state.driveEnd, U: false, V: false, W: false },
+      feedbackAtDrive: machine.axis.moment !== 'control-off',
+    }));
+    return { state: 'all-off' };
+  },
+  'retry-stripped': (machine) => retry(machine, machine.axis.moment === 'control-off' ? 'power' : 'enable'),
+  braking: (machine) => {
+    machine.handsOn();
+    return { fitted: 'none', plate: missing, ohms: missing, toPe: missing, toBus: missing, again: false };
+  },
+  // A fault of the simulated cable shows at rest too, and the insulation test finds it.
+  'bend-test': (machine) => {
+    machine.handsOn();
+    return { result: 'steady', again: true };
+  },
+  // The simulated cable has U, V, W, PE and its screen.
+  'idle-cores': (machine) => {
+    machine.handsOn();
+    return { cores: 'none', lowest: missing };
+  },
   'connect-pe': (machine) => {
     machine.change((state) => ({ ...state, driveEnd: { ...state.driveEnd, PE: true } }));
     return done;
   },
   reconnect: (machine) => {
-    machine.change((state) => {
-      const { driveEnd, motorEnd, feedbackAtDrive, feedbackAtDevice, jumpers } = asFound(0, 0);
-      return { ...state, driveEnd, motorEnd, feedbackAtDrive, feedbackAtDevice, jumpers };
-    });
+    machine.change(reconnected);
     return done;
   },
-  'retry-all': (machine) => retry(machine, 'all'),
+  'retry-all': (machine) => retry(machine, 'all', true),
 };

@@ -3,6 +3,7 @@ import type { Symptom } from '../../kernel/vocabulary.ts';
 import { dead, hidingFromMultimeter, noFault, phasePairs } from './fault-figures.ts';
 import type { Fault } from './fault-types.ts';
 
+const cause = 'cable-insulation' as const;
 const ofCable: Symptom[] = ['on-enable', 'on-acceleration', 'position-or-cable'];
 
 const coreToGround: Fault[] = phases.flatMap((phase): Fault[] =>
@@ -13,7 +14,13 @@ const coreToGround: Fault[] = phases.flatMap((phase): Fault[] =>
       ['screen', 'cable.screen', 'its screen'],
     ] as const
   ).flatMap(([id, node, name]): Fault[] => {
-    const of = { ...noFault, bad: ['motor-cable'] as Fault['bad'], circuit: 'motor-cable' as const, moments: ofCable };
+    const of = {
+      ...noFault,
+      cause,
+      bad: ['motor-cable'] as Fault['bad'],
+      circuit: 'motor-cable' as const,
+      moments: ofCable,
+    };
     const between = { a: `cable.${phase}`, b: node };
     return [
       {
@@ -34,7 +41,7 @@ const coreToGround: Fault[] = phases.flatMap((phase): Fault[] =>
 );
 
 const coreToCore: Fault[] = phasePairs.flatMap(([one, other]): Fault[] => {
-  const of = { ...noFault, bad: ['motor-cable'] as Fault['bad'], circuit: 'motor-cable' as const };
+  const of = { ...noFault, cause, bad: ['motor-cable'] as Fault['bad'], circuit: 'motor-cable' as const };
   const between = { a: `cable.${one}`, b: `cable.${other}` };
   return [
     {
@@ -58,6 +65,7 @@ const brokenPe: Fault = {
   ...noFault,
   id: 'pe-broken',
   label: 'PE core of the motor cable broken',
+  cause: 'protective-conductor',
   bad: ['protective-conductor'],
   broken: ['cable.PE'],
   circuit: 'motor-cable',

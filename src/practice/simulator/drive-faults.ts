@@ -1,5 +1,5 @@
 import { phases } from '../../kernel/electrics/phases.ts';
-import { atOnce, carbon, metal, noFault, underLoad } from './fault-figures.ts';
+import { atEnable, atOnce, carbon, metal, noFault, underLoad } from './fault-figures.ts';
 import type { Fault } from './fault-types.ts';
 
 const switches = (['DC+', 'DC-'] as const).flatMap((rail) =>
@@ -12,15 +12,17 @@ const switches = (['DC+', 'DC-'] as const).flatMap((rail) =>
         ...noFault,
         id: `short-${id}`,
         label: `${name} shorted`,
+        cause: 'output-stage',
         bad: ['drive'],
         leaks: [{ ...between, ohms: metal }],
-        moments: atOnce,
+        moments: atEnable,
         seen: [{ part: 'drive', damage: 'burnt', chance: 0.2 }],
       },
       {
         ...noFault,
         id: `leaky-${id}`,
         label: `${name} leaky`,
+        cause: 'output-stage',
         bad: ['drive'],
         leaks: [{ ...between, ohms: carbon }],
         moments: underLoad,
@@ -34,6 +36,7 @@ const gateDrive: Fault[] = [
     ...noFault,
     id: 'gate-drive-at-once',
     label: 'gate drive or control of the drive, trips at once',
+    cause: 'drive-control',
     bad: ['drive'],
     moments: atOnce,
   },
@@ -41,6 +44,7 @@ const gateDrive: Fault[] = [
     ...noFault,
     id: 'gate-drive-under-load',
     label: 'gate drive or control of the drive, trips under load',
+    cause: 'drive-control',
     bad: ['drive'],
     circuit: 'motor',
     moments: ['on-acceleration', 'when-hot'],
@@ -50,9 +54,10 @@ const gateDrive: Fault[] = [
     ...noFault,
     id: 'gate-drive-now-and-then',
     label: 'gate drive or control of the drive, now and then',
+    cause: 'drive-control',
     bad: ['drive'],
     moments: ['now-and-then'],
-    repeats: 0.3,
+    every: 0.3,
     hidden: 'watch',
   },
 ];

@@ -10,9 +10,10 @@ const nuisance: Fault = {
   ...noFault,
   id: 'nuisance',
   label: 'healthy axis, one nuisance trip',
+  cause: 'interference',
   bad: [],
   moments: ['on-enable', 'on-acceleration', 'position-or-cable', 'when-hot', 'now-and-then'],
-  repeats: 0,
+  every: 0,
   hidden: 'watch',
 };
 

@@ -1,6 +1,10 @@
-import { between, oneOf, type Random } from './random.ts';
+import { field } from './field-figures.ts';
+import { between, betweenDecades, chance, oneOf, type Random } from './random.ts';
 
-/** One range: its largest reading, and the test source behind the leads, in volts and ohms. */
+/**
+ * One range: its largest reading, and the test source behind the leads, in volts and ohms. A negative voltage: minus is on
+ * the red lead.
+ */
 export interface Range {
   fullScale: number;
   sourceVolts: number;
@@ -16,6 +20,8 @@ export interface MeterFunction {
   percent: number;
   counts: number;
   displayCounts: number;
+  /** An automatic range is sought from the lowest up, or from the highest down; up if absent. */
+  ranging?: 'up' | 'down';
 }
 
 /** A person's instruments. `error`: constant error of each, as a share of its stated accuracy, −1 to 1. */
@@ -27,6 +33,8 @@ export interface Instruments {
   volts: MeterFunction;
   milliohms: MeterFunction;
   insulation: MeterFunction & { volts: number; upperLimit: number };
+  /** Constant error of the thermometer, in kelvins. */
+  thermometerKelvin: number;
 }
 
 const decade = (fullScale: number, sourceVolts: number, sourceOhms: number): Range => ({
@@ -100,5 +108,31 @@ export function drawInstruments(random: Random): Instruments {
     ...multimeter,
     milliohms: milliohmMeter,
     insulation: insulationTester(500, upperLimit, percent),
+    thermometerKelvin: 0,
+  };
+}
+
+/**
+ * The instruments that people bring: a multimeter with 0.3 to 3 V at its tips, plus or minus on red, that seeks its
+ * range from either end, and a thermometer that is a few kelvins off.
+ */
+export function drawFieldInstruments(random: Random): Instruments {
+  const tidy = drawInstruments(random);
+  const sign = chance(random, field.negativeRed) ? -1 : 1;
+  const low = betweenDecades(random, ...field.lowRangeVolts);
+  const high = Math.min(low, betweenDecades(random, ...field.highRangeVolts));
+  const ranging = chance(random, field.rangedDown) ? 'down' : 'up';
+  return {
+    ...tidy,
+    thermometerKelvin: between(random, -field.thermometerKelvin, field.thermometerKelvin),
+    ohms: {
+      ...tidy.ohms,
+      ranging,
+      // The lowest range has the most voltage; the others have less.
+      ranges: tidy.ohms.ranges.map((range, position) => ({
+        ...range,
+        sourceVolts: sign * (position === 0 ? low : high),
+      })),
+    },
   };
 }

@@ -33,6 +33,7 @@ const roundingShare = 1e-15;
 export function solveLinear({ size, width, cells }: Equations): Float64Array {
   const at = (row: number, column: number) => cells[row * width + column] as number;
   const diagonal = Array.from({ length: size }, (_, node) => Math.abs(at(node, node)));
+  const columns = new Int32Array(width);
   for (let column = 0; column < size; column += 1) {
     const pivot = pivotRow(at, column, size);
     if (pivot !== column) {
@@ -44,11 +45,16 @@ export function solveLinear({ size, width, cells }: Equations): Float64Array {
       cells.fill(0, column * width, (column + 1) * width);
       cells[column * width + column] = 1;
     }
+    // Most nodes touch few others: only what is not zero in this row changes the rows below.
+    let filled = 0;
+    for (let k = column; k < width; k += 1) if (at(column, k) !== 0) columns[filled++] = k;
+    const upper = column * width;
     for (let row = column + 1; row < size; row += 1) {
+      const lower = row * width;
+      if (cells[lower + column] === 0) continue;
       const factor = at(row, column) / at(column, column);
-      if (factor === 0) continue;
-      const [lower, upper] = [row * width, column * width];
-      for (let k = column; k < width; k += 1) {
+      for (let place = 0; place < filled; place += 1) {
+        const k = columns[place] as number;
         cells[lower + k] = (cells[lower + k] as number) - factor * (cells[upper + k] as number);
       }
     }

@@ -1,32 +1,34 @@
 import { lastIn } from '../../kernel/reading/last-in.ts';
+import type { BuiltAxis } from './axis-defects.ts';
 import { axisNetwork } from './axis-network.ts';
 import type { AxisState } from './axis-state.ts';
 import { holding } from './discharge.ts';
 import { type Displayed, showCount, showOver, withError } from './display.ts';
-import type { FaultedAxis } from './faulted-axis.ts';
+import { heldOn } from './held-tips.ts';
 import type { Instruments, MeterFunction, Range } from './instruments.ts';
-import { type Element, resistor, source } from './network.ts';
-import { operatingPoint } from './operating-point.ts';
+import { type Element, resistor } from './network.ts';
 import type { Random } from './random.ts';
+import { across, type HookUp, type Mode, ranged } from './ranging.ts';
 
-/** The nodes of the two leads; red is positive. */
-export interface HookUp {
-  red: string;
-  black: string;
-}
+export type { HookUp, Mode } from './ranging.ts';
 
 export interface Measurement extends Displayed {
   /** Voltage between the points before the leads touched them: a danger, and an error in resistances. */
   voltsPresent: number;
+  /** Only of a reading in time: what the meter left on the bus. */
+  bus?: Pick<AxisState, 'busVolts' | 'lowerBusVolts'>;
 }
-
-export type Mode = 'ohms' | 'diode' | 'volts' | 'milliohms' | 'insulation';
 
 interface Options {
   /** Duration of the test voltage of an insulation tester, in seconds; the usual reading is at one minute. */
   testSeconds?: number;
   /** The leads were shorted first and their resistance is subtracted. */
   zeroed?: boolean;
+  /**
+   * Seconds since the tips touched, at which a multimeter is read: the bus capacitor charges from the meter and keeps
+   * what it has. Absent: settled, as after a very long time.
+   */
+  heldSeconds?: number;
 }
 
 /**
@@ -34,34 +36,37 @@ interface Options {
  * bus, through the drive or with one end open, the leads give the reading that they really would.
  */
 export function measure(
-  axis: FaultedAxis,
+  axis: BuiltAxis,
   state: AxisState,
   instruments: Instruments,
   mode: Mode,
   leads: HookUp,
   random: Random,
-  { testSeconds = 60, zeroed = false }: Options = {},
+  { testSeconds = 60, zeroed = false, heldSeconds }: Options = {},
 ): Measurement {
-  const network = holding(mode === 'insulation' ? axisNetwork(axis, state, testSeconds) : axisNetwork(axis, state));
-  const voltsPresent = across(network, leads);
   const meter = instruments[mode];
   const leadOhms = mode === 'milliohms' || zeroed ? 0 : instruments.leadOhms;
-  const shown =
+  const show = (network: Element[], from?: Range) =>
     mode === 'volts'
       ? showVolts(network, leads, meter, instruments.error, random)
-      : showTested(network, leads, mode, meter, leadOhms, instruments.error, random);
-  return { ...shown, voltsPresent };
-}
-
-function across(network: Element[], { red, black }: HookUp): number {
-  const volts = operatingPoint(network);
-  return volts(red) - volts(black);
+      : showTested(network, leads, mode, meter, leadOhms, instruments.error, random, from);
+  if (heldSeconds !== undefined && !state.supply && mode !== 'volts' && mode !== 'insulation') {
+    const held = heldOn(axis, state, leads, mode, meter, leadOhms, heldSeconds);
+    return { ...show(held.network, held.range), voltsPresent: held.voltsPresent, bus: held.bus };
+  }
+  const network = holding(mode === 'insulation' ? axisNetwork(axis, state, testSeconds) : axisNetwork(axis, state));
+  const voltsPresent = across(network, leads);
+  return { ...show(network), voltsPresent };
 }
 
 /** In the lowest range that can show the value, like an automatic range. */
 function showVolts(network: Element[], leads: HookUp, meter: MeterFunction, error: number, random: Random): Displayed {
+  const loaded = new Map<number, number>();
   for (const range of meter.ranges) {
-    const volts = across([...network, resistor(leads.red, leads.black, range.sourceOhms)], leads);
+    const { sourceOhms } = range;
+    // Most meters load the points alike in every range.
+    const volts = loaded.get(sourceOhms) ?? across([...network, resistor(leads.red, leads.black, sourceOhms)], leads);
+    loaded.set(sourceOhms, volts);
     if (Math.abs(volts) > range.fullScale) continue;
     return showCount(withError(volts, range, meter, error, random), range, meter, 'V');
   }
@@ -76,27 +81,11 @@ function showTested(
   leadOhms: number,
   error: number,
   random: Random,
+  from?: Range,
 ): Displayed {
   const unit = mode === 'diode' ? 'V' : 'Ω';
-  for (const range of meter.ranges) {
-    const value = tested(network, leads, range, mode);
-    if (!(value + leadOhms <= range.fullScale)) continue;
-    const count = withError(Math.max(0, value) + (mode === 'diode' ? 0 : leadOhms), range, meter, error, random);
-    return showCount(Math.max(0, count), range, meter, unit);
-  }
-  return showOver(lastIn(meter.ranges)?.fullScale ?? 0, unit);
-}
-
-/** The network with the test source of this range across the leads. */
-export function underTest(network: Element[], { red, black }: HookUp, range: Range): Element[] {
-  return [...network, source(red, black, range.sourceVolts, range.sourceOhms)];
-}
-
-/** Resistance from voltage and current of the test source; the diode test shows the voltage itself. */
-function tested(network: Element[], leads: HookUp, range: Range, mode: Mode): number {
-  const volts = across(underTest(network, leads, range), leads);
-  if (mode === 'diode') return volts;
-  const amperes = (range.sourceVolts - volts) / range.sourceOhms;
-  // A voltage from outside that stops or turns the current reads as open.
-  return amperes > 0 ? volts / amperes : Number.POSITIVE_INFINITY;
+  const { range, value } = ranged(network, leads, mode, meter, leadOhms, from);
+  if (value === Number.POSITIVE_INFINITY) return showOver(range.fullScale, unit);
+  const count = withError(Math.max(0, value) + (mode === 'diode' ? 0 : leadOhms), range, meter, error, random);
+  return showCount(Math.max(0, count), range, meter, unit);
 }

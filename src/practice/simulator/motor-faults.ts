@@ -1,10 +1,17 @@
 import { phases } from '../../kernel/electrics/phases.ts';
+import type { Cause } from '../../kernel/vocabulary.ts';
 import { dead, hidingFromMultimeter, noFault, phasePairs, underLoad } from './fault-figures.ts';
 import type { Fault } from './fault-types.ts';
 
 export const motorFaults: readonly Fault[] = [
   ...phases.flatMap((phase): Fault[] => {
-    const of = { ...noFault, bad: ['motor'] as Fault['bad'], circuit: 'motor' as const, moments: underLoad };
+    const of = {
+      ...noFault,
+      cause: 'winding-insulation' as Cause,
+      bad: ['motor'] as Fault['bad'],
+      circuit: 'motor' as const,
+      moments: underLoad,
+    };
     const between = { a: `motor.mid.${phase}`, b: 'motor.frame' };
     return [
       {
@@ -23,12 +30,14 @@ export const motorFaults: readonly Fault[] = [
       {
         ...of,
         id: `turns-${phase}-many`,
+        cause: 'winding-turns',
         label: `winding ${phase}, many turns shorted`,
         shortedShare: { [phase]: [0.4, 0.8] },
       },
       {
         ...of,
         id: `turns-${phase}-some`,
+        cause: 'winding-turns',
         label: `winding ${phase}, some turns shorted`,
         shortedShare: { [phase]: [0.09, 0.13] },
         hidden: 'surge-test',
@@ -36,6 +45,7 @@ export const motorFaults: readonly Fault[] = [
       {
         ...of,
         id: `turns-${phase}-few`,
+        cause: 'winding-turns',
         label: `winding ${phase}, a few turns shorted`,
         shortedShare: { [phase]: [0.005, 0.025] },
         hidden: 'surge-test',
@@ -43,7 +53,13 @@ export const motorFaults: readonly Fault[] = [
     ];
   }),
   ...phasePairs.flatMap(([one, other]): Fault[] => {
-    const of = { ...noFault, bad: ['motor'] as Fault['bad'], circuit: 'motor' as const, moments: underLoad };
+    const of = {
+      ...noFault,
+      cause: 'winding-insulation' as Cause,
+      bad: ['motor'] as Fault['bad'],
+      circuit: 'motor' as const,
+      moments: underLoad,
+    };
     const between = { a: `motor.mid.${one}`, b: `motor.mid.${other}` };
     return [
       {
@@ -64,6 +80,7 @@ export const motorFaults: readonly Fault[] = [
   {
     ...noFault,
     id: 'motor-wet',
+    cause: 'moisture',
     label: 'motor uniformly wet',
     bad: ['motor'],
     insulationFactor: [1e-4, 5e-4],
@@ -75,6 +92,7 @@ export const motorFaults: readonly Fault[] = [
   {
     ...noFault,
     id: 'connector-wet',
+    cause: 'moisture',
     label: 'motor connector wet while plugged',
     bad: [],
     leaks: phases.map((phase) => ({ a: `mated.${phase}`, b: 'motor.frame', ohms: [1e6, 20e6] })),

@@ -1,6 +1,6 @@
 import { diodeConductance, diodeCurrent, limitStep } from './diode-law.ts';
 import { Equations, solveLinear } from './linear-equations.ts';
-import { type Element, nodeIndex } from './network.ts';
+import { type Element, type Gap, nodeIndex, resistor } from './network.ts';
 
 /** Conductance of every node to ground in A/V, so that a floating part has a voltage: 100 TΩ, beyond any instrument. */
 const leakOfNodes = 1e-14;
@@ -27,9 +27,30 @@ interface Junction {
 
 /**
  * Voltages of a network at rest, by nodal analysis (Kirchhoff's current law at every node) with Newton's iteration for
- * the diodes. A capacitor at rest carries no current. Throws if the iteration does not converge.
+ * the diodes. A capacitor at rest carries no current. Gaps begin open; one that breaks down stays closed, so that a
+ * round ends after at most as many solutions as there are gaps. Throws if the iteration does not converge.
  */
 export function operatingPoint(elements: readonly Element[]): Voltages {
+  const broken = new Set<Gap>();
+  for (;;) {
+    const volts = withoutGaps(
+      elements.flatMap((element): Element[] => {
+        if (element.kind !== 'gap') return [element];
+        return broken.has(element) ? [resistor(element.a, element.b, element.ohms)] : [];
+      }),
+    );
+    const more = elements.filter(
+      (element): element is Gap =>
+        element.kind === 'gap' &&
+        !broken.has(element) &&
+        Math.abs(volts(element.a) - volts(element.b)) >= element.volts,
+    );
+    if (more.length === 0) return volts;
+    for (const gap of more) broken.add(gap);
+  }
+}
+
+function withoutGaps(elements: readonly Element[]): Voltages {
   const index = nodeIndex(elements);
   const position = (node: string) => index.get(node) ?? -1;
   const linear = linearPart(elements, index.size, position);

@@ -1,4 +1,5 @@
 import { type Phase, type Phases, phases } from '../../kernel/electrics/phases.ts';
+import type { IdleCore } from './axis-state.ts';
 import { between, betweenDecades, oneOf, type Random } from './random.ts';
 import { typical } from './typical.ts';
 
@@ -28,13 +29,33 @@ export interface AxisParameters {
   frameInsulationOhms: Phases<number>;
   /** The motor's insulation resistance halves for each rise by this many kelvins. */
   kelvinPerHalving: number;
+  /** Time constant of the winding's cooling at standstill; infinite in the tidy world, where it keeps its temperature. */
+  coolingSeconds: number;
   feedbackVolts: number;
   feedbackDeviceOhms: number;
   brakeOhms: number;
   gravityLoaded: boolean;
+  /** Balancing resistors, if the bus has two capacitors in series: each has then twice `busFarads`. 1 GΩ is open. */
+  balance?: { upperOhms: number; lowerOhms: number };
+  /** Capacitors and discharge resistors of the drives on the same bus. */
+  link?: { farads: number; bleedOhms: number };
+  /** The braking resistor, between DC+ and the chopper. */
+  brakingOhms?: number;
+  /** Motor of the other axis on this drive, whose brake opens with the same enable. */
+  neighbour?: { windingOhms: number; frameInsulationOhms: number; gravityLoaded: boolean };
+  /** The PE core can be thinner than the phases. At 20 °C. */
+  peOhmsPerMetre: number;
+  /** Insulation of the cable halves for each rise by this many kelvins. */
+  cableKelvinPerHalving: number;
+  /** Cores beside U, V, W and PE in the motor cable. Without them the brake has a cable of its own. */
+  idleCores: readonly IdleCore[];
+  /** The feedback runs in the motor cable and has its contacts in the motor connector. */
+  oneCable: boolean;
+  /** From each phase to PE, in an output filter or suppressor at the drive end of the cable. */
+  filterOhms?: number;
 }
 
-/** A sound axis drawn from the typical ranges. */
+/** A sound axis of the tidy world, drawn from the typical ranges: young, dry, alone, its brake in its own cable. */
 export function drawAxis(random: Random): AxisParameters {
   const motor = oneOf(random, typical.motors);
   const spread = (value: number, share: number) => value * between(random, 1 - share, 1 + share);
@@ -59,9 +80,14 @@ export function drawAxis(random: Random): AxisParameters {
     windingOhms: perPhase(() => spread(winding, typical.windingTolerance)),
     frameInsulationOhms: perPhase(() => spread(frame, typical.frameTolerance)),
     kelvinPerHalving: between(random, ...typical.kelvinPerHalving),
+    coolingSeconds: Number.POSITIVE_INFINITY,
     feedbackVolts: typical.feedbackVolts,
     feedbackDeviceOhms: typical.feedbackDeviceOhms,
     brakeOhms: typical.brakeOhms,
     gravityLoaded: random() < 0.5,
+    peOhmsPerMetre: motor.coreOhmsPerMetre,
+    cableKelvinPerHalving: Number.POSITIVE_INFINITY,
+    idleCores: [],
+    oneCable: false,
   };
 }

@@ -4,36 +4,80 @@ import type { Circuit } from './fault-types.ts';
 import type { FaultedAxis } from './faulted-axis.ts';
 import { chance, type Random } from './random.ts';
 
-/** How far a retry goes: power with the control off, enable at rest, or everything that the machine does. */
+/** How far a try goes: power with the control off, enable at rest, or everything that the machine does. */
 export type Reach = 'power' | 'enable' | 'all';
 
-const reached: Record<Reach, readonly Symptom[]> = {
-  power: ['control-off'],
-  enable: ['control-off', 'on-enable'],
-  all: ['control-off', 'on-enable', 'on-acceleration', 'position-or-cable', 'when-hot', 'now-and-then'],
-};
+/** How far the try had come when the drive tripped. */
+export type Stage = 'at-power' | 'at-enable' | 'moving';
 
-/** Whether the drive trips in a retry that goes as far as `reach`, with what is connected now. */
-export function tripsNow(axis: FaultedAxis, state: AxisState, reach: Reach, random: Random): boolean {
-  return axis.trips.some(
-    ({ circuit, moment, repeats }) =>
-      connected(circuit, state) && reached[reach].includes(moment) && chance(random, repeats),
-  );
+/** What stopped the drive: the message of the first trip, or another one. */
+export interface Trip {
+  stage: Stage;
+  message: 'same' | 'other';
 }
 
-function connected(circuit: Circuit, state: AxisState): boolean {
-  const { driveEnd, motorEnd } = state;
+const stageOf: Record<Symptom, Stage> = {
+  'control-off': 'at-power',
+  'on-enable': 'at-enable',
+  'on-acceleration': 'moving',
+  'on-braking': 'moving',
+  'position-or-cable': 'moving',
+  'when-hot': 'moving',
+  'now-and-then': 'moving',
+};
+
+const reached: Record<Reach, readonly Stage[]> = {
+  power: ['at-power'],
+  enable: ['at-power', 'at-enable'],
+  all: ['at-power', 'at-enable', 'moving'],
+};
+
+/**
+ * The trip of a try that goes as far as `reach`, with what is connected now; undefined if the drive runs. An overcurrent
+ * comes before any other message of the same stage: it takes microseconds.
+ */
+export function tripOf(axis: FaultedAxis, state: AxisState, reach: Reach, random: Random): Trip | undefined {
+  for (const stage of reached[reach]) {
+    const trips = axis.trips.some(
+      ({ circuit, moment, every }) => stageOf[moment] === stage && isConnected(circuit, state) && chance(random, every),
+    );
+    if (trips) return { stage, message: 'same' };
+    if (otherMessage(axis, state, stage)) return { stage, message: 'other' };
+  }
+  return undefined;
+}
+
+/** What a drive that misses its feedback or its motor reports, if it watches for that. */
+function otherMessage({ otherMessages }: FaultedAxis, state: AxisState, stage: Stage): boolean {
+  if (stage === 'at-power') return otherMessages.withoutFeedback && !isConnected('feedback-device', state);
+  return stage === 'at-enable' && otherMessages.withoutMotor && !isConnected('motor', state);
+}
+
+function isConnected(circuit: Circuit, state: AxisState): boolean {
+  const { driveEnd, motorEnd, feedbackAtDrive, feedbackAtDevice } = state;
   const atDrive = driveEnd.U && driveEnd.V && driveEnd.W;
+  const motor = atDrive && motorEnd.U && motorEnd.V && motorEnd.W;
   switch (circuit) {
     case 'drive':
+    case 'supply':
       return true;
     case 'motor-cable':
       return atDrive;
     case 'motor':
-      return atDrive && motorEnd.U && motorEnd.V && motorEnd.W;
+      return motor;
+    case 'position':
+      return motor && feedbackAtDrive && feedbackAtDevice;
     case 'feedback-cable':
-      return state.feedbackAtDrive;
+      return feedbackAtDrive;
     case 'feedback-device':
-      return state.feedbackAtDrive && state.feedbackAtDevice;
+      return feedbackAtDrive && feedbackAtDevice;
+    case 'idle-cores':
+      return state.idleCores === 'connected';
+    case 'braking-resistor':
+      return state.brakingResistor;
+    case 'neighbour-leads':
+      return state.neighbourLeads;
+    case 'neighbour-feedback':
+      return state.neighbourFeedback;
   }
 }

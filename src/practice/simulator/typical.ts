@@ -53,6 +53,10 @@ export const typical = {
   absorptionConductance: 1e-9,
   absorptionPower: 0.9,
   contactOhms: 2e-3,
+  /** A carbonised path conducts from here. */
+  gapVolts: 200,
+  /** From here a winding counts as hot, in °C: a defect that needs heat is there. */
+  hotCelsius: 60,
   /** Bolts of the motor's flange: the frame is grounded by the machine as well as by its PE. */
   frameBondOhms: 0.02,
   motorPeOhms: 0.01,
@@ -64,4 +68,16 @@ export const typical = {
   brakeVolts: 24,
   brakeSupplyOhms: 0.2,
   brakeInsulationOhms: 1e9,
+  /** A brake output that is off, with its suppressor. */
+  outputOffOhms: 10e3,
+  /** 0 V of the control is grounded in the drive. */
+  groundedOhms: 0.05,
+  /** Copper of 0.75 mm², class 5. */
+  idleCoreOhmsPerMetre: 26e-3,
+  /** A silicon or PTC sensor, cold, and the drive's input. */
+  sensorOhms: 600,
+  sensorInsulationOhms: 20e9,
+  sensorVolts: 3.3,
+  sensorInputOhms: 2.2e3,
+  brakingInsulationOhms: 1e9,
 };

@@ -16,6 +16,9 @@ export const actTexts: Record<PlainAct, string> = {
   look: 'Look at all parts, and seat the drive’s plugs anew last',
   mechanics: 'See whether the axis moves freely',
   'dry-connector': 'Dry the motor connector',
+  'idle-cores-to-pe': 'Join brake and sensor cores at the drive end and put them on the PE bar',
+  'bend-cable': 'Bend the moving cable and hold it',
+  'let-cable-go': 'Let the cable go',
   thermometer: 'Take the temperature of the motor',
   'switch-on': 'Switch the supply on, control off',
   reset: 'Reset the trip',
@@ -33,6 +36,12 @@ const jointTexts: Record<Joint, string> = {
   'motor-plug': 'motor connector',
   'feedback-drive': 'feedback connector at the drive',
   'feedback-device': 'feedback connector at the device',
+  'idle-cores': 'brake and sensor cores at the drive',
+  'braking-resistor': 'braking resistor at the drive',
+  'dc-link': 'DC link to the drives beside it',
+  'neighbour-leads': 'motor leads of the other axis at the drive',
+  'neighbour-feedback': 'feedback of the other axis at the drive',
+  filter: 'output filter on the motor cable',
 };
 
 export const joinText = (joint: Joint, on: boolean): string => `${on ? 'Put on' : 'Take off'}: ${jointTexts[joint]}`;

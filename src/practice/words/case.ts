@@ -9,6 +9,10 @@ export const startTexts = {
     'Decide. Then you see the truth, what was unsafe, what was not needed, and the shortest sound path.',
   ],
   draw: 'Draw a case',
+  levels:
+    'Easier: one bad part that the usual measurements name. Harder: causes as often as a technician meets them, on old motors, long cables and drives with several axes. Often no part is bad, or today’s measurements can’t tell.',
+  drawClear: 'Draw an easier case',
+  drawField: 'Draw a case as in the field',
   codeLabel: 'Code of a case',
   codeHint: 'Nine letters and digits, from your trainer or from an earlier case.',
   open: 'Open this case',
@@ -25,14 +29,16 @@ export function axisName(code: string, gravityLoaded: boolean): string {
 }
 
 /** Which machine it is, and what is known when the person arrives. */
-export function practiceStory(axis: string, gravityLoaded: boolean, operator: string): string[] {
+export function practiceStory(axis: string, gravityLoaded: boolean, operator: string, inField: boolean): string[] {
   return [
     `Marrow Bay Glassworks, line 2, axis ${axis}. Glassworks, machine and readings are invented.`,
     gravityLoaded
       ? 'The axis is vertical: only its brake holds it, and it can fall.'
       : 'The axis is horizontal: it can’t fall.',
     `The operator says when it trips: ${operator.charAt(0).toLowerCase()}${operator.slice(1)}. The controller and the drive’s own indication both name this axis. The trip stands, the supply is on, the control is off.`,
-    'Motor rated 400 V. One drive, one cable, one motor, and the feedback with its own cable.',
+    inField
+      ? 'Motor rated 400 V. What else is on this drive and in its cable you find out at the machine.'
+      : 'Motor rated 400 V. One drive, one cable, one motor, and the feedback with its own cable.',
   ];
 }
 

@@ -3,7 +3,7 @@ import { insulationFindings } from '../../calculators/insulation/words.ts';
 import { isolationFindings } from '../../calculators/isolation/words.ts';
 import { windingFindings } from '../../calculators/winding/words.ts';
 import { listed, sentenceOf } from '../../kernel/words/sentences.ts';
-import { partNames } from '../../visit/words/decision.ts';
+import { partNames } from '../../visit/words/parts.ts';
 import type { Judgement } from '../case/conclusion.ts';
 import type { Settled } from '../case/feedback.ts';
 import type { VoidPurpose } from '../case/purpose.ts';

@@ -36,6 +36,8 @@ export const unsafeTexts: Record<Unsafe, () => string> = {
   'enabled-without-feedback': () => 'Enabled the axis with its feedback unplugged. It runs away.',
   'powered-with-bonds': () => 'Gave power with bonding wires still in place.',
   'live-open-end': () => 'Enabled with an open end: the conductor carries the drive’s voltage, bare.',
+  'bus-on-low-voltage-circuit': () =>
+    'Enabled with a phase core shorted to a brake or sensor core. That circuit of extra-low voltage carried the bus voltage.',
   'tried-again-untested': () =>
     'Tripped it again with nothing changed and nothing measured. Each trip strains the drive.',
 };

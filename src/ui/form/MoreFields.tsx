@@ -1,5 +1,6 @@
 import type { ComponentChildren } from 'preact';
-import type { ReadingField } from '../../kernel/form/field.ts';
+import type { ChoiceField, ReadingField } from '../../kernel/form/field.ts';
+import { Choices } from './Choices.tsx';
 import { useOpening } from './folded-parts.ts';
 import { ReadingInput } from './ReadingInput.tsx';
 import type { FieldsState } from './use-fields.ts';
@@ -10,6 +11,7 @@ interface Props {
   summary: string;
   hint?: string;
   fields: readonly ReadingField[];
+  choices?: readonly ChoiceField[];
   form: FieldsState;
   /** One of the children holds an answer. */
   answered?: boolean;
@@ -17,14 +19,19 @@ interface Props {
 }
 
 /** Optional fields, folded away until one holds an entry: nothing that counts is hidden. */
-export function MoreFields({ name, summary, hint, fields, form, answered = false, children }: Props) {
-  const used = fields.some(({ id }) => (form.typed[id] ?? '') !== '');
+export function MoreFields({ name, summary, hint, fields, choices = [], form, answered = false, children }: Props) {
+  const used =
+    fields.some(({ id }) => (form.typed[id] ?? '') !== '') ||
+    choices.some(({ id, initial }) => (form.typed[id] ?? initial) !== initial);
   return (
     <details class="more" ref={useOpening(used || answered)}>
       <summary>{summary}</summary>
       {hint && <p class="hint">{hint}</p>}
       {fields.map((field) => (
         <ReadingInput key={field.id} name={name} field={field} form={form} />
+      ))}
+      {choices.map((field) => (
+        <Choices key={field.id} name={name} field={field} form={form} />
       ))}
       {children}
     </details>

@@ -1,8 +1,15 @@
 import type { Shown } from '../../kernel/form/verdict-words.ts';
+import type { Cause } from '../../kernel/vocabulary.ts';
 import { capital } from '../../kernel/words/sentences.ts';
 import { VerdictShape } from '../../ui/verdict/VerdictShape.tsx';
 import type { Decision } from '../guide/decision.ts';
-import { decisionAdvice, decisionHeadline, neverSwap, openTexts, partNames, proofTexts } from '../words/decision.ts';
+import { questions } from '../steps/questions.ts';
+import { causeEffort, causeTexts, decisionParts } from '../words/causes.ts';
+import { decisionAdvice, decisionHeadline, neverSwap } from '../words/decision.ts';
+import { proofTexts, suspicionTexts } from '../words/evidence.ts';
+import { openTexts } from '../words/open-items.ts';
+import { partNames } from '../words/parts.ts';
+import { FoundList } from './FoundList.tsx';
 
 const shapes: Record<Decision['kind'], Shown> = {
   replace: 'no-go',
@@ -12,9 +19,15 @@ const shapes: Record<Decision['kind'], Shown> = {
   undecided: 'undecided',
 };
 
-/** What to replace and why, what stays, and what is open. */
-export function DecisionPanel({ decision }: { decision: Decision }) {
-  const { replace, good, open } = decision;
+interface Props {
+  decision: Decision;
+  /** The families that the moment makes likely. */
+  likely: readonly Cause[];
+}
+
+/** What to replace and why, what is suspect, excluded and still possible, what stays, and what is open. */
+export function DecisionPanel({ decision, likely }: Props) {
+  const { replace, suspect, excluded, possible, good, open } = decision;
   const advice = decisionAdvice(decision);
   return (
     <section class="verdict decision" data-verdict={shapes[decision.kind]} aria-labelledby="decision">
@@ -23,41 +36,53 @@ export function DecisionPanel({ decision }: { decision: Decision }) {
         {decisionHeadline(decision)}
       </h2>
       {replace.map(({ part, proofs }) => (
-        <div key={part}>
-          <h3>{capital(partNames[part])}: why</h3>
-          <ul class="findings">
-            {proofs.map((proof) => (
-              <li key={proof} data-severity="fail">
-                {proofTexts[proof]}
-              </li>
-            ))}
-          </ul>
-        </div>
+        <FoundList
+          key={part}
+          heading={`${capital(partNames[part])}: why`}
+          severity="fail"
+          items={proofs.map((proof) => ({ key: proof, text: proofTexts[proof] }))}
+        />
       ))}
-      {good.length > 0 && (
-        <>
-          <h3>Measured and good: stays</h3>
-          <ul class="findings">
-            {good.map((part) => (
-              <li key={part} data-severity="pass">
-                {capital(partNames[part])}
-              </li>
-            ))}
-          </ul>
-        </>
-      )}
-      {open.length > 0 && (
-        <>
-          <h3>Still open, and what would decide it</h3>
-          <ul class="findings">
-            {open.map((item) => (
-              <li key={item} data-severity="undecided">
-                {openTexts[item]}
-              </li>
-            ))}
-          </ul>
-        </>
-      )}
+      <FoundList
+        heading={decisionParts.suspect}
+        severity="undecided"
+        items={suspect.flatMap(({ part, reasons }) =>
+          reasons.map((reason) => ({
+            key: part + reason,
+            text: (
+              <>
+                <b>{capital(partNames[part])}</b>: {suspicionTexts[reason]}
+              </>
+            ),
+          })),
+        )}
+      />
+      <FoundList
+        heading={decisionParts.good}
+        severity="pass"
+        items={good.map((part) => ({ key: part, text: capital(partNames[part]) }))}
+      />
+      <FoundList
+        heading={decisionParts.excluded}
+        severity="pass"
+        items={excluded
+          .filter(({ part }) => !good.includes(part))
+          .map(({ part, by }) => ({
+            key: part,
+            text: `${capital(partNames[part])}: ${by.map((id) => questions[id].title).join('; ')}`,
+          }))}
+      />
+      <FoundList
+        heading="Still open, and what would decide it"
+        severity="undecided"
+        items={open.map((item) => ({ key: item, text: openTexts[item] }))}
+      />
+      <FoundList
+        heading={decisionParts.likely}
+        severity="undecided"
+        items={possible.filter((cause) => likely.includes(cause)).map(causeItem)}
+      />
+      <Others causes={possible.filter((cause) => !likely.includes(cause))} />
       <h3>Before power goes on again</h3>
       <ul>
         {advice.map((text) => (
@@ -66,5 +91,34 @@ export function DecisionPanel({ decision }: { decision: Decision }) {
         <li>{neverSwap}</li>
       </ul>
     </section>
+  );
+}
+
+function causeItem(cause: Cause) {
+  const text = causeTexts[cause];
+  return {
+    key: cause,
+    text: (
+      <>
+        <b>{text.name}</b>: {text.tell} {causeEffort(text)}
+      </>
+    ),
+  };
+}
+
+/** Folded: the list is long, and the moment makes them unlikely. */
+function Others({ causes }: { causes: readonly Cause[] }) {
+  if (causes.length === 0) return null;
+  return (
+    <details>
+      <summary>{decisionParts.others}</summary>
+      <ul class="findings">
+        {causes.map(causeItem).map(({ key, text }) => (
+          <li key={key} data-severity="undecided">
+            {text}
+          </li>
+        ))}
+      </ul>
+    </details>
   );
 }

@@ -2,13 +2,16 @@ import { useState } from 'preact/hooks';
 import type { EvaluatedVisit } from '../evaluate.ts';
 import { isBusProof } from '../guide/dead-proofs.ts';
 import type { PathStep } from '../guide/path.ts';
+import { isPowerStep } from '../guide/power.ts';
+import { triesNeededIn } from '../guide/tries.ts';
 import type { VisitRecord } from '../record/visit-schema.ts';
 import type { Form } from '../steps/fields.ts';
 import type { StepId } from '../steps/ids.ts';
 import { problemTexts } from '../steps/problems.ts';
-import { isAsked, isMeasured, questions } from '../steps/questions.ts';
+import { isAsked, isMeasured, questions, type VisitAnswers } from '../steps/questions.ts';
 import { holdsOneStretch } from '../steps/rules.ts';
 import { symptomIn, symptomTexts } from '../steps/symptom/question.ts';
+import { triesTexts } from '../words/visit.ts';
 import { AskedStep } from './AskedStep.tsx';
 import { ConfirmStep } from './ConfirmStep.tsx';
 import { MeasuredStep } from './MeasuredStep.tsx';
@@ -89,6 +92,7 @@ export function StepBody({ id, evaluated, onTyped, onEnter, onConfirm }: Props) 
           onSettled={onEnter}
         />
       )}
+      {isPowerStep(id) && <p class="likely">{triesText(evaluated.answers)}</p>}
       {id === 'symptom' && <Likely form={form} />}
       {(id === 'find-drive' || id === 'support-axis') && <Served visit={visit} />}
       <p class="step-problem" role="status">
@@ -103,6 +107,15 @@ function missing({ id, status, problem }: PathStep, form: Form): string | undefi
   if (problem !== undefined) return problemTexts[problem];
   const begun = Object.values(form).some((value) => value !== '');
   return status === 'due' && begun && isAsked(id) ? 'Answer the questions that are still open, then go on.' : undefined;
+}
+
+/** How often a retry is needed, so that its result says something. */
+function triesText(answers: VisitAnswers): string {
+  const { came, of } = answers.symptom?.answer ?? {};
+  const needed = triesNeededIn(answers);
+  return needed === undefined || came === undefined || of === undefined
+    ? triesTexts.unknown
+    : triesTexts.needed(came, of, needed);
 }
 
 function Likely({ form }: { form: Form }) {

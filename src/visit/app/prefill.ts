@@ -6,7 +6,7 @@ import { newestBusReading } from '../guide/dead-proofs.ts';
 import { pointsAtCableOrMotor } from '../guide/evidence.ts';
 import type { VisitRecord } from '../record/visit-schema.ts';
 import { stepCalculators } from '../steps/calculators.ts';
-import { type MeasuredStepId, questions } from '../steps/questions.ts';
+import { type MeasuredStepId, questions, type VisitAnswers } from '../steps/questions.ts';
 import { prefillTexts } from '../words/visit.ts';
 
 export interface Prefill {
@@ -20,7 +20,10 @@ export interface Prefill {
 export function prefill(evaluated: EvaluatedVisit, id: MeasuredStepId): Prefill {
   const typed = stillTrue(evaluated, id);
   const offers = [...fromEarlierSteps(evaluated, id), ...fromInstrument(evaluated.visit, id, typed)];
-  const filled = offers.filter(({ value, field }) => value !== '' && (typed[field] ?? '').trim() === '');
+  const known = new Set(stepCalculators[id].fields.map((field) => field.id));
+  const filled = offers.filter(
+    ({ value, field }) => known.has(field) && value !== '' && (typed[field] ?? '').trim() === '',
+  );
   const differing = offers
     .filter(({ value, field }) => value !== '' && (typed[field] ?? '').trim() !== '')
     .filter(({ value, field, source }) => source !== undefined && typed[field] !== value);
@@ -74,12 +77,21 @@ function fromEarlierSteps(evaluated: EvaluatedVisit, id: MeasuredStepId): Offer[
       ];
     }
     case 'insulation':
-      return [{ field: 'occasion', value: 'after-trip' }];
+      return [{ field: 'occasion', value: 'after-trip' }, ...idleCores(answers)];
     case 'isolation':
-      return [...joinedStage(visit), { field: 'suspectedAnyway', value: pointsAtCableOrMotor(answers) ? 'yes' : '' }];
+      return [
+        ...joinedStage(visit),
+        ...idleCores(answers),
+        { field: 'suspectedAnyway', value: pointsAtCableOrMotor(answers) ? 'yes' : '' },
+      ];
     default:
       return [];
   }
+}
+
+/** A cable without brake and sensor cores has none to connect to PE; whether others are connected is asked each time. */
+function idleCores(answers: VisitAnswers): Offer[] {
+  return answers['idle-cores']?.answer.cores === 'none' ? [{ field: 'idleCores', value: 'none' }] : [];
 }
 
 /** The insulation step is the joined stage: the same readings at the same place. */

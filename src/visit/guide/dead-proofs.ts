@@ -4,7 +4,7 @@ import { busProblem, lockoutProblem } from '../steps/lockout/rule.ts';
 import type { StepProblem } from '../steps/problems.ts';
 import type { VisitAnswers } from '../steps/questions.ts';
 import type { PathStep } from './path.ts';
-import { leadsOnAt } from './power.ts';
+import { isPowerStep, leadsOnAt } from './power.ts';
 
 const lockouts = ['lockout-1', 'lockout-2', 'lockout-3', 'prove-again'] as const satisfies DeadProofId[];
 
@@ -47,9 +47,10 @@ export function newestBusReading(visit: VisitAnswers): BusProofId | undefined {
 export function chargedSince(visit: VisitAnswers, reading: BusProofId, before?: StepId): boolean {
   const since = seqOf(visit, reading);
   const later = (id: StepId) => id !== before && seqOf(visit, id) > since;
-  const moved = later('mechanics') && visit.mechanics?.answer.found !== 'not-checked';
+  const found = visit.mechanics?.answer.found;
+  const moved = later('mechanics') && found !== 'not-checked' && found !== 'held';
   if (moved && leadsOnAt(visit, seqOf(visit, 'mechanics'))) return true;
-  if (later('bridge')) return true;
+  if (later('bridge') || later('braking')) return true;
   const tester = (['insulation', 'isolation'] as const).some((id) => later(id) && leadsOnAt(visit, seqOf(visit, id)));
   return tester || (Object.keys(visit) as StepId[]).some((id) => later(id) && wasPowered(visit, id));
 }
@@ -75,8 +76,7 @@ function busFoundCharged(visit: VisitAnswers): boolean {
 
 /** A retry that was not done leaves the lockout in place. */
 export function wasPowered(visit: VisitAnswers, id: StepId): boolean {
-  const answer = visit[id]?.answer;
-  return answer !== undefined && 'result' in answer && answer.result !== 'not-done';
+  return isPowerStep(id) && visit[id] !== undefined && visit[id]?.answer.result !== 'not-done';
 }
 
 /** The bus reading that still holds for this step: good, from this stretch of work, and the bus was not charged since. */

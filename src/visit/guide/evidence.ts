@@ -1,20 +1,5 @@
-import type { InspectedPart, Part } from '../../kernel/vocabulary.ts';
+import type { InspectedPart } from '../../kernel/vocabulary.ts';
 import type { VisitAnswers } from '../steps/questions.ts';
-
-/** What proves a part bad. Each has one sentence in `words/decision.ts`. */
-export type Proof =
-  | 'trips-without-feedback'
-  | 'trips-without-motor'
-  | 'bridge-bad'
-  | 'drive-burnt'
-  | 'all-passed-still-trips'
-  | 'isolation-bad'
-  | 'winding-bad-at-motor'
-  | 'winding-good-without-cable'
-  | 'pe-broken'
-  | 'trip-follows-feedback-cable'
-  | 'trip-gone-without-device'
-  | 'feedback-cable-damaged';
 
 /** A burnt drive is never switched on again, not even for a trial; a wet or chafed one not before that is mended. */
 export function mayBePowered(visit: VisitAnswers): boolean {
@@ -32,54 +17,9 @@ export function looksBad(visit: VisitAnswers, part: InspectedPart): boolean {
   return (visit.inspect?.answer.seen[part] ?? 'nothing') !== 'nothing';
 }
 
-function driveProofs(visit: VisitAnswers): Proof[] {
-  const proofs: Proof[] = [];
-  if (visit.inspect?.answer.seen.drive === 'burnt') proofs.push('drive-burnt');
-  if (visit.symptom?.answer.when === 'control-off' && visit['retry-feedback-off']?.answer.result === 'trips') {
-    proofs.push('trips-without-feedback');
-  }
-  if (visit.symptom?.answer.when === 'on-enable' && visit['retry-leads-off']?.answer.result === 'trips') {
-    proofs.push('trips-without-motor');
-  }
-  if (visit.bridge?.answer.assessment.verdict === 'no-go') proofs.push('bridge-bad');
-  return proofs;
-}
-
-function motorProofs(visit: VisitAnswers): Proof[] {
-  const proofs: Proof[] = [];
-  if (visit.isolation?.answer.assessment.parts.motor === 'proven-bad') proofs.push('isolation-bad');
-  if (visit['winding-motor']?.answer.assessment.verdict === 'no-go') proofs.push('winding-bad-at-motor');
-  return proofs;
-}
-
-export function motorBad(visit: VisitAnswers): boolean {
-  return motorProofs(visit).length > 0;
-}
-
-function cableProofs(visit: VisitAnswers): Proof[] {
-  const proofs: Proof[] = [];
-  if (visit.isolation?.answer.assessment.parts.cable === 'proven-bad') proofs.push('isolation-bad');
-  const through = visit.winding?.answer.assessment.verdict;
-  if (through === 'no-go' && visit['winding-motor']?.answer.assessment.verdict === 'go') {
-    proofs.push('winding-good-without-cable');
-  }
-  return proofs;
-}
-
-/** The trip goes away with the feedback unplugged: cable or device is bad, and the second retry shows which. */
+/** The trip goes away with the feedback unplugged: cable or device is suspect, and the second retry shows which. */
 export function feedbackGone(visit: VisitAnswers): boolean {
   return visit['retry-feedback-off']?.answer.result === 'no-trip';
-}
-
-function feedbackCableProofs(visit: VisitAnswers): Proof[] {
-  const proofs: Proof[] = [];
-  const seen = visit.inspect?.answer.seen.feedbackCable;
-  // Water proves nothing: a wet cable is dried and inspected again.
-  if (seen === 'burnt' || seen === 'chafed') proofs.push('feedback-cable-damaged');
-  if (feedbackGone(visit) && visit['retry-device-end']?.answer.result === 'trips') {
-    proofs.push('trip-follows-feedback-cable');
-  }
-  return proofs;
 }
 
 /** The trip is gone with the device unplugged. That alone proves nothing: unplugging may have cured a contact. */
@@ -87,30 +27,10 @@ export function goneWithoutDevice(visit: VisitAnswers): boolean {
   return feedbackGone(visit) && visit['retry-device-end']?.answer.result === 'no-trip';
 }
 
-/** The trip is gone without the device and back with it. */
-function feedbackDeviceProofs(visit: VisitAnswers): Proof[] {
-  const back = goneWithoutDevice(visit) && visit['retry-feedback-on']?.answer.result === 'trips';
-  return back ? ['trip-gone-without-device'] : [];
-}
-
-/** The later and closer measurement counts: if the isolation finds PE sound, the insulation test had a bad contact. */
-export function peProofs(visit: VisitAnswers): Proof[] {
-  const separate = visit.isolation?.answer.assessment.parts.protectiveConductor;
-  const together = visit.insulation?.answer.assessment.findings.some(({ code }) => code === 'pe-not-short') === true;
-  return separate === 'proven-bad' || (together && separate !== 'proven-good') ? ['pe-broken'] : [];
-}
-
-/** Every part that is proven bad, with its proofs. */
-export function provenBad(visit: VisitAnswers): { part: Part; proofs: Proof[] }[] {
-  const all: { part: Part; proofs: Proof[] }[] = [
-    { part: 'drive', proofs: driveProofs(visit) },
-    { part: 'motor', proofs: motorProofs(visit) },
-    { part: 'motor-cable', proofs: cableProofs(visit) },
-    { part: 'feedback-cable', proofs: feedbackCableProofs(visit) },
-    { part: 'feedback-device', proofs: feedbackDeviceProofs(visit) },
-    { part: 'protective-conductor', proofs: peProofs(visit) },
-  ];
-  return all.filter(({ proofs }) => proofs.length > 0);
+/** Bad through the cable and good at the motor: the cable, or the joint between them. */
+export function cableOrJoint(visit: VisitAnswers): boolean {
+  const through = visit.winding?.answer.assessment.verdict;
+  return through === 'no-go' && visit['winding-motor']?.answer.assessment.verdict === 'go';
 }
 
 /** Motor or cable looks damaged. */
@@ -119,11 +39,12 @@ export function looksDamaged(visit: VisitAnswers): boolean {
 }
 
 /**
- * The symptom, visible damage, or a trip although everything passed points at cable or motor. Then a good joined reading
- * is not enough: it can't show a leak from core to core.
+ * The symptom, visible damage, a winding that is bad only through the cable, or a trip although everything passed points at
+ * cable or motor. Then a good joined reading is not enough: it can't show a leak from core to core.
  */
 export function pointsAtCableOrMotor(visit: VisitAnswers): boolean {
-  return visit.symptom?.answer.when === 'position-or-cable' || looksDamaged(visit) || tripsAsAWhole(visit);
+  const moving = visit.symptom?.answer.when === 'position-or-cable';
+  return moving || looksDamaged(visit) || cableOrJoint(visit) || tripsAsAWhole(visit);
 }
 
 /** Everything passed and is connected again, and it trips with the motor on it. */
@@ -142,9 +63,30 @@ export function isolationClears(visit: VisitAnswers, part: 'cable' | 'motor'): b
   return status === 'proven-good';
 }
 
-/** Neither proven bad nor cleared. */
+/** Neither bad nor cleared. A part that is suspect is known: it fails the point after a trip. */
 export function isolationLeavesOpen(visit: VisitAnswers, part: 'cable' | 'motor'): boolean {
   const status = visit.isolation?.answer.assessment.parts[part];
   if (status === 'not-suspect') return pointsAtCableOrMotor(visit);
   return status === 'not-tested' || status === 'undecided';
+}
+
+/**
+ * PE, by the readings of one step: the insulation reads it once, the isolation says `proven-bad` only after a second reading.
+ */
+export function peBroken(visit: VisitAnswers, step: 'insulation' | 'isolation'): boolean {
+  if (step === 'isolation') return visit.isolation?.answer.assessment.parts.protectiveConductor === 'proven-bad';
+  return visit.insulation?.answer.assessment.findings.some(({ code }) => code === 'pe-not-short') === true;
+}
+
+/** Broken by at least one reading, and no later and closer one finds it sound. */
+export function peSpeaksAgainst(visit: VisitAnswers): boolean {
+  const separate = visit.isolation?.answer.assessment.parts.protectiveConductor;
+  const bad = separate === 'proven-bad' || separate === 'suspect';
+  return bad || (peBroken(visit, 'insulation') && separate !== 'proven-good');
+}
+
+/** The insulation was measured with the winding hot, as the trip needs it. */
+export function measuredHot(visit: VisitAnswers, least: number): boolean {
+  const celsius = visit.insulation?.answer.celsius;
+  return celsius !== undefined && celsius >= least;
 }

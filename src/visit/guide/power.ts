@@ -1,12 +1,16 @@
 import type { StepId } from '../steps/ids.ts';
 import type { VisitAnswers } from '../steps/questions.ts';
-import { feedbackGone, looksBad, looksDamaged, peProofs } from './evidence.ts';
+import { brakingBad } from './braking.ts';
+import { feedbackGone, looksBad, looksDamaged, peSpeaksAgainst } from './evidence.ts';
+import { idleCoreLow, idleCoresKnown } from './idle-cores.ts';
+import { trips } from './tries.ts';
 
 export type PowerStepId =
   | 'retry-feedback-off'
   | 'retry-device-end'
   | 'retry-feedback-on'
   | 'retry-leads-off'
+  | 'retry-stripped'
   | 'retry-all';
 
 /** Steps that only prepare a step with power: if power is refused, they are not asked for either. */
@@ -14,6 +18,7 @@ const preparations: Partial<Record<StepId, PowerStepId>> = {
   'unplug-feedback': 'retry-feedback-off',
   'unplug-device-end': 'retry-device-end',
   'plug-feedback': 'retry-feedback-on',
+  'strip-drive': 'retry-stripped',
   reconnect: 'retry-all',
 };
 
@@ -22,6 +27,7 @@ const powerSteps: readonly StepId[] = [
   'retry-device-end',
   'retry-feedback-on',
   'retry-leads-off',
+  'retry-stripped',
   'retry-all',
 ] satisfies PowerStepId[];
 
@@ -40,7 +46,10 @@ export type PowerObjection =
   | 'bridge-bad'
   | 'trips-without-feedback'
   | 'trips-without-motor'
+  | 'trips-stripped'
   | 'pe-broken'
+  | 'idle-core-low'
+  | 'braking-bad'
   | 'feedback-cable-damaged'
   | 'gone-without-feedback'
   | 'motor-side'
@@ -52,21 +61,26 @@ export type PowerObjection =
  * changes the way but makes no reading better.
  */
 export function againstPower(record: VisitAnswers, step: PowerStepId): PowerObjection[] {
-  const withFeedback = step !== 'retry-feedback-off';
-  const enabled = step === 'retry-leads-off' || step === 'retry-all';
-  const result = (id: 'retry-feedback-off' | 'retry-leads-off') => record[id]?.answer.result;
+  const stripped = step === 'retry-stripped';
+  const controlOff = record.symptom?.answer.when === 'control-off';
+  const withFeedback = step !== 'retry-feedback-off' && !(stripped && controlOff);
+  const enabled = step === 'retry-leads-off' || step === 'retry-all' || (stripped && !controlOff);
+  // A trip speaks against every other step with power, but not against repeating its own, nor against taking more off.
+  const tripped = (id: PowerStepId) => step !== id && !stripped && trips(record, id);
   const rules: [PowerObjection, boolean][] = [
     ['drive-damaged', record.inspect?.answer.seen.drive !== 'nothing'],
     ['bridge-bad', record.bridge?.answer.assessment.verdict === 'no-go'],
-    // A trip speaks against every other step with power, but not against repeating its own.
-    ['trips-without-feedback', step !== 'retry-feedback-off' && result('retry-feedback-off') === 'trips'],
-    ['trips-without-motor', step !== 'retry-leads-off' && result('retry-leads-off') === 'trips'],
-    ['pe-broken', peProofs(record).length > 0],
+    ['trips-without-feedback', tripped('retry-feedback-off')],
+    ['trips-without-motor', tripped('retry-leads-off')],
+    ['trips-stripped', tripped('retry-stripped')],
+    ['pe-broken', peSpeaksAgainst(record)],
+    ['idle-core-low', idleCoreLow(record)],
+    ['braking-bad', !stripped && brakingBad(record)],
     ['feedback-cable-damaged', withFeedback && looksBad(record, 'feedbackCable')],
     ['gone-without-feedback', enabled && feedbackGone(record)],
     // The feedback device is in the motor.
     ['motor-side', (step === 'retry-all' || step === 'retry-feedback-on') && motorSideSpeaksAgainst(record)],
-    ['not-passed', step === 'retry-all' && !allPassed(record)],
+    ['not-passed', (step === 'retry-all' && !allPassed(record)) || (step === 'retry-leads-off' && !mayEnable(record))],
     ['hindered', step === 'retry-all' && hindered(record)],
   ];
   return rules.filter(([, holds]) => holds).map(([objection]) => objection);
@@ -82,11 +96,24 @@ export function motorSideSpeaksAgainst(record: VisitAnswers): boolean {
     (id) => record[id]?.answer.assessment.verdict === 'no-go',
   );
   const parts = record.isolation?.answer.assessment.parts;
-  return failed || looksDamaged(record) || parts?.cable === 'proven-bad' || parts?.motor === 'proven-bad';
+  const bad = (part: string | undefined) => part === 'proven-bad' || part === 'suspect';
+  return failed || looksDamaged(record) || bad(parts?.cable) || bad(parts?.motor) || bendTestBad(record);
 }
 
-/** Whether every measurement that was ever taken passed. */
+/** A core opens or leaks when the cable bends. */
+export function bendTestBad(record: VisitAnswers): boolean {
+  const result = record['bend-test']?.answer.result;
+  return result === 'opens' || result === 'leaks';
+}
+
+/** An enable without the motor needs an output stage and a winding that passed. */
+export function mayEnable(record: VisitAnswers): boolean {
+  return (['bridge', 'winding'] as const).every((id) => record[id]?.answer.assessment.verdict === 'go');
+}
+
+/** Whether every measurement that was ever taken passed, and no idle core can carry the voltage of the bus outside. */
 function allPassed(record: VisitAnswers): boolean {
+  if (!idleCoresKnown(record)) return false;
   return (['bridge', 'insulation', 'isolation', 'winding', 'winding-motor'] as const).every(
     (id) => (record[id]?.answer.assessment.verdict ?? 'go') === 'go',
   );
@@ -114,4 +141,14 @@ export function peCoreOff(record: VisitAnswers): boolean {
 function doneAt(record: VisitAnswers, id: 'disconnect-leads' | 'reconnect' | 'connect-pe', seq = Infinity): number {
   const answered = record[id];
   return answered?.answer.done && answered.seq <= seq ? answered.seq : 0;
+}
+
+/** The number of the last answer that unplugged the feedback; 0 if none. A stripped drive has none of it. */
+export function feedbackOutAt(record: VisitAnswers): number {
+  const strip = record['strip-drive'];
+  const stripped = strip !== undefined && strip.answer.state !== 'not-allowed' ? strip.seq : 0;
+  const unplugged = (['unplug-feedback', 'unplug-device-end'] as const).map((id) =>
+    record[id]?.answer.done ? (record[id]?.seq ?? 0) : 0,
+  );
+  return Math.max(stripped, ...unplugged);
 }

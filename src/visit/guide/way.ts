@@ -15,7 +15,7 @@ import {
   wasPowered,
 } from './dead-proofs.ts';
 import { Path, type PathStep } from './path.ts';
-import { isPowerStep, leadsOnAt, motorSideSpeaksAgainst, type PowerStepId, peCoreOff } from './power.ts';
+import { feedbackOutAt, isPowerStep, leadsOnAt, motorSideSpeaksAgainst, type PowerStepId, peCoreOff } from './power.ts';
 
 /** Steps that are inserted when they are needed: after a break, after something that charges the bus, before power. */
 const floating = ['support-again', 'prove-again', 'bus-again', 'connect-pe'] as const satisfies InsertedStepId[];
@@ -31,7 +31,9 @@ export class Way extends Path {
   /** Whether a step with power, or its preparation, was done and need not be asked for again. */
   stands(id: PlainStepId, power: PowerStepId): boolean {
     const done = this.statusOf(id, this.restsOn(id), this.problemOf(id)) === 'done';
-    return done && (id === power || this.seqOf(power) > this.seqOf(id));
+    // Nothing was taken off, so nothing is left to do.
+    const declined = id === 'strip-drive' && this.visit[id]?.answer.state === 'not-allowed';
+    return done && (id === power || declined || this.seqOf(power) > this.seqOf(id));
   }
 
   /** Adds a step; true if its answer lets the walk continue. */
@@ -107,7 +109,8 @@ export class Way extends Path {
   }
 
   private mayGetPower(id: PlainStepId): boolean {
-    const withoutLeads = id === 'retry-leads-off' || (id !== 'retry-all' && motorSideSpeaksAgainst(this.visit));
+    const leadsMustBeOff = id === 'retry-leads-off' || id === 'retry-stripped';
+    const withoutLeads = leadsMustBeOff || (id !== 'retry-all' && motorSideSpeaksAgainst(this.visit));
     if (withoutLeads && leadsOnAt(this.visit, Number.POSITIVE_INFINITY)) {
       return this.isReady('disconnect-leads', true) && this.backTo('disconnect-leads', { status: 'check-again' });
     }
@@ -118,8 +121,7 @@ export class Way extends Path {
   /** Whether the feedback is plugged: an axis enabled with its motor but without feedback runs away. */
   private feedbackPlugged(): boolean {
     const plugged = this.visit['plug-feedback'];
-    const out = (['unplug-feedback', 'unplug-device-end'] as const).map((id) => this.doneAt(id));
-    if (Math.max(...out) > this.seqOf('plug-feedback')) {
+    if (feedbackOutAt(this.visit) > this.seqOf('plug-feedback')) {
       if (!this.isReady('plug-feedback', true)) return false;
       this.path.push({ id: 'plug-feedback', status: plugged === undefined ? 'due' : 'check-again' });
       return false;
@@ -168,9 +170,5 @@ export class Way extends Path {
     const answer = this.visit[id]?.answer;
     const problem = rules[id].problem as (given: unknown, all: VisitAnswers) => StepProblem | undefined;
     return answer === undefined ? undefined : problem(answer, this.visit);
-  }
-
-  private doneAt(id: 'unplug-feedback' | 'unplug-device-end'): number {
-    return this.visit[id]?.answer.done ? this.seqOf(id) : 0;
   }
 }

@@ -26,6 +26,10 @@ export const decisionSnapshotSchema = z.strictObject({
   kind: z.enum(['replace', 'inconclusive', 'no-fault-found', 'mechanical', 'undecided']),
   sentences: list(longText),
   replace: list(z.strictObject({ part: code, proofs: list(code) })),
+  /** Since the guide says more than what is proven: absent in older records. */
+  suspect: z.optional(list(z.strictObject({ part: code, reasons: list(code) }))),
+  excluded: z.optional(list(z.strictObject({ part: code, by: list(code) }))),
+  possible: z.optional(list(code)),
   good: list(code),
   open: list(code),
   baseline: list(code),

@@ -1,10 +1,24 @@
+import type { Cause } from '../../kernel/vocabulary.ts';
 import { capital } from '../../kernel/words/sentences.ts';
 import type { Decision } from '../guide/decision.ts';
-import { decisionAdvice, decisionHeadline, neverSwap, openTexts, partNames, proofTexts } from '../words/decision.ts';
+import { questions } from '../steps/questions.ts';
+import { causeEffort, causeTexts, decisionParts } from '../words/causes.ts';
+import { decisionAdvice, decisionHeadline, neverSwap } from '../words/decision.ts';
+import { proofTexts, suspicionTexts } from '../words/evidence.ts';
+import { openTexts } from '../words/open-items.ts';
+import { partNames } from '../words/parts.ts';
+
+interface Props {
+  decision: Decision;
+  /** The families that the moment makes likely. */
+  likely: readonly Cause[];
+}
 
 /** The decision, in the same sentences as on the screen. */
-export function ReportDecision({ decision }: { decision: Decision }) {
-  const { replace, good, open } = decision;
+export function ReportDecision({ decision, likely }: Props) {
+  const { replace, suspect, excluded, possible, good, open } = decision;
+  const others = possible.filter((cause) => !likely.includes(cause));
+  const passed = excluded.filter(({ part }) => !good.includes(part));
   return (
     <section class="report-decision">
       <h2>{decisionHeadline(decision)}</h2>
@@ -17,11 +31,28 @@ export function ReportDecision({ decision }: { decision: Decision }) {
           ))}
         </ul>
       )}
+      {suspect.length > 0 && (
+        <>
+          <h3>{decisionParts.suspect}</h3>
+          <ul>
+            {suspect.map(({ part, reasons }) => (
+              <li key={part}>
+                <b>{capital(partNames[part])}</b>: {reasons.map((reason) => suspicionTexts[reason]).join(' ')}
+              </li>
+            ))}
+          </ul>
+        </>
+      )}
       {good.length > 0 && (
         <p>
           <b>Measured and good, stays:</b> {good.map((part) => partNames[part]).join(', ')}.
         </p>
       )}
+      {passed.map(({ part, by }) => (
+        <p key={part}>
+          <b>Excluded, {partNames[part]}:</b> {by.map((id) => questions[id].title).join('; ')}.
+        </p>
+      ))}
       <p>
         <b>Before power goes on again:</b> {[...decisionAdvice(decision), neverSwap].join(' ')}
       </p>
@@ -34,6 +65,25 @@ export function ReportDecision({ decision }: { decision: Decision }) {
             <li key={item}>{openTexts[item]}</li>
           ))}
         </ul>
+      )}
+      {possible.length > 0 && (
+        <>
+          <h3>{decisionParts.likely}</h3>
+          <ul>
+            {possible
+              .filter((cause) => likely.includes(cause))
+              .map((cause) => (
+                <li key={cause}>
+                  <b>{causeTexts[cause].name}</b>: {causeTexts[cause].tell} {causeEffort(causeTexts[cause])}
+                </li>
+              ))}
+          </ul>
+        </>
+      )}
+      {others.length > 0 && (
+        <p>
+          <b>{decisionParts.others}:</b> {others.map((cause) => causeTexts[cause].name).join('; ')}.
+        </p>
       )}
     </section>
   );

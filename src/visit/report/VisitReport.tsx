@@ -3,6 +3,7 @@ import { visitHash } from '../app/route.ts';
 import { StaleVerdicts } from '../app/StaleVerdicts.tsx';
 import { visitTitle } from '../app/visit-summary.ts';
 import type { EvaluatedVisit } from '../evaluate.ts';
+import { likelyCauses } from '../guide/causes.ts';
 import { questions } from '../steps/questions.ts';
 import { reportTexts } from '../words/visit.ts';
 import { measuredReports } from './measured.ts';
@@ -35,7 +36,7 @@ export function VisitReport({ evaluated }: { evaluated: EvaluatedVisit }) {
       </p>
       <StaleVerdicts differs={differs} />
       {decision ? (
-        <ReportDecision decision={decision} />
+        <ReportDecision decision={decision} likely={likelyCauses(evaluated.answers)} />
       ) : (
         <section>
           <h2>No decision yet</h2>

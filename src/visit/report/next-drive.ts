@@ -1,3 +1,4 @@
+import { isolationSuspects } from '../guide/convictions.ts';
 import { isolationClears, pointsAtCableOrMotor } from '../guide/evidence.ts';
 import type { VisitAnswers } from '../steps/questions.ts';
 import { reportTexts } from '../words/visit.ts';
@@ -21,6 +22,7 @@ function line(answers: VisitAnswers, part: JoinedPart['part'], which: 'motor' | 
   if (isolation?.parts[which] === 'proven-bad') {
     return { part, tested: true, text: reportTexts.aloneAndBad };
   }
+  if (isolationSuspects(answers, which)) return { part, tested: true, text: reportTexts.aloneAndSuspect };
   if (isolation?.parts[which] === 'proven-good') return { part, tested: true, text: reportTexts.aloneAndPassed };
   const doubted = joined === 'go' && pointsAtCableOrMotor(answers);
   const clear = isolation === undefined ? joined === 'go' && !doubted : isolationClears(answers, which);

@@ -1,5 +1,6 @@
 import type { ChoiceField, Option, ReadingField, TextField, TickField } from '../../kernel/form/field.ts';
 import { parseReading } from '../../kernel/reading/parse-reading.ts';
+import type { Quantity } from '../../kernel/reading/quantity.ts';
 import type { Reading } from '../../kernel/reading/reading.ts';
 
 /** Texts by field id, exactly as typed or chosen. */
@@ -28,6 +29,11 @@ export function tick(id: string, name: string, inLine?: string): TickField {
 /** One field for many points: only the highest figure decides, so only one is typed. */
 export function highest(id: string, label: string, hint: string, inLine: string): ReadingField {
   return { kind: 'reading', id, label, name: label, hint, quantity: 'voltage', inLine };
+}
+
+/** A whole number. */
+export function digits(id: string, name: string, hint: string): TextField {
+  return { kind: 'text', id, name, hint, digits: true };
 }
 
 /** Free words; the guide does not read them. */
@@ -60,6 +66,15 @@ export function count(form: Form, id: string, { from, to }: { from: number; to: 
 
 /** Undefined for a text that can't be read; `missing` for an empty one. */
 export function voltage(form: Form, id: string): Reading | undefined {
-  const read = parseReading(textOf(form, id), 'voltage');
+  return readingOf(form, id, 'voltage');
+}
+
+/** As `voltage`, in Ω. */
+export function resistance(form: Form, id: string): Reading | undefined {
+  return readingOf(form, id, 'resistance');
+}
+
+function readingOf(form: Form, id: string, quantity: Quantity): Reading | undefined {
+  const read = parseReading(textOf(form, id), quantity);
   return read.ok ? read.reading : undefined;
 }

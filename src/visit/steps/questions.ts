@@ -1,5 +1,8 @@
+import { bendTest } from './bend-test/question.ts';
+import { braking } from './braking/question.ts';
 import * as feedback from './feedback/question.ts';
 import { findDrive } from './find-drive/question.ts';
+import { idleCores } from './idle-cores/question.ts';
 import type { StepId } from './ids.ts';
 import { inspect } from './inspect/question.ts';
 import { disconnectLeads, retryLeadsOff } from './leads/question.ts';
@@ -7,6 +10,7 @@ import { busAgain, firstLockout, laterLockout, proveAgain } from './lockout/ques
 import { bridge, insulation, isolation, type MeasuredAnswers, winding, windingMotor } from './measurements/question.ts';
 import { mechanics } from './mechanics/question.ts';
 import type { Question, StepWords } from './question.ts';
+import { retryStripped, stripDrive } from './strip-drive/question.ts';
 import { supportAgain, supportAxis } from './support/question.ts';
 import { symptom } from './symptom/question.ts';
 import { connectPe, reconnect, retryAll } from './together/question.ts';
@@ -27,16 +31,21 @@ export const questions = {
   'retry-device-end': feedback.retryDeviceEnd,
   'plug-feedback': feedback.plugFeedback,
   'retry-feedback-on': feedback.retryFeedbackOn,
-  mechanics,
   'disconnect-leads': disconnectLeads,
   'support-axis': supportAxis,
   'support-again': supportAgain,
-  'retry-leads-off': retryLeadsOff,
+  mechanics,
   bridge,
-  insulation,
-  isolation,
+  braking,
   winding,
   'winding-motor': windingMotor,
+  'retry-leads-off': retryLeadsOff,
+  'strip-drive': stripDrive,
+  'retry-stripped': retryStripped,
+  'bend-test': bendTest,
+  'idle-cores': idleCores,
+  insulation,
+  isolation,
   'connect-pe': connectPe,
   reconnect,
   'retry-all': retryAll,

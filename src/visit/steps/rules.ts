@@ -1,5 +1,8 @@
+import { bendTestRule } from './bend-test/rule.ts';
+import { brakingRule } from './braking/rule.ts';
 import * as feedback from './feedback/rule.ts';
 import { findDriveRule } from './find-drive/rule.ts';
+import { idleCoresRule } from './idle-cores/rule.ts';
 import type { StepId } from './ids.ts';
 import { inspectRule } from './inspect/rule.ts';
 import { disconnectLeadsRule, retryLeadsOffRule } from './leads/rule.ts';
@@ -7,6 +10,7 @@ import { busAgainRule, lockoutRule } from './lockout/rule.ts';
 import { bridgeRule, insulationRule, isolationRule, windingMotorRule, windingRule } from './measurements/rule.ts';
 import { mechanicsRule } from './mechanics/rule.ts';
 import type { InsertedStepId, PlainRule, PlainStepId, Rule } from './rule.ts';
+import { retryStrippedRule, stripDriveRule } from './strip-drive/rule.ts';
 import { supportRule } from './support/rule.ts';
 import { symptomRule } from './symptom/rule.ts';
 import { connectPeRule, reconnectRule, retryAllRule } from './together/rule.ts';
@@ -32,16 +36,21 @@ export const rules: Rules = {
   'retry-device-end': feedback.retryDeviceEndRule,
   'plug-feedback': feedback.plugFeedbackRule,
   'retry-feedback-on': feedback.retryFeedbackOnRule,
-  mechanics: mechanicsRule,
   'disconnect-leads': disconnectLeadsRule,
   'support-axis': supportRule,
   'support-again': supportRule,
-  'retry-leads-off': retryLeadsOffRule,
+  mechanics: mechanicsRule,
   bridge: bridgeRule,
-  insulation: insulationRule,
-  isolation: isolationRule,
+  braking: brakingRule,
   winding: windingRule,
   'winding-motor': windingMotorRule,
+  'retry-leads-off': retryLeadsOffRule,
+  'strip-drive': stripDriveRule,
+  'retry-stripped': retryStrippedRule,
+  'bend-test': bendTestRule,
+  'idle-cores': idleCoresRule,
+  insulation: insulationRule,
+  isolation: isolationRule,
   'connect-pe': connectPeRule,
   reconnect: reconnectRule,
   'retry-all': retryAllRule,

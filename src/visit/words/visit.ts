@@ -24,10 +24,19 @@ export const reportTexts = {
   testedBeforeNewDrive: 'Both were tested before the new drive comes. The readings are below.',
   testedForLater: 'Both were tested, should the drive be exchanged later. The readings are below.',
   aloneAndBad: 'tested alone, and bad. It is not connected to a drive again.',
+  aloneAndSuspect: 'tested alone, and below the point after a trip. It is not connected to a drive as it is.',
   aloneAndPassed: 'tested alone, and passed.',
   togetherAndPassed: 'tested together with the other, and passed.',
   missing: (why: string): string => `PROOF IS MISSING: ${why}`,
   doubted: 'the joined test passes, but the symptom or what was seen points here, and it was not tested alone.',
   joinedFails: 'the joined test fails, and whether it is this part was not decided.',
   noTest: 'no test of it led to a decision.',
+} as const;
+
+/** How often a step with power is tried. */
+export const triesTexts = {
+  needed: (came: number, of: number, needed: number): string =>
+    `How often: it came ${came} of ${of} times, so try ${needed} times, each time in the same way. Fewer tries prove nothing.`,
+  unknown:
+    'How often: it is not noted how often it came, in how many starts. Until then a try proves nothing. Ask, and note it with the moment of the trip.',
 } as const;

@@ -4,17 +4,11 @@ import { type AxisState, asFound, cableFree, leadsOff } from '../../../src/pract
 import { holding } from '../../../src/practice/simulator/discharge.ts';
 import { type FaultedAxis, faultedAxis } from '../../../src/practice/simulator/faulted-axis.ts';
 import { insulationTester, multimeter, type Range } from '../../../src/practice/simulator/instruments.ts';
-import { type HookUp, underTest } from '../../../src/practice/simulator/measure.ts';
 import { drawAxis } from '../../../src/practice/simulator/parameters.ts';
 import { seeded } from '../../../src/practice/simulator/random.ts';
-import type { Asked } from './netlist.ts';
-
-/** One faulted network, with the voltages compared at rest or during discharge. */
-interface RestCase {
-  name: string;
-  celsius: number;
-  asked: Asked[];
-}
+import { type HookUp, underTest } from '../../../src/practice/simulator/ranging.ts';
+import { fieldCases } from './field-cases.ts';
+import type { Asked, RestCase } from './netlist.ts';
 
 interface DischargeCase {
   name: string;
@@ -130,6 +124,8 @@ export const restCases: RestCase[] = [
   wrongCase('through-the-drive', (state) => state, { red: 'motor.U', black: 'ground' }, tester),
   wrongCase('bridge-with-motor', (state) => state, { red: 'drive.U', black: 'DC-' }, kilohms),
 ];
+
+restCases.push(...fieldCases);
 
 export const dischargeCases: DischargeCase[] = [
   'nuisance',

@@ -12,6 +12,13 @@ export interface Asked {
   black: string;
 }
 
+/** One network with the voltages that are compared at rest. */
+export interface RestCase {
+  name: string;
+  celsius: number;
+  asked: Asked[];
+}
+
 /** Voltages at rest between two nodes of each network, as one deck; nodes of the copies differ by number. */
 export function restDeck(title: string, celsius: number, asked: readonly Asked[]): string {
   const copies = asked.map((one, copy) => {
@@ -33,13 +40,19 @@ export function restDeck(title: string, celsius: number, asked: readonly Asked[]
   ]);
 }
 
-/** Voltage of the network's capacitor some seconds after the supply was removed. */
-export function dischargeDeck(title: string, celsius: number, elements: readonly Element[], seconds: number[]): string {
+/** Voltage of one capacitor of the network, the first unless told otherwise, at these times from its beginning. */
+export function dischargeDeck(
+  title: string,
+  celsius: number,
+  elements: readonly Element[],
+  seconds: readonly number[],
+  position = 0,
+): string {
   const node = namer(elements, 0);
-  const bus = elements.find((element): element is Capacitor => element.kind === 'capacitor');
-  if (bus === undefined) throw new Error('no capacitor to discharge');
+  const wanted = elements.filter((element): element is Capacitor => element.kind === 'capacitor')[position];
+  if (wanted === undefined) throw new Error('no such capacitor');
   const last = Math.max(...seconds);
-  const voltage = `par('${difference(node(bus.a), node(bus.b))}')`;
+  const voltage = `par('${difference(node(wanted.a), node(wanted.b))}')`;
   return deck(title, celsius, [
     ...lines(elements, node, 0, celsius),
     `.tran ${last / 2000} ${last} 0 ${last / 4000} uic`,
@@ -88,6 +101,13 @@ function linesOf(element: Element, id: string, node: Namer, celsius: number): st
       ];
     case 'capacitor':
       return [`C${id} ${node(element.a)} ${node(element.b)} ${element.farads} ic=${element.volts}`];
+    case 'gap':
+      // Off below its voltage; once on, it stays on.
+      return [
+        `S${id} ${node(element.a)} ${node(element.b)} cur${id} 0 G${id} off`,
+        `B${id} cur${id} 0 v=abs(v(${node(element.a)},${node(element.b)}))`,
+        `.model G${id} sw(vt=${element.volts / 2} vh=${element.volts / 2} ron=${element.ohms} roff=1e15)`,
+      ];
     case 'diode':
       return [
         `D${id} ${node(element.anode)} ${node(element.cathode)} D${id}`,

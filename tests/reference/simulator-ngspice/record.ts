@@ -5,6 +5,7 @@ import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { axisNetwork } from '../../../src/practice/simulator/axis-network.ts';
 import { dischargeCases, dischargeSeconds, restCases } from './cases.ts';
+import { chargeCases } from './field-cases.ts';
 import { dischargeDeck, restDeck } from './netlist.ts';
 
 export type Recorded = Record<string, Record<string, number>>;
@@ -22,7 +23,11 @@ export function simulateAll(): Recorded {
     name,
     simulate(dischargeDeck(name, state.airCelsius, axisNetwork(axis, state), dischargeSeconds)),
   ]);
-  return Object.fromEntries([...rest, ...discharge]);
+  const charge = chargeCases.map(({ name, celsius, elements, seconds, position }): [string, Record<string, number>] => [
+    name,
+    simulate(dischargeDeck(name, celsius, elements, seconds, position)),
+  ]);
+  return Object.fromEntries([...rest, ...discharge, ...charge]);
 }
 
 export function simulate(deck: string): Record<string, number> {

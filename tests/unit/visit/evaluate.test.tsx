@@ -97,7 +97,19 @@ describe('list, screen and report show one evaluation', () => {
   /** No record gives this: a view that computed anything itself would not show it. */
   const marked: EvaluatedVisit = {
     ...evaluated,
-    guide: { ...evaluated.guide, decision: { kind: 'mechanical', replace: [], good: [], open: [], baseline: [] } },
+    guide: {
+      ...evaluated.guide,
+      decision: {
+        kind: 'mechanical',
+        replace: [],
+        suspect: [],
+        excluded: [],
+        possible: [],
+        good: [],
+        open: [],
+        baseline: [],
+      },
+    },
     steps: { ...evaluated.steps, bridge: { ...bridge, line: 'A line from the evaluation' } },
     differs: [{ step: 'bridge', differs: ['verdict'], ...twice(bridge.snapshot) }],
   };

@@ -113,15 +113,22 @@ describe('what must be said', () => {
   });
 
   it('a failed stage: the complete drive, the control board, motor and cable first', () => {
-    const text = titled('one switch short');
+    const text = titled('a short read twice');
     expect(text).toContain('Replace the complete drive');
     expect(text).toContain('control board');
     expect(text).toContain('before the new drive is connected');
     expect(text).toContain('lower switch of V');
   });
 
+  it('a stage that failed once gets no power, and nothing is ordered yet', () => {
+    const text = titled('one switch short');
+    expect(text).toContain('Put no power on this drive');
+    expect(text).toContain('not proven bad');
+    expect(text).not.toContain('Replace the complete drive');
+  });
+
   it('a spread just over the tolerance is not shown as the tolerance', () => {
-    expect(titled('just over the tolerance')).toContain('10.1 %');
+    expect(titled('just over the tolerance, read again')).toContain('10.2 %');
   });
 
   it('the insulation tester is never used on the drive, and the winding is discharged four times as long', () => {

@@ -1,4 +1,4 @@
-import type { BridgeFinding } from '../../../src/calculators/bridge/rule/assess.ts';
+import type { BridgeFinding } from '../../../src/calculators/bridge/rule/findings.ts';
 import { type FindingOf, findingMaker, type Nothing, type Step } from '../../../src/kernel/assessment/assessment.ts';
 import { type FindingSentences, type StepSentences, sentenceOf } from '../../../src/kernel/words/sentences.ts';
 

@@ -1,61 +1,26 @@
 import {
   type Assessment,
   type Finding,
-  type FindingOf,
   findingMaker,
-  type Nothing,
   type Step,
-  step,
   verdictOf,
 } from '../../../kernel/assessment/assessment.ts';
-import { type BusPayloads, judgeDischarge } from '../../../kernel/assessment/bus-discharge.ts';
-import {
-  type FigurePayloads,
-  type FigureStepCode,
-  impossibleFigures,
-} from '../../../kernel/assessment/possible-figures.ts';
+import { judgeDischarge } from '../../../kernel/assessment/bus-discharge.ts';
+import { impossibleFigures } from '../../../kernel/assessment/possible-figures.ts';
 import type { Phases } from '../../../kernel/electrics/phases.ts';
 import { type LimitId, limitValue } from '../../../kernel/limits.ts';
 import { type Instrument, intervalOf } from '../../../kernel/reading/interval.ts';
 import { missing, type Reading } from '../../../kernel/reading/reading.ts';
+import { judgeBusOhms } from './bus-ohms.ts';
+import { type Lacking, lackingForConviction } from './conviction.ts';
+import type { BridgeFinding, BridgePayloads } from './findings.ts';
+import { type BridgeStepCode, nextSteps } from './next-steps.ts';
 import { judgeRail, shortedTerminals } from './rail.ts';
-import type { RailPayloads } from './rail-findings.ts';
+import type { RailRow } from './rail-reading.ts';
+import { type SecondReadings, weighSecondReadings, worstPosition } from './second-readings.ts';
 import type { SwitchPosition } from './switch-position.ts';
 
-export interface MotorLeadsPayloads {
-  'motor-leads-connected': Nothing;
-  'motor-leads-not-stated': Nothing;
-}
-
-interface BridgePayloads extends FigurePayloads, BusPayloads, RailPayloads, MotorLeadsPayloads {
-  'all-open': Nothing;
-  'tips-together-proven': Nothing;
-  'bridge-more-than-one': Nothing;
-  'bridge-failed': Nothing;
-  'bridge-passed': Nothing;
-}
-
-export type BridgeFinding = FindingOf<BridgePayloads>;
-
 const finding = findingMaker<BridgePayloads>();
-
-export type BridgeStepCode =
-  | FigureStepCode
-  | 'measure-bus'
-  | 'wait-and-measure-bus'
-  | 'discharge-residual'
-  | 'take-motor-leads-off'
-  | 'state-motor-leads'
-  | 'hold-tips-together'
-  | 'check-polarity'
-  | 'measure-missing'
-  | 'use-higher-range'
-  | 'repeat-short'
-  | 'repeat-more-exactly'
-  | 'compare-known-good'
-  | 'replace-complete-drive'
-  | 'test-motor-and-cable'
-  | 'test-insulation-next';
 
 /**
  * The six-reading check of a drive's output stage, by multimeter in resistance mode, readings in ohms.
@@ -73,11 +38,31 @@ export interface BridgeInput {
    * over-range.
    */
   tipsTogether?: Reading;
+  /** The first terminal of the rail, U, read once more after V and W, in Ω. */
+  plusAgain?: Reading;
+  minusAgain?: Reading;
+  /** U with the two leads exchanged, in Ω: separates three shorts from three diodes that conduct. */
+  plusExchanged?: Reading;
+  minusExchanged?: Reading;
+  /** The lowest short, or the lowest odd reading, once more with the tips lifted in between, in Ω. */
+  worstAgain?: Reading;
+  /** DC+ to DC−, in Ω. */
+  dcBus?: Reading;
+  /** Whether the six readings of a sound drive of the same model show the same pattern. */
+  sister?: 'alike' | 'differs' | 'not-compared';
+  /** Braking resistor, DC link to neighbours, capacitor module: still on DC+ or DC−. */
+  alsoOnBus?: 'nothing' | 'something' | 'not-stated';
   tolerancePercent?: number;
   instrument?: Instrument;
 }
 
-export type BridgeAssessment = Assessment<BridgeFinding, Step<BridgeStepCode>>;
+/**
+ * `drive`: what the readings prove of it. `no-go` alone makes it `suspect`: it gets no power. `convicted` takes a second
+ * reading and more. `open`: nothing decided.
+ */
+export interface BridgeAssessment extends Assessment<BridgeFinding, Step<BridgeStepCode>> {
+  drive: 'sound' | 'convicted' | 'suspect' | 'open';
+}
 
 /**
  * An impossible figure (not finite, or negative where it can't be) gives `figure-impossible`: undecided, nothing is
@@ -94,16 +79,45 @@ export function assessBridge(input: BridgeInput): BridgeAssessment {
   }
   const tolerance = input.tolerancePercent ?? limitValue('bridge-tolerance');
   const instrument = input.instrument ?? {};
+  const evidence = secondReadings(input, tolerance, instrument);
+  const { plus, minus } = evidence.rows;
   // A shorted switch joins its terminal to one end of the bus, so the other rail reads the same terminal through the
   // bleed resistor.
-  const plus = judgeRail('plus', input.dcPlus, tolerance, instrument, shortedTerminals(input.dcMinus, instrument));
-  const minus = judgeRail('minus', input.dcMinus, tolerance, instrument, shortedTerminals(input.dcPlus, instrument));
-  const findings: BridgeFinding[] = [discharge, ...plus, ...minus];
+  const judged = [
+    ...judgeRail('plus', plus, tolerance, instrument, shortedTerminals(minus, instrument)),
+    ...judgeRail('minus', minus, tolerance, instrument, shortedTerminals(plus, instrument)),
+  ];
+  const dcBus = input.dcBus ?? missing;
+  const findings: BridgeFinding[] = [
+    discharge,
+    ...weighSecondReadings(judged, evidence),
+    ...judgeBusOhms(dcBus, instrument),
+  ];
   findings.push(...judgeAllOpen(findings, input.tipsTogether ?? missing));
   if (input.motorLeads !== 'off') {
     findings.push(finding('motor-leads-not-stated', 'undecided', { readings: ['motorLeads'] }));
   }
-  return conclude(findings);
+  const { motorLeads, alsoOnBus } = input;
+  const conditions = { motorLeads, alsoOnBus, dcBus, worst: worstPosition(judged, evidence) };
+  return conclude(findings, lackingForConviction(findings, evidence, conditions));
+}
+
+function secondReadings(input: BridgeInput, tolerancePercent: number, instrument: Instrument): SecondReadings {
+  const row = (readings: Phases<Reading>, again?: Reading, exchanged?: Reading): RailRow => ({
+    readings,
+    again: again ?? missing,
+    exchanged: exchanged ?? missing,
+  });
+  return {
+    rows: {
+      plus: row(input.dcPlus, input.plusAgain, input.plusExchanged),
+      minus: row(input.dcMinus, input.minusAgain, input.minusExchanged),
+    },
+    worstAgain: input.worstAgain ?? missing,
+    sister: input.sister ?? 'not-compared',
+    instrument,
+    tolerancePercent,
+  };
 }
 
 /** A broken lead or a slipped tip gives six over-range readings too. */
@@ -124,38 +138,18 @@ export function suspectPositions(
   return [...new Set(named)];
 }
 
-function conclude(findings: BridgeFinding[]): BridgeAssessment {
+function conclude(findings: BridgeFinding[], lacking: Lacking[] = []): BridgeAssessment {
   const verdict = verdictOf(findings);
   const summary: BridgeFinding[] = [];
+  const convicted = verdict === 'no-go' && lacking.length === 0;
   if (verdict === 'no-go') {
     if (suspectPositions(findings).length > 1) summary.push(finding('bridge-more-than-one', 'caution'));
-    summary.push(finding('bridge-failed', 'note'));
+    summary.push(
+      convicted ? finding('bridge-failed', 'note') : finding('bridge-suspect', 'note', { lacking, limits: [] }),
+    );
   }
   if (verdict === 'go') summary.push(finding('bridge-passed', 'note'));
   const all = [...findings, ...summary];
-  return { verdict, findings: all, next: nextSteps(all) };
-}
-
-const stepAfter: Partial<Record<BridgeFinding['code'], BridgeStepCode[]>> = {
-  'figure-impossible': ['read-figure-again'],
-  'bus-not-measured': ['measure-bus'],
-  'bus-not-discharged': ['wait-and-measure-bus'],
-  'bus-residual-voltage': ['discharge-residual'],
-  'all-open': ['hold-tips-together'],
-  'rail-all-short': ['check-polarity'],
-  'motor-leads-connected': ['take-motor-leads-off'],
-  'motor-leads-not-stated': ['state-motor-leads'],
-  'rail-incomplete': ['measure-missing'],
-  'rail-range-too-low': ['use-higher-range'],
-  'rail-range-not-noted': ['use-higher-range'],
-  'rail-short-possible': ['repeat-short'],
-  'rail-too-close': ['repeat-more-exactly'],
-  'rail-lower-than-usual': ['compare-known-good'],
-  'bridge-failed': ['replace-complete-drive', 'test-motor-and-cable'],
-  'bridge-passed': ['test-insulation-next'],
-};
-
-function nextSteps(findings: readonly BridgeFinding[]): Step<BridgeStepCode>[] {
-  const codes = findings.flatMap(({ code }) => stepAfter[code] ?? []);
-  return [...new Set(codes)].map((code) => step(code));
+  const drive = { go: 'sound', 'no-go': convicted ? 'convicted' : 'suspect', undecided: 'open' } as const;
+  return { verdict, findings: all, next: nextSteps(all), drive: drive[verdict] };
 }

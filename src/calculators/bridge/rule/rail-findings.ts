@@ -18,14 +18,31 @@ export interface Differences {
   deviationPercent: number;
 }
 
+/** Without `differences` one of the readings has no figure. `high`: the odd ones read more than the others. */
+export interface Disagreement extends OfRail {
+  differences?: Differences;
+  tolerancePercent: number;
+  high: boolean;
+}
+
 export interface RailPayloads {
   'rail-incomplete': OfPositions;
   /** `lowestOhms` if a figure was read. */
   'rail-short': OfPositions & { suspects: SwitchPosition[]; lowestOhms?: number };
-  'rail-all-short': OfRail;
+  'rail-all-short': OfPositions;
+  /** `metal`: less than any diode shows, both ways. */
+  'rail-short-both-ways': OfRail & { suspects: SwitchPosition[]; metal: boolean };
+  'rail-read-forward': OfRail;
   'rail-short-possible': OfPositions;
-  /** Without `differences` one of the readings has no figure. */
-  'rail-unbalanced': OfRail & { suspects: SwitchPosition[]; differences?: Differences; tolerancePercent: number };
+  'rail-first-contradicts': OfRail;
+  'rail-first-odd': OfRail;
+  'rail-still-climbing': OfRail;
+  'rail-first-replaced': OfRail;
+  /** `leaks`: the suspects that read so little that only a leaky switch explains it. */
+  'rail-unbalanced': Disagreement & { suspects: SwitchPosition[]; leaks: SwitchPosition[] };
+  /** Beyond the tolerance, but not clearly off. */
+  'rail-uneven': Disagreement & { odd: SwitchPosition[] };
+  'rail-as-sister': Disagreement & { odd: SwitchPosition[] };
   /** `shorted`: the terminals with a short on the other rail. */
   'rail-unbalanced-by-short': OfRail & { shorted: Phase[] };
   'rail-balanced': OfRail & { differences: Differences; tolerancePercent: number };

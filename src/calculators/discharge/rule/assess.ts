@@ -39,6 +39,7 @@ export function assessDischarge(input: DischargeInput): DischargeAssessment {
     finding('only-the-meter', 'undecided', { limits: ['touch-voltage'] }),
     ...measured.findings,
     ...stated.findings,
+    ...nearHalf(input, measured),
   ];
   const capacitance = capacitanceOf(input);
   if (start === undefined) findings.push(finding('start-missing', 'undecided'));
@@ -70,6 +71,27 @@ function startOf({ startVoltage, first, instrument }: DischargeInput): Interval 
   const known = [startVoltage, first].filter(({ kind }) => kind !== 'missing').map((r) => shownVolts(r, instrument));
   if (known.length === 0 || known.some(({ hi }) => !Number.isFinite(hi))) return undefined;
   return { lo: Math.max(...known.map(({ lo }) => lo)), hi: Math.max(...known.map(({ hi }) => hi)) };
+}
+
+/**
+ * The bus does not fall any more, between the shares that two capacitors of the usual tolerance can have in series. A
+ * supply that feeds it, or a start that was another one, looks the same; live it is either way.
+ */
+function nearHalf(
+  { startVoltage, second, instrument }: DischargeInput,
+  measured: KnownTimeConstant,
+): DischargeFinding[] {
+  const stands = measured.findings.some(({ code }) => code === 'no-fall-shown');
+  if (!stands || startVoltage.kind !== 'value' || second.kind !== 'value') return [];
+  const share = limitValue('capacitor-tolerance') / 200;
+  const { lo, hi } = shownVolts(second, instrument);
+  const near = hi >= startVoltage.value * (0.5 - share) && lo <= startVoltage.value * (0.5 + share);
+  if (!near || lo < limitValue('touch-voltage')) return [];
+  const readings = ['startVoltage', 'second'];
+  const volts = { startVolts: startVoltage.value, standsVolts: second.value };
+  return [
+    finding('stands-near-half', 'caution', { readings, limits: ['capacitor-tolerance', 'touch-voltage'], ...volts }),
+  ];
 }
 
 /** Whether the start is only known from a reading, taken some time after the supply was cut. */
@@ -158,6 +180,7 @@ const stepAfter: Partial<Record<DischargeFinding['code'], DischargeStepCode[]>> 
   'value-impossible': ['type-discharge-data'],
   'pair-incomplete': ['repeat-pair'],
   'times-equal': ['repeat-pair'],
+  'stands-near-half': ['treat-as-live'],
   'no-fall-shown': ['repeat-pair'],
   'no-end': ['repeat-pair'],
   'longest-wait': ['wait-then-measure'],

@@ -72,6 +72,8 @@ export interface DischargePayloads extends FigurePayloads, EnergyPayloads {
   'voltage-rises': Nothing;
   /** The least time constant that the readings allow, if they give one. */
   'no-fall-shown': { atLeastSeconds?: number };
+  /** It stands at about half of what it was charged to: two capacitors in series, one without its resistor. */
+  'stands-near-half': { startVolts: number; standsVolts: number };
   'no-end': Nothing;
   'longest-wait': LongestWait;
   'longest-wait-from-reading': LongestWait;
@@ -94,5 +96,6 @@ export type DischargeStepCode =
   | 'repeat-pair'
   | 'find-feed'
   | 'suspect-bleeder'
+  | 'treat-as-live'
   | 'wait-then-measure'
   | 'prove-dead';

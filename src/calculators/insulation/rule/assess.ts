@@ -45,6 +45,7 @@ const finding = findingMaker<InsulationPayloads>();
 
 const peSeverity: Record<PeJudgement, Severity> = {
   short: 'pass',
+  'higher-than-expected': 'undecided',
   'not-short': 'fail',
   'not-proven': 'undecided',
   missing: 'undecided',
@@ -92,6 +93,7 @@ const stepAfter: Partial<Record<InsulationFinding['code'], InsulationStepCode[]>
   'filter-fitted': ['take-filter-off'],
   'pe-missing': ['measure-pe'],
   'pe-not-proven': ['measure-pe-low-range'],
+  'pe-higher-than-expected': ['measure-pe-low-range'],
   'pe-not-short': ['mend-pe', 'repeat-after-pe'],
   'temperature-missing': ['measure-temperature'],
   'phase-temperature-needed': ['measure-temperature'],

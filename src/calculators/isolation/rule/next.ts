@@ -14,7 +14,8 @@ export function nextSteps(state: IsolationState, findings: readonly IsolationFin
   const status = joinedStatus(state);
   const codes: (IsolationStepCode | false)[] = [
     joined.findings.some(({ code }) => code === 'stage-incomplete') && 'measure-joined',
-    (joinedPe === 'missing' || joinedPe === 'not-proven') && 'measure-pe-low-range',
+    (joinedPe === 'missing' || joinedPe === 'not-proven' || joinedPe === 'higher-than-expected') &&
+      'measure-pe-low-range',
     has('test-voltage-missing') && 'state-test-voltage',
     has('test-voltage-too-low') && 'use-insulation-tester',
     joinedPe === 'not-short' && !state.peMended && !state.peTwice && 'read-pe-again',

@@ -35,7 +35,13 @@ type Judge = (reading: Reading) => StageReadingJudgement;
 
 /** Whether a protective conductor, joined or the motor's own, reads its dead short. */
 export function peFinding(stage: 'joined' | 'motor', judgement: PeJudgement): IsolationFinding {
-  const severity = { short: 'pass', 'not-short': 'fail', 'not-proven': 'undecided', missing: 'undecided' } as const;
+  const severity = {
+    short: 'pass',
+    'higher-than-expected': 'undecided',
+    'not-short': 'fail',
+    'not-proven': 'undecided',
+    missing: 'undecided',
+  } as const;
   return finding(`${stage}-pe-${judgement}`, severity[judgement], {
     readings: [`${stage}PE`],
     limits: ['pe-dead-short'],

@@ -127,6 +127,7 @@ export function partsFrom(state: IsolationState, fit: readonly FitFinding[]): Is
   };
   const peStatus: Record<PeJudgement, PartStatus> = {
     short: 'proven-good',
+    'higher-than-expected': 'undecided',
     'not-short': state.peMended ? 'undecided' : state.peTwice ? 'proven-bad' : 'suspect',
     'not-proven': 'undecided',
     missing: 'not-tested',

@@ -13,14 +13,18 @@ import {
   impossibleFigures,
 } from '../../../kernel/assessment/possible-figures.ts';
 import type { Conductor } from '../../../kernel/electrics/conductor-temperature.ts';
-import type { Phase } from '../../../kernel/electrics/phases.ts';
-import { type LimitId, limitValue } from '../../../kernel/limits.ts';
-import { type Instrument, type Interval, intervalOf } from '../../../kernel/reading/interval.ts';
+import type { LimitId } from '../../../kernel/limits.ts';
+import type { Instrument } from '../../../kernel/reading/interval.ts';
 import { missing, type Reading } from '../../../kernel/reading/reading.ts';
-import { type BalancePayloads, judgeBalance, lessBy } from './balance.ts';
-import { type LeadHandling, type LeadPayloads, leadsOf } from './leads.ts';
-import { type Pairs, sharedTerminal, type WindingPair, windingPairs } from './phases.ts';
+import { type AgainPayloads, againFindings, compareSets } from './again.ts';
+import type { BalancePayloads } from './balance.ts';
+import { causeOf, type WindingCause } from './cause.ts';
+import { type JointPayloads, type JointState, jointFindings, judgeJoint } from './joint.ts';
+import type { LeadHandling, LeadPayloads } from './leads.ts';
+import type { OpenPayloads } from './open.ts';
+import { type Pairs, windingPairs } from './phases.ts';
 import { type CorrectTo, compareWithReference, correctedFinding, type ReferencePayloads } from './reference.ts';
+import { judgeSet, type WindingSet } from './set.ts';
 import { type Connection, phaseValues, type SuspectPayloads, suspects } from './suspect.ts';
 
 /**
@@ -31,6 +35,10 @@ import { type Connection, phaseValues, type SuspectPayloads, suspects } from './
  */
 export interface WindingInput {
   readings: Pairs<Reading>;
+  /** The same three once more, terminals cleaned and tips put on again. All missing counts as not taken. */
+  again?: Pairs<Reading>;
+  /** Across the mated connector of the odd lead, in Ω. */
+  acrossJoint?: Reading;
   instrument?: Instrument;
   leads?: LeadHandling;
   /** The tips held together, in Ω. */
@@ -44,12 +52,16 @@ export interface WindingInput {
   referenceTemperature?: Reading;
 }
 
-interface WindingPayloads extends FigurePayloads, BalancePayloads, LeadPayloads, ReferencePayloads, SuspectPayloads {
-  'winding-incomplete': { readings: WindingPair[] };
-  'winding-open': { readings: WindingPair[] };
-  'winding-open-phase': { terminal: Phase };
-  'winding-open-alone': { readings: WindingPair[] };
-  'winding-range-not-noted': { readings: WindingPair[] };
+interface WindingPayloads
+  extends FigurePayloads,
+    OpenPayloads,
+    BalancePayloads,
+    LeadPayloads,
+    AgainPayloads,
+    JointPayloads,
+    ReferencePayloads,
+    SuspectPayloads {
+  'winding-contact-possible': Nothing;
   'winding-passed': Nothing;
   'winding-failed': Nothing;
 }
@@ -67,101 +79,73 @@ export type WindingStepCode =
   | 'state-leads'
   | 'read-leads-together'
   | 'repeat-pair'
+  | 'read-pairs-again'
+  | 'find-contact'
+  | 'mend-joint'
   | 'note-temperatures'
   | 'compare-at-motor'
   | 'measure-at-motor'
   | 'ask-for-surge-test';
 
-export type WindingAssessment = Assessment<WindingFinding, Step<WindingStepCode>>;
+export interface WindingAssessment extends Assessment<WindingFinding, Step<WindingStepCode>> {
+  cause: WindingCause;
+  joint: JointState;
+}
 
 /**
  * Whether the three windings are alike: the largest deviation from the mean (arithmetic of NEMA MG 1) passes up to one
  * published limit, fails above another, and is undecided between them. An open winding fails. One step of the display
- * always counts as error, because servo windings read fractions of an ohm and a multimeter shows few digits of it. An
- * impossible figure (not finite, or negative where it can't be) gives `figure-impossible`: undecided, nothing is
- * judged.
+ * always counts as error, because servo windings read fractions of an ohm and a multimeter shows few digits of it. A
+ * second set that passes where the first fails, or the other way round, makes it undecided. An impossible figure (not
+ * finite, or negative where it can't be) gives `figure-impossible`: undecided, nothing is judged.
  */
 export function assessWinding(input: WindingInput): WindingAssessment {
   const impossible = impossibleFigures(input);
-  if (impossible.length > 0) return conclude(impossible);
-  const { readings, instrument = {} } = input;
+  if (impossible.length > 0) return conclude(impossible, 'open', 'not-measured');
+  const { readings, again, acrossJoint = missing, instrument = {}, leads = 'not-stated', leadOhms = missing } = input;
   const meter = { ...instrument, counts: Math.max(1, instrument.counts ?? 0) };
-  const present = windingPairs.filter((pair) => readings[pair].kind !== 'missing');
-  const absent = windingPairs.filter((pair) => readings[pair].kind === 'missing');
-  const findings: WindingFinding[] = [];
-  if (absent.length > 0) findings.push(finding('winding-incomplete', 'undecided', { readings: [...absent] }));
-  const intervals: Pairs<Interval> = {
-    UV: intervalOf(readings.UV, meter),
-    VW: intervalOf(readings.VW, meter),
-    WU: intervalOf(readings.WU, meter),
-  };
-  const open = present.filter((pair) => isOpen(readings[pair], intervals[pair]));
-  if (open.length > 0) findings.push(...openFindings(open, absent.length));
-  const unnoted = present.filter((pair) => !open.includes(pair) && intervals[pair].hi === Number.POSITIVE_INFINITY);
-  if (unnoted.length > 0) findings.push(finding('winding-range-not-noted', 'undecided', { readings: [...unnoted] }));
-  const all = open.length === 0 && unnoted.length === 0 && absent.length === 0;
-  return conclude(all ? [...findings, ...judgeAll(input, intervals, meter)] : findings);
-}
-
-/** OL between two terminals of a winding of a few ohms is an open circuit on any range. */
-function isOpen(reading: Reading, interval: Interval): boolean {
-  if (reading.kind === 'over' && reading.atLeast === undefined) return true;
-  return reading.kind !== 'missing' && interval.lo > limitValue('winding-open');
-}
-
-function openFindings(open: WindingPair[], absent: number): WindingFinding[] {
-  const found: WindingFinding[] = [finding('winding-open', 'fail', { readings: [...open], limits: ['winding-open'] })];
-  const terminal = sharedTerminal(open);
-  if (absent > 0) return found;
-  if (terminal !== undefined) found.push(finding('winding-open-phase', 'note', { terminal }));
-  // Between two terminals the current also flows through the third one.
-  if (open.length === 1) found.push(finding('winding-open-alone', 'caution', { readings: [...open] }));
-  return found;
-}
-
-/** Three finite readings: leads, balance, each winding by itself, temperature, comparison. */
-function judgeAll(input: WindingInput, intervals: Pairs<Interval>, meter: Instrument): WindingFinding[] {
-  const { connection = 'unknown', conductor = 'copper', temperature = missing } = input;
-  const least = Math.min(...windingPairs.map((pair) => intervals[pair].hi));
-  const leads = leadsOf(input.leads ?? 'not-stated', input.leadOhms ?? missing, meter, least);
-  const net = netValues(input.readings, leads.value);
   const goodLimit: LimitId = input.kind === 'form-wound' ? 'winding-unbalance-good-form' : 'winding-unbalance-good';
-  const balance = judgeBalance({
-    intervals,
-    leads: leads.interval,
-    fourLeads: input.leads === 'four',
-    goodLimit,
-    net: net && windingPairs.map((pair) => net[pair]),
-  });
-  const findings: WindingFinding[] = [...leads.findings, balance];
-  const unlike = balance.code === 'winding-unbalanced' || balance.code === 'winding-between-limits';
-  const middle = (leads.interval.lo + leads.interval.hi) / 2;
-  const lines: Pairs<Interval> = {
-    UV: lessBy(intervals.UV, middle),
-    VW: lessBy(intervals.VW, middle),
-    WU: lessBy(intervals.WU, middle),
-  };
-  if (unlike) findings.push(...suspects(lines, connection));
+  const judge = (set: Pairs<Reading>) => judgeSet(set, { leads, leadOhms, meter, goodLimit });
+  const first = judge(readings);
+  const taken = again !== undefined && windingPairs.some((pair) => again[pair].kind !== 'missing');
+  const state = compareSets(first, taken ? judge(again) : undefined, leads !== 'four');
+  const joint = judgeJoint(acrossJoint, meter, leads === 'four', first);
+  const cause = causeOf(first, state, joint, leads);
+  const findings: WindingFinding[] = [
+    ...(state === 'passes' ? first.findings.map(doubted) : first.findings),
+    ...details(input, first),
+    ...againFindings(state, first.verdict),
+    ...jointFindings(joint, first),
+  ];
+  if (state === 'confirms' && cause === 'open' && first.verdict === 'no-go')
+    findings.push(finding('winding-contact-possible', 'note', { limits: ['winding-two-lead-contact'] }));
+  return conclude(findings, cause, joint);
+}
+
+/** A second set has passed since. */
+function doubted<F extends WindingFinding>(one: F): F {
+  return one.severity === 'fail' ? { ...one, severity: 'undecided' } : one;
+}
+
+/** What three finite readings show besides: each winding by itself, temperature, comparison. */
+function details(input: WindingInput, { finite, findings }: WindingSet): WindingFinding[] {
+  if (finite === undefined) return [];
+  const { connection = 'unknown', conductor = 'copper', temperature = missing } = input;
+  const { intervals, leads, lines, net } = finite;
+  const found: WindingFinding[] = [];
+  const unlike = findings.some(({ code }) => code === 'winding-unbalanced' || code === 'winding-between-limits');
+  if (unlike) found.push(...suspects(lines, connection));
   if (net !== undefined) {
-    findings.push(...phaseValues(net, connection));
-    findings.push(...correctedFinding(net, temperature, conductor, input.correctTo ?? 'to-20'));
+    found.push(...phaseValues(net, connection));
+    found.push(...correctedFinding(net, temperature, conductor, input.correctTo ?? 'to-20'));
   }
   const mean = {
     lo: windingPairs.reduce((sum, pair) => sum + Math.max(0, intervals[pair].lo - leads.interval.hi), 0) / 3,
     hi: windingPairs.reduce((sum, pair) => sum + Math.max(0, intervals[pair].hi - leads.interval.lo), 0) / 3,
   };
   const { reference = missing, referenceTemperature = missing } = input;
-  findings.push(...compareWithReference({ mean, temperature, conductor, reference, referenceTemperature }));
-  return findings;
-}
-
-function netValues(readings: Pairs<Reading>, leads: number): Pairs<number> | undefined {
-  const [UV, VW, WU] = windingPairs.map((pair) => {
-    const reading = readings[pair];
-    return reading.kind === 'value' ? reading.value - leads : Number.NaN;
-  });
-  if (UV === undefined || VW === undefined || WU === undefined) return undefined;
-  return UV > 0 && VW > 0 && WU > 0 ? { UV, VW, WU } : undefined;
+  found.push(...compareWithReference({ mean, temperature, conductor, reference, referenceTemperature }));
+  return found;
 }
 
 const stepAfter: Partial<Record<WindingFinding['code'], WindingStepCode[]>> = {
@@ -170,6 +154,15 @@ const stepAfter: Partial<Record<WindingFinding['code'], WindingStepCode[]>> = {
   'winding-range-not-noted': ['note-winding-range'],
   'winding-open-alone': ['repeat-pair'],
   'winding-sum-of-others': ['repeat-pair'],
+  'winding-more-than-others': ['repeat-pair'],
+  'winding-not-confirmed': ['read-pairs-again'],
+  'winding-again-passes': ['find-contact'],
+  'winding-again-fails': ['find-contact'],
+  'winding-again-differs': ['find-contact'],
+  'winding-again-unclear': ['read-pairs-again'],
+  'winding-contact-possible': ['use-four-leads'],
+  'winding-joint-bad': ['mend-joint'],
+  'winding-joint-unclear': ['use-four-leads'],
   'winding-leads-not-stated': ['state-leads'],
   'winding-leads-missing': ['read-leads-together'],
   'winding-leads-contradict': ['read-leads-together'],
@@ -184,12 +177,13 @@ const stepAfter: Partial<Record<WindingFinding['code'], WindingStepCode[]>> = {
   'winding-failed': ['measure-at-motor'],
 };
 
-function conclude(findings: WindingFinding[]): WindingAssessment {
+function conclude(findings: WindingFinding[], cause: WindingCause, joint: JointState): WindingAssessment {
   const verdict = verdictOf(findings);
   const summary: WindingFinding[] = [];
   if (verdict === 'go') summary.push(finding('winding-passed', 'note'));
   if (verdict === 'no-go') summary.push(finding('winding-failed', 'note'));
   const all = [...findings, ...summary];
   const codes = all.flatMap(({ code }) => stepAfter[code] ?? []);
-  return { verdict, findings: all, next: [...new Set(codes)].map((code): Step<WindingStepCode> => step(code)) };
+  const next = [...new Set(codes)].map((code): Step<WindingStepCode> => step(code));
+  return { verdict, findings: all, next, cause, joint };
 }

@@ -31,17 +31,21 @@ interface Balance {
   net: number[] | undefined;
 }
 
-/** Passes up to one published limit, fails above another; undecided between them, and if two leads can't resolve it. */
+/**
+ * Passes up to one published limit, fails above another; undecided between them, and if two leads can't resolve it: both
+ * must hold whatever contact the tips may have added.
+ */
 export function judgeBalance({ intervals, leads, fourLeads, goodLimit, net }: Balance): BalanceFinding {
   const good = limitValue(goodLimit);
   const bad = limitValue('winding-unbalance-bad');
   const limits: LimitId[] = [goodLimit, 'winding-unbalance-bad'];
   const lines = windingPairs.map((pair) => intervals[pair]);
   const { lo: least, hi: most } = overLeads(lines, leads);
-  const proven = fourLeads ? least : overLeads(lines.map(withContact), leads).lo;
+  // Hand-held tips count against both: what fails must fail, and what passes must pass, whatever they added.
+  const proven = fourLeads ? { lo: least, hi: most } : overLeads(lines.map(withContact), leads);
   const shown = net && { deviationPercent: deviationFromMean(net), rangePercent: rangeOfMean(net) };
   const parts = { readings: [...windingPairs], limits };
-  if (proven > bad) {
+  if (proven.lo > bad) {
     return finding('winding-unbalanced', 'fail', { ...parts, deviationPercent: least, ...shown, badPercent: bad });
   }
   const needed = limitValue('winding-four-leads-below');
@@ -49,11 +53,11 @@ export function judgeBalance({ intervals, leads, fourLeads, goodLimit, net }: Ba
   // If the leads explain a whole reading, nothing is left to compare with a mean.
   const something = lines.every(({ lo }) => lo > leads.hi);
   const deviationPercent = shown?.deviationPercent ?? most;
-  if (within(most, good) && something && !low) {
+  if (within(proven.hi, good) && something && !low) {
     return finding('winding-balanced', 'pass', { ...parts, deviationPercent, goodPercent: good });
   }
   const fewLeads: LimitId = low ? 'winding-four-leads-below' : 'winding-two-lead-contact';
-  if (low || least > bad) {
+  if (low || least > bad || (!fourLeads && something && within(most, good))) {
     return finding('winding-needs-four-leads', 'undecided', { ...parts, limits: [...limits, fewLeads] });
   }
   if (least > good && within(most, bad)) {

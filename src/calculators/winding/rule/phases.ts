@@ -8,12 +8,16 @@ export const windingPairs: readonly WindingPair[] = ['UV', 'VW', 'WU'];
 
 export type Pairs<T> = Record<WindingPair, T>;
 
+export function mapPairs<A, B>(from: Pairs<A>, map: (value: A, pair: WindingPair) => B): Pairs<B> {
+  return { UV: map(from.UV, 'UV'), VW: map(from.VW, 'VW'), WU: map(from.WU, 'WU') };
+}
+
 /** The pair that does not contain a phase of a star. */
 const opposite: Record<Phase, WindingPair> = { U: 'VW', V: 'WU', W: 'UV' };
 
 /**
- * Windings of a star in Ω, from its line-to-line resistances: UV = U + V and so on. One of them is negative if a
- * reading is more than the other two together, which no star has.
+ * Windings of a star in Ω, from its line-to-line resistances: UV = U + V and so on. One is zero if a reading equals the
+ * other two together: that winding is shorted. One is negative if a reading is more than that, which no motor has.
  */
 export function starPhases(lines: Pairs<number>): Record<Phase, number> {
   const half = (lines.UV + lines.VW + lines.WU) / 2;
@@ -30,15 +34,26 @@ export function deltaPhases(lines: Pairs<number>): Pairs<number> {
   return { UV: products / star.W, VW: products / star.U, WU: products / star.V };
 }
 
+export interface SumOfOthers {
+  pair: WindingPair;
+  /** The terminal that the pair does not have. */
+  leftOut: Phase;
+  /** More than the other two together, whatever the errors: no motor has it. */
+  more: boolean;
+}
+
 /**
- * A reading that is at least the sum of the other two, whatever the errors: no star has it, and a delta only with an
- * open winding.
+ * A reading that may be the sum of the other two or more. As much as the other two is, in a star, the winding of the
+ * terminal left out without resistance, and in a delta the winding of the pair open.
  */
-export function sumOfOthers(lines: Pairs<Interval>): WindingPair | undefined {
-  return windingPairs.find((pair) => {
+export function sumOfOthers(lines: Pairs<Interval>): SumOfOthers | undefined {
+  for (const leftOut of phases) {
+    const pair = opposite[leftOut];
     const others = windingPairs.filter((other) => other !== pair);
-    return lines[pair].hi >= others.reduce((sum, other) => sum + lines[other].lo, 0);
-  });
+    const sum = (end: 'lo' | 'hi') => others.reduce((total, other) => total + lines[other][end], 0);
+    if (lines[pair].hi >= sum('lo')) return { pair, leftOut, more: lines[pair].lo > sum('hi') };
+  }
+  return undefined;
 }
 
 /** The outlier of three, and on which side of the other two it is. */

@@ -7,6 +7,7 @@ import {
   oddDeltaWinding,
   oddPhase,
   type Pairs,
+  type SumOfOthers,
   starPhases,
   sumOfOthers,
   type WindingPair,
@@ -18,7 +19,8 @@ export interface SuspectPayloads {
   'winding-suspect-star': OddOne<Phase>;
   'winding-suspect-delta': OddOne<WindingPair>;
   'winding-no-single-suspect': Nothing;
-  'winding-sum-of-others': { pair: WindingPair; connection: Connection };
+  'winding-sum-of-others': { pair: WindingPair; leftOut: Phase; connection: Connection };
+  'winding-more-than-others': { pair: WindingPair };
 }
 
 type SuspectFinding = FindingOf<SuspectPayloads>;
@@ -50,6 +52,9 @@ export function suspects(lines: Pairs<Interval>, connection: Connection): Suspec
   return found.length > 0 ? found : [finding('winding-no-single-suspect', 'note')];
 }
 
-function sumFinding(pair: WindingPair, connection: Connection): SuspectFinding {
-  return finding('winding-sum-of-others', 'caution', { readings: [pair], pair, connection });
+function sumFinding({ pair, leftOut, more }: SumOfOthers, connection: Connection): SuspectFinding {
+  const readings = [pair];
+  return more
+    ? finding('winding-more-than-others', 'caution', { readings, pair })
+    : finding('winding-sum-of-others', 'caution', { readings, pair, leftOut, connection });
 }

@@ -1,14 +1,10 @@
 import { askDone, type DoneAnswer } from '../done.ts';
 import type { Question } from '../question.ts';
-import { askRetry, powerCaution, type RetryAnswer } from '../retry.ts';
+import { askRetryControlOff, betweenTries, powerCaution, type RetryAnswer } from '../retry.ts';
 
 export const unplugFeedback: Question<DoneAnswer> = {
   title: 'Unplug the feedback connector of this axis',
-  instructions: [
-    'Locked out, unplug this axis’s feedback connector at the drive.',
-    'If the drive serves several axes and it still trips, unplug the others’ too before you call the drive bad.',
-    'Leave the control off.',
-  ],
+  instructions: ['Locked out, unplug this axis’s feedback connector at the drive.', 'Leave the control off.'],
   why: 'A short in the feedback cable or device pulls down the drive’s supply and shows as a trip at switch-on.',
   when: 'If it trips at once with the control off.',
   ...askDone,
@@ -18,12 +14,13 @@ export const retryFeedbackOff: Question<RetryAnswer> = {
   title: 'Switch on with the feedback unplugged',
   instructions: [
     'Close the covers and switch the drive on, control off. Never enable: without feedback an axis runs away.',
-    'See whether it trips again; a message of missing feedback is expected. Switch off.',
+    'See whether the same message comes; one of missing feedback is expected. Switch off. Do it as often as the note below says.',
+    betweenTries,
   ],
-  why: 'If the trip is gone, the feedback cable or device is at fault. If it is still there, the drive is bad.',
+  why: 'If the trip stays away, the feedback cable or device is at fault. If it is still there, the feedback of this axis is not: drive, other axes and what else is connected are left.',
   when: 'If it trips at once with the control off.',
   caution: powerCaution,
-  ...askRetry,
+  ...askRetryControlOff,
 };
 
 export const unplugDeviceEnd: Question<DoneAnswer> = {
@@ -41,12 +38,13 @@ export const retryDeviceEnd: Question<RetryAnswer> = {
   title: 'Switch on with the device unplugged',
   instructions: [
     'Close the covers and switch the drive on, control off. Never enable: without feedback an axis runs away.',
-    'See whether it trips again; a message of missing feedback is expected. Switch off.',
+    'See whether the same message comes; one of missing feedback is expected. Switch off. Do it as often as the note below says.',
+    betweenTries,
   ],
-  why: 'Trips again: the feedback cable. No trip: the feedback device, if the trip comes back with it.',
+  why: 'Trips again every time: the feedback cable. No trip: the feedback device, if the trip comes back with it.',
   when: 'If the trip went away with the feedback unplugged.',
   caution: powerCaution,
-  ...askRetry,
+  ...askRetryControlOff,
 };
 
 export const plugFeedback: Question<DoneAnswer> = {
@@ -63,9 +61,13 @@ export const plugFeedback: Question<DoneAnswer> = {
 
 export const retryFeedbackOn: Question<RetryAnswer> = {
   title: 'Switch on with the feedback plugged in',
-  instructions: ['Close the covers and switch the drive on, control off.', 'See whether it trips again. Switch off.'],
-  why: 'Trips again: the feedback device. No trip: a contact, and nothing is replaced.',
+  instructions: [
+    'Close the covers and switch the drive on, control off.',
+    'See whether the same message comes. Switch off. Do it as often as the note below says.',
+    betweenTries,
+  ],
+  why: 'Trips again every time: the feedback device. No trip: a contact, and nothing is replaced.',
   when: 'If the trip went away with only the device unplugged.',
   caution: powerCaution,
-  ...askRetry,
+  ...askRetryControlOff,
 };

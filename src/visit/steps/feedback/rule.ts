@@ -1,8 +1,8 @@
 import { feedbackGone } from '../../guide/evidence.ts';
-import { motorSideSpeaksAgainst } from '../../guide/power.ts';
+import { feedbackOutAt, motorSideSpeaksAgainst } from '../../guide/power.ts';
 import { conclude, leadsOffThen } from '../../guide/routes.ts';
 import { notDone } from '../done.ts';
-import { retriedWithoutPermit } from '../retry.ts';
+import { retryProblem } from '../retry.ts';
 import type { PlainRule } from '../rule.ts';
 
 export const unplugFeedbackRule: PlainRule<'unplug-feedback'> = {
@@ -17,7 +17,7 @@ export const retryFeedbackOffRule: PlainRule<'retry-feedback-off'> = {
   touches: false,
   energy: 'power',
   restsOn: ['unplug-feedback'],
-  problem: retriedWithoutPermit,
+  problem: retryProblem,
   next: (visit) => (feedbackGone(visit) ? 'unplug-device-end' : leadsOffThen('bridge', visit)),
 };
 
@@ -33,7 +33,7 @@ export const retryDeviceEndRule: PlainRule<'retry-device-end'> = {
   touches: false,
   energy: 'power',
   restsOn: ['unplug-device-end'],
-  problem: retriedWithoutPermit,
+  problem: retryProblem,
   // The feedback explains the trip, but not damage of motor or cable.
   next: (visit, record) => (motorSideSpeaksAgainst(record) ? leadsOffThen('bridge', visit) : conclude(visit, record)),
 };
@@ -43,10 +43,7 @@ export const plugFeedbackRule: PlainRule<'plug-feedback'> = {
   energy: 'none',
   restsOn: ['retry-device-end'],
   problem: notDone,
-  undone: (record) => {
-    const unplugged = Math.max(record['unplug-feedback']?.seq ?? 0, record['unplug-device-end']?.seq ?? 0);
-    return unplugged > (record['plug-feedback']?.seq ?? 0);
-  },
+  undone: (record) => feedbackOutAt(record) > (record['plug-feedback']?.seq ?? 0),
   next: () => 'retry-feedback-on',
 };
 
@@ -54,6 +51,6 @@ export const retryFeedbackOnRule: PlainRule<'retry-feedback-on'> = {
   touches: false,
   energy: 'power',
   restsOn: ['plug-feedback'],
-  problem: retriedWithoutPermit,
+  problem: retryProblem,
   next: () => 'decide',
 };

@@ -1,5 +1,4 @@
-import { hindered } from '../../guide/power.ts';
-import { feedbackFirst } from '../../guide/routes.ts';
+import { feedbackFirst, wantsHandTest } from '../../guide/routes.ts';
 import type { PlainRule } from '../rule.ts';
 
 export const inspectRule: PlainRule<'inspect'> = {
@@ -8,9 +7,7 @@ export const inspectRule: PlainRule<'inspect'> = {
   restsOn: [],
   problem: ({ reseated }) => (reseated === 'no' ? 'not-done' : undefined),
   next: (visit, record) => {
-    const when = visit.symptom?.answer.when;
-    // Bad mechanics stay on the way even if the symptom is corrected.
-    if (hindered(record) || (when !== 'control-off' && when !== 'on-enable')) return 'mechanics';
-    return when === 'control-off' ? feedbackFirst(visit, record) : 'disconnect-leads';
+    const controlOff = visit.symptom?.answer.when === 'control-off';
+    return controlOff && !wantsHandTest(visit, record) ? feedbackFirst(visit, record) : 'disconnect-leads';
   },
 };

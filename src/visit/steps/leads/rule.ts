@@ -1,7 +1,7 @@
-import { mayBePowered } from '../../guide/evidence.ts';
 import { leadsOnAt } from '../../guide/power.ts';
+import { afterHandTest, measureAfter, wantsHandTest } from '../../guide/routes.ts';
 import { notDone } from '../done.ts';
-import { retriedWithoutPermit } from '../retry.ts';
+import { retryProblem } from '../retry.ts';
 import type { PlainRule } from '../rule.ts';
 
 export const disconnectLeadsRule: PlainRule<'disconnect-leads'> = {
@@ -10,18 +10,13 @@ export const disconnectLeadsRule: PlainRule<'disconnect-leads'> = {
   restsOn: [],
   problem: notDone,
   undone: (record) => leadsOnAt(record, Number.POSITIVE_INFINITY),
-  next: (visit) => {
-    const when = visit.symptom?.answer.when;
-    if (!mayBePowered(visit)) return 'bridge';
-    if (when === 'control-off' && visit['retry-feedback-off'] === undefined) return 'unplug-feedback';
-    return when === 'on-enable' ? 'retry-leads-off' : 'bridge';
-  },
+  next: (visit, record) => (wantsHandTest(visit, record) ? 'mechanics' : afterHandTest(visit, record)),
 };
 
 export const retryLeadsOffRule: PlainRule<'retry-leads-off'> = {
   touches: false,
   energy: 'enable',
   restsOn: ['disconnect-leads'],
-  problem: retriedWithoutPermit,
-  next: () => 'bridge',
+  problem: retryProblem,
+  next: (visit, record) => measureAfter('retry-leads-off', visit, record),
 };

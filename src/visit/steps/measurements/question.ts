@@ -9,6 +9,8 @@ import type { StepWords } from '../question.ts';
 export interface MeasurementAnswer<A> {
   assessment: A;
   leftOpen: boolean;
+  /** The winding temperature that was entered, in °C; absent if none was. */
+  celsius?: number;
 }
 
 export interface MeasuredAnswers {

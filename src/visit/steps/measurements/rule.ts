@@ -1,11 +1,5 @@
-import {
-  insulationSettled,
-  isolationLeavesOpen,
-  motorBad,
-  pointsAtCableOrMotor,
-  tripsAsAWhole,
-} from '../../guide/evidence.ts';
-import { afterMeasuring, conclude, isolationFailed } from '../../guide/routes.ts';
+import { isolationLeavesOpen, tripsAsAWhole } from '../../guide/evidence.ts';
+import { afterMeasuring, conclude, measureAfter } from '../../guide/routes.ts';
 import type { StepProblem } from '../problems.ts';
 import type { VisitAnswers } from '../questions.ts';
 import type { PlainRule } from '../rule.ts';
@@ -35,7 +29,7 @@ export const bridgeRule: PlainRule<'bridge'> = {
   energy: 'none',
   restsOn: ['disconnect-leads'],
   problem: notDecided,
-  next: () => 'insulation',
+  next: (visit, record) => measureAfter('bridge', visit, record),
 };
 
 export const insulationRule: PlainRule<'insulation'> = {
@@ -43,8 +37,7 @@ export const insulationRule: PlainRule<'insulation'> = {
   energy: 'none',
   restsOn: ['disconnect-leads'],
   problem: notDecided,
-  next: (visit, record) =>
-    pointsAtCableOrMotor(visit) || !insulationSettled(visit) || isolationFailed(record) ? 'isolation' : 'winding',
+  next: (visit, record) => measureAfter('insulation', visit, record),
 };
 
 export const isolationRule: PlainRule<'isolation'> = {
@@ -52,11 +45,7 @@ export const isolationRule: PlainRule<'isolation'> = {
   energy: 'none',
   restsOn: ['insulation'],
   problem: bothPartsKnown,
-  // A motor that is proven bad needs no further proof; through a bad cable its winding can't be judged.
-  next: (visit, record) => {
-    if (motorBad(visit) || tripsAsAWhole(visit) || visit.winding !== undefined) return conclude(visit, record);
-    return visit.isolation?.answer.assessment.parts.cable === 'proven-bad' ? 'winding-motor' : 'winding';
-  },
+  next: (visit, record) => (tripsAsAWhole(visit) ? conclude(visit, record) : afterMeasuring(visit, record)),
 };
 
 export const windingRule: PlainRule<'winding'> = {
@@ -64,17 +53,13 @@ export const windingRule: PlainRule<'winding'> = {
   energy: 'none',
   restsOn: ['disconnect-leads'],
   problem: notDecided,
-  next: (visit, record) => {
-    const atMotor = record['winding-motor']?.answer.assessment.verdict ?? 'go';
-    const doubted = visit.winding?.answer.assessment.verdict === 'no-go' || atMotor !== 'go';
-    return doubted ? 'winding-motor' : afterMeasuring(visit, record);
-  },
+  next: (visit, record) => measureAfter('winding', visit, record),
 };
 
 export const windingMotorRule: PlainRule<'winding-motor'> = {
   touches: true,
   energy: 'none',
-  restsOn: ['winding', 'isolation'],
+  restsOn: ['winding'],
   problem: notDecided,
-  next: (visit, record) => afterMeasuring(visit, record),
+  next: (visit, record) => measureAfter('winding-motor', visit, record),
 };

@@ -1,4 +1,4 @@
-import { feedbackFirst } from '../../guide/routes.ts';
+import { afterHandTest } from '../../guide/routes.ts';
 import type { PlainRule } from '../rule.ts';
 
 export const mechanicsRule: PlainRule<'mechanics'> = {
@@ -6,6 +6,5 @@ export const mechanicsRule: PlainRule<'mechanics'> = {
   energy: 'none',
   restsOn: [],
   problem: () => undefined,
-  next: (visit, record) =>
-    visit.symptom?.answer.when === 'control-off' ? feedbackFirst(visit, record) : 'disconnect-leads',
+  next: (visit, record) => afterHandTest(visit, record),
 };

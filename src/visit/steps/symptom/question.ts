@@ -1,5 +1,6 @@
+import { limitRange } from '../../../kernel/limits.ts';
 import type { Symptom } from '../../../kernel/vocabulary.ts';
-import { choice, chosen, type Form, textOf } from '../fields.ts';
+import { choice, chosen, count, digits, type Form, textOf } from '../fields.ts';
 import type { Question } from '../question.ts';
 
 export interface SymptomAnswer {
@@ -10,6 +11,11 @@ export interface SymptomAnswer {
    * can't fall, and nothing is known of the others.
    */
   gravityLoaded: 'yes' | 'no' | 'unknown' | 'own-no';
+  /** The trip came `came` times in `of` starts or moves. Absent: not known. */
+  came?: number;
+  of?: number;
+  /** Whether parts or parameters were changed before the first trip. Absent: not asked. */
+  changed?: 'nothing' | 'something' | 'unknown';
 }
 
 interface SymptomText {
@@ -70,6 +76,14 @@ const gravityLoaded = choice('gravityLoaded', 'Can any axis fall whose brake ope
   unknown: { label: 'I don’t know', hint: 'Treated as yes: support costs minutes.' },
 });
 
+const came = digits('came', 'How often did it trip?', 'A number. Leave it empty if you don’t know.');
+const of = digits('of', 'In how many starts or moves?', 'The tries with and without a trip together, such as 6.');
+const changed = choice<NonNullable<SymptomAnswer['changed']>>('changed', 'What was changed before the first trip?', {
+  nothing: 'Nothing',
+  something: { label: 'A part or a parameter', hint: 'Also a repair, a move, a new program. Write it into the notes.' },
+  unknown: 'I don’t know',
+});
+
 /** The second answer with its subject: a bare "Yes" would be meaningless in the line. */
 const gravityInLine: Record<SymptomAnswer['gravityLoaded'], string> = {
   yes: 'an axis can fall',
@@ -88,14 +102,23 @@ export const symptom: Question<SymptomAnswer> = {
   instructions: [
     'Choose what had come on or begun last when it tripped.',
     'Say whether an axis can fall. Count every axis whose brake opens with this enable: those of this drive, and those of a group that is enabled together.',
+    'Ask how often it came, and in how many starts or moves. Ask what was changed before the first trip.',
   ],
-  why: 'A bad part usually shows with the first thing that stresses it. This says what to measure first.',
+  why: 'A bad part usually shows with the first thing that stresses it. This says what to measure first. How often it comes says how many tries show anything.',
   when: 'After the drive is found.',
-  fields: [when, gravityLoaded],
+  fields: [when, gravityLoaded, came, of, changed],
   read: (form) => {
     const moment = symptomIn(form);
     const falls = chosen(form, gravityLoaded, 'own-no');
-    return moment && falls && { when: moment, gravityLoaded: falls };
+    const times = count(form, came.id, limitRange('entry-tries'));
+    const starts = count(form, of.id, limitRange('entry-tries'));
+    const before = chosen(form, changed);
+    if (moment === undefined || falls === undefined) return undefined;
+    return {
+      ...{ when: moment, gravityLoaded: falls },
+      ...(times !== undefined && starts !== undefined && { came: times, of: starts }),
+      ...(before !== undefined && { changed: before }),
+    };
   },
   line: (form) => {
     const moment = symptomIn(form);
@@ -103,8 +126,20 @@ export const symptom: Question<SymptomAnswer> = {
     return [
       moment === undefined ? textOf(form, when.id) : symptomTexts[moment].label,
       falls === undefined ? textOf(form, gravityLoaded.id) : gravityInLine[falls],
+      often(form),
+      chosen(form, changed) === 'something' ? 'something was changed before' : '',
     ]
       .filter(Boolean)
       .join(', ');
   },
+};
+
+function often(form: Form): string {
+  const [times, starts] = [textOf(form, came.id).trim(), textOf(form, of.id).trim()];
+  if (times === '' && starts === '') return '';
+  return `came ${times || 'an unknown number'} of ${starts || 'an unknown number of'} times`;
+}
+
+export const symptomProblems = {
+  'came-contradicts': 'It can’t have tripped more often than it was started. Correct one of the two numbers.',
 };

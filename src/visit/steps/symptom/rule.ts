@@ -4,6 +4,6 @@ export const symptomRule: PlainRule<'symptom'> = {
   touches: false,
   energy: 'none',
   restsOn: [],
-  problem: () => undefined,
+  problem: ({ came = 0, of = came }) => (came > of ? 'came-contradicts' : undefined),
   next: () => 'inspect',
 };

@@ -1,6 +1,6 @@
 import { askDone, type DoneAnswer } from '../done.ts';
 import type { Question } from '../question.ts';
-import { askRetry, enableCaution, type RetryAnswer } from '../retry.ts';
+import { askRetry, betweenTries, enableCaution, lowLimits, type RetryAnswer } from '../retry.ts';
 
 export const connectPe: Question<DoneAnswer> = {
   title: 'Put the PE core back on the drive',
@@ -17,8 +17,10 @@ export const connectPe: Question<DoneAnswer> = {
 export const reconnect: Question<DoneAnswer> = {
   title: 'Connect everything again',
   instructions: [
-    'Discharge the winding. Connect PE and the screen first, then U, V and W, as they were.',
+    'Discharge the winding. Take the idle cores off PE first, and put each back where its mark says.',
+    'Connect PE and the screen, then U, V and W, as they were, of every axis that is off.',
     'Plug in feedback, brake and sensors again. An axis that is enabled without its feedback can run away.',
+    'Connect braking resistor and DC link again, if they came off.',
     'Check every terminal by pulling, and close the covers.',
   ],
   why: 'Every measurement passed, so the axis may be tried as a whole.',
@@ -30,11 +32,14 @@ export const reconnect: Question<DoneAnswer> = {
 export const retryAll: Question<RetryAnswer> = {
   title: 'Try the axis',
   instructions: [
+    lowLimits,
+    'Read the position: it must be where the axis stands. No motion is commanded against a pin or a prop.',
     'If the axis can fall: it is still on its support. Enable once: no trip, no jerk, no hum that grows. On the support nothing proves the brake; the support goes only by your site’s procedure.',
-    'Move slowly, then as the machine does.',
-    'See whether it trips again. Switch off.',
+    'Move slowly, then as the machine does, in the state in which it trips: warm, at that position, with that load. Do it as often as the note below says.',
+    'If the same message comes, stop trying. Write down when it came. Switch off.',
+    betweenTries,
   ],
-  why: 'If the trip goes on though every check passes, the drive is replaced. If it stays away, the readings are your baseline.',
+  why: 'If it trips though every check passes, these measurements do not find the cause, and no part is named. If it stays away often enough, the readings are your baseline.',
   when: 'If every measurement passes.',
   caution: enableCaution,
   ...askRetry,

@@ -1,7 +1,7 @@
 import { tripsAsAWhole } from '../../guide/evidence.ts';
 import { peCoreOff } from '../../guide/power.ts';
 import { notDone } from '../done.ts';
-import { retriedWithoutPermit } from '../retry.ts';
+import { retryProblem } from '../retry.ts';
 import type { PlainRule, Rule } from '../rule.ts';
 
 export const connectPeRule: Rule<'connect-pe'> = { problem: notDone, undone: peCoreOff };
@@ -9,7 +9,7 @@ export const connectPeRule: Rule<'connect-pe'> = { problem: notDone, undone: peC
 export const reconnectRule: PlainRule<'reconnect'> = {
   touches: true,
   energy: 'none',
-  restsOn: ['bridge', 'insulation', 'isolation', 'winding'],
+  restsOn: ['bridge', 'braking', 'winding', 'winding-motor', 'bend-test', 'idle-cores', 'insulation', 'isolation'],
   problem: notDone,
   undone: peCoreOff,
   next: () => 'retry-all',
@@ -19,7 +19,7 @@ export const retryAllRule: PlainRule<'retry-all'> = {
   touches: false,
   energy: 'enable',
   restsOn: ['reconnect'],
-  problem: retriedWithoutPermit,
-  // Before the drive is blamed by exclusion, cable and motor are proven alone.
+  problem: retryProblem,
+  // Before nothing is found, cable and motor are measured alone.
   next: (visit) => (tripsAsAWhole(visit) && visit.isolation === undefined ? 'isolation' : 'decide'),
 };

@@ -28,6 +28,45 @@ describe('the bridge form', () => {
     expect(stated).toMatchObject({ tolerancePercent: 5, instrument: { percent: 1, counts: 3, upperLimit: 72e6 } });
   });
 
+  test('knows no second reading, no sister and no bus of an old record', () => {
+    const { plusAgain, minusAgain, plusExchanged, minusExchanged, worstAgain, dcBus, sister, alsoOnBus } = input({});
+    const second = [plusAgain, minusAgain, plusExchanged, minusExchanged, worstAgain, dcBus, sister, alsoOnBus];
+    expect(second.filter((one) => one !== undefined)).toEqual([]);
+    expect(input({ sister: 'not-compared', alsoOnBus: 'not-stated' })).not.toHaveProperty('sister');
+  });
+
+  test('passes on what was read once more', () => {
+    const read = {
+      plusAgain: '452k',
+      minusAgain: '45k',
+      plusExchanged: '1.2k',
+      minusExchanged: '1.3k',
+      worstAgain: '4 Ω',
+      dcBus: '470k',
+    };
+    const more = input({ ...read, sister: 'differs', alsoOnBus: 'nothing' });
+    expect(more).toMatchObject({ sister: 'differs', alsoOnBus: 'nothing' });
+    expect(more).toMatchObject({
+      plusAgain: { value: 452e3 },
+      minusAgain: { value: 45e3 },
+      plusExchanged: { value: 1200 },
+      minusExchanged: { value: 1300 },
+      worstAgain: { value: 4 },
+      dcBus: { value: 470e3 },
+    });
+    const outcome = bridgeForm.judge(
+      liftVisit('bridge', {
+        ...read,
+        plusExchanged: '',
+        minusExchanged: '',
+        minusAgain: '',
+        plusAgain: '',
+        alsoOnBus: 'nothing',
+      }),
+    );
+    expect(outcome.state === 'judged' && outcome.assessment.drive).toBe('convicted');
+  });
+
   test.each(['0', '-3', '101', 'ten', 'OL'])('refuses the tolerance %s', (text) => {
     expect(errorOf('tolerance', text)).toBeTruthy();
   });
@@ -58,7 +97,7 @@ describe('the schematic', () => {
   });
 
   test('marks the odd one out of an unbalanced rail', () => {
-    expect(states({ minusV: '62k' })).toMatchObject({ minusU: 'sound', minusV: 'suspect', minusW: 'sound' });
+    expect(states({ minusV: '162k' })).toMatchObject({ minusU: 'sound', minusV: 'suspect', minusW: 'sound' });
   });
 
   test('judges no position while the bus is charged, the leads are on, or an entry can’t be read', () => {

@@ -9,6 +9,7 @@ const judged = (typed: Record<string, string>) => {
 };
 const barsOf = (typed: Record<string, string>) => windingBars(readForm(windingForm.fields, typed));
 
+const odd = { UV: '1.820 Ω', VW: '1.820 Ω', WU: '2.140 Ω', leads: 'four' };
 const alike = { UV: '1.820 Ω', VW: '1.822 Ω', WU: '1.819 Ω', leads: 'four' };
 
 // Deviations worked by hand: largest distance from the mean, divided by the mean.
@@ -28,9 +29,16 @@ describe('the form from text to verdict', () => {
     // In milliohms only four leads are accurate enough.
     [{ UV: '84.2 mΩ', VW: '84.4 mΩ', WU: '84.3 mΩ', leads: 'zeroed' }, 'undecided'],
     [{ UV: '84.2 mΩ', VW: '84.4 mΩ', WU: '84.3 mΩ', leads: 'four' }, 'go'],
-    // Minus leads of 0.2 Ω: 1.80, 1.80 and 1.79.
-    [{ UV: '2.00 Ω', VW: '2.00 Ω', WU: '1.99 Ω', leads: 'subtract', leadOhms: '0.20 Ω' }, 'go'],
-    [{ UV: '2.00 Ω', VW: '2.00 Ω', WU: '1.99 Ω', leads: 'subtract' }, 'undecided'],
+    // Minus leads of 0.2 Ω: 6.80, 6.80 and 6.79; with 0.05 Ω of contact more or less still within 2 %.
+    [{ UV: '7.00 Ω', VW: '7.00 Ω', WU: '6.99 Ω', leads: 'subtract', leadOhms: '0.20 Ω' }, 'go'],
+    [{ UV: '7.00 Ω', VW: '7.00 Ω', WU: '6.99 Ω', leads: 'subtract' }, 'undecided'],
+    // Minus leads of 0.2 Ω: 1.80 Ω, of which a contact of 0.05 Ω is almost 3 %.
+    [{ UV: '2.00 Ω', VW: '2.00 Ω', WU: '1.99 Ω', leads: 'subtract', leadOhms: '0.20 Ω' }, 'undecided'],
+    // A second set that fails in the same way, one that passes, and a connector of 80 mΩ.
+    [{ ...odd, UVagain: '1.820 Ω', VWagain: '1.820 Ω', WUagain: '2.140 Ω' }, 'no-go'],
+    [{ ...odd, UVagain: '1.820 Ω', VWagain: '1.820 Ω', WUagain: '1.821 Ω' }, 'undecided'],
+    [{ ...alike, acrossJoint: '80 mΩ' }, 'no-go'],
+    [{ ...alike, acrossJoint: '3 mΩ' }, 'go'],
     // 1.820 at 65 °C is 1.546 at 20 °C, beside 1.55.
     [{ ...alike, windingTemperature: '65', reference: '1.55 Ω', referenceTemperature: '68 °F' }, 'go'],
     [{ ...alike, windingTemperature: '65', reference: '1.82 Ω', referenceTemperature: '20' }, 'undecided'],

@@ -1,6 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import {
+  caseFaults,
   decodeCase,
   drawCase,
   encodeCase,
@@ -8,18 +9,19 @@ import {
   seeds,
   windingTemperatures,
 } from '../../../../src/practice/case/case-code.ts';
+import { drawMachine } from '../../../../src/practice/case/draw-machine.ts';
 import { faultIds } from '../../../../src/practice/simulator/faulted-axis.ts';
 import { seeded } from '../../../../src/practice/simulator/random.ts';
 import { runs } from '../../../support/runs.ts';
 
 const keys = fc.record({
-  fault: fc.constantFrom(...faultIds),
+  fault: fc.constantFrom(...caseFaults),
   seed: fc.integer({ min: 0, max: seeds - 1 }),
   windingCelsius: fc.constantFrom(...windingTemperatures),
 });
 
 test('no two faults share a mark', () => {
-  expect(new Set(faultIds.map(faultMark)).size).toBe(faultIds.length);
+  expect(new Set(caseFaults.map(faultMark)).size).toBe(caseFaults.length);
 });
 
 test('a code decodes to the same case', () => {
@@ -65,4 +67,20 @@ test('draws reach every fault, and two draws differ', () => {
   const drawn = Array.from({ length: 3000 }, () => drawCase(random));
   expect(new Set(drawn.map(({ fault }) => fault)).size).toBe(faultIds.length);
   expect(new Set(drawn.map(encodeCase)).size).toBeGreaterThan(2990);
+});
+
+test('a clear case has one bad part that the usual measurements name', () => {
+  const random = seeded(4);
+  const drawn = Array.from({ length: 300 }, () => drawMachine(drawCase(random, 'clear').fault, 1).axis);
+  expect(drawn.filter(({ bad, hidden }) => bad.length !== 1 || hidden.length > 0)).toEqual([]);
+});
+
+test('a case of the field has a cause of the field, and its code opens the same axis', () => {
+  const random = seeded(5);
+  const keys = Array.from({ length: 60 }, () => drawCase(random, 'field'));
+  const codes = keys.map((key) => decodeCase(encodeCase(key)));
+  expect(codes).toEqual(keys);
+  const axes = keys.map(({ fault, seed }) => drawMachine(fault, seed).axis);
+  expect(axes.some(({ bad }) => bad.length === 0)).toBe(true);
+  expect(axes.some(({ parameters }) => parameters.idleCores.length > 0)).toBe(true);
 });

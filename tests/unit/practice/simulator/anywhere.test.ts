@@ -3,19 +3,26 @@ import { expect, test } from 'vitest';
 import { parseReading } from '../../../../src/kernel/reading/parse-reading.ts';
 import { axisNetwork } from '../../../../src/practice/simulator/axis-network.ts';
 import { asFound, cores } from '../../../../src/practice/simulator/axis-state.ts';
-import { faultedAxis, faultIds } from '../../../../src/practice/simulator/faulted-axis.ts';
-import { drawInstruments } from '../../../../src/practice/simulator/instruments.ts';
+import { allFaultIds, faultedAxis } from '../../../../src/practice/simulator/faulted-axis.ts';
+import { drawFieldAxis } from '../../../../src/practice/simulator/field-parameters.ts';
+import { drawFieldInstruments, drawInstruments } from '../../../../src/practice/simulator/instruments.ts';
 import { type Mode, measure } from '../../../../src/practice/simulator/measure.ts';
 import { nodeIndex } from '../../../../src/practice/simulator/network.ts';
 import { drawAxis } from '../../../../src/practice/simulator/parameters.ts';
 import { seeded } from '../../../../src/practice/simulator/random.ts';
 import { runs } from '../../../support/runs.ts';
 
-const axisOf = (fault: string, seed: number) => {
+type World = 'tidy' | 'field';
+
+const axisOf = (fault: string, seed: number, world: World) => {
   const random = seeded(seed);
-  return faultedAxis(fault, drawAxis(random), random);
+  return faultedAxis(fault, world === 'tidy' ? drawAxis(random) : drawFieldAxis(random), random);
 };
-const nodes = ['ground', 'nowhere', ...nodeIndex(axisNetwork(axisOf('nuisance', 1), asFound(20, 20))).keys()];
+const allNodes = (world: World) =>
+  [0, 1, 2, 3, 4, 5, 6, 7].flatMap((seed) => [
+    ...nodeIndex(axisNetwork(axisOf('nuisance', seed, world), asFound(20, 20))).keys(),
+  ]);
+const nodes = [...new Set(['ground', 'nowhere', ...allNodes('tidy'), ...allNodes('field')])];
 
 const node = fc.constantFrom(...nodes);
 const end = fc.record(Object.fromEntries(cores.map((core) => [core, fc.boolean()]))) as fc.Arbitrary<
@@ -24,8 +31,15 @@ const end = fc.record(Object.fromEntries(cores.map((core) => [core, fc.boolean()
 const state = fc.record({
   driveEnd: end,
   motorEnd: end,
+  idleCores: fc.constantFrom('connected' as const, 'free' as const, 'to-pe' as const),
   feedbackAtDrive: fc.boolean(),
   feedbackAtDevice: fc.boolean(),
+  brakingResistor: fc.boolean(),
+  dcLink: fc.boolean(),
+  neighbourLeads: fc.boolean(),
+  neighbourFeedback: fc.boolean(),
+  filter: fc.boolean(),
+  bent: fc.boolean(),
   jumpers: fc.array(fc.tuple(node, node), { maxLength: 3 }),
   supply: fc.boolean(),
   enabled: fc.boolean(),
@@ -38,14 +52,19 @@ const state = fc.record({
 test('two leads anywhere, in any state of the axis, give a reading that the site can read', () => {
   fc.assert(
     fc.property(
-      fc.constantFrom(...faultIds),
+      fc.constantFrom(...allFaultIds),
       fc.nat(),
       state,
       fc.constantFrom<Mode>('ohms', 'diode', 'volts', 'milliohms', 'insulation'),
       fc.record({ red: node, black: node }),
-      (fault, seed, now, mode, leads) => {
+      fc.constantFrom<World>('tidy', 'field'),
+      fc.constantFrom(undefined, 0, 3, 90),
+      (fault, seed, now, mode, leads, world, held) => {
         const random = seeded(seed);
-        const { text, reading } = measure(axisOf(fault, seed), now, drawInstruments(random), mode, leads, random);
+        const instruments = world === 'tidy' ? drawInstruments(random) : drawFieldInstruments(random);
+        const { text, reading } = measure(axisOf(fault, seed, world), now, instruments, mode, leads, random, {
+          ...(held !== undefined && { heldSeconds: held }),
+        });
         const quantity = mode === 'volts' || mode === 'diode' ? 'voltage' : 'resistance';
         // The site takes a voltage without its sign, which only shows how the leads were placed.
         const shown = text.replace('-', '');

@@ -105,13 +105,13 @@ test('the feedback has its supply voltage, and loses it under a short until it i
 test('with the axis enabled the brake has its voltage', () => {
   const at = (state: AxisState) => {
     const volts = operatingPoint(axisNetwork(sound, state));
-    return volts('brake.plus') - volts('brake.minus');
+    return volts('motor.brake+') - volts('motor.brake-');
   };
   expect(at({ ...found, supply: true })).toBeCloseTo(0, 6);
   expect(at({ ...found, supply: true, enabled: true })).toBeGreaterThan(23);
 });
 
 test('the brake coil reads its resistance, and is insulated from the frame', () => {
-  expect(ohmsBetween(sound, found, 'brake.plus', 'brake.minus', 24)).toBeCloseTo(typical.brakeOhms, 6);
-  expect(ohmsBetween(sound, found, 'brake.plus', 'motor.frame', 1e9)).toBeGreaterThan(100e6);
+  expect(ohmsBetween(sound, found, 'motor.brake+', 'motor.brake-', 24)).toBeCloseTo(typical.brakeOhms, 6);
+  expect(ohmsBetween(sound, found, 'motor.brake+', 'motor.frame', 1e9)).toBeGreaterThan(100e6);
 });

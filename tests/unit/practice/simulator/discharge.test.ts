@@ -49,3 +49,12 @@ test('with an open bleed resistor the bus stays dangerous after the time on the 
   const state = { ...asFound(20, 20), busVolts: axis.parameters.supplyVolts };
   expect(afterWaiting({ ...axis, parameters }, state, 600).busVolts).toBeGreaterThan(300);
 });
+
+test('a winding cools towards the air: in one time constant by 63 %; in the tidy world it keeps its temperature', () => {
+  const tidy = sound();
+  const field = { ...tidy, parameters: { ...tidy.parameters, coolingSeconds: 2400 } };
+  const hot = asFound(80, 20);
+  expect(afterWaiting(field, hot, 2400).windingCelsius).toBeCloseTo(20 + 60 / Math.E, 6);
+  expect(afterWaiting(field, switchedOn(field, hot), 2400).windingCelsius).toBeCloseTo(20 + 60 / Math.E, 6);
+  expect(afterWaiting(tidy, hot, 2400).windingCelsius).toBe(80);
+});

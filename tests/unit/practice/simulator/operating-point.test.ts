@@ -1,5 +1,5 @@
-import { expect, test } from 'vitest';
-import { type Element, resistor, source } from '../../../../src/practice/simulator/network.ts';
+import { describe, expect, test } from 'vitest';
+import { type Element, partAround, resistor, source } from '../../../../src/practice/simulator/network.ts';
 import { operatingPoint } from '../../../../src/practice/simulator/operating-point.ts';
 
 test('a divider of 1 kΩ and 3 kΩ at 12 V by hand: 9 V', () => {
@@ -60,4 +60,39 @@ test('a capacitor at rest carries no current, and an unconnected node is at grou
   ]);
   expect(volts('a')).toBeCloseTo(5, 6);
   expect(volts('nowhere')).toBe(0);
+});
+
+describe('a gap', () => {
+  const behind = (volts: number, ohms: number): Element[] => [
+    source('top', 'ground', volts, 1e3),
+    { kind: 'gap', a: 'top', b: 'ground', ohms, volts: 200 },
+  ];
+
+  test('below its voltage it is open, from it on it is a resistor, either way round', () => {
+    expect(operatingPoint(behind(199, 1e3))('top')).toBeCloseTo(199, 3);
+    expect(operatingPoint(behind(201, 1e3))('top')).toBeCloseTo(100.5, 3);
+    expect(operatingPoint(behind(-400, 1e3))('top')).toBeCloseTo(-200, 3);
+  });
+
+  test('one that has broken down stays so, though its voltage is low then', () => {
+    expect(operatingPoint(behind(300, 1))('top')).toBeCloseTo(300 / 1001, 5);
+  });
+
+  test('one can make the next break down', () => {
+    const volts = operatingPoint([
+      source('top', 'ground', 300, 1e3),
+      { kind: 'gap', a: 'top', b: 'middle', ohms: 1e3, volts: 200 },
+      resistor('middle', 'ground', 1e6),
+      { kind: 'gap', a: 'middle', b: 'ground', ohms: 1e3, volts: 250 },
+    ]);
+    expect(volts('top')).toBeCloseTo(200, 0);
+    expect(volts('middle')).toBeCloseTo(100, 0);
+  });
+});
+
+test('only what is connected without passing ground decides a voltage', () => {
+  const near = [source('a', 'ground', 1, 1e3), resistor('a', 'b', 1e3), resistor('b', 'ground', 2e3)];
+  const far = [source('far', 'ground', 9, 1), resistor('far', 'ground', 5)];
+  expect(partAround([...far, ...near], ['b'])).toEqual(near);
+  expect(operatingPoint(partAround([...far, ...near], ['b']))('b')).toBeCloseTo(0.5, 6);
 });

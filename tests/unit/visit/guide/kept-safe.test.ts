@@ -22,6 +22,9 @@ it.each(['yes', 'unknown'] as const)('an axis that may fall (%s) is supported be
   expect(nextStep(supported).due).toBe('lockout-1');
 });
 
+/** Windings that were found alike. */
+const alike = { verdict: 'go', cause: 'none', joint: 'not-measured' } as const;
+
 it('after the insulation test, with the PE core off, nothing is switched on for the feedback device', () => {
   const visit: VisitAnswers = {
     ...found,
@@ -41,7 +44,10 @@ it('after the insulation test, with the PE core off, nothing is switched on for 
     'unplug-device-end': { seq: 9, answer: { done: true } },
     'retry-device-end': { seq: 10, answer: { powerAllowed: true, result: 'no-trip' } },
     'lockout-3': { seq: 11, answer: lockedOut },
-    bridge: { seq: 12, answer: { assessment: { verdict: 'go', findings: [], next: [] }, leftOpen: false } },
+    bridge: {
+      seq: 12,
+      answer: { assessment: { verdict: 'go', findings: [], next: [], drive: 'sound' }, leftOpen: false },
+    },
     insulation: { seq: 13, answer: { assessment: { verdict: 'go', findings: [], next: [] }, leftOpen: false } },
     isolation: {
       seq: 14,
@@ -55,7 +61,7 @@ it('after the insulation test, with the PE core off, nothing is switched on for 
         leftOpen: false,
       },
     },
-    'winding-motor': { seq: 15, answer: { assessment: { verdict: 'go', findings: [], next: [] }, leftOpen: false } },
+    'winding-motor': { seq: 15, answer: { assessment: { ...alike, findings: [], next: [] }, leftOpen: false } },
   };
   const { due, decision } = nextStep(visit);
   expect(due).toBeUndefined();
@@ -64,7 +70,10 @@ it('after the insulation test, with the PE core off, nothing is switched on for 
 });
 
 it('feedback that was unplugged, even on a way that was left since, is plugged in before the axis is tried', () => {
-  const passed = { assessment: { verdict: 'go' as const, findings: [], next: [] }, leftOpen: false };
+  const passed = {
+    assessment: { verdict: 'go' as const, findings: [], next: [], drive: 'sound' as const },
+    leftOpen: false,
+  };
   const seen = { drive: 'nothing', motor: 'nothing', motorCable: 'nothing', feedbackCable: 'nothing' } as const;
   const visit: VisitAnswers = {
     ...found,
@@ -77,7 +86,7 @@ it('feedback that was unplugged, even on a way that was left since, is plugged i
     bridge: { seq: 7.1, answer: passed },
     'bus-again': { seq: 8, answer: { meterProved: true, busVoltage: volts(0.02) } },
     insulation: { seq: 9, answer: passed },
-    winding: { seq: 10, answer: passed },
+    winding: { seq: 10, answer: { ...passed, assessment: { ...passed.assessment, ...alike } } },
   };
   expect(nextStep(visit).due).toBe('plug-feedback');
   const plugged: VisitAnswers = { ...visit, 'plug-feedback': { seq: 11, answer: { done: true } } };

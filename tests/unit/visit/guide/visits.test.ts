@@ -28,9 +28,13 @@ describe.each(visits)('%s', (_name, expected, visit) => {
     expect(state.offPath, why).toEqual(expected.offPath ?? []);
     const { replace = [], good = [], open = [] } = state.decision ?? {};
     expect(Object.fromEntries(replace.map(({ part, proofs }) => [part, proofs])), why).toEqual(expected.replace ?? {});
+    const suspect = state.decision?.suspect ?? [];
+    expect(Object.fromEntries(suspect.map(({ part, reasons }) => [part, reasons])), why).toEqual(
+      expected.suspect ?? {},
+    );
     expect([...good].sort(), why).toEqual([...(expected.stay ?? [])].sort());
     expect([...open].sort(), why).toEqual([...(expected.open ?? [])].sort());
-    expect(visit.decision?.kind).toBe(expected.decision);
+    expect(visit.decision?.kind).toBe(expected.stored ?? expected.decision);
   });
 
   it('every form that was filled in can be read, and each was answered when it was due', () => {

@@ -41,6 +41,32 @@ const codes = (input: DischargeInput) => assessDischarge(input).findings.map(({ 
 const longest = (input: DischargeInput, limit = 'touch-voltage') =>
   assessDischarge(input).waits.find((wait) => wait.limit === limit)?.seconds.hi;
 
+describe('a bus that stands', () => {
+  const stands = (changes: Partial<DischargeInput>) => codes(bus({ startVoltage: volts(565, 1), ...changes }));
+
+  it.each<[string, Partial<DischargeInput>]>([
+    ['below the shares of two capacitors', pair(224, 224, 60)],
+    ['above them', pair(341, 341, 60)],
+    ['and falls', pair(300, 280, 60)],
+    ['at half of a start that is not known', { startVoltage: missing, ...pair(283, 283, 60) }],
+    ['at half, below the touch limit', { startVoltage: volts(80, 1), ...pair(40, 40, 60) }],
+  ])('%s is not at half', (_name, changes) => {
+    expect(stands(changes)).not.toContain('stands-near-half');
+  });
+
+  it('at half is treated as live, with what it rests on', () => {
+    const { findings, next } = assessDischarge(bus({ startVoltage: volts(565, 1), ...pair(283, 283, 60) }));
+    expect(findings.find(({ code }) => code === 'stands-near-half')).toMatchObject({
+      severity: 'caution',
+      readings: ['startVoltage', 'second'],
+      limits: ['capacitor-tolerance', 'touch-voltage'],
+      startVolts: 565,
+      standsVolts: 283,
+    });
+    expect(next.map(({ code }) => code)).toContain('treat-as-live');
+  });
+});
+
 describe('assessDischarge', () => {
   it.each<[string, Partial<DischargeInput>, string, string]>([
     ['nothing typed', {}, 'undecided', 'discharge-data-missing'],
@@ -52,6 +78,17 @@ describe('assessDischarge', () => {
     ['the second is higher', pair(300, 565, 30), 'undecided', 'voltage-rises'],
     ['higher, and no time between them', pair(300, 565, 0), 'undecided', 'voltage-rises'],
     ['both alike', pair(565, 565, 30), 'undecided', 'no-fall-shown'],
+    // Shares of two capacitors with ±20 % in series: 40 to 60 % of 565 V, 226 to 339 V.
+    ['stands at half', { startVoltage: volts(565, 1), ...pair(283, 283, 60) }, 'undecided', 'stands-near-half'],
+    ['stands at 40 %', { startVoltage: volts(565, 1), ...pair(226, 226, 60) }, 'undecided', 'stands-near-half'],
+    ['stands at 60 %', { startVoltage: volts(565, 1), ...pair(339, 339, 60) }, 'undecided', 'stands-near-half'],
+    // No fall in ten minutes, and the label says one: the readings prove it too slow.
+    [
+      'stands at half beyond its label',
+      { startVoltage: volts(565, 1), ...pair(283, 283, 600), label: seconds(60) },
+      'no-go',
+      'stands-near-half',
+    ],
     ['closer than the last digits', pair(565, 564, 30), 'undecided', 'no-fall-shown'],
     ['an open bleeder', { ...values, bleeder: { kind: 'over', unit: 'Ω' } }, 'undecided', 'no-end'],
     ['no capacitance at all', { ...values, capacitance: farads(0) }, 'undecided', 'value-impossible'],

@@ -4,7 +4,7 @@ import { assessWinding, type WindingInput } from '../../../../../src/calculators
 import { type WindingPair, windingPairs } from '../../../../../src/calculators/winding/rule/phases.ts';
 import { missing, ohms, overOhms, type Reading } from '../../../../../src/kernel/reading/reading.ts';
 import { weakerInstrument } from '../../../../support/arbitrary-readings.ts';
-import { plainWinding, windingInput } from '../../../../support/arbitrary-winding.ts';
+import { plainWinding, twoSets, windingInput } from '../../../../support/arbitrary-winding.ts';
 import { runs } from '../../../../support/runs.ts';
 import { meetsAllVerdicts, rank, tally } from '../../../../support/verdict-rank.ts';
 
@@ -117,10 +117,76 @@ it('the verdict does not depend on which pair is which, nor on the connection', 
   fc.assert(
     fc.property(windingInput, fc.constantFrom('star' as const, 'delta' as const), (input, connection) => {
       const { verdict } = assessWinding(input);
-      const { UV, VW, WU } = input.readings;
-      expect(assessWinding({ ...input, readings: { UV: VW, VW: WU, WU: UV } }).verdict).toBe(verdict);
+      const turned = ({ UV, VW, WU }: WindingInput['readings']) => ({ UV: VW, VW: WU, WU: UV });
+      const other = { ...input, readings: turned(input.readings), ...(input.again && { again: turned(input.again) }) };
+      expect(assessWinding(other).verdict).toBe(verdict);
       expect(assessWinding({ ...input, connection }).verdict).toBe(verdict);
     }),
     { numRuns: runs },
   );
+});
+
+describe('with a second set and the connector', () => {
+  const alone = (input: WindingInput, readings = input.readings) => {
+    const { again: _second, acrossJoint: _joint, ...rest } = input;
+    return assessWinding({ ...rest, readings });
+  };
+
+  it('a winding is convicted only by two sets that fail by themselves', () => {
+    const met = new Set<string>();
+    fc.assert(
+      fc.property(twoSets, (input) => {
+        const { cause, verdict } = assessWinding(input);
+        met.add(cause);
+        if (cause === 'none') expect(verdict).toBe('go');
+        if (verdict === 'go') expect(cause).toBe('none');
+        if (cause !== 'winding') return;
+        expect(verdict).toBe('no-go');
+        expect(alone(input).verdict).toBe('no-go');
+        expect(input.again && alone(input, input.again).verdict).toBe('no-go');
+      }),
+      { numRuns: Math.max(runs, 1000) },
+    );
+    expect([...met].sort()).toEqual(['contact', 'none', 'open', 'winding']);
+  });
+
+  it('neither makes a go', () => {
+    fc.assert(
+      fc.property(twoSets, (input) => {
+        if (assessWinding(input).verdict === 'go') expect(alone(input).verdict).toBe('go');
+      }),
+      { numRuns: runs },
+    );
+  });
+
+  it('a worse reading of either set, or of the connector, never turns the verdict towards go', () => {
+    const factor = fc.constantFrom(1.01, 1.05, 1.5, 100);
+    fc.assert(
+      fc.property(twoSets, factor, fc.boolean(), pair, (input, by, up, at) => {
+        const before = rank[assessWinding(input).verdict];
+        const notAbove = (other: WindingInput | undefined) =>
+          other && expect(rank[assessWinding(other).verdict]).toBeLessThanOrEqual(before);
+        notAbove(movedAway(input, by, up));
+        notAbove(withReading(input, at, overOhms()));
+        if (input.again) {
+          const second = { ...input, readings: input.again };
+          for (const worse of [movedAway(second, by, up), withReading(second, at, overOhms())])
+            if (worse) notAbove({ ...input, again: worse.readings });
+        }
+        if (input.acrossJoint?.kind === 'value')
+          notAbove({ ...input, acrossJoint: ohms(input.acrossJoint.value * by, 0.0001) });
+      }),
+      { numRuns: runs },
+    );
+  });
+
+  it('a second set that was begun and not finished never goes with a go', () => {
+    fc.assert(
+      fc.property(plainWinding, pair, (input, at) => {
+        const again = { ...input.readings, [at]: missing };
+        expect(assessWinding({ ...input, again }).verdict).not.toBe('go');
+      }),
+      { numRuns: runs },
+    );
+  });
 });

@@ -1,8 +1,10 @@
 import { describe, expect, it } from 'vitest';
 import { assessWinding, type WindingInput } from '../../../../../src/calculators/winding/rule/assess.ts';
 import { deviationInterval } from '../../../../../src/calculators/winding/rule/balance.ts';
+import { windingFindings } from '../../../../../src/calculators/winding/words.ts';
 import { parseReading } from '../../../../../src/kernel/reading/parse-reading.ts';
 import { missing, type Reading } from '../../../../../src/kernel/reading/reading.ts';
+import { sentenceOf } from '../../../../../src/kernel/words/sentences.ts';
 import { found as finding } from '../../../../support/found.ts';
 import { typed } from '../../../../support/typed.ts';
 
@@ -67,75 +69,10 @@ describe('assessWinding', () => {
 
   it('asks for a milliohm meter if the display is too coarse, for the motor alone if it fails', () => {
     expect(assessWinding(winding('1.2R', '1.2R', '1.2R')).next.map(({ code }) => code)).toEqual(['use-milliohm-meter']);
-    expect(assessWinding(winding('1.2R', '1.2R', '0.4R')).next.map(({ code }) => code)).toEqual(['measure-at-motor']);
-  });
-});
-
-describe('two leads', () => {
-  const verdicts = (uv: string, vw: string, wu: string) =>
-    (['four', 'zeroed'] as const).map((leads) => assessWinding(winding(uv, vw, wu, { leads })).verdict);
-
-  it.each([
-    ['12.3 mΩ', '12.4 mΩ', '12.3 mΩ', 'go', 'alike, but the tips alone change more than 12 mΩ'],
-    ['12.3 mΩ', '12.4 mΩ', '15.3 mΩ', 'no-go', '15 % away, and a tenth of what a tip may add'],
-    ['0.842 Ω', '0.845 Ω', '0.843 Ω', 'go', 'below one ohm 2 % is 17 mΩ'],
-    ['0.842 Ω', '0.845 Ω', '0.690 Ω', 'no-go', '13 % away, 0.15 Ω: 0.05 Ω on each of two readings leave 4 %'],
-  ])('%s, %s, %s is %s with four leads and undecided with two (%s)', (uv, vw, wu, withFour) => {
-    expect(verdicts(uv, vw, wu)).toEqual([withFour, 'undecided']);
-    const { next } = assessWinding(winding(uv, vw, wu, { leads: 'zeroed' }));
-    expect(next.map(({ code }) => code)).toContain('use-four-leads');
-  });
-
-  it.each([
-    ['1.820 Ω', '1.822 Ω', '1.819 Ω', 'go'],
-    ['1.820 Ω', '1.910 Ω', '2.140 Ω', 'no-go'],
-    ['0.40 Ω', '1.20 Ω', '1.20 Ω', 'no-go'],
-  ])('%s, %s, %s is %s either way: a difference that no contact explains', (uv, vw, wu, verdict) => {
-    expect(verdicts(uv, vw, wu)).toEqual([verdict, verdict]);
-  });
-});
-
-describe('the leads', () => {
-  const codesWith = (leads: WindingInput['leads'], leadOhms: string, uv = '2.02R', vw = '2.02R', wu = '2.03R') => {
-    const { verdict, findings } = assessWinding(
-      winding(uv, vw, wu, { leadOhms: read(leadOhms), ...(leads && { leads }) }),
-    );
-    return [verdict, ...findings.map(({ code }) => code)];
-  };
-
-  it('are subtracted from each reading, so that the difference counts for more', () => {
-    // 1.40, 1.40 and 1.52 are left: mean 1.44, 5.6 % away; as read, 2.00, 2.00 and 2.12 deviate by 3.9 %.
-    const { findings } = assessWinding(
-      winding('2.00R', '2.00R', '2.12R', { leads: 'subtract', leadOhms: read('0.60R') }),
-    );
-    const { leastPercent, mostPercent } = finding(findings, 'winding-too-coarse');
-    expect(leastPercent).toBeGreaterThan(3.9);
-    expect(leastPercent).toBeLessThan(5.5556);
-    expect(mostPercent).toBeGreaterThan(5.5556);
-  });
-
-  it.each([
-    ['subtract', '0.20R', 'go', 'winding-leads-subtracted'],
-    ['not-stated', '0.20R', 'undecided', 'winding-leads-not-stated'],
-    ['not-stated', '', 'undecided', 'winding-leads-not-stated'],
-    ['subtract', '', 'undecided', 'winding-leads-missing'],
-    ['subtract', 'OL', 'undecided', 'winding-leads-contradict'],
-    ['four', '0.20R', 'undecided', 'winding-leads-contradict'],
-    ['zeroed', '0.20R', 'undecided', 'winding-leads-contradict'],
-    ['subtract', '2.50R', 'undecided', 'winding-leads-exceed'],
-  ] as const)('%s, %s: %s by %s', (leads, leadOhms, verdict, code) => {
-    const [found, ...codesFound] = codesWith(leads, leadOhms);
-    expect(found).toBe(verdict);
-    expect(codesFound).toContain(code);
-  });
-
-  it('zeroed leads that still read nothing contradict nothing', () => {
-    expect(codesWith('zeroed', '0.00R')[0]).toBe('go');
-  });
-
-  it('a contradiction never lifts a no-go', () => {
-    expect(codesWith('four', '0.10R', '2.00R', '2.00R', '3.00R')[0]).toBe('no-go');
-    expect(codesWith('subtract', '', '2.00R', '2.00R', '3.00R')[0]).toBe('no-go');
+    expect(assessWinding(winding('1.2R', '1.2R', '0.4R')).next.map(({ code }) => code)).toEqual([
+      'read-pairs-again',
+      'measure-at-motor',
+    ]);
   });
 });
 
@@ -162,9 +99,23 @@ describe('open windings', () => {
     expect(next.map(({ code }) => code)).toContain('repeat-pair');
   });
 
-  it('a reading of the other two together is an open winding of a delta, or a contact', () => {
-    expect(codes(winding('2.400R', '1.200R', '1.200R'))).toContain('winding-sum-of-others');
-    expect(codes(winding('9.000R', '1.200R', '1.200R'))).toContain('winding-sum-of-others');
+  it('a reading of the other two together is a shorted winding of a star, or an open one of a delta', () => {
+    const { findings } = assessWinding(winding('1.200R', '1.200R', '2.400R', { connection: 'star' }));
+    expect(finding(findings, 'winding-sum-of-others')).toMatchObject({ pair: 'WU', leftOut: 'V', connection: 'star' });
+    expect(sentenceOf(windingFindings, finding(findings, 'winding-sum-of-others'))).toBe(
+      'W–U reads as much as the other two together, or nearly. In a star the winding of V then has no resistance: it is shorted. A slip or a loose tip can do it too.',
+    );
+    const delta = assessWinding(winding('2.400R', '1.200R', '1.200R', { connection: 'delta' })).findings;
+    expect(sentenceOf(windingFindings, finding(delta, 'winding-sum-of-others'))).toContain('winding U–V is open');
+    const either = assessWinding(winding('2.400R', '1.200R', '1.200R')).findings;
+    expect(sentenceOf(windingFindings, finding(either, 'winding-sum-of-others'))).toMatch(
+      /winding of W .* U–V is open/,
+    );
+  });
+
+  it('a reading of more than the other two together is a contact or a slip', () => {
+    expect(codes(winding('9.000R', '1.200R', '1.200R'))).toContain('winding-more-than-others');
+    expect(codes(winding('9.000R', '1.200R', '1.200R'))).not.toContain('winding-sum-of-others');
     expect(codes(winding('1.500R', '1.200R', '1.200R'))).not.toContain('winding-sum-of-others');
   });
 });

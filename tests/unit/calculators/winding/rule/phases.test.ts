@@ -57,8 +57,12 @@ describe('the winding that differs', () => {
 });
 
 it('a reading that may be the sum of the other two is found', () => {
-  expect(sumOfOthers(within(2, 1, 1))).toBe('UV');
-  expect(sumOfOthers(within(1, 1, 2.5))).toBe('WU');
+  expect(sumOfOthers(within(2, 1, 1))).toEqual({ pair: 'UV', leftOut: 'W', more: false });
+  expect(sumOfOthers(within(1, 2, 1))).toEqual({ pair: 'VW', leftOut: 'U', more: false });
+  expect(sumOfOthers(within(1, 1, 2.5))).toEqual({ pair: 'WU', leftOut: 'V', more: true });
+  // With an error of 0.001 Ω on each, 2.002 Ω need not be more than 1 + 1 Ω, and 2.004 Ω is.
+  expect(sumOfOthers(within(1, 1, 2.002))?.more).toBe(false);
+  expect(sumOfOthers(within(1, 1, 2.004))?.more).toBe(true);
   expect(sumOfOthers(within(1.9, 1, 1))).toBeUndefined();
 });
 

@@ -1,4 +1,4 @@
-import { insulationIs, isolationIs } from '../support/answers.ts';
+import { idle, insulationIs, isolationIs } from '../support/answers.ts';
 import { insulations, isolations } from '../support/readings.ts';
 import { bothSeparatelyGood, bridgeGood, moving, windingGood } from '../support/ways.ts';
 import type { Leaf } from './leaf.ts';
@@ -6,7 +6,14 @@ import type { Leaf } from './leaf.ts';
 export const protectiveConductor: Leaf[] = [
   {
     what: 'is broken in the cable: everything else passes',
-    visit: [...moving(), bridgeGood, insulationIs(insulations.peBroken), isolationIs(isolations.peBroken), windingGood],
+    visit: [
+      ...moving(),
+      bridgeGood,
+      windingGood,
+      idle(),
+      insulationIs(insulations.peBroken),
+      isolationIs(isolations.peBroken),
+    ],
     decision: 'replace',
     replace: { 'protective-conductor': ['pe-broken'] },
     good: ['drive', 'motor', 'motor-cable'],
@@ -14,7 +21,14 @@ export const protectiveConductor: Leaf[] = [
   },
   {
     what: 'is broken in the motor',
-    visit: [...moving(), bridgeGood, insulationIs(insulations.peBroken), isolationIs(isolations.motorPeBroken)],
+    visit: [
+      ...moving(),
+      bridgeGood,
+      windingGood,
+      idle(),
+      insulationIs(insulations.peBroken),
+      isolationIs(isolations.motorPeBroken),
+    ],
     decision: 'replace',
     replace: { motor: ['isolation-bad'], 'protective-conductor': ['pe-broken'] },
     good: ['drive', 'motor-cable'],
@@ -22,9 +36,8 @@ export const protectiveConductor: Leaf[] = [
   },
   {
     what: 'read open in the insulation test and sound at the isolation',
-    visit: [...moving(), bridgeGood, insulationIs(insulations.peBroken), bothSeparatelyGood, windingGood],
+    visit: [...moving(), bridgeGood, windingGood, idle(), insulationIs(insulations.peBroken), bothSeparatelyGood],
     decision: 'undecided',
-    good: ['drive', 'motor', 'motor-cable'],
     open: ['insulation-open'],
     why: 'The two contradict each other: the insulation test is repeated, nothing is replaced.',
   },

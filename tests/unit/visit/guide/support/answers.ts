@@ -3,11 +3,14 @@ import type { InsulationAssessment } from '../../../../../src/calculators/insula
 import type { IsolationAssessment } from '../../../../../src/calculators/isolation/rule/input.ts';
 import type { WindingAssessment } from '../../../../../src/calculators/winding/rule/assess.ts';
 import type { Symptom } from '../../../../../src/kernel/vocabulary.ts';
+import type { BendTestAnswer } from '../../../../../src/visit/steps/bend-test/question.ts';
 import type { FindDriveAnswer } from '../../../../../src/visit/steps/find-drive/question.ts';
+import type { IdleCoresAnswer } from '../../../../../src/visit/steps/idle-cores/question.ts';
 import type { InspectAnswer } from '../../../../../src/visit/steps/inspect/question.ts';
 import type { LockoutAnswer, LockoutId } from '../../../../../src/visit/steps/lockout/question.ts';
 import type { MechanicsAnswer } from '../../../../../src/visit/steps/mechanics/question.ts';
 import type { RetryAnswer } from '../../../../../src/visit/steps/retry.ts';
+import type { StripAnswer } from '../../../../../src/visit/steps/strip-drive/question.ts';
 import type { SymptomAnswer } from '../../../../../src/visit/steps/symptom/question.ts';
 import { typed } from '../../../../support/typed.ts';
 import type { Given } from './visit.ts';
@@ -23,10 +26,12 @@ export const found = (observation: FindDriveAnswer['observation']): Given => [
   { observation, axesOnDrive: 2 },
 ];
 
-export const trips = (when: Symptom, gravityLoaded: SymptomAnswer['gravityLoaded'] = 'no'): Given => [
-  'symptom',
-  { when, gravityLoaded },
-];
+/** It came every time, if nothing else is said. */
+export const trips = (
+  when: Symptom,
+  gravityLoaded: SymptomAnswer['gravityLoaded'] = 'no',
+  often: Partial<SymptomAnswer> = { came: 5, of: 5 },
+): Given => ['symptom', { when, gravityLoaded, ...often }];
 
 export const soundLockout: LockoutAnswer = {
   lockedOut: true,
@@ -75,16 +80,50 @@ type DoneId =
   | 'reconnect';
 export const done = (id: DoneId): Given => [id, { done: true }] as Given;
 
-type RetryId = 'retry-feedback-off' | 'retry-device-end' | 'retry-feedback-on' | 'retry-leads-off' | 'retry-all';
-export const retry = (id: RetryId, result: RetryAnswer['result']): Given =>
-  [id, { powerAllowed: result !== 'not-done', result }] as Given;
+type RetryId =
+  | 'retry-feedback-off'
+  | 'retry-device-end'
+  | 'retry-feedback-on'
+  | 'retry-leads-off'
+  | 'retry-stripped'
+  | 'retry-all';
+
+/** A trip at the stage of this step, unless another is given; three tries, as a trip that comes every time needs. */
+export const retry = (id: RetryId, result: RetryAnswer['result'], other: Partial<RetryAnswer> = {}): Given => {
+  const stage = id === 'retry-all' ? 'moving' : id === 'retry-leads-off' ? 'at-enable' : 'at-power';
+  const tries = result === 'not-done' ? {} : { tries: 3, trips: result === 'trips' ? 3 : 0 };
+  const at = result === 'trips' ? { stage } : {};
+  return [id, { powerAllowed: result !== 'not-done', result, ...tries, ...at, ...other }] as Given;
+};
+
+export const strip = (state: StripAnswer['state'] = 'all-off'): Given => ['strip-drive', { state }];
+
+export const idle = (cores: IdleCoresAnswer['cores'] = 'none', lowest = ''): Given => [
+  'idle-cores',
+  { cores, lowest: typed(lowest) },
+];
+
+export const bend = (result: BendTestAnswer['result'], again = true, core?: BendTestAnswer['core']): Given => [
+  'bend-test',
+  { result, again, ...(core !== undefined && { core }) },
+];
+
+/** Plate, end to end, to PE, switched terminal to DC−. */
+export const brake = (texts: string, again = true): Given => {
+  const [plate = '', ohms = '', toPe = '', toBus = ''] = texts.split('|').map((text) => text.trim());
+  const read = { plate: typed(plate), ohms: typed(ohms), toPe: typed(toPe), toBus: typed(toBus) };
+  return ['braking', { fitted: 'external', ...read, again }];
+};
 
 export const mechanics = (state: MechanicsAnswer['found']): Given => ['mechanics', { found: state }];
 
 type Open = 'left open' | undefined;
-const given = <A>(assessment: A, open: Open) => ({ assessment, leftOpen: open === 'left open' });
+const given = <A>(assessment: A, open: Open, celsius = 20) => ({ assessment, leftOpen: open === 'left open', celsius });
 export const bridgeIs = (a: BridgeAssessment, open?: Open): Given => ['bridge', given(a, open)];
-export const insulationIs = (a: InsulationAssessment, open?: Open): Given => ['insulation', given(a, open)];
+export const insulationIs = (a: InsulationAssessment, open?: Open, celsius?: number): Given => [
+  'insulation',
+  given(a, open, celsius),
+];
 export const isolationIs = (a: IsolationAssessment, open?: Open): Given => ['isolation', given(a, open)];
 export const windingIs = (a: WindingAssessment, open?: Open): Given => ['winding', given(a, open)];
 export const motorWindingIs = (a: WindingAssessment, open?: Open): Given => ['winding-motor', given(a, open)];

@@ -1,5 +1,5 @@
 import type { IsolationAssessment } from '../../../../../src/calculators/isolation/rule/input.ts';
-import { isolation } from './readings.ts';
+import { isolation, parts } from './readings.ts';
 
 const absent = undefined;
 const joined = [
@@ -45,7 +45,9 @@ export function isolationClasses(): Map<string, IsolationAssessment> {
           for (const motor of motors) {
             const rows = { joined: row, ...stageOf('cable', cable), ...stageOf('bonded', bonded) };
             const assessment = isolation({ ...rows, ...stageOf('motor', motor) }, { suspectedAnyway });
-            if (!found.has(classOf(assessment))) found.set(classOf(assessment), assessment);
+            // One reading makes a part suspect; more of it proves it bad. Both can come of the same rows.
+            for (const one of [parts(assessment, 'proven-bad'), parts(assessment, 'suspect')])
+              if (!found.has(classOf(one))) found.set(classOf(one), one);
           }
   return found;
 }

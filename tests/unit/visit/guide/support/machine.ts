@@ -22,6 +22,10 @@ export interface Machine {
   leadsOn: boolean;
   /** The PE core is on the drive. */
   peOn: boolean;
+  /** The cores of brake and sensor are at their terminals, not off and not on PE. */
+  idleCoresBack: boolean;
+  /** Everything was taken off the drive, as far as the manual allows. */
+  stripped: boolean;
 }
 
 export const touching: ReadonlySet<StepId> = new Set<StepId>([
@@ -32,6 +36,10 @@ export const touching: ReadonlySet<StepId> = new Set<StepId>([
   'mechanics',
   'disconnect-leads',
   'bridge',
+  'braking',
+  'strip-drive',
+  'bend-test',
+  'idle-cores',
   'insulation',
   'isolation',
   'winding',
@@ -44,6 +52,7 @@ export const powering: ReadonlySet<StepId> = new Set<StepId>([
   'retry-device-end',
   'retry-feedback-on',
   'retry-leads-off',
+  'retry-stripped',
   'retry-all',
 ]);
 
@@ -68,6 +77,8 @@ export function machineAfter(history: readonly Given[], breakAt = 0): Machine {
     feedbackIn: true,
     leadsOn: true,
     peOn: true,
+    idleCoresBack: true,
+    stripped: false,
   };
   history.forEach((given, index) => {
     if (index === breakAt) afterBreak(machine);
@@ -112,7 +123,7 @@ function happens(machine: Machine, [id, answer]: Given): void {
       if (answer.done) machine.feedbackIn = true;
       break;
     case 'mechanics':
-      if (answer.found !== 'not-checked' && machine.leadsOn) machine.chargedBy.add(id);
+      if (answer.found !== 'not-checked' && answer.found !== 'held' && machine.leadsOn) machine.chargedBy.add(id);
       break;
     case 'disconnect-leads':
       machine.leadsOn = !answer.done;
@@ -122,7 +133,23 @@ function happens(machine: Machine, [id, answer]: Given): void {
       break;
     case 'reconnect':
       if (answer.done) machine.leadsOn = true;
-      if (answer.done) machine.peOn = true;
+      if (answer.done) {
+        machine.peOn = true;
+        machine.idleCoresBack = true;
+        machine.stripped = false;
+      }
+      break;
+    case 'strip-drive':
+      machine.stripped = answer.state !== 'not-allowed';
+      if (machine.stripped) machine.feedbackIn = false;
+      if (machine.stripped) machine.idleCoresBack = false;
+      break;
+    case 'idle-cores':
+      if (answer.cores === 'measured') machine.idleCoresBack = false;
+      break;
+    case 'braking':
+      // A meter at the brake terminals charges the bus as it does at the output stage.
+      machine.chargedBy.add(id);
       break;
     case 'bridge':
       machine.chargedBy.add(id);
@@ -132,9 +159,10 @@ function happens(machine: Machine, [id, answer]: Given): void {
     case 'insulation':
     case 'isolation':
       machine.peOn = false;
+      machine.idleCoresBack = false;
       if (machine.leadsOn) machine.chargedBy.add(id);
       break;
     default:
-      if ('result' in answer && answer.result !== 'not-done') machine.dead = false;
+      if (powering.has(id) && 'result' in answer && answer.result !== 'not-done') machine.dead = false;
   }
 }

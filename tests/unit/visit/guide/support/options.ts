@@ -27,6 +27,7 @@ const symptoms: Symptom[] = [
   'control-off',
   'on-enable',
   'on-acceleration',
+  'on-braking',
   'position-or-cable',
   'when-hot',
   'now-and-then',
@@ -46,15 +47,23 @@ const findDrive: Option[] = [
 
 const moving = (when: Symptom) => (when === 'control-off' || when === 'on-enable' ? when : 'moving');
 
-const symptom: Option[] = symptoms.flatMap((when) =>
-  (['yes', 'unknown', 'no'] as const).map((gravityLoaded) =>
-    option(
-      ['symptom', { when, gravityLoaded }],
-      false,
-      `${moving(when)} ${when === 'position-or-cable' ? 'suspect' : ''} ${gravityLoaded === 'no' ? 'stays' : 'may fall'}`,
+const often = [{ came: 5, of: 5 }, { came: 2, of: 6 }, {}];
+const needsOwnStep = (when: Symptom) => (when === 'position-or-cable' || when === 'on-braking' ? when : '');
+
+const symptom: Option[] = [
+  ...symptoms.flatMap((when) =>
+    (['yes', 'unknown', 'no'] as const).flatMap((gravityLoaded) =>
+      often.map((how) =>
+        option(
+          ['symptom', { when, gravityLoaded, ...how }],
+          false,
+          `${moving(when)} ${needsOwnStep(when)} ${gravityLoaded === 'no' ? 'stays' : 'may fall'}`,
+        ),
+      ),
     ),
   ),
-);
+  option(['symptom', { when: 'on-enable', gravityLoaded: 'no', came: 6, of: 2 }], true, ''),
+];
 
 const lockouts = (id: 'lockout-1' | 'lockout-2' | 'lockout-3' | 'prove-again'): Option[] => {
   const lockout = (change: Partial<typeof soundLockout>, stops: boolean) =>
@@ -82,12 +91,11 @@ const lockouts = (id: 'lockout-1' | 'lockout-2' | 'lockout-3' | 'prove-again'): 
   ];
 };
 
-const driveLooks = { nothing: 'sound', burnt: 'burnt', wet: 'unfit', chafed: 'unfit' };
-const feedbackLooks = { nothing: 'sound', burnt: 'bad', wet: 'wet', chafed: 'bad' };
+const looks = (damage: Damage) => (damage === 'nothing' ? 'sound' : 'damaged');
 
 const inspectLike = ({ drive, motor, motorCable, feedbackCable }: InspectAnswer['seen']) => {
   const suspect = motor !== 'nothing' || motorCable !== 'nothing';
-  return `drive ${driveLooks[drive]}, feedback ${feedbackLooks[feedbackCable]}${suspect ? ', suspect' : ''}`;
+  return `drive ${looks(drive)}, feedback ${looks(feedbackCable)}${suspect ? ', suspect' : ''}`;
 };
 
 const busAgain: Option[] = [
@@ -126,24 +134,119 @@ type DoneId =
 const doneOrNot = (id: DoneId): Option[] =>
   [true, false].map((isDone) => option([id, { done: isDone }] as Given, !isDone, 'done'));
 
-type RetryId = 'retry-feedback-off' | 'retry-device-end' | 'retry-feedback-on' | 'retry-leads-off' | 'retry-all';
-const retries = (id: RetryId): Option[] =>
-  (['trips', 'no-trip', 'not-done'] as const).flatMap((result: RetryAnswer['result']) =>
+type RetryId =
+  | 'retry-feedback-off'
+  | 'retry-device-end'
+  | 'retry-feedback-on'
+  | 'retry-leads-off'
+  | 'retry-stripped'
+  | 'retry-all';
+const results: Omit<RetryAnswer, 'powerAllowed'>[] = [
+  { result: 'trips', tries: 3, trips: 3, stage: 'at-power' },
+  { result: 'trips', tries: 3, trips: 3, stage: 'at-enable' },
+  { result: 'trips', tries: 3, trips: 3, stage: 'moving' },
+  { result: 'trips', tries: 8, trips: 1, stage: 'at-power' },
+  { result: 'trips', tries: 3, trips: 3 },
+  { result: 'trips' },
+  { result: 'no-trip', tries: 3, trips: 0 },
+  { result: 'no-trip', tries: 8 },
+  { result: 'no-trip' },
+  { result: 'other-message' },
+  { result: 'not-done' },
+];
+const contradictory: Omit<RetryAnswer, 'powerAllowed'>[] = [
+  { result: 'trips', tries: 2, trips: 3 },
+  { result: 'trips', tries: 2, trips: 0 },
+  { result: 'no-trip', tries: 3, trips: 1 },
+];
+const retries = (id: RetryId): Option[] => [
+  ...results.flatMap((one) =>
     [true, false].map((powerAllowed) =>
-      option([id, { powerAllowed, result }] as Given, !powerAllowed && result !== 'not-done', result),
+      option([id, { powerAllowed, ...one }] as Given, !powerAllowed && one.result !== 'not-done', one.result),
     ),
-  );
+  ),
+  ...contradictory.map((one) => option([id, { powerAllowed: true, ...one }] as Given, true, '')),
+];
 
-const mechanics: Option[] = (['free', 'stiff', 'brake-drags', 'not-checked'] as const).map((found) =>
-  option(['mechanics', { found }], false, found === 'free' || found === 'not-checked' ? found : 'hindered'),
+const bendTest: Option[] = (
+  [
+    ['steady', true],
+    ['steady', false],
+    ['not-done', false],
+    ['opens', true, 'power'],
+    ['opens', false, 'screen'],
+    ['leaks', true, 'feedback'],
+    ['leaks', false, 'feedback'],
+  ] as const
+).map(([result, again, core]) =>
+  option(
+    ['bend-test', { result, again, ...(core !== undefined && { core }) }],
+    false,
+    result === 'opens' || result === 'leaks' ? 'bad' : 'other',
+  ),
 );
 
+const idleCores: Option[] = [
+  option(['idle-cores', { cores: 'none', lowest: typed('') }], false, 'free'),
+  option(['idle-cores', { cores: 'measured', lowest: typed('> 20 MΩ') }], false, 'free'),
+  option(['idle-cores', { cores: 'measured', lowest: typed('5 MΩ') }], false, 'free'),
+  option(['idle-cores', { cores: 'measured', lowest: typed('20k') }], false, 'not free'),
+  option(['idle-cores', { cores: 'measured', lowest: typed('< 1k') }], false, 'not free'),
+  option(['idle-cores', { cores: 'measured', lowest: typed('OL') }], true, ''),
+  option(['idle-cores', { cores: 'measured', lowest: typed('') }], true, ''),
+  option(['idle-cores', { cores: 'not-done', lowest: typed('') }], false, 'not free'),
+];
+
+const nothingRead = { plate: typed(''), ohms: typed(''), toPe: typed(''), toBus: typed(''), again: false };
+const circuit = (ohms: string, toPe: string, toBus: string, again: boolean, like: string): Option => {
+  const read = { plate: typed('47 Ω'), ohms: typed(ohms), toPe: typed(toPe), toBus: typed(toBus), again };
+  return option(['braking', { fitted: 'external', ...read }], ohms === '', like);
+};
+const braking: Option[] = [
+  option(['braking', { fitted: 'none', ...nothingRead }], false, 'other'),
+  option(['braking', { fitted: 'inside', ...nothingRead }], false, 'other'),
+  option(['braking', { fitted: 'not-done', ...nothingRead }], false, 'other'),
+  circuit('46.5 Ω', '> 20 MΩ', '350k', false, 'other'),
+  circuit('46.5 Ω', 'OL', 'OL', false, 'other'),
+  circuit('OL', '> 20 MΩ', '350k', false, 'other'),
+  circuit('12 Ω', '> 20 MΩ', '350k', true, 'bad'),
+  circuit('46.5 Ω', '3k', '350k', false, 'bad'),
+  circuit('46.5 Ω', '> 20 MΩ', '0.4 Ω', true, 'bad'),
+  circuit('', '', '', false, ''),
+];
+
+const stripDrive: Option[] = [
+  option(['strip-drive', { state: 'all-off' }], false, 'stripped'),
+  option(['strip-drive', { state: 'some-left' }], false, 'stripped'),
+  option(['strip-drive', { state: 'not-allowed' }], false, 'left'),
+];
+
+const moves = {
+  free: 'moves',
+  'free-without-leads': 'moves',
+  stiff: 'hindered',
+  'brake-drags': 'hindered',
+  held: 'moves',
+  'not-checked': 'moves',
+} as const;
+const mechanics: Option[] = (Object.keys(moves) as (keyof typeof moves)[]).map((found) =>
+  option(['mechanics', { found }], false, moves[found]),
+);
+
+/** What follows these depends only on whether they pass; the decision differs, and variants try it. */
+const passesOrNot = (verdict: string) => (verdict === 'go' ? 'passes' : 'does not pass');
+
 type Measurement = 'bridge' | 'insulation' | 'isolation' | 'winding' | 'winding-motor';
-function measurements(id: Measurement, all: Record<string, { verdict: string }>): Option[] {
+function measurements(
+  id: Measurement,
+  all: Record<string, { verdict: string }>,
+  like: (verdict: string) => string = (verdict) => verdict,
+): Option[] {
   return Object.entries(all).flatMap(([name, assessment]) =>
     [true, false].map((leftOpen) => {
       const stops = name === 'busCharged' || (assessment.verdict === 'undecided' && !leftOpen);
-      return option([id, { assessment, leftOpen }] as unknown as Given, stops, assessment.verdict);
+      const celsius = name.endsWith('Hot') ? 60 : 20;
+      return option([id, { assessment, leftOpen, celsius }] as unknown as Given, stops, like(assessment.verdict));
     }),
   );
 }
@@ -154,13 +257,12 @@ const classes = [...isolationClasses()];
 function isolation(suspect: boolean): Option[] {
   return classes.flatMap(([, assessment]) =>
     [true, false].map((leftOpen) => {
-      const { cable, motor, protectiveConductor } = assessment.parts;
+      const { cable, motor } = assessment.parts;
       const open = [cable, motor].some(
         (part) => part === 'not-tested' || part === 'undecided' || (suspect && part === 'not-suspect'),
       );
       const stops = (open || assessment.verdict === 'undecided') && !leftOpen;
-      const bad = (part: string) => (part === 'proven-bad' ? 'bad' : 'other');
-      const like = `${assessment.verdict} ${bad(cable)} ${bad(motor)} ${bad(protectiveConductor)}${open ? ' open' : ''}`;
+      const like = passesOrNot(open ? 'open' : assessment.verdict);
       return option(['isolation', { assessment, leftOpen }], stops, like);
     }),
   );
@@ -173,7 +275,9 @@ function isSuspect(visit: VisitAnswers): boolean {
   const looksBad = seen !== undefined && (seen.motor !== 'nothing' || seen.motorCable !== 'nothing');
   const when = visit.symptom?.answer.when;
   const asAWhole = visit['retry-all']?.answer.result === 'trips' && when !== 'control-off';
-  return looksBad || asAWhole || when === 'position-or-cable';
+  const through = visit.winding?.answer.assessment.verdict;
+  const joint = through === 'no-go' && visit['winding-motor']?.answer.assessment.verdict === 'go';
+  return looksBad || asAWhole || joint || when === 'position-or-cable';
 }
 
 const fixed: Record<Exclude<StepId, 'isolation'>, Option[]> = {
@@ -196,9 +300,14 @@ const fixed: Record<Exclude<StepId, 'isolation'>, Option[]> = {
   'support-axis': doneOrNot('support-axis'),
   'retry-leads-off': retries('retry-leads-off'),
   bridge: measurements('bridge', bridges),
-  insulation: measurements('insulation', insulations),
+  insulation: measurements('insulation', { ...insulations, goodHot: insulations.good }, passesOrNot),
+  braking,
+  'strip-drive': stripDrive,
+  'retry-stripped': retries('retry-stripped'),
+  'bend-test': bendTest,
+  'idle-cores': idleCores,
   winding: measurements('winding', windings),
-  'winding-motor': measurements('winding-motor', windings),
+  'winding-motor': measurements('winding-motor', windings, passesOrNot),
   'support-again': doneOrNot('support-again'),
   'connect-pe': doneOrNot('connect-pe'),
   reconnect: doneOrNot('reconnect'),

@@ -78,10 +78,34 @@ export function winding(text: string): WindingAssessment {
   return assessWinding({ readings: { UV, VW, WU }, leads: 'four' });
 }
 
+/** The same assessment, with what a calculator says of the part once a second reading agrees. */
+export function convicted(assessment: BridgeAssessment): BridgeAssessment {
+  return Object.assign({}, assessment, { drive: 'convicted' as const });
+}
+
+export function suspectDrive(assessment: BridgeAssessment): BridgeAssessment {
+  return Object.assign({}, assessment, { drive: 'suspect' as const });
+}
+
+export function causedBy(assessment: WindingAssessment, cause: 'winding' | 'open' | 'contact'): WindingAssessment {
+  return Object.assign({}, assessment, { cause });
+}
+
+/** With every part that fails proven bad, or every one only suspect. */
+export function parts(assessment: IsolationAssessment, as: 'proven-bad' | 'suspect'): IsolationAssessment {
+  const fails = (status: string) => status === 'proven-bad' || status === 'suspect';
+  const changed = Object.entries(assessment.parts).map(([part, status]) => [part, fails(status) ? as : status]);
+  return { ...assessment, parts: Object.fromEntries(changed) };
+}
+
+const proves = (rows: IsolationRows, other: Partial<IsolationInput> = {}) =>
+  parts(isolation(rows, other), 'proven-bad');
+
 /** Readings that the tests name. */
 export const bridges = {
   good: bridge('450k | 455k | 460k', '45k | 45.5k | 46k'),
-  shorted: bridge('450k | 455k | 460k', '45k | 0.3 Ω | 46k'),
+  shorted: convicted(bridge('450k | 455k | 460k', '45k | 0.3 Ω | 46k')),
+  shortedOnce: suspectDrive(bridge('450k | 455k | 460k', '45k | 0.3 Ω | 46k')),
   tooClose: bridge('450k | 455k | 460k', '45k | 48k | 50k', { instrument: { percent: 2 } }),
   incomplete: bridge('450k | 455k | ', '45k | 45.5k | 46k'),
   busCharged: bridge('450k | 455k | 460k', '45k | 45.5k | 46k', { busVoltage: typed('310 V', 'voltage') }),
@@ -106,36 +130,40 @@ const motorGood = '> 700M | > 700M | > 700M | 0.2 Ω';
 const motorBad = '0.02M | 0.02M | 0.02M | 0.2 Ω';
 
 export const isolations = {
-  bothGood: isolation(
+  bothGood: proves(
     { joined: joinedGood, cable: cableGood, bonded: bondedGood, motor: motorGood },
     { suspectedAnyway: true },
   ),
-  joinedGoodOnly: isolation({ joined: joinedGood }),
-  motorBad: isolation({ joined: joinedBad, cable: cableGood, bonded: bondedGood, motor: motorBad }),
-  cableBad: isolation({ joined: joinedBad, cable: cableBad, bonded: bondedGood, motor: motorGood }),
-  cableBadInside: isolation({ joined: joinedBad, cable: cableGood, bonded: bondedBad, motor: motorGood }),
-  coreToCore: isolation(
+  joinedGoodOnly: proves({ joined: joinedGood }),
+  motorBad: proves({ joined: joinedBad, cable: cableGood, bonded: bondedGood, motor: motorBad }),
+  motorSuspect: parts(
+    isolation({ joined: joinedBad, cable: cableGood, bonded: bondedGood, motor: motorBad }),
+    'suspect',
+  ),
+  cableBad: proves({ joined: joinedBad, cable: cableBad, bonded: bondedGood, motor: motorGood }),
+  cableBadInside: proves({ joined: joinedBad, cable: cableGood, bonded: bondedBad, motor: motorGood }),
+  coreToCore: proves(
     { joined: joinedGood, cable: cableGood, bonded: '3M | 3M | > 700M', motor: motorGood },
     { suspectedAnyway: true },
   ),
-  bothBad: isolation({ joined: joinedBad, cable: cableBad, bonded: bondedGood, motor: motorBad }),
-  peBroken: isolation({
+  bothBad: proves({ joined: joinedBad, cable: cableBad, bonded: bondedGood, motor: motorBad }),
+  peBroken: proves({
     joined: '> 700M | > 700M | > 700M | OL',
     cable: cableGood,
     bonded: bondedGood,
     motor: motorGood,
   }),
-  motorPeBroken: isolation({
+  motorPeBroken: proves({
     joined: '> 700M | > 700M | > 700M | OL',
     cable: cableGood,
     bonded: bondedGood,
     motor: '> 700M | > 700M | > 700M | OL',
   }),
-  contradiction: isolation({ joined: joinedBad, cable: cableGood, bonded: bondedGood, motor: motorGood }),
-  cableBadMotorOpen: isolation({ joined: joinedBad, cable: cableBad, bonded: bondedGood }),
-  motorBadCableOpen: isolation({ joined: joinedBad, motor: motorBad }),
-  nothingSeparated: isolation({ joined: joinedBad }),
-  joinedUnclear: isolation(
+  contradiction: proves({ joined: joinedBad, cable: cableGood, bonded: bondedGood, motor: motorGood }),
+  cableBadMotorOpen: proves({ joined: joinedBad, cable: cableBad, bonded: bondedGood }),
+  motorBadCableOpen: proves({ joined: joinedBad, motor: motorBad }),
+  nothingSeparated: proves({ joined: joinedBad }),
+  joinedUnclear: proves(
     { joined: '> 700M | > 700M |  | 0.2 Ω', cable: cableGood, bonded: bondedGood, motor: motorGood },
     { suspectedAnyway: true },
   ),
@@ -143,8 +171,9 @@ export const isolations = {
 
 export const windings = {
   alike: winding('1.20 Ω | 1.20 Ω | 1.21 Ω'),
-  open: winding('OL | 1.20 Ω | OL'),
-  unlike: winding('1.20 Ω | 1.20 Ω | 0.90 Ω'),
+  open: causedBy(winding('OL | 1.20 Ω | OL'), 'winding'),
+  unlike: causedBy(winding('1.20 Ω | 1.20 Ω | 0.90 Ω'), 'winding'),
+  contact: causedBy(winding('1.20 Ω | 1.20 Ω | 0.90 Ω'), 'contact'),
   between: winding('1.200 Ω | 1.200 Ω | 1.260 Ω'),
   incomplete: winding('1.20 Ω | 1.20 Ω | '),
 };

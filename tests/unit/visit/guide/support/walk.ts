@@ -6,7 +6,10 @@ import { decisionRules, dueRules } from './rules.ts';
 import { type Given, onPath, visitOf, words } from './visit.ts';
 
 /** Maximum length of a way; it stops a guide that goes round in circles. */
-const longestVisit = 25;
+const longestVisit = 30;
+
+/** Classes are wide, so each decision is tried with that many other sets of answers. */
+const variantsOfDecision = 8;
 
 interface Reached {
   options: Option[];
@@ -42,8 +45,8 @@ export class Walk {
     const history = reached.options.map(({ given }) => given);
     const visit = visitOf(history);
     this.check(reached.state, visit, history);
-    this.tryVariant(reached);
     const { decision, due } = reached.state;
+    for (let times = decision ? variantsOfDecision : 1; times > 0; times -= 1) this.tryVariant(reached);
     if (decision) this.kinds.set(decision.kind, (this.kinds.get(decision.kind) ?? 0) + 1);
     if (decision) this.remember(history, reached.state, decision.kind);
     if (due === undefined) return [];

@@ -1,0 +1,177 @@
+import { limitValue } from '../../kernel/limits.ts';
+import type { Part } from '../../kernel/vocabulary.ts';
+import type { VisitAnswers } from '../steps/questions.ts';
+import { brakingState } from './braking.ts';
+import { bentSteady } from './causes.ts';
+import { isolationSuspects } from './convictions.ts';
+import {
+  damageOpen,
+  feedbackGone,
+  goneWithoutDevice,
+  insulationSettled,
+  isolationClears,
+  isolationLeavesOpen,
+  looksBad,
+  measuredHot,
+} from './evidence.ts';
+import { idleCoreLow, idleCoresKnown } from './idle-cores.ts';
+import { bendTestBad } from './power.ts';
+import { staysAway, trips } from './tries.ts';
+
+/** What is still open. */
+export type OpenItem =
+  | 'feedback-cable-or-device'
+  | 'feedback-device-open'
+  | 'feedback-contact'
+  | 'damage-open'
+  | 'motor-damaged'
+  | 'cable-damaged'
+  | 'feedback-device-untested'
+  | 'left-evidence'
+  | 'retry-not-done'
+  | 'another-message'
+  | 'not-all-taken-off'
+  | 'something-taken-off'
+  | 'bridge-open'
+  | 'braking-open'
+  | 'bend-test-open'
+  | 'idle-cores-open'
+  | 'insulation-open'
+  | 'cable-open'
+  | 'motor-open'
+  | 'winding-open'
+  | 'measure-hot'
+  | 'mechanics'
+  | 'axis-held'
+  | 'mechanics-not-checked'
+  | 'watch';
+
+const undecided = (answer: { assessment: { verdict: string } } | undefined) =>
+  answer?.assessment.verdict === 'undecided';
+
+export function openItems(visit: VisitAnswers): OpenItem[] {
+  const when = visit.symptom?.answer.when;
+  const joinedFails = visit.insulation !== undefined && !insulationSettled(visit);
+  const found = visit.mechanics?.answer.found;
+  const measured = visit.bridge !== undefined;
+  const items: [OpenItem, boolean][] = [
+    ...feedbackItems(visit),
+    ['damage-open', damageOpen(visit)],
+    ['motor-damaged', looksBad(visit, 'motor')],
+    ['cable-damaged', looksBad(visit, 'motorCable')],
+    ['retry-not-done', anyRetry(visit, 'not-done')],
+    ['another-message', anyRetry(visit, 'other-message')],
+    ...strippedItems(visit),
+    ['bridge-open', undecided(visit.bridge?.answer)],
+    ['braking-open', when === 'on-braking' && measured && brakingUnclear(visit)],
+    ['bend-test-open', when === 'position-or-cable' && measured && !bentSteady(visit) && !motorCableBendsBad(visit)],
+    ['idle-cores-open', visit.insulation !== undefined && !idleCoresKnown(visit) && !idleCoreLow(visit)],
+    ['insulation-open', joinedFails || undecided(visit.isolation?.answer)],
+    ['cable-open', isolationLeavesOpen(visit, 'cable')],
+    ['motor-open', isolationLeavesOpen(visit, 'motor')],
+    ['winding-open', undecided(visit.winding?.answer) || undecided(visit['winding-motor']?.answer)],
+    ['measure-hot', when === 'when-hot' && measured && !measuredHot(visit, limitValue('hot-winding'))],
+    ['mechanics', found === 'stiff' || found === 'brake-drags'],
+    ['axis-held', found === 'held'],
+    ['mechanics-not-checked', found === 'not-checked'],
+    ['watch', notOftenEnough(visit)],
+  ];
+  return items.filter(([, holds]) => holds).map(([item]) => item);
+}
+
+function feedbackItems(visit: VisitAnswers): [OpenItem, boolean][] {
+  const atDeviceEnd = visit['retry-device-end']?.answer.result ?? 'not-done';
+  const untried = feedbackGone(visit) && (atDeviceEnd === 'not-done' || atDeviceEnd === 'other-message');
+  const damaged = looksBad(visit, 'feedbackCable');
+  const back = goneWithoutDevice(visit) ? (visit['retry-feedback-on']?.answer.result ?? 'not-done') : undefined;
+  return [
+    ['feedback-device-untested', untried && damaged],
+    ['feedback-cable-or-device', untried && !damaged],
+    ['feedback-contact', back === 'no-trip'],
+    ['feedback-device-open', back === 'not-done' || back === 'other-message'],
+  ];
+}
+
+const retries = [
+  'retry-feedback-off',
+  'retry-device-end',
+  'retry-feedback-on',
+  'retry-leads-off',
+  'retry-stripped',
+  'retry-all',
+] as const;
+
+function anyRetry(visit: VisitAnswers, result: 'not-done' | 'other-message'): boolean {
+  return retries.some((id) => visit[id]?.answer.result === result);
+}
+
+/** It trips without feedback or without motor, and whether the drive does it alone is not known, or it does not. */
+function strippedItems(visit: VisitAnswers): [OpenItem, boolean][] {
+  const unexplained = trips(visit, 'retry-feedback-off') || trips(visit, 'retry-leads-off');
+  const result = visit['retry-stripped']?.answer.result;
+  const allOff = visit['strip-drive']?.answer.state === 'all-off';
+  return [
+    ['not-all-taken-off', unexplained && (!allOff || (result !== 'trips' && result !== 'no-trip'))],
+    ['something-taken-off', unexplained && result === 'no-trip'],
+  ];
+}
+
+/** A core of the motor cable opens or leaks; a core of the other cable says nothing of this one. */
+function motorCableBendsBad(visit: VisitAnswers): boolean {
+  return bendTestBad(visit) && visit['bend-test']?.answer.core !== 'feedback';
+}
+
+function brakingUnclear(visit: VisitAnswers): boolean {
+  const state = brakingState(visit);
+  return (
+    state === undefined || state.resistor === 'unclear' || (state.resistor === 'good' && state.switch === 'unclear')
+  );
+}
+
+/** It did not come in the last trial, but was not tried often enough to say that it is gone. */
+function notOftenEnough(visit: VisitAnswers): boolean {
+  if (visit['retry-all']?.answer.result !== 'no-trip') return false;
+  return visit.symptom?.answer.when === 'now-and-then' || !staysAway(visit, 'retry-all');
+}
+
+/** A part that is replaced needs no further test; a retry that was not done matters only while nothing is proven. */
+export function explained(item: OpenItem, replaced: readonly Part[], visit: VisitAnswers): boolean {
+  const has = (part: Part) => replaced.includes(part);
+  switch (item) {
+    case 'retry-not-done':
+    case 'another-message':
+      return replaced.length > 0;
+    case 'not-all-taken-off':
+    case 'something-taken-off':
+    case 'bridge-open':
+      return has('drive') || (item === 'something-taken-off' && has('braking-resistor'));
+    case 'braking-open':
+      return has('braking-resistor');
+    case 'cable-open':
+    case 'cable-damaged':
+    case 'bend-test-open':
+      return has('motor-cable');
+    case 'motor-open':
+    case 'motor-damaged':
+    case 'winding-open':
+    case 'measure-hot':
+      return has('motor');
+    case 'insulation-open':
+      return insulationExplained(has, visit);
+    case 'feedback-cable-or-device':
+    case 'feedback-device-open':
+    case 'feedback-contact':
+      return has('feedback-cable') || has('feedback-device');
+    default:
+      return false;
+  }
+}
+
+/** A joined reading that did not pass is explained if one of its parts is bad or suspect and the others are settled. */
+function insulationExplained(has: (part: Part) => boolean, visit: VisitAnswers): boolean {
+  const suspect = (part: 'cable' | 'motor') => isolationSuspects(visit, part);
+  const cable = has('motor-cable') || suspect('cable');
+  const motor = has('motor') || suspect('motor');
+  const settled = (cable || isolationClears(visit, 'cable')) && (motor || isolationClears(visit, 'motor'));
+  return settled && (cable || motor || has('protective-conductor'));
+}

@@ -1,0 +1,65 @@
+import { fieldCauses } from '../../../src/practice/world/field-mix.ts';
+import { share } from './bars.ts';
+import { type FieldResult, fieldResults } from './judge-visit.ts';
+import type { FieldOutcome } from './play-field.ts';
+
+const titles: Record<FieldResult, string> = {
+  proven: 'proven',
+  'nothing-replaced': 'nothing',
+  'rightly-open': 'open, listed',
+  open: 'open',
+  'by-exclusion': 'exclusion',
+  'false-no-fault': 'false none',
+  'sound-proven': 'sound bad',
+  'missed-beside': 'missed',
+};
+
+const meanings: Record<FieldResult, string> = {
+  proven: 'right: every bad part proven, and no other',
+  'nothing-replaced': 'right: nothing is bad, nothing is named',
+  'rightly-open': 'no part proven, and the family of the cause is listed as possible',
+  open: 'no part proven, and the family of the cause is not listed',
+  'by-exclusion': 'a part named without proof',
+  'false-no-fault': 'false “no fault found”',
+  'sound-proven': 'a sound part proven bad',
+  'missed-beside': 'a bad part not named beside a proven one',
+};
+
+const width = (result: FieldResult) => titles[result].length + 2;
+const labelWidth = 54;
+
+/** Shares of the visits to each cause, in per cent, one line each. */
+export function tableByCause(outcomes: readonly FieldOutcome[]): string[] {
+  const head = fieldResults.map((result) => titles[result].padStart(width(result))).join('');
+  const lines = fieldCauses.flatMap(({ id, label, weight }) => {
+    const of = outcomes.filter(({ cause }) => cause === id);
+    if (of.length === 0) return [];
+    const cells = fieldResults.map((result) => percent(share(of, result)).padStart(width(result)));
+    const steps = of.reduce((sum, outcome) => sum + outcome.steps, 0) / of.length;
+    const unsafe = of.reduce((sum, outcome) => sum + outcome.unsafe.length, 0);
+    const tail = `${String(unsafe).padStart(8)}${steps.toFixed(1).padStart(7)}`;
+    return [
+      `${label.padEnd(labelWidth)}${String(weight).padStart(6)}${String(of.length).padStart(8)}${cells.join('')}${tail}`,
+    ];
+  });
+  return [`${'cause'.padEnd(labelWidth)}weight  visits${head}  unsafe  steps`, ...lines];
+}
+
+/** The shares of all visits, one line each. */
+export function sharesOf(outcomes: readonly FieldOutcome[]): string[] {
+  const lines = fieldResults.map(
+    (result) => `${(100 * share(outcomes, result)).toFixed(1).padStart(6)} %  ${meanings[result]}`,
+  );
+  const right = 100 * share(outcomes, 'proven', 'nothing-replaced');
+  const unsafe = outcomes.filter((outcome) => outcome.unsafe.length > 0).length;
+  return [
+    ...lines,
+    `${right.toFixed(1).padStart(6)} %  right in all`,
+    `${String(unsafe).padStart(6)}    visits with an unsafe step`,
+  ];
+}
+
+/** A dot for none, so that the rest can be seen. */
+function percent(value: number): string {
+  return value === 0 ? '·' : String(Math.round(100 * value));
+}
