@@ -1,7 +1,11 @@
 import { filter, idleCores, rowKind, rowKindOf } from '../../kernel/form/cable-end-fields.ts';
 import {
   correction,
+  frameEarthed,
   machineClass,
+  peCurrent,
+  peMetres,
+  peSection,
   ratedVoltage,
   temperatureUnit,
   testVoltage,
@@ -18,6 +22,7 @@ import { air, occasion, pe, phaseFields, tester, testMinutes, together } from '.
 import { calculator, insulationInput } from './form.ts';
 
 const { name } = calculator;
+const peChoices = [peSection, peCurrent, frameEarthed];
 const loadDrawing = () => import('./InsulationPlot.tsx').then((module) => module.InsulationPlot);
 
 /** Insulation to PE, after a trip or in routine monitoring. */
@@ -59,6 +64,18 @@ export function Calculator(props: CalculatorProps) {
       <MoreFields name={name} summary="Temperature unit and correction" fields={[]} form={form}>
         <Choices name={name} field={temperatureUnit} form={form} />
         <Choices name={name} field={correction} form={form} />
+      </MoreFields>
+      <MoreFields
+        name={name}
+        summary="Length and section of the PE core (optional)"
+        hint="What PE should read follows from them."
+        fields={[peMetres]}
+        form={form}
+        answered={peChoices.some(({ id, initial }) => (form.typed[id] ?? initial) !== initial)}
+      >
+        {peChoices.map((field) => (
+          <Choices key={field.id} name={name} field={field} form={form} />
+        ))}
       </MoreFields>
       <MoreFields
         name={name}

@@ -165,6 +165,8 @@ export function measureIsolation(
         ...rows,
         ...more,
         idleCores,
+        // The simulated motor stands on bonded metal.
+        frameEarthed: 'also-otherwise',
         cableMetres: metres(machine.axis.parameters.cableMetres),
         cableTemperature: celsius(Math.round(machine.state.airCelsius), 1),
         cableEndsChecked,
