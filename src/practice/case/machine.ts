@@ -59,6 +59,11 @@ export class Machine implements Situation {
     this.state = switchedOn(axis, asFound(windingCelsius, airCelsius));
   }
 
+  /** Readings of this axis from before the trip, or of a sound one of the same kind, are at hand. */
+  get knowsSound(): boolean {
+    return true;
+  }
+
   get failed(): boolean {
     return this.failingHookUps.size > 0;
   }

@@ -25,13 +25,6 @@ function row(machine: Machine, mode: Mode, leads: (phase: Phase) => [string, str
   return { U: one('U'), V: one('V'), W: one('W') };
 }
 
-export function bridgeRows(machine: Machine): { dcPlus: Phases<Reading>; dcMinus: Phases<Reading> } {
-  return {
-    dcPlus: row(machine, 'ohms', (phase) => ['DC+', `drive.${phase}`]),
-    dcMinus: row(machine, 'ohms', (phase) => [`drive.${phase}`, 'DC-']),
-  };
-}
-
 /** From the drive end to ground, cable and motor joined; PE by multimeter with its leads zeroed. */
 export function joinedRow(machine: Machine): StageReadings {
   machine.change(plugged);

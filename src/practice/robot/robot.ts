@@ -6,7 +6,10 @@ import { nextStep } from '../../visit/guide/next-step.ts';
 import type { StepId } from '../../visit/steps/ids.ts';
 import type { Answers, AskedStepId, MeasuredStepId, VisitAnswers } from '../../visit/steps/questions.ts';
 import type { Machine } from '../case/machine.ts';
-import { type Measuring, measureBridge, measureInsulation, measureIsolation, measureWinding } from './measurements.ts';
+import { measureBridge } from './measure-bridge.ts';
+import { measureInsulation, measureIsolation } from './measure-insulation.ts';
+import { measureWinding } from './measure-winding.ts';
+import type { Measuring } from './measuring.ts';
 import { plainAnswers } from './plain-answers.ts';
 
 /** Does what a step asks, or leaves it, and says what the record gets: a person may err, or know more than the robot. */
@@ -48,15 +51,16 @@ export class Robot {
     }
   }
 
-  /** Assesses, and does what the verdict asks for, as long as the guide stays at this step and something can be done. */
+  /** Assesses, and does what the verdict asks for, as long as it is no go and something can be done. */
   private measure(id: MeasuredStepId): void {
     const measuring = this.begin(id);
     for (;;) {
       const assessment = measuring.assess();
-      const celsius = Math.round(this.machine.state.windingCelsius);
+      const celsius = Math.round(this.machine.shownCelsius);
       this.give(id, { assessment, leftOpen: false, celsius } as Answers[MeasuredStepId]);
       const stuck = nextStep(this.answers).due === id;
-      if (stuck && measuring.improve(assessment.next.map(({ code }) => code))) continue;
+      const more = stuck || assessment.verdict !== 'go';
+      if (more && measuring.improve(assessment.next.map(({ code }) => code))) continue;
       if (stuck) this.give(id, { assessment, leftOpen: true, celsius } as Answers[MeasuredStepId]);
       if (assessment.verdict !== 'go') this.machine.noteFailure();
       return;

@@ -51,7 +51,8 @@ export function bendCable(machine: FieldMachine): BendTestAnswer {
   };
   const opens = phases.find((phase) => found(phase) === 'opens');
   const leaks = opens === undefined ? phases.find((phase) => leaksBent(machine, phase, bent)) : undefined;
-  const feedback = bent && machine.axis.contacts?.some(({ core, condition }) => core.startsWith('feedback') && condition === 'bent');
+  const feedback =
+    bent && machine.axis.contacts?.some(({ core, condition }) => core.startsWith('feedback') && condition === 'bent');
   machine.change((state) => ({ ...before, busVolts: state.busVolts }));
   if (opens !== undefined) return { result: 'opens', core: 'power', again: true };
   if (leaks !== undefined) return { result: 'leaks', core: 'power', again: true };

@@ -23,6 +23,10 @@ export class FieldMachine extends Machine {
     this.slips = slips;
   }
 
+  override get knowsSound(): boolean {
+    return this.slips.soundKnown;
+  }
+
   override measure(mode: Mode, red: string, black: string, setting: Setting = {}): Measurement {
     const atBus = (mode === 'ohms' || mode === 'diode') && (isRail(red) || isRail(black));
     const [tip, other] = atBus && this.slips.leadsExchanged ? [black, red] : [red, black];
