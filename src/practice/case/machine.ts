@@ -59,6 +59,14 @@ export class Machine implements Situation {
     this.state = switchedOn(axis, asFound(windingCelsius, airCelsius));
   }
 
+  /** The same axis without its fault, as it stands now: what an earlier record or a sound sister would show this person. */
+  sound(): Machine {
+    const { axis, instruments, state, random } = this;
+    const machine = new Machine(withoutFault(axis), instruments, state.windingCelsius, state.airCelsius, random);
+    machine.state = state;
+    return machine;
+  }
+
   /** Readings of this axis from before the trip, or of a sound one of the same kind, are at hand. */
   get knowsSound(): boolean {
     return true;
@@ -193,7 +201,8 @@ export class Machine implements Situation {
     }
     if (mode === 'insulation') this.windingCharged = discharge !== true;
     else if (mode !== 'volts') this.windingCharged = false;
-    const fails = readingFails(this.state, mode, leads, shown);
+    const plusOnRed = (this.instruments.ohms.ranges[0]?.sourceVolts ?? 0) >= 0;
+    const fails = readingFails(this.state, mode, leads, shown, plusOnRed);
     const hookUp = [mode, ...[leads.red, leads.black].sort()].join(' ');
     if (fails === true) this.failingHookUps.add(hookUp);
     if (fails === false) this.failingHookUps.delete(hookUp);
@@ -217,4 +226,8 @@ export class Machine implements Situation {
 
 function isBus({ red, black }: HookUp): boolean {
   return [red, black].sort().join() === 'DC+,DC-';
+}
+
+export function withoutFault(axis: FaultedAxis): FaultedAxis {
+  return { ...axis, leaks: [], broken: [], contacts: [], motor: { shortedShare: {}, insulationFactor: 1 } };
 }

@@ -7,7 +7,6 @@ import type { Reading } from '../../kernel/reading/reading.ts';
 import type { Machine } from '../case/machine.ts';
 import { typedBack } from './measure-rows.ts';
 import { accuracy, type Measuring, onceEach } from './measuring.ts';
-import { soundMachine } from './sound-machine.ts';
 
 type Rows = Record<Rail, Phases<Reading>>;
 
@@ -68,7 +67,7 @@ export function measureBridge(machine: Machine, busVoltage: Reading): Measuring<
       ...{ 'exchange-leads': exchange, 'type-exchanged-row': typeExchanged },
       ...{ 'read-odd-again': worstAgain, 'read-third-time': thirdTime, 'read-bus-again': worstAgain },
       'compare-known-good': () => {
-        if (machine.knowsSound) more = { ...more, sister: isAlike(rows, soundMachine(machine)) ? 'alike' : 'differs' };
+        if (machine.knowsSound) more = { ...more, sister: isAlike(rows, machine.sound()) ? 'alike' : 'differs' };
       },
     }),
   };

@@ -8,7 +8,6 @@ import type { Machine } from '../case/machine.ts';
 import type { AxisState } from '../simulator/axis-state.ts';
 import { bondedRow, cableRow, joinedRow, motorRow } from './measure-rows.ts';
 import { type Measuring, onceEach, temperatureOf, testerOf } from './measuring.ts';
-import { soundMachine } from './sound-machine.ts';
 
 export function measureInsulation(machine: Machine): Measuring<ReturnType<typeof assessInsulation>> {
   let row = joinedRow(machine);
@@ -113,12 +112,12 @@ export function measureIsolation(
       },
       'compare-cable': () => {
         if (!machine.knowsSound) return;
-        const sister = lowest([cableRow(soundMachine(machine))]);
+        const sister = lowest([cableRow(machine.sound())]);
         more = { ...more, moreOfCable: { ...more.moreOfCable, sister } };
       },
       'compare-motor': () => {
         if (!machine.knowsSound) return;
-        const sister = lowest([motorRow(soundMachine(machine))]);
+        const sister = lowest([motorRow(machine.sound())]);
         more = { ...more, moreOfMotor: { ...more.moreOfMotor, sister } };
       },
       're-measure-contradiction': () => {
