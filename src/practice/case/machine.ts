@@ -8,7 +8,7 @@ import { type HookUp, type Measurement, type Mode, measure } from '../simulator/
 import { between, type Random } from '../simulator/random.ts';
 import { type Reach, type Trip, tripOf } from '../simulator/trip.ts';
 import { readingFails } from './reading-fails.ts';
-import { type Setting, withSetting } from './setting.ts';
+import { heldFor, type Setting, withSetting } from './setting.ts';
 import {
   drivePhase,
   type Situation,
@@ -20,9 +20,6 @@ import {
 
 /** The waiting time on the drive's label, in seconds; the bus of the simulator needs no longer. */
 export const labelSeconds = 600;
-
-/** A reading at a bus that a meter has charged stands still after this time, in seconds. */
-const stillSeconds = 300;
 
 /** Resistance of a switch that a tester's voltage has broken down, in ohms: typical, project judgement. */
 const brokenDown: [number, number] = [2e3, 20e3];
@@ -113,7 +110,7 @@ export class Machine implements Situation {
     const instruments = withSetting(this.instruments, mode, setting);
     const shown = measure(this.axis, this.state, instruments, mode, leads, this.random, {
       zeroed: setting.zeroed === true,
-      ...this.heldFor(setting),
+      ...heldFor(setting, this.busCharged),
     });
     if (shown.bus) {
       this.busCharged = true;
@@ -124,11 +121,6 @@ export class Machine implements Situation {
     this.remember(mode, leads, shown, setting);
     if (mode === 'insulation') this.hurt(leads);
     return shown;
-  }
-
-  private heldFor({ heldSeconds }: Setting): { heldSeconds?: number } {
-    if (heldSeconds !== undefined) return { heldSeconds };
-    return this.busCharged ? { heldSeconds: stillSeconds } : {};
   }
 
   /**

@@ -15,6 +15,15 @@ export interface Setting {
   discharge?: boolean;
 }
 
+/** A reading at a bus that a meter has charged stands still after this time, in seconds. */
+const stillSeconds = 300;
+
+/** How long the tips are held, if time matters: as set, or until the charge of an earlier reading has gone. */
+export function heldFor({ heldSeconds }: Setting, busCharged: boolean): { heldSeconds?: number } {
+  if (heldSeconds !== undefined) return { heldSeconds };
+  return busCharged ? { heldSeconds: stillSeconds } : {};
+}
+
 /** The instruments with only this range, and with this test voltage. */
 export function withSetting(instruments: Instruments, mode: Mode, { range, testVolts }: Setting): Instruments {
   const { insulation } = instruments;

@@ -1,5 +1,4 @@
 import type { AxisState, Core, IdleCore } from './axis-state.ts';
-import type { MotorChange } from './motor-network.ts';
 import type { AxisParameters } from './parameters.ts';
 import { typical } from './typical.ts';
 
@@ -26,6 +25,12 @@ export interface SeriesOhms {
   place: ContactPlace;
   ohms: number;
   condition?: Exclude<Condition, 'above-200V'>;
+}
+
+/** How a fault changes the motor itself: shares of a winding shorted, and what water leaves of its insulation. */
+export interface MotorChange {
+  shortedShare: Partial<Record<string, number>>;
+  insulationFactor: number;
 }
 
 /** An axis as the network needs it: parameters and everything that is bad about it. */

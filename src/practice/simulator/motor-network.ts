@@ -5,12 +5,6 @@ import { copperOhms } from './copper.ts';
 import { type Element, ground, resistor, source } from './network.ts';
 import { typical } from './typical.ts';
 
-/** How a fault changes the motor itself: shares of a winding shorted, and what water leaves of its insulation. */
-export interface MotorChange {
-  shortedShare: Partial<Record<string, number>>;
-  insulationFactor: number;
-}
-
 /**
  * Star-connected motor: pins `motor.U` … `motor.W`, the middle of each winding `motor.mid.U` …, `motor.star`,
  * `motor.PE` and `motor.frame`. `testSeconds` is how long a test voltage has been on: absorption fades with it.

@@ -1,15 +1,7 @@
 import { describe, expect, test } from 'vitest';
-import { phases } from '../../../../src/kernel/electrics/phases.ts';
 import type { LeakPath, SeriesOhms } from '../../../../src/practice/simulator/axis-defects.ts';
 import { axisNetwork } from '../../../../src/practice/simulator/axis-network.ts';
-import {
-  type AxisState,
-  asFound,
-  bondedExcept,
-  cableFree,
-  idleCores,
-  leadsOff,
-} from '../../../../src/practice/simulator/axis-state.ts';
+import { type AxisState, asFound, cableFree, leadsOff } from '../../../../src/practice/simulator/axis-state.ts';
 import { faultedAxis } from '../../../../src/practice/simulator/faulted-axis.ts';
 import { drawInstruments } from '../../../../src/practice/simulator/instruments.ts';
 import { type Mode, measure } from '../../../../src/practice/simulator/measure.ts';
@@ -46,96 +38,6 @@ const shown = (axis: Axis, state: AxisState, mode: Mode, red: string, black: str
   const { reading } = measure(axis, state, exact, mode, { red, black }, seeded(3));
   return reading.kind === 'value' ? reading.value : Number.POSITIVE_INFINITY;
 };
-
-describe('idle cores', () => {
-  const leak = (core: string, ohms = 5e3): Bad => ({ leaks: [{ a: 'cable.U', b: `cable.${core}`, ohms }] });
-  const joined = (axis: Axis, state: AxisState, phase = 'U') =>
-    shown(axis, state, 'insulation', `cable.drive.${phase}`, 'ground');
-
-  test.each(idleCores)(
-    'a phase core shorted to %s passes while it hangs free, and fails on the protective bar',
-    (core) => {
-      const axis = axisOf({ idleCores }, leak(core));
-      const off = leadsOff(found);
-      expect(off.idleCores).toBe('free');
-      expect(joined(axis, off)).toBeGreaterThan(100e6);
-      expect(joined(axis, { ...off, idleCores: 'to-pe' })).toBeLessThan(20e3);
-    },
-  );
-
-  test('in the bonded row with the idle cores on the bar only the core that leaks is bad', () => {
-    const axis = axisOf({ idleCores }, leak('sensor+'));
-    const row = phases.map((phase) => {
-      const state = cableFree({ ...found, idleCores: 'to-pe' });
-      return joined(axis, { ...state, jumpers: bondedExcept(phase) }, phase);
-    });
-    expect(row[0]).toBeLessThan(20e3);
-    expect(Math.min(row[1] as number, row[2] as number)).toBeGreaterThan(100e6);
-  });
-
-  test('on the drive, an idle core carries the voltage of a phase core that is shorted to it', () => {
-    const axis = axisOf({ idleCores }, leak('brake+', 10));
-    const power = { ...found, supply: true, enabled: true };
-    const [sound, bad] = [axisOf({ idleCores }), axis].map((one) => {
-      const at = operatingPoint(axisNetwork(one, power));
-      return at('drive.brake+') - at('drive.brake-');
-    });
-    expect(sound).toBeCloseTo(typical.brakeVolts, 0);
-    expect(Math.abs((bad ?? 0) - typical.brakeVolts)).toBeGreaterThan(0.01);
-  });
-
-  test('brake coil and sensor are measured from the drive end, and not on a plug that is off', () => {
-    const axis = axisOf({ idleCores });
-    const metres = axis.parameters.cableMetres;
-    const cores = 2 * metres * typical.idleCoreOhmsPerMetre;
-    const off = leadsOff(found);
-    expect(ohmsBetween(axis, off, 'cable.drive.brake+', 'cable.drive.brake-', 24)).toBeCloseTo(
-      typical.brakeOhms + cores + 2 * typical.contactOhms,
-      3,
-    );
-    expect(ohmsBetween(axis, off, 'cable.drive.sensor+', 'cable.drive.sensor-', 600)).toBeCloseTo(
-      typical.sensorOhms + cores + 2 * typical.contactOhms,
-      2,
-    );
-    expect(ohmsBetween(axis, cableFree(found), 'cable.drive.brake+', 'cable.drive.brake-', 1e9)).toBeGreaterThan(1e9);
-  });
-});
-
-describe('contacts', () => {
-  const contact = (place: SeriesOhms['place']): Bad => ({ contacts: [{ core: 'U', place, ohms: 2 }] });
-  const winding = (axis: Axis, state: AxisState, at: string) => ohmsBetween(axis, state, `${at}.U`, `${at}.V`, 3);
-  const more = (place: SeriesOhms['place']) => ({
-    throughCable:
-      winding(axisOf({}, contact(place)), leadsOff(found), 'cable.drive') -
-      winding(axisOf({}), leadsOff(found), 'cable.drive'),
-    atMotor:
-      winding(axisOf({}, contact(place)), cableFree(found), 'motor') - winding(axisOf({}), cableFree(found), 'motor'),
-    ofCore:
-      ohmsBetween(axisOf({}, contact(place)), cableFree(found), 'cable.drive.U', 'cable.motor.U', 1) -
-      ohmsBetween(axisOf({}), cableFree(found), 'cable.drive.U', 'cable.motor.U', 1),
-  });
-
-  test.each([
-    ['drive-terminal', 0, 0, 0],
-    ['in-cable', 2, 0, 2],
-    ['cable-half', 2, 0, 2],
-    ['mated', 2, 0, 0],
-    ['motor-half', 2, 2, 0],
-  ] as const)(
-    '2 Ω at %s: %d Ω more through the cable, %d Ω at the motor, %d Ω along the core',
-    (place, throughCable, atMotor, ofCore) => {
-      const change = more(place);
-      expect(change.throughCable).toBeCloseTo(throughCable, 4);
-      expect(change.atMotor).toBeCloseTo(atMotor, 4);
-      expect(change.ofCore).toBeCloseTo(ofCore, 4);
-    },
-  );
-
-  test('at the terminal of the drive it is between lead and terminal', () => {
-    const axis = axisOf({}, contact('drive-terminal'));
-    expect(ohmsBetween(axis, found, 'drive.U', 'cable.drive.U', 2)).toBeCloseTo(2, 1);
-  });
-});
 
 describe('defects that need something', () => {
   test('bent: the leak and the open core are there only while the cable is held bent', () => {
