@@ -1,9 +1,12 @@
 import { assessBridge, type BridgeInput } from '../../calculators/bridge/rule/assess.ts';
-import type { Rail } from '../../calculators/bridge/rule/switch-position.ts';
+import type { RailFinding } from '../../calculators/bridge/rule/rail-findings.ts';
+import { worstPosition } from '../../calculators/bridge/rule/second-readings.ts';
+import { partsOfPosition, type Rail } from '../../calculators/bridge/rule/switch-position.ts';
+import type { Finding } from '../../kernel/assessment/assessment.ts';
 import { type Phase, type Phases, phases } from '../../kernel/electrics/phases.ts';
 import { limitValue } from '../../kernel/limits.ts';
-import { intervalOf } from '../../kernel/reading/interval.ts';
-import type { Reading } from '../../kernel/reading/reading.ts';
+import { type Instrument, intervalOf } from '../../kernel/reading/interval.ts';
+import { missing, type Reading } from '../../kernel/reading/reading.ts';
 import type { Machine } from '../case/machine.ts';
 import { typedBack } from './measure-rows.ts';
 import { accuracy, type Measuring, onceEach } from './measuring.ts';
@@ -25,6 +28,7 @@ function rowOf(machine: Machine, rail: Rail, exchanged = false): Phases<Reading>
 /** The six readings, each rail's first terminal again, and whatever the verdict asks for after that. */
 export function measureBridge(machine: Machine, busVoltage: Reading): Measuring<ReturnType<typeof assessBridge>> {
   machine.change((state) => ({ ...state, brakingResistor: false, dcLink: false }));
+  const instrument = accuracy(machine.instruments.ohms);
   const turned: Record<Rail, boolean> = { plus: false, minus: false };
   let rows: Rows = { plus: rowOf(machine, 'plus'), minus: rowOf(machine, 'minus') };
   let more: Partial<BridgeInput> = {};
@@ -39,10 +43,10 @@ export function measureBridge(machine: Machine, busVoltage: Reading): Measuring<
   const assess = () =>
     assessBridge({
       ...{ busVoltage, motorLeads: 'off', alsoOnBus: 'nothing', ...more },
-      ...{ dcPlus: rows.plus, dcMinus: rows.minus, instrument: accuracy(machine.instruments.ohms) },
+      ...{ dcPlus: rows.plus, dcMinus: rows.minus, instrument },
     });
   const worstAgain = () => {
-    const at = worstOf(assess().findings, rows);
+    const at = worstOf(assess().findings, rows, instrument);
     if (at !== undefined) more = { ...more, worstAgain: readAt(machine, at.rail, at.phase, turned[at.rail]) };
     more = { ...more, dcBus: typedBack(machine.measure('ohms', 'DC+', 'DC-')) };
   };
@@ -73,22 +77,12 @@ export function measureBridge(machine: Machine, busVoltage: Reading): Measuring<
   };
 }
 
-/** The lowest short, else the lowest odd reading. */
-function worstOf(findings: ReturnType<typeof assessBridge>['findings'], rows: Rows) {
-  const odd = (['rail-short', 'rail-unbalanced', 'rail-uneven'] as const).flatMap((code) =>
-    findings.flatMap((one) =>
-      one.code === code ? ('odd' in one ? one.odd : 'suspects' in one ? one.suspects : []) : [],
-    ),
-  );
-  const first = findings.find(({ code }) => code === 'rail-short') ? 'rail-short' : undefined;
-  const shorted = findings.flatMap((one) => (one.code === 'rail-short' ? one.suspects : []));
-  const among = first === undefined ? odd : shorted;
-  const places = among.map((position) => ({
-    rail: (position.startsWith('plus') ? 'plus' : 'minus') as Rail,
-    phase: position.slice(-1) as Phase,
-  }));
-  const lo = ({ rail, phase }: (typeof places)[number]) => intervalOf(rows[rail][phase]).lo;
-  return places.sort((one, other) => lo(one) - lo(other))[0];
+/** The position that is read once more: the lowest short, else the lowest odd reading. */
+function worstOf(findings: readonly Finding[], { plus, minus }: Rows, instrument: Instrument) {
+  const row = (readings: Phases<Reading>) => ({ readings, again: missing, exchanged: missing });
+  const rows = { plus: row(plus), minus: row(minus) };
+  const worst = worstPosition(findings as readonly RailFinding[], { rows, instrument });
+  return worst && partsOfPosition[worst];
 }
 
 /** Whether a sound drive of the same model shows these six readings within the tolerance. */

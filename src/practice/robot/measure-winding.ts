@@ -12,17 +12,18 @@ export function measureWinding(
   let mode: 'ohms' | 'milliohms' = 'ohms';
   let readings = windingRow(machine, at, mode);
   let more: Pick<WindingInput, 'again' | 'acrossJoint'> = {};
-  const again = () => {
-    more = { ...more, again: windingRow(machine, at, mode) };
-  };
   const withFourLeads = () => {
     mode = 'milliohms';
     readings = windingRow(machine, at, mode);
-    if (more.again) again();
+    more = {};
+  };
+  const again = () => {
+    // Two sets count only with the same instrument, and four leads leave the tips out.
+    if (mode === 'ohms') withFourLeads();
+    more = { ...more, again: windingRow(machine, at, mode) };
   };
   /** Before the connector is opened: two leads would add their own contacts. */
   const acrossJoint = () => {
-    withFourLeads();
     again();
     more = { ...more, acrossJoint: worstJoint(machine) };
   };

@@ -81,7 +81,7 @@ export function peBroken(visit: VisitAnswers, step: 'insulation' | 'isolation'):
 /** Broken by at least one reading, and no later and closer one finds it sound. */
 export function peSpeaksAgainst(visit: VisitAnswers): boolean {
   const separate = visit.isolation?.answer.assessment.parts.protectiveConductor;
-  const bad = separate === 'proven-bad' || (separate as string | undefined) === 'suspect';
+  const bad = separate === 'proven-bad' || separate === 'suspect';
   return bad || (peBroken(visit, 'insulation') && separate !== 'proven-good');
 }
 

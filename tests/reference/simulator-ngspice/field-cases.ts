@@ -61,7 +61,10 @@ const toCore: LeakPath[] = [{ a: 'cable.U', b: 'cable.sensor+', ohms: 5e3 }];
 const toBar = cableFree({ ...found, idleCores: 'to-pe' });
 const cored = axisOf({ idleCores, oneCable: true }, { leaks: toCore });
 const gap = axisOf({}, { leaks: [{ a: 'cable.U', b: 'ground', ohms: 5e6, condition: 'above-200V' }] });
-const neighbour = axisOf({ neighbour: { windingOhms: 1.6, frameInsulationOhms: 2e9, gravityLoaded: false }, brakingOhms: 40 });
+const neighbour = axisOf({
+  neighbour: { windingOhms: 1.6, frameInsulationOhms: 2e9, gravityLoaded: false },
+  brakingOhms: 40,
+});
 const open = { upperOhms: alike(1e9), lowerOhms: alike(1e9) };
 const series = axisOf({ ...open, balance: { upperOhms: 150e3, lowerOhms: 1e9 } });
 const filtered = axisOf({ filterOhms: 4.7e6, cableKelvinPerHalving: 7, insulationOhmMetres: 8e9 });

@@ -60,9 +60,9 @@ export function proven(visit: VisitAnswers, record: VisitAnswers): Proven {
   };
   const seen = visit.inspect?.answer.seen;
   const parts = visit.isolation?.answer.assessment.parts;
-  const says = (id: 'bridge' | 'winding' | 'winding-motor', what: 'drive' | 'cause') =>
+  const says = (id: 'bridge' | 'winding' | 'winding-motor', what: 'drive' | 'cause' | 'joint') =>
     (visit[id]?.answer.assessment as unknown as Record<string, string> | undefined)?.[what];
-  const finds = (id: 'winding' | 'winding-motor' | 'insulation', code: string) =>
+  const finds = (id: 'insulation', code: string) =>
     visit[id]?.answer.assessment.findings.some((finding) => finding.code === code) === true;
   const braking = brakingCircuit(visit);
   const bent = visit['bend-test']?.answer;
@@ -72,7 +72,7 @@ export function proven(visit: VisitAnswers, record: VisitAnswers): Proven {
   const peOnce = finds('insulation', 'pe-not-short') && parts?.protectiveConductor !== 'proven-good';
   const cableOrJoint = verdict('winding') === 'no-go' && verdict('winding-motor') === 'go';
   const windingAtMotor = verdict('winding-motor') === 'no-go';
-  const isWinding = ['winding', 'open'].includes(says('winding-motor', 'cause') ?? '');
+  const isWinding = says('winding-motor', 'cause') === 'winding';
   const twice = (holds: boolean, what: string) => (holds ? [what, `${what}, again`] : []);
   const once = (holds: boolean, what: string) => (holds ? [what] : []);
   const part = (of: Part, ...observations: string[][]): Against => ({ part: of, observations: observations.flat() });
@@ -85,20 +85,16 @@ export function proven(visit: VisitAnswers, record: VisitAnswers): Proven {
     part('drive', once(trips('retry-feedback-off') || trips('retry-leads-off') || trips('retry-stripped'), 'tries')),
     part('drive', once(braking === 'switch' || lowSwitch(visit), 'switch of the braking resistor')),
     part('motor', twice(parts?.motor === 'proven-bad', 'isolation')),
-    part('motor', once((parts?.motor as string) === 'suspect', 'isolation')),
-    part(
-      'motor',
-      once(windingAtMotor, 'winding at the motor'),
-      once(windingAtMotor && isWinding && verdict('winding') === 'no-go', 'winding through the cable'),
-    ),
-    part('motor', twice(windingAtMotor && isWinding && finds('winding-motor', 'winding-again-confirms'), 'winding')),
+    part('motor', once(parts?.motor === 'suspect', 'isolation')),
+    part('motor', once(windingAtMotor, 'winding at the motor')),
+    part('motor', twice(windingAtMotor && isWinding, 'winding')),
     part('motor', once(idleCores(visit) === 'touches', 'idle core')),
     part('motor-cable', twice(parts?.cable === 'proven-bad', 'isolation')),
-    part('motor-cable', once((parts?.cable as string) === 'suspect', 'isolation')),
+    part('motor-cable', once(parts?.cable === 'suspect', 'isolation')),
     part(
       'motor-cable',
       once(cableOrJoint, 'winding'),
-      once(cableOrJoint && finds('winding', 'winding-joint-good'), 'joint'),
+      once(cableOrJoint && says('winding', 'cause') === 'winding' && says('winding', 'joint') === 'good', 'joint'),
     ),
     part('motor-cable', once(idleCores(visit) === 'touches', 'idle core')),
     part(bentPart, bent?.again ? twice(bendBad, 'bend test') : once(bendBad, 'bend test')),
@@ -120,7 +116,7 @@ export function proven(visit: VisitAnswers, record: VisitAnswers): Proven {
     ),
     part(
       'protective-conductor',
-      once(peOnce || (parts?.protectiveConductor as string) === 'suspect', 'joined'),
+      once(peOnce || parts?.protectiveConductor === 'suspect', 'joined'),
       twice(parts?.protectiveConductor === 'proven-bad', 'PE'),
     ),
     part(

@@ -171,7 +171,7 @@ export const isolations = {
 
 export const windings = {
   alike: winding('1.20 Ω | 1.20 Ω | 1.21 Ω'),
-  open: causedBy(winding('OL | 1.20 Ω | OL'), 'open'),
+  open: causedBy(winding('OL | 1.20 Ω | OL'), 'winding'),
   unlike: causedBy(winding('1.20 Ω | 1.20 Ω | 0.90 Ω'), 'winding'),
   contact: causedBy(winding('1.20 Ω | 1.20 Ω | 0.90 Ω'), 'contact'),
   between: winding('1.200 Ω | 1.200 Ω | 1.260 Ω'),
