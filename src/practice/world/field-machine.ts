@@ -1,3 +1,4 @@
+import { limitValue } from '../../kernel/limits.ts';
 import { Machine, withoutFault } from '../case/machine.ts';
 import type { Setting } from '../case/setting.ts';
 import { drawFieldInstruments } from '../simulator/instruments.ts';
@@ -42,6 +43,16 @@ export class FieldMachine extends Machine {
 
   override get knowsSound(): boolean {
     return this.slips.soundKnown;
+  }
+
+  /** A bus that stands after the time on the label is discharged with the maker's resistor, then measured again. */
+  override lockOut(): Measurement {
+    const waited = super.lockOut();
+    const { reading } = waited;
+    if (reading.kind === 'value' && Math.abs(reading.value) < limitValue('touch-voltage')) return waited;
+    const { lowerBusVolts: _, ...state } = this.state;
+    this.state = { ...state, busVolts: 0 };
+    return this.measure('volts', 'DC+', 'DC-');
   }
 
   override measure(mode: Mode, red: string, black: string, setting: Setting = {}): Measurement {
