@@ -55,6 +55,19 @@ export class Machine implements Situation {
     this.state = switchedOn(axis, asFound(windingCelsius, airCelsius));
   }
 
+  /** The same axis without its fault, as it stands now: what an earlier record or a sound sister would show this person. */
+  sound(): Machine {
+    const { axis, instruments, state, random } = this;
+    const machine = new Machine(withoutFault(axis), instruments, state.windingCelsius, state.airCelsius, random);
+    machine.state = state;
+    return machine;
+  }
+
+  /** Readings of this axis from before the trip, or of a sound one of the same kind, are at hand. */
+  get knowsSound(): boolean {
+    return true;
+  }
+
   get failed(): boolean {
     return this.failingHookUps.size > 0;
   }
@@ -177,7 +190,8 @@ export class Machine implements Situation {
     }
     if (mode === 'insulation') this.windingCharged = discharge !== true;
     else if (mode !== 'volts') this.windingCharged = false;
-    keepFailing(this.failingHookUps, this.state, mode, leads, shown);
+    const plusOnRed = (this.instruments.ohms.ranges[0]?.sourceVolts ?? 0) >= 0;
+    keepFailing(this.failingHookUps, this.state, mode, leads, shown, plusOnRed);
   }
 
   /** A tester's voltage breaks down the drive's switch at the lead. */
@@ -194,4 +208,8 @@ export class Machine implements Situation {
   private note(unsafe: readonly Unsafe[]): void {
     this.unsafe.push(...unsafe);
   }
+}
+
+export function withoutFault(axis: FaultedAxis): FaultedAxis {
+  return { ...axis, leaks: [], broken: [], contacts: [], motor: { shortedShare: {}, insulationFactor: 1 } };
 }

@@ -9,13 +9,15 @@ const isRail = (node: string) => node === 'DC+' || node === 'DC-';
 
 /**
  * Whether a reading alone shows that something is bad: insulation below the limit after a trip, or an output terminal
- * shorted to a rail. Undefined if the hook-up can't show it. Verdicts are left to the calculators.
+ * shorted to a rail. Undefined if the hook-up can't show it. Verdicts are left to the calculators. `plusOnRed`: which tip
+ * is positive. From terminal to DC+ or from DC− to terminal a sound diode conducts and reads low.
  */
 export function readingFails(
   state: AxisState,
   mode: Mode,
   { red, black }: HookUp,
   shown: Measurement,
+  plusOnRed = true,
 ): boolean | undefined {
   const leadsOff = phases.every((phase) => !state.driveEnd[phase]);
   const both = (one: (node: string) => boolean, other: (node: string) => boolean) =>
@@ -26,6 +28,9 @@ export function readingFails(
     return reading.kind === 'value' && reading.value < limitValue('after-trip-point');
   }
   if (mode === 'ohms' && both(isPhase, isRail)) {
+    const positive = plusOnRed ? red : black;
+    const blocks = [red, black].includes('DC+') ? positive === 'DC+' : positive !== 'DC-';
+    if (!blocks) return undefined;
     return reading.kind === 'value' && reading.value <= limitValue('bridge-short');
   }
   return undefined;
@@ -38,8 +43,9 @@ export function keepFailing(
   mode: Mode,
   leads: HookUp,
   shown: Measurement,
+  plusOnRed: boolean,
 ): void {
-  const fails = readingFails(state, mode, leads, shown);
+  const fails = readingFails(state, mode, leads, shown, plusOnRed);
   const hookUp = [mode, ...[leads.red, leads.black].sort()].join(' ');
   if (fails === true) failing.add(hookUp);
   if (fails === false) failing.delete(hookUp);

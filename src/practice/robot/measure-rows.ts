@@ -25,27 +25,6 @@ function row(machine: Machine, mode: Mode, leads: (phase: Phase) => [string, str
   return { U: one('U'), V: one('V'), W: one('W') };
 }
 
-export function bridgeRows(machine: Machine): { dcPlus: Phases<Reading>; dcMinus: Phases<Reading> } {
-  return {
-    dcPlus: row(machine, 'ohms', (phase) => ['DC+', `drive.${phase}`]),
-    dcMinus: row(machine, 'ohms', (phase) => [`drive.${phase}`, 'DC-']),
-  };
-}
-
-/** One position of the output stage, or the same with the leads exchanged. */
-export function readAt(machine: Machine, rail: 'plus' | 'minus', phase: Phase, exchanged: boolean): Reading {
-  const red = rail === 'plus' ? 'DC+' : `drive.${phase}`;
-  const black = rail === 'plus' ? `drive.${phase}` : 'DC-';
-  return typedBack(exchanged ? machine.measure('ohms', black, red) : machine.measure('ohms', red, black));
-}
-
-/** Idle cores off the drive, joined and on the protective bar, as every insulation test needs them. */
-export function idleToPe(machine: Machine): 'to-pe' | 'none' {
-  if (machine.axis.parameters.idleCores.length === 0) return 'none';
-  machine.change((state) => ({ ...state, idleCores: 'to-pe' }));
-  return 'to-pe';
-}
-
 /** From the drive end to ground, cable and motor joined; PE by multimeter with its leads zeroed. */
 export function joinedRow(machine: Machine): StageReadings {
   machine.change(plugged);

@@ -6,7 +6,10 @@ import { nextStep } from '../../visit/guide/next-step.ts';
 import type { StepId } from '../../visit/steps/ids.ts';
 import type { Answers, AskedStepId, MeasuredStepId, VisitAnswers } from '../../visit/steps/questions.ts';
 import type { Machine } from '../case/machine.ts';
-import { type Measuring, measureBridge, measureInsulation, measureIsolation, measureWinding } from './measurements.ts';
+import { measureBridge } from './measure-bridge.ts';
+import { measureInsulation, measureIsolation } from './measure-insulation.ts';
+import { measureWinding } from './measure-winding.ts';
+import type { Measuring } from './measuring.ts';
 import { plainAnswers } from './plain-answers.ts';
 
 /** Does what a step asks, or leaves it, and says what the record gets: a person may err, or know more than the robot. */
@@ -18,12 +21,6 @@ export interface PlayedVisit {
   /** Number of answers given, corrections included. */
   steps: number;
 }
-
-/** What a part that fails lacks before it is proven bad; the guide goes on without it, and a careful person does it. */
-const secondReadings = new Set([
-  ...['read-odd-again', 'read-third-time', 'exchange-leads', 'compare-known-good'],
-  ...['read-pe-again', 'read-cable-again', 'read-motor-again', 'compare-cable', 'compare-motor', 'read-pairs-again'],
-]);
 
 /** No way through the guide is longer; more means that the robot and the guide go round in a circle. */
 const maxSteps = 120;
@@ -54,16 +51,16 @@ export class Robot {
     }
   }
 
-  /** Assesses, and does what the verdict asks for, as long as the guide stays at this step and something can be done. */
+  /** Assesses, and does what the verdict asks for, as long as it is no go and something can be done. */
   private measure(id: MeasuredStepId): void {
     const measuring = this.begin(id);
     for (;;) {
       const assessment = measuring.assess();
-      const celsius = Math.round(this.machine.state.windingCelsius);
+      const celsius = Math.round(this.machine.shownCelsius);
       this.give(id, { assessment, leftOpen: false, celsius } as Answers[MeasuredStepId]);
       const stuck = nextStep(this.answers).due === id;
-      const codes = assessment.next.map(({ code }): string => code);
-      if (measuring.improve(stuck ? codes : codes.filter((code) => secondReadings.has(code)))) continue;
+      const more = stuck || assessment.verdict !== 'go';
+      if (more && measuring.improve(assessment.next.map(({ code }) => code))) continue;
       if (stuck) this.give(id, { assessment, leftOpen: true, celsius } as Answers[MeasuredStepId]);
       if (assessment.verdict !== 'go') this.machine.noteFailure();
       return;

@@ -1,10 +1,10 @@
-import { phases } from '../../kernel/electrics/phases.ts';
+import { type Phase, phases } from '../../kernel/electrics/phases.ts';
 import { missing, type Reading } from '../../kernel/reading/reading.ts';
 import type { BendTestAnswer } from '../../visit/steps/bend-test/question.ts';
 import type { BrakingAnswer } from '../../visit/steps/braking/question.ts';
 import type { IdleCoresAnswer } from '../../visit/steps/idle-cores/question.ts';
 import { typedBack } from '../robot/measure-rows.ts';
-import { bondedExcept, type Core, cableFree, cores } from '../simulator/axis-state.ts';
+import { bondedExcept, cableFree, cores } from '../simulator/axis-state.ts';
 import type { FieldMachine } from './field-machine.ts';
 
 const zeroed = { zeroed: true };
@@ -38,22 +38,20 @@ export function bendCable(machine: FieldMachine): BendTestAnswer {
   if (slips.notLooked) return { result: 'not-done', again: false };
   const before = machine.state;
   const bent = slips.bendShows;
-  const found = (core: Core): BendTestAnswer['result'] => {
-    machine.change((state) => ({
-      ...cableFree(state),
-      bent,
-      jumpers: [[`cable.motor.${core}`, core === 'PE' ? 'cable.motor.U' : 'cable.motor.PE']],
-    }));
-    const back = core === 'PE' ? 'U' : 'PE';
-    const loop = machine.measure('ohms', `cable.drive.${core}`, `cable.drive.${back}`, zeroed);
-    if (ohms(typedBack(loop)) > openOhms) return 'opens';
-    return 'steady';
+  const isOpen = (phase: Phase): boolean => {
+    const jumpers: [string, string][] = [[`cable.motor.${phase}`, 'cable.motor.PE']];
+    machine.change((state) => ({ ...cableFree(state), bent, jumpers }));
+    const loop = machine.measure('ohms', `cable.drive.${phase}`, 'cable.drive.PE', zeroed);
+    return ohms(typedBack(loop)) > openOhms;
   };
-  const opens = phases.find((phase) => found(phase) === 'opens');
+  const open = phases.filter(isOpen);
+  const [opens] = open;
   const leaks = opens === undefined ? phases.find((phase) => leaksBent(machine, phase, bent)) : undefined;
   const feedback =
     bent && machine.axis.contacts?.some(({ core, condition }) => core.startsWith('feedback') && condition === 'bent');
   machine.change((state) => ({ ...before, busVolts: state.busVolts }));
+  // All three came back through PE.
+  if (open.length === phases.length) return { result: 'opens', core: 'PE', again: true };
   if (opens !== undefined) return { result: 'opens', core: 'power', again: true };
   if (leaks !== undefined) return { result: 'leaks', core: 'power', again: true };
   return feedback ? { result: 'opens', core: 'feedback', again: true } : { result: 'steady', again: true };
@@ -64,7 +62,7 @@ const openOhms = 100;
 /** Insulation of a sound cable is far above. */
 const leakOhms = 1e6;
 
-function leaksBent(machine: FieldMachine, phase: (typeof phases)[number], bent: boolean): boolean {
+function leaksBent(machine: FieldMachine, phase: Phase, bent: boolean): boolean {
   machine.change((state) => ({ ...cableFree(state), bent, jumpers: bondedExcept(phase) }));
   return ohms(typedBack(machine.measure('insulation', `cable.drive.${phase}`, 'ground', discharged))) < leakOhms;
 }

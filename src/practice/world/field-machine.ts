@@ -1,4 +1,5 @@
-import { Machine } from '../case/machine.ts';
+import { limitValue } from '../../kernel/limits.ts';
+import { Machine, withoutFault } from '../case/machine.ts';
 import type { Setting } from '../case/setting.ts';
 import { drawFieldInstruments } from '../simulator/instruments.ts';
 import type { Measurement, Mode } from '../simulator/measure.ts';
@@ -11,23 +12,54 @@ import { drawSlips, type Slips } from './slips.ts';
 /** A motor that has run until it trips hot, in °C: typical, project judgement. */
 const hotWinding: [number, number] = [65, 85];
 
-/** How long a hasty person holds the tips, in seconds. */
+/** How long a hasty person holds the tips, in seconds: about as long at each terminal. */
 const hastySeconds: [number, number] = [3, 12];
+const hastySpread: [number, number] = [0.9, 1.1];
 
 /** The machine as this person handles it: slips of the hands happen here, so that each reading is the real one. */
 export class FieldMachine extends Machine {
   readonly slips: Slips;
+  private readonly holds: number;
 
   constructor(slips: Slips, ...machine: ConstructorParameters<typeof Machine>) {
     super(...machine);
     this.slips = slips;
+    this.holds = between(this.random, ...hastySeconds);
+  }
+
+  override sound(): FieldMachine {
+    const { slips, axis, instruments, state, random } = this;
+    const machine = new FieldMachine(
+      slips,
+      withoutFault(axis),
+      instruments,
+      state.windingCelsius,
+      state.airCelsius,
+      random,
+    );
+    machine.state = state;
+    return machine;
+  }
+
+  override get knowsSound(): boolean {
+    return this.slips.soundKnown;
+  }
+
+  /** A bus that stands after the time on the label is discharged with the maker's resistor, then measured again. */
+  override lockOut(): Measurement {
+    const waited = super.lockOut();
+    const { reading } = waited;
+    if (reading.kind === 'value' && Math.abs(reading.value) < limitValue('touch-voltage')) return waited;
+    const { lowerBusVolts: _, ...state } = this.state;
+    this.state = { ...state, busVolts: 0 };
+    return this.measure('volts', 'DC+', 'DC-');
   }
 
   override measure(mode: Mode, red: string, black: string, setting: Setting = {}): Measurement {
     const atBus = (mode === 'ohms' || mode === 'diode') && (isRail(red) || isRail(black));
     const [tip, other] = atBus && this.slips.leadsExchanged ? [black, red] : [red, black];
     const hasty = atBus && this.slips.firstReadingTooSoon && (red === 'DC+' || black === 'DC+');
-    const held = hasty ? { ...setting, heldSeconds: between(this.random, ...hastySeconds) } : setting;
+    const held = hasty ? { ...setting, heldSeconds: this.holds * between(this.random, ...hastySpread) } : setting;
     return super.measure(mode, tip, other, held);
   }
 

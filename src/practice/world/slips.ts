@@ -16,6 +16,8 @@ export interface Slips {
   notPermitted: boolean;
   notLooked: boolean;
   stripNotAllowed: boolean;
+  /** Earlier readings, or those of a sound sister, are at hand. */
+  soundKnown: boolean;
   /** No slip, but luck: bending the cable by hand brings its fault back. */
   bendShows: boolean;
 }
@@ -44,6 +46,7 @@ export function drawSlips(axis: FaultedAxis, random: Random): Slips {
     notPermitted: meets(random, 'not-permitted'),
     notLooked: meets(random, 'not-looked'),
     stripNotAllowed: meets(random, 'strip-not-allowed'),
+    soundKnown: meets(random, 'sound-known'),
     bendShows: meets(random, 'bend-shows'),
   };
 }

@@ -31,7 +31,8 @@ export function playField(seed: number): FieldOutcome {
   const random = seeded(seed);
   const { cause, fault } = drawCause(random);
   const machine = drawFieldMachine(fault, random);
-  const { decision, steps } = new Robot(machine, (id, act) => asTold(id, act, machine)).visit();
+  const robot = new Robot(machine, (id, act) => asTold(id, act, machine));
+  const { decision, steps } = played(robot, `visit ${seed}, ${fault}`);
   return {
     cause: cause.id,
     fault,
@@ -46,4 +47,12 @@ export function playField(seed: number): FieldOutcome {
     slips: machine.slips,
     unsafe: machine.unsafe,
   };
+}
+
+function played(robot: Robot, visit: string): ReturnType<Robot['visit']> {
+  try {
+    return robot.visit();
+  } catch (cause) {
+    throw new Error(`${visit} came to no decision`, { cause });
+  }
 }

@@ -32,11 +32,24 @@ export async function proveField(visits: number, seed: number): Promise<boolean>
   );
   console.log(tableByCause(outcomes).join('\n'));
   console.log(`\nOf all visits:\n${sharesOf(outcomes).join('\n')}`);
-  const unsafe = outcomes.flatMap((outcome) =>
-    outcome.unsafe.map((what) => `${what} (${outcome.fault}, visit ${outcome.seed})`),
-  );
-  for (const line of unsafe.slice(0, 10)) console.log(`  ${line}`);
+  for (const line of toLookAt(outcomes)) console.log(line);
   const missed = missedBars(outcomes);
   console.log(missed.length === 0 ? 'Every bar is met.' : `Bars missed:\n  ${missed.join('\n  ')}`);
   return missed.length === 0;
+}
+
+/** Visits that somebody must look at, each with its fault and its number: unsafe ones, and those with a sound part proven bad. */
+function toLookAt(outcomes: readonly FieldOutcome[]): string[] {
+  const most = 40;
+  const unsafe = outcomes.flatMap(({ unsafe: acts, fault, seed }) =>
+    acts.map((act) => `  unsafe: ${act} (${fault}, visit ${seed})`),
+  );
+  const sound = outcomes.flatMap(({ result, fault, seed, named, bad, slips }) => {
+    const slipped = Object.entries(slips).flatMap(([slip, value]) => (value === true ? [slip] : []));
+    if (result !== 'sound-proven') return [];
+    return [
+      `  sound part: ${named.join(', ')} for ${bad.join(', ') || 'nothing'} (${fault}, visit ${seed}; ${slipped.join(' ')})`,
+    ];
+  });
+  return [...unsafe.slice(0, most), ...sound.slice(0, most)];
 }

@@ -15,6 +15,7 @@ const careful: Slips = {
   notPermitted: false,
   notLooked: false,
   stripNotAllowed: false,
+  soundKnown: true,
   bendShows: true,
 };
 
