@@ -12,6 +12,7 @@ export type Lacking =
   | 'nothing-else-on-bus'
   | 'second-reading'
   | 'steady-first'
+  | 'low-reading'
   | 'unlike-sister'
   | 'sound-sister';
 
