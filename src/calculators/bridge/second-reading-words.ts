@@ -58,7 +58,8 @@ const lacks: Record<Lacking, string> = {
   'motor-leads-off': 'the motor leads off, and said so',
   'nothing-else-on-bus': 'the statement that nothing else is on DC+ and DC−',
   'second-reading': 'a second reading of the same terminal that shows the same',
-  'steady-first': 'U of that row read again last, standing where it stood',
+  'steady-first': 'U of that row read again last, standing where it stood, and the odd terminal read again',
+  'low-reading': 'a reading that is too low: a bad switch makes none higher, so look for a poor contact first',
   'unlike-sister': 'a sound drive of the same model in which the terminals agree',
   'sound-sister': 'a second reading, and a sound drive of the same model in which the terminals agree',
 };

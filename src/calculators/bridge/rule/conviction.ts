@@ -12,6 +12,7 @@ export type Lacking =
   | 'nothing-else-on-bus'
   | 'second-reading'
   | 'steady-first'
+  | 'low-reading'
   | 'unlike-sister'
   | 'sound-sister';
 
@@ -40,17 +41,18 @@ export function lackingForConviction(
   if (evidence.sister === 'alike') lacking.push('unlike-sister');
   const failed = (findings as readonly RailFinding[]).filter(({ severity }) => severity === 'fail');
   const proofs = failed.map((one) => proofOf(one, evidence, conditions));
-  const best = (['proven', 'once', 'moves', 'needs-sister'] as const).find((one) => proofs.includes(one));
+  const best = (['proven', 'once', 'moves', 'needs-sister', 'high'] as const).find((one) => proofs.includes(one));
   if (best !== 'proven') lacking.push(lack[best ?? 'once']);
   return lacking;
 }
 
-type ProofOf = 'proven' | 'once' | 'moves' | 'needs-sister';
+type ProofOf = 'proven' | 'once' | 'moves' | 'needs-sister' | 'high';
 
 const lack: Record<Exclude<ProofOf, 'proven'>, Lacking> = {
   once: 'second-reading',
   moves: 'steady-first',
   'needs-sister': 'sound-sister',
+  high: 'low-reading',
 };
 
 function proofOf(one: RailFinding, evidence: SecondReadings, { worst, dcBus }: Conditions): ProofOf {
@@ -62,12 +64,13 @@ function proofOf(one: RailFinding, evidence: SecondReadings, { worst, dcBus }: C
     return one.metal || bus ? 'proven' : 'once';
   }
   if (one.code !== 'rail-unbalanced') return 'once';
+  // A bad switch makes no reading higher: that is a contact, a broken track or the meter.
+  if (one.high) return 'high';
   const leaks = one.leaks.filter((position) => one.suspects.includes(position));
-  if (leaks.some(isTwice)) return 'proven';
   if (leaks.length === 0 && evidence.sister !== 'differs') return 'needs-sister';
   const { rows, tolerancePercent, instrument } = evidence;
-  // A resistor that is far larger than a leak is compared only once the capacitor is charged.
-  if (leaks.length === 0 && !isSteady(rows[one.rail], tolerancePercent, instrument)) return 'moves';
+  if (!isSteady(rows[one.rail], tolerancePercent, instrument)) return 'moves';
+  if (leaks.some(isTwice)) return 'proven';
   const isOddTwice = one.suspects.some((position) => isConfirmed(position, evidence, worst));
   return evidence.sister === 'differs' && isOddTwice ? 'proven' : 'once';
 }
