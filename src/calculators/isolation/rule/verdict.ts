@@ -5,7 +5,7 @@ import type { Phase } from '../../../kernel/electrics/phases.ts';
 import type { Reading } from '../../../kernel/reading/reading.ts';
 import type { IsolationAssessment, IsolationFinding, IsolationInput, IsolationPayloads, PartStatus } from './input.ts';
 import type { FitFinding } from './parallel-check.ts';
-import type { PartReadings } from './parts.ts';
+import type { PartReadings } from './part-readings.ts';
 import type { StageJudgement, StageStatus } from './stage.ts';
 
 const finding = findingMaker<IsolationPayloads>();
