@@ -24,6 +24,7 @@ function whole(name: string, expected: Expected): WholeVisit {
 export const versionOne = whole('version-1', {
   due: 'support-axis',
   stored: 'no-fault-found',
+  offPath: ['insulation', 'reconnect', 'retry-all'],
   why: 'Nobody noted where the idle cores were in the insulation test: it is asked for again, and before it the support.',
 });
 
@@ -33,7 +34,8 @@ export const halfDone = whole('half-done', {
 });
 
 export const complete = whole('drive-and-motor', {
-  due: 'bus-again',
-  stored: 'replace',
-  why: 'It was written before idle cores and second readings were asked for: the insulation is measured again.',
+  decision: 'replace',
+  replace: { drive: ['bridge-bad'], motor: ['isolation-bad'] },
+  stay: ['motor-cable'],
+  why: 'DC− to V reads 3.8 Ω, twice; the motor alone reads 3 MΩ, dried too, and the cable gigaohms.',
 });
