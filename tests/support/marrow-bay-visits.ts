@@ -67,6 +67,7 @@ export const retried = (result: 'trips' | 'no-trip' | 'not-done'): Form => ({ po
 export const soundBridge: Form = {
   busVoltage: '0.03 V',
   motorLeads: 'off',
+  alsoOnBus: 'nothing',
   plusU: '482k',
   plusV: '495k',
   plusW: '488k',
@@ -76,6 +77,8 @@ export const soundBridge: Form = {
 };
 export const soundInsulation: Form = {
   occasion: 'after-trip',
+  idleCores: 'none',
+  filter: 'none',
   U: '>700M',
   V: '>700M',
   W: '>700M',
@@ -89,6 +92,8 @@ export const badInsulation: Form = { ...soundInsulation, U: '1.1M', V: '1.3M', W
 const joinedBad = { joinedU: '1.1M', joinedV: '1.3M', joinedW: '1.2M', joinedPE: '0.2 Ω' };
 export const bothBad: Form = {
   ...joinedBad,
+  ...{ idleCores: 'none', filter: 'none', motorAgain: '1.8M', motorDried: 'yes' },
+  ...{ cableAgain: '2.9M', cableDried: 'yes', cableSister: '2G' },
   ...{ testVoltage: '500 V', windingTemperature: '25 °C', cableEndsChecked: 'yes' },
   ...{ cableU: '3M', cableV: '3.2M', cableW: '3.1M', cablePE: '2G', bondedU: '2.9M', bondedV: '3.1M', bondedW: '3M' },
   ...{ motorU: '1.8M', motorV: '2.1M', motorW: '1.9M', motorPE: '0.2 Ω' },
@@ -96,7 +101,7 @@ export const bothBad: Form = {
 
 const found: Entry[] = [['find-drive', { observation: 'looked', axesOnDrive: '3', indicatedAxis: '3' }]];
 
-/** It trips with the leads off; motor and cable pass. */
+/** Its output stage fails, twice; motor and cable pass. */
 export const driveOnly: Entry[] = [
   ...found,
   ['symptom', { when: 'on-enable', gravityLoaded: 'yes' }],
@@ -106,9 +111,10 @@ export const driveOnly: Entry[] = [
   ['disconnect-leads', done],
   ['retry-leads-off', retried('trips')],
   ['lockout-2', locked],
-  ['bridge', soundBridge],
-  ['insulation', soundInsulation],
+  ['bridge', { ...soundBridge, minusV: '3.8 Ω', worstAgain: '3.7 Ω' }],
   ['winding', soundWinding],
+  ['idle-cores', { cores: 'none' }],
+  ['insulation', soundInsulation],
 ];
 
 /** The bus is measured again after the readings at the output stage, as the guide asks. */
@@ -121,9 +127,11 @@ export const motorAndCable: Entry[] = [
   ['symptom', { when: 'on-acceleration', gravityLoaded: 'no' }],
   ['lockout-1', locked],
   ['inspect', { ...nothingSeen, remark: 'Coolant in the motor connector.' }],
-  ['mechanics', { found: 'free' }],
   ['disconnect-leads', done],
+  ['mechanics', { found: 'free' }],
   ['bridge', soundBridge],
+  ['winding', soundWinding],
+  ['idle-cores', { cores: 'none' }],
   ['insulation', badInsulation],
   ['isolation', bothBad],
 ];

@@ -50,7 +50,7 @@ test('what is entered after a break stays, even while it can’t be read', () =>
   expect(drawn(typed, dayAfter)).toMatchObject({ asks: true });
   const whole = enterStep(typed, 'prove-again', locked, dayAfter);
   expect(whole.steps['prove-again']?.form).toEqual(locked);
-  expect(evaluate(whole, dayAfter).guide.due).toBe('mechanics');
+  expect(evaluate(whole, dayAfter).guide.due).toBe('disconnect-leads');
 });
 
 const together: Entry[] = [

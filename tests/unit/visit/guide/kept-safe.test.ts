@@ -1,5 +1,5 @@
 import { expect, it } from 'vitest';
-import { volts } from '../../../../src/kernel/reading/reading.ts';
+import { missing, volts } from '../../../../src/kernel/reading/reading.ts';
 import { nextStep } from '../../../../src/visit/guide/next-step.ts';
 import type { VisitAnswers } from '../../../../src/visit/steps/questions.ts';
 
@@ -48,6 +48,8 @@ it('after the insulation test, with the PE core off, nothing is switched on for 
       seq: 12,
       answer: { assessment: { verdict: 'go', findings: [], next: [], drive: 'sound' }, leftOpen: false },
     },
+    winding: { seq: 12.2, answer: { assessment: { ...alike, findings: [], next: [] }, leftOpen: false } },
+    'idle-cores': { seq: 12.5, answer: { cores: 'none', lowest: missing } },
     insulation: { seq: 13, answer: { assessment: { verdict: 'go', findings: [], next: [] }, leftOpen: false } },
     isolation: {
       seq: 14,
@@ -85,6 +87,7 @@ it('feedback that was unplugged, even on a way that was left since, is plugged i
     'disconnect-leads': { seq: 7, answer: { done: true } },
     bridge: { seq: 7.1, answer: passed },
     'bus-again': { seq: 8, answer: { meterProved: true, busVoltage: volts(0.02) } },
+    'idle-cores': { seq: 8.5, answer: { cores: 'none', lowest: missing } },
     insulation: { seq: 9, answer: passed },
     winding: { seq: 10, answer: { ...passed, assessment: { ...passed.assessment, ...alike } } },
   };

@@ -90,8 +90,10 @@ describe('a visit of version 1', () => {
     expect(Object.values(visit.steps).map(({ stretch }) => stretch)).not.toContain(visit.stretch);
   });
 
-  test('leads to the same decision as then', () => {
-    expect(evaluate(visit, changedAt).guide.decision?.kind).toBe('no-fault-found');
+  test('keeps the decision of its time, and is asked for what nobody noted then', () => {
+    expect(visit.decision?.kind).toBe('no-fault-found');
+    expect(evaluate(visit, changedAt).answers.insulation?.answer.assessment.verdict).toBe('undecided');
+    expect(evaluate(visit, changedAt).guide.decision).toBeUndefined();
   });
 
   test.each(['bridge', 'insulation', 'retry-all'] as const)('asks for a new proof before “%s” is done again', (id) => {

@@ -35,5 +35,7 @@ describe.each([halfDone, complete])('the visit $name', ({ visit }) => {
 test('the visit of version 1 keeps the verdicts and limits of today; its sentences are those of its time', () => {
   const differing = evaluate(versionOne.visit, versionOne.visit.changedAt).differs;
   expect(Object.keys(versionOne.visit.steps)).toHaveLength(11);
-  expect(differing.filter(({ differs }) => differs.some((what) => what !== 'sentences'))).toEqual([]);
+  // Nobody noted where the idle cores were in its insulation test.
+  const otherwise = differing.filter(({ differs }) => differs.some((what) => what !== 'sentences'));
+  expect(otherwise.map(({ step }) => step)).toEqual(['insulation']);
 });
