@@ -5,6 +5,7 @@ import { Robot } from '../../src/practice/robot/robot.ts';
 import type { Fault } from '../../src/practice/simulator/fault-types.ts';
 import type { DecisionKind } from '../../src/visit/guide/decision.ts';
 import type { OpenItem } from '../../src/visit/guide/open-items.ts';
+import { clocked } from './clock.ts';
 
 /** One visit to one faulty axis, compared with the truth. */
 export interface Outcome {
@@ -22,6 +23,9 @@ export interface Outcome {
   /** Actually bad, but not proven. */
   missed: Part[];
   steps: number;
+  /** Minutes at the machine, and how often it was switched on. */
+  minutes: number;
+  powerUps: number;
   unsafe: Unsafe[];
   hidden: Fault['hidden'];
 }
@@ -29,7 +33,7 @@ export interface Outcome {
 export function play(fault: string, seed: number): Outcome {
   const machine = drawMachine(fault, seed);
   const { axis } = machine;
-  const { decision, steps } = new Robot(machine).visit();
+  const { decision, steps, answers } = new Robot(machine).visit();
   const named = decision.replace.map(({ part }) => part);
   const proven = decision.kind === 'replace' ? named : [];
   const overCalled = proven.filter((part) => !axis.bad.includes(part));
@@ -46,6 +50,7 @@ export function play(fault: string, seed: number): Outcome {
     overCalled,
     missed,
     steps,
+    ...clocked(answers),
     unsafe: machine.unsafe,
     hidden: axis.hidden[0],
   };

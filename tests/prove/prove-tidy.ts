@@ -62,6 +62,11 @@ export function proveTidy(seeds: number, only: string | undefined): boolean {
     `\n${sum(({ visits }) => visits)} visits: ${sum(({ exact }) => exact)} exact, ${sum(({ overCalled }) => overCalled)} with a sound part proven bad, ` +
       `${sum(({ notTold }) => notTold)} left undecided or by exclusion, ${sum(({ unsafe }) => unsafe.length)} unsafe steps`,
   );
+  const mean = (of: (row: Row) => number) => sum(of) / Math.max(rows.length, 1);
+  console.log(
+    `On average ${mean(({ meanMinutes }) => meanMinutes).toFixed(0)} minutes and ` +
+      `${mean(({ meanPowerUps }) => meanPowerUps).toFixed(2)} switch-ons a visit, every fault alike.`,
+  );
   console.log(broken.length === 0 ? 'Every goal is met.' : `Goals missed:\n  ${broken.join('\n  ')}`);
   return broken.length === 0;
 }

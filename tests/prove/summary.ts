@@ -17,6 +17,8 @@ export interface Row {
   /** No part proven, and the record says what is open or that the drive is named by exclusion only. */
   notTold: number;
   meanSteps: number;
+  meanMinutes: number;
+  meanPowerUps: number;
   unsafe: string[];
 }
 
@@ -39,6 +41,8 @@ export function summarise(fault: string, outcomes: readonly Outcome[]): Row {
     missed: count(({ missed }) => missed.length > 0),
     notTold: count(({ exact, kind }) => !exact && (kind === 'undecided' || kind === 'inconclusive')),
     meanSteps: outcomes.reduce((sum, { steps }) => sum + steps, 0) / outcomes.length,
+    meanMinutes: outcomes.reduce((sum, { minutes }) => sum + minutes, 0) / outcomes.length,
+    meanPowerUps: outcomes.reduce((sum, { powerUps }) => sum + powerUps, 0) / outcomes.length,
     unsafe: outcomes.flatMap(({ unsafe, seed }) => unsafe.map((what) => `${what} (seed ${seed})`)),
   };
 }

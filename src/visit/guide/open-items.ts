@@ -153,9 +153,11 @@ export function explained(item: OpenItem, replaced: readonly Part[], visit: Visi
       return has('motor-cable');
     case 'motor-open':
     case 'motor-damaged':
-    case 'winding-open':
     case 'measure-hot':
       return has('motor');
+    case 'winding-open':
+      // Bad through the cable and not known at the motor: a core of the cable may be open too.
+      return has('motor') && (visit.winding?.answer.assessment.verdict !== 'no-go' || has('motor-cable'));
     case 'insulation-open':
       return insulationExplained(has, visit);
     case 'feedback-cable-or-device':

@@ -55,7 +55,8 @@ test('what is entered after a break stays, even while it can’t be read', () =>
 
 const together: Entry[] = [
   ...withBusAgain(driveOnly).map(
-    ([id, form]): Entry => (id === 'symptom' ? [id, { when: 'when-hot', gravityLoaded: 'no' }] : [id, form]),
+    ([id, form]): Entry =>
+      id === 'symptom' ? [id, { when: 'when-hot', gravityLoaded: 'no' }] : [id, id === 'bridge' ? soundBridge : form],
   ),
   ['reconnect', done],
 ];

@@ -6,7 +6,7 @@ import { enterStep } from '../../../support/visit-records.ts';
 
 const soon = '2026-03-03T06:50:00+01:00';
 const beforeBridge = visitOf(driveOnly.slice(0, 8));
-const beforeIsolation = visitOf(motorAndCable.slice(0, 8));
+const beforeIsolation = visitOf(motorAndCable.slice(0, 10));
 
 describe('the bridge', () => {
   test('takes the bus voltage of the lockout that holds, and says so', () => {

@@ -1,5 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
+import { missing } from '../../../../src/kernel/reading/reading.ts';
 import type { Symptom } from '../../../../src/kernel/vocabulary.ts';
 import type { Decision } from '../../../../src/visit/guide/decision.ts';
 import { nextStep } from '../../../../src/visit/guide/next-step.ts';
@@ -31,7 +32,12 @@ type Evidence = Pick<
 function decisionFrom(evidence: Evidence, when: Symptom): Decision {
   const answers: Partial<Answers> = {
     'find-drive': { observation: 'looked', axesOnDrive: 2, indicatedAxis: 1 },
-    symptom: { when, gravityLoaded: 'unknown' },
+    symptom: { when, gravityLoaded: 'unknown', came: 5, of: 5 },
+    'idle-cores': { cores: 'none', lowest: missing },
+    'bend-test': { result: 'steady', again: true },
+    braking: { fitted: 'none', plate: missing, ohms: missing, toPe: missing, toBus: missing, again: false },
+    'strip-drive': { state: 'all-off' },
+    'retry-stripped': retry('no-trip'),
     ...evidence,
   };
   const visit: VisitAnswers = {};
@@ -45,8 +51,12 @@ function decisionFrom(evidence: Evidence, when: Symptom): Decision {
   throw new Error('no decision');
 }
 
-const measured = <A>(assessment: A) => ({ assessment, leftOpen: true });
-const retry = (result: 'no-trip' | 'not-done' | 'trips') => ({ powerAllowed: true, result });
+const measured = <A>(assessment: A) => ({ assessment, leftOpen: true, celsius: 60 });
+const retry = (result: 'no-trip' | 'not-done' | 'trips') => ({
+  powerAllowed: true,
+  result,
+  ...(result !== 'not-done' && { tries: 3 }),
+});
 
 const isolation = [...isolationClasses().values()];
 const bothProven = ({ parts }: (typeof isolation)[number]) =>
@@ -57,7 +67,7 @@ const scales = {
   'retry-leads-off': [retry('no-trip'), retry('not-done'), retry('trips')],
   'retry-all': [retry('no-trip'), retry('not-done'), retry('trips')],
   mechanics: (['free', 'not-checked', 'stiff', 'brake-drags'] as const).map((found) => ({ found })),
-  bridge: [bridges.good, bridges.tooClose, bridges.incomplete, bridges.shorted].map(measured),
+  bridge: [bridges.good, bridges.tooClose, bridges.incomplete, bridges.shortedOnce, bridges.shorted].map(measured),
   insulation: [
     insulations.good,
     insulations.noTemperature,
@@ -92,6 +102,7 @@ const found = fc.record({
     'control-off',
     'on-enable',
     'on-acceleration',
+    'on-braking',
     'position-or-cable',
     'when-hot',
     'now-and-then',
