@@ -35,3 +35,28 @@ export function readingFails(
   }
   return undefined;
 }
+
+export function isBus({ red, black }: HookUp): boolean {
+  return [red, black].sort().join() === 'DC+,DC-';
+}
+
+/** The hook-ups whose last reading failed. */
+export class FailedReadings {
+  private readonly hookUps = new Set<string>();
+
+  get any(): boolean {
+    return this.hookUps.size > 0;
+  }
+
+  /** `fails`: of `readingFails`; a reading that can't show it changes nothing. */
+  remember(mode: Mode, { red, black }: HookUp, fails: boolean | undefined): void {
+    const hookUp = [mode, ...[red, black].sort()].join(' ');
+    if (fails === true) this.hookUps.add(hookUp);
+    if (fails === false) this.hookUps.delete(hookUp);
+  }
+
+  /** A verdict of several readings failed. */
+  note(): void {
+    this.hookUps.add('verdict');
+  }
+}
