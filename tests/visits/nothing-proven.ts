@@ -182,7 +182,7 @@ export const nothingProven: Record<string, Row> = {
         'isolation',
         {
           ...{ joinedU: '62 MΩ', joinedV: '63 MΩ', joinedW: '61 MΩ', joinedPE: '0.3 Ω' },
-          ...{ testVoltage: '500 V', windingTemperature: '48 °C', leftOpen: 'yes' },
+          ...{ testVoltage: '500 V', windingTemperature: '48 °C', idleCores: 'to-pe', filter: 'none', leftOpen: 'yes' },
         },
       ],
     ],

@@ -118,6 +118,7 @@ export const bridge = (changes: Form = {}): Entry => [
   {
     busVoltage: '0.02 V',
     motorLeads: 'off',
+    alsoOnBus: 'nothing',
     ...{ plusU: '470k', plusV: '478k', plusW: '474k' },
     ...{ minusU: '45.8k', minusV: '46.2k', minusW: '46.0k' },
     ...changes,
@@ -140,6 +141,7 @@ const insulation = (shown: Phases, changes: Form = {}): Entry => [
   {
     occasion: 'after-trip',
     ...phases('', shown),
+    ...{ idleCores: 'to-pe', filter: 'none' },
     ...{ PE: '0.3 Ω', testVoltage: '500 V', ratedVoltage: '400 V', testMinutes: '1 min', windingTemperature: '22 °C' },
     ...changes,
   },
@@ -155,7 +157,7 @@ export const isolation = (
   {
     suspectedAnyway: 'no',
     ...phases('joined', joined),
-    ...{ joinedPE: '0.3 Ω', testVoltage: '500 V', windingTemperature: '22 °C' },
+    ...{ joinedPE: '0.3 Ω', testVoltage: '500 V', windingTemperature: '22 °C', idleCores: 'to-pe', filter: 'none' },
     ...{ ...phases('cable', cable), cablePE: '1.9 GΩ', cableEndsChecked: 'yes' },
     ...phases('bonded', bonded),
     ...{ ...phases('motor', motor), motorPE: '0.2 Ω' },
@@ -169,7 +171,14 @@ export const winding = (UV: string, VW: string, WU: string, changes: Form = {}):
   'winding',
   { UV, VW, WU, leads: 'four', ...changes },
 ];
-export const windingAtMotor = (UV: string, VW: string, WU: string): Entry => [
+export const windingAtMotor = (UV: string, VW: string, WU: string, changes: Form = {}): Entry => [
   'winding-motor',
-  { UV, VW, WU, leads: 'four' },
+  { UV, VW, WU, leads: 'four', ...changes },
 ];
+
+/** The lowest terminal of a part once more, the leads taken off, cleaned and dried; and what its sister reads. */
+export const again = (part: 'cable' | 'motor', shown: string, sister = ''): Form => ({
+  [`${part}Again`]: shown,
+  [`${part}Dried`]: 'yes',
+  ...(sister !== '' && { [`${part}Sister`]: sister }),
+});

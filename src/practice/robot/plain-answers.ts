@@ -1,3 +1,4 @@
+import { limitValue } from '../../kernel/limits.ts';
 import { missing } from '../../kernel/reading/reading.ts';
 import { triesNeeded } from '../../visit/guide/tries.ts';
 import type { LockoutAnswer } from '../../visit/steps/lockout/question.ts';
@@ -10,13 +11,20 @@ import { busDead, provenDead } from './prove-dead.ts';
 
 const done = { done: true };
 
-const lockOut = (machine: Machine): LockoutAnswer => ({
-  lockedOut: true,
-  waited: true,
-  meterProved: true,
-  peProved: true,
-  ...provenDead(machine),
-});
+function lockOut(machine: Machine): LockoutAnswer {
+  const first = provenDead(machine);
+  const { busVoltage } = first;
+  const low = busVoltage.kind === 'value' && Math.abs(busVoltage.value) < limitValue('touch-voltage');
+  const proved = low ? first : provenDead(discharged(machine));
+  return { lockedOut: true, waited: true, meterProved: true, peProved: true, ...proved };
+}
+
+/** A bus that stands still is discharged with the device and the procedure of the drive's manual. */
+function discharged(machine: Machine): Machine {
+  const { lowerBusVolts: _lower, ...state } = machine.state;
+  machine.state = { ...state, busVolts: 0 };
+  return machine;
+}
 
 /**
  * Tries as often as the guide needs, and counts. With the motor on the drive it stops at the first trip: another one would

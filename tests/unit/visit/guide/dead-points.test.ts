@@ -2,8 +2,19 @@ import { describe, expect, it } from 'vitest';
 import { nextStep } from '../../../../src/visit/guide/next-step.ts';
 import type { LockoutAnswer } from '../../../../src/visit/steps/lockout/question.ts';
 import { typed } from '../../../support/typed.ts';
-import { bridgeIs, busAgain, done, lockout, looked, mechanics, proveAgain, seen, trips } from './support/answers.ts';
-import { bridges } from './support/readings.ts';
+import {
+  bridgeIs,
+  busAgain,
+  done,
+  lockout,
+  looked,
+  mechanics,
+  proveAgain,
+  seen,
+  trips,
+  windingIs,
+} from './support/answers.ts';
+import { bridges, windings } from './support/readings.ts';
 import { type Given, visitOf } from './support/visit.ts';
 
 const volts = (text: string) => typed(text, 'voltage');
@@ -24,27 +35,31 @@ describe('the lockout passes only when every point is dead', () => {
 });
 
 describe('the bus is measured again', () => {
-  const moved: Given[] = [...begun, lockout(1), seen(), mechanics('free')];
+  const off: Given[] = [...begun, lockout(1), seen(), done('disconnect-leads')];
+  const moved: Given[] = [...off, mechanics('free')];
 
-  it('after the axis was moved by hand with its leads on', () => {
-    expect(nextStep(visitOf(moved)).due).toBe('bus-again');
-    expect(nextStep(visitOf([...moved, busAgain('60 V')])).path.at(-1)?.problem).toBe('bus-not-discharged');
-    expect(nextStep(visitOf([...moved, busAgain()])).due).toBe('disconnect-leads');
+  it('after the axis was moved by hand with its leads on, as in a record of the older order', () => {
+    const withLeads: Given[] = [...begun, lockout(1), seen(), mechanics('free')];
+    expect(nextStep(visitOf(withLeads)).due).toBe('bus-again');
+    expect(nextStep(visitOf([...withLeads, busAgain('60 V')])).path.at(-1)?.problem).toBe('bus-not-discharged');
+    expect(nextStep(visitOf([...withLeads, busAgain()])).due).toBe('disconnect-leads');
   });
 
-  it('not if nobody moved it', () => {
-    expect(nextStep(visitOf([...moved.slice(0, 4), mechanics('not-checked')])).due).toBe('disconnect-leads');
+  it('not if its leads were off, nor if nobody moved it', () => {
+    expect(nextStep(visitOf(moved)).due).toBe('bridge');
+    const still: Given[] = [...begun, lockout(1), seen(), mechanics('held')];
+    expect(nextStep(visitOf(still)).due).toBe('disconnect-leads');
   });
 
   it('after readings at the output stage', () => {
-    const read: Given[] = [...moved, busAgain(), done('disconnect-leads'), bridgeIs(bridges.good)];
+    const read: Given[] = [...moved, bridgeIs(bridges.good)];
     expect(nextStep(visitOf(read)).due).toBe('bus-again');
-    expect(nextStep(visitOf([...read, busAgain()])).due).toBe('insulation');
+    expect(nextStep(visitOf([...read, busAgain()])).due).toBe('winding');
   });
 });
 
 describe('after a break of the work', () => {
-  const before: Given[] = [...begun, lockout(1), seen(), mechanics('not-checked'), done('disconnect-leads')];
+  const before: Given[] = [...begun, lockout(1), seen(), done('disconnect-leads'), mechanics('not-checked')];
   const after = (...more: Given[]) => nextStep(visitOf([...before, ...more], before.length));
 
   it('the drive is proved dead again, and nothing else is asked for twice', () => {
@@ -61,6 +76,9 @@ describe('after a break of the work', () => {
       lockout(1),
       seen(),
       done('disconnect-leads'),
+      bridgeIs(bridges.good),
+      busAgain(),
+      windingIs(windings.alike),
     ];
     const later = (...more: Given[]) => nextStep(visitOf([...onEnable, ...more], onEnable.length)).due;
     expect(later()).toBe('support-again');

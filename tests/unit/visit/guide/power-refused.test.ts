@@ -6,6 +6,7 @@ import {
   bridgeIs,
   busAgain,
   done,
+  idle,
   insulationIs,
   isolationIs,
   lockout,
@@ -27,17 +28,18 @@ const measured = (damage: Partial<InspectAnswer['seen']> = {}, bridge = bridges.
   trips('on-acceleration'),
   lockout(1),
   seen(damage),
-  mechanics('free'),
-  busAgain(),
   done('disconnect-leads'),
+  mechanics('free'),
   bridgeIs(bridge),
   busAgain(),
+  windingIs(windings.alike),
+  idle(),
   insulationIs(insulations.good),
 ];
 
 describe('a symptom that is corrected after the output stage was found bad', () => {
   it.each(['on-enable', 'control-off'] as const)('%s: nothing is switched on any more', (when) => {
-    const { path, decision } = stateOf([...measured({}, bridges.shorted), windingIs(windings.alike), trips(when)]);
+    const { path, decision } = stateOf([...measured({}, bridges.shorted), trips(when)]);
     expect(path.filter(({ id }) => id.startsWith('retry-'))).toEqual([]);
     expect(decision?.replace).toEqual([{ part: 'drive', proofs: ['bridge-bad'] }]);
   });
@@ -51,7 +53,7 @@ describe('a motor or motor cable that is seen damaged and measures well', () => 
     ],
   );
   it.each(damages)('%s %s: the axis is not tried, and the decision names it', (part, damage, open) => {
-    const all = [...measured({ [part]: damage }), isolationIs(isolations.bothGood), windingIs(windings.alike)];
+    const all = [...measured({ [part]: damage }), isolationIs(isolations.bothGood)];
     const { decision, due } = stateOf(all);
     expect(due).toBeUndefined();
     expect(decision?.kind).toBe('undecided');
@@ -60,14 +62,14 @@ describe('a motor or motor cable that is seen damaged and measures well', () => 
   });
 
   it('seen only after the axis was tried: "no fault found" is withdrawn', () => {
-    const tried: Given[] = [...measured(), windingIs(windings.alike), done('reconnect'), retry('retry-all', 'no-trip')];
+    const tried: Given[] = [...measured(), done('reconnect'), retry('retry-all', 'no-trip')];
     expect(stateOf(tried).decision?.kind).toBe('no-fault-found');
     expect(stateOf([...tried, seen({ motor: 'wet' })]).decision?.kind).not.toBe('no-fault-found');
   });
 });
 
 describe('the PE core that came off for the insulation test', () => {
-  const corrected = [...measured(), windingIs(windings.alike), trips('on-enable')];
+  const corrected = [...measured(), trips('on-enable')];
 
   it('is put back before any step with power, locked out', () => {
     expect(stateOf(corrected).due).toBe('connect-pe');
@@ -105,14 +107,13 @@ it('a trip that a correction has taken off the way prevents a trial of the axis,
     trips('now-and-then'),
     lockout(1),
     seen(),
-    done('plug-feedback'),
-    mechanics('free'),
-    busAgain(),
     done('disconnect-leads'),
+    mechanics('free'),
     bridgeIs(bridges.good),
     busAgain(),
-    insulationIs(insulations.good),
     windingIs(windings.alike),
+    idle(),
+    insulationIs(insulations.good),
   ];
   expect(stateOf(left).decision?.kind).toBe('undecided');
   expect(stateOf(left).decision?.open).toContain('left-evidence');
