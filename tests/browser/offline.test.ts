@@ -120,7 +120,7 @@ describe('with the server gone', () => {
     const page = await go('/');
     await page.getByRole('link', { name: /Judge insulation/ }).press('Enter');
     await page.waitForSelector('[data-live]');
-    await typeInto(page, { occasion: true, 'insulation-U': '3M' });
+    await typeInto(page, { occasion: true, 'insulation-together': '3M' });
     await page.waitForSelector('.verdict[data-verdict="undecided"]');
   });
 });

@@ -57,9 +57,10 @@ test('a guided visit by keyboard alone, from its start to the decision, and out 
   for (const [index, text] of rails.entries()) await walker.type(['to U', 'to V', 'to W'][index % 3] as string, text);
   await measureBus();
   await goOn('Insulation');
-  const { U, V, W, PE, testVoltage, ratedVoltage, windingTemperature } = sound.insulation;
-  for (const [name, text] of Object.entries({ 'U to PE': U, 'V to PE': V, 'W to PE': W, 'PE pin': PE }))
-    await walker.type(name, text);
+  const { together, PE, testVoltage, ratedVoltage, windingTemperature } = sound.insulation;
+  await walker.type('U, V, W joined', together);
+  await walker.type('PE pin', PE);
+  await walker.choose(/^Brake, sensor/, 'Joined and connected to PE');
   await walker.type('Test voltage', testVoltage);
   await walker.type('Rated voltage', ratedVoltage);
   await walker.type('Winding temperature', windingTemperature);

@@ -84,9 +84,9 @@ test('motor with its cable: the joined insulation fails, and alone both are bad'
   await visitor.goOn('Measure the DC bus again');
   await visitor.measureBus();
   await visitor.goOn('Insulation of motor and cable');
-  await visitor.type('insulation', { ...sound.insulation, U: '1.1M', V: '1.3M', W: '1.2M' });
+  await visitor.type('insulation', { ...sound.insulation, together: '1.1M' });
   await visitor.goOn('Cable or motor');
-  expect(await page.locator('#isolation-joinedU').inputValue()).toBe('1.1M');
+  expect(await page.locator('#isolation-joinedTogether').inputValue()).toBe('1.1M');
   await page.getByText('Filled in from the insulation step').first().waitFor();
   await visitor.type('isolation', {
     ...{ cableU: '3M', cableV: '3.2M', cableW: '3.1M', cablePE: '2G', bondedU: '2.9M', bondedV: '3.1M', bondedW: '3M' },
@@ -98,7 +98,7 @@ test('motor with its cable: the joined insulation fails, and alone both are bad'
 
   // Correct an earlier answer: what rests on it is marked, not lost, and one button says that it still holds.
   await page.getByRole('button', { name: /Insulation of motor and cable/ }).click();
-  await visitor.type('insulation', { U: '1.4M' });
+  await visitor.type('insulation', { together: '1.4M' });
   await page.getByRole('button', { name: /Cable or motor.*Look again/ }).click();
   await page.getByText('You changed step 9 after this. Look again, or say that it still holds.').waitFor();
   await page.getByText('The insulation step says 1.4M.').waitFor();

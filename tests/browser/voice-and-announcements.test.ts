@@ -78,16 +78,16 @@ test('a change of the verdict is told politely, once, when typing has come to re
 test('keyboards: letters and Ω for readings, digits where nothing else is ever typed', async () => {
   const page = await open('/calculators/insulation/');
   const keys = (id: string) => page.locator(`#insulation-${id}`).getAttribute('inputmode');
-  expect(await keys('U')).toBe('text');
+  expect(await keys('together')).toBe('text');
   expect(await keys('humidity')).toBe('decimal');
   const fields = page.locator('.calculator .field > input[type="text"]');
   const capitals = await fields.evaluateAll((all) => all.map((one) => one.getAttribute('autocapitalize')));
   expect(new Set(capitals)).toEqual(new Set(['off']));
   // What the text keyboard is for.
   for (const text of ['OL', '>700M', '1.2 GΩ']) {
-    await page.locator('#insulation-U').fill(text);
+    await page.locator('#insulation-together').fill(text);
     await page.keyboard.press('Tab');
-    expect(await page.locator('#insulation-U').getAttribute('aria-invalid')).toBeNull();
+    expect(await page.locator('#insulation-together').getAttribute('aria-invalid')).toBeNull();
   }
 });
 

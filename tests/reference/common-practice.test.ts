@@ -31,6 +31,11 @@ describe('project judgement', () => {
   const values: [LimitId, number][] = [
     ['bridge-short', 1000],
     ['pe-dead-short', 1],
+    ['pe-core-tolerance', 25],
+    ['pe-contacts', 0.15],
+    ['pe-broken-unknown-length', 3],
+    ['winding-again-agreement', 5],
+    ['winding-joint', 0.05],
     ['phase-difference', 2],
     ['curve-level-change', 10],
     ['resistance-residual-voltage', 0.1],

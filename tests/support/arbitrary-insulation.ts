@@ -1,6 +1,7 @@
 import fc from 'fast-check';
 import type { InsulationInput } from '../../src/calculators/insulation/rule/input.ts';
 import type { EndFilter, IdleCores } from '../../src/kernel/assessment/cable-ends.ts';
+import type { FrameEarthed, PeConductor } from '../../src/kernel/assessment/protective-conductor.ts';
 import { limitValue } from '../../src/kernel/limits.ts';
 import { celsius, missing, ohms, type Reading, volts } from '../../src/kernel/reading/reading.ts';
 import { instrument, logUniform, near, readingOf } from './arbitrary-readings.ts';
@@ -45,6 +46,22 @@ function inOne(limit: number): fc.Arbitrary<Pick<InsulationInput, 'readings' | '
     { weight: 1, arbitrary: fc.record({ rowKind, together: fc.constant(missing), readings: fc.constant(none) }) },
   );
 }
+
+/** Mostly nothing is known of the core. */
+export const peConductor: fc.Arbitrary<PeConductor> = mostly(
+  fc.constant({}),
+  fc.record(
+    {
+      metres: fc.constantFrom(1, 20, 85),
+      squareMillimetres: fc.constantFrom(1.5, 4),
+      amperes: fc.constantFrom(0.001, 0.2, 10),
+    },
+    { requiredKeys: [] },
+  ),
+  4,
+);
+
+export const frameEarthed = fc.constantFrom<FrameEarthed>('only-pe', 'also-otherwise', 'not-stated');
 
 /** Mostly as a go needs them. */
 export const idleCores: fc.Arbitrary<IdleCores> = mostly(
@@ -112,6 +129,8 @@ export const insulationInput: fc.Arbitrary<InsulationInput> = fc
       idleCores,
       filter,
       pe,
+      peConductor,
+      frameEarthed,
       testVoltage,
       ratedVoltage: mostly(
         fc.constantFrom<Reading>(volts(400), volts(690)),

@@ -6,9 +6,11 @@ import { limitValue } from '../../src/kernel/limits.ts';
 import { celsius, missing, ohms, type Reading } from '../../src/kernel/reading/reading.ts';
 import {
   filter,
+  frameEarthed,
   idleCores,
   mostly,
   pe,
+  peConductor,
   testerLimits,
   testVoltage,
   windingTemperature,
@@ -86,6 +88,8 @@ function visit(row: Row): fc.Arbitrary<IsolationInput> {
       moreOfCable: mostly(fc.constant<MoreEvidence>({}), more, 4),
       moreOfMotor: mostly(fc.constant<MoreEvidence>({}), more, 4),
       build,
+      peConductor,
+      frameEarthed,
       idleCores,
       filter,
       cableEndsChecked: fc.boolean(),

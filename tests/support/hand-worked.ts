@@ -171,6 +171,7 @@ export function isolationInput(one: IsolationCase): IsolationInput {
         }),
     idleCores: one.idle ?? 'to-pe',
     ...(one.filter === undefined ? {} : { filter: one.filter }),
+    frameEarthed: 'also-otherwise',
     ...(one.peAgain === undefined ? {} : { peAgain: typed(one.peAgain) }),
     ...(one.cableAgain === undefined ? {} : { moreOfCable: more(one.cableAgain) }),
     ...(one.motorAgain === undefined ? {} : { moreOfMotor: more(one.motorAgain) }),

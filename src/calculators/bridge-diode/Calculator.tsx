@@ -5,7 +5,15 @@ import { ReadingRow } from '../../ui/form/ReadingRow.tsx';
 import { type CalculatorProps, useForm } from '../../ui/form/use-form.ts';
 import { BridgeSchematic } from '../bridge/BridgeSchematic.tsx';
 import { FormFrame } from '../frame/FormFrame.tsx';
-import { busVoltage, diodeFields, meterFields, motorLeads, resistanceFields, steadiness } from './fields.ts';
+import {
+  busVoltage,
+  diodeFields,
+  meterFields,
+  motorLeads,
+  resistanceFields,
+  resistanceOrder,
+  steadiness,
+} from './fields.ts';
 import { calculator } from './form.ts';
 import { positionStates } from './positions.ts';
 
@@ -55,6 +63,7 @@ export function Calculator(props: CalculatorProps) {
         summary="Resistance readings, if you took them too (optional)"
         hint="Resistance range, diodes blocking: red on DC+ and black on the terminal, or black on DC− and red on the terminal. They show leaks that the diode test passes."
         fields={resistanceFields}
+        choices={[resistanceOrder]}
         form={form}
       />
       <MoreFields name={name} summary="Accuracy of the diode test (optional)" fields={meterFields} form={form} />

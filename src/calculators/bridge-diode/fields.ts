@@ -30,6 +30,20 @@ export const resistanceFields: ReadingField[] = rails.flatMap((rail) =>
   railFields(rail).map((field) => ({ ...field, label: field.name })),
 );
 
+export const resistanceOrder: ChoiceField = {
+  kind: 'choice',
+  id: 'resistanceOrder',
+  name: 'When were the resistances read?',
+  hint: 'The blocking readings of the diode test charge the bus by some volts.',
+  options: [
+    { value: 'first', label: 'Before the diode test' },
+    { value: 'bus-measured-between', label: 'After it, with the bus measured and discharged in between' },
+    { value: 'after', label: 'After it' },
+    { value: 'not-stated', label: 'Not known' },
+  ],
+  initial: 'not-stated',
+};
+
 export const meterFields = instrumentFields('').filter(({ id }) => id !== 'upperLimit');
 
 export const bridgeDiodeFields: FormField[] = [
@@ -41,5 +55,6 @@ export const bridgeDiodeFields: FormField[] = [
   ...diodeFields('minus', 'reverse'),
   steadiness,
   ...resistanceFields,
+  resistanceOrder,
   ...meterFields,
 ];

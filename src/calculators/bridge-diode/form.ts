@@ -28,6 +28,9 @@ function bridgeDiodeInput(read: ReadForm): BridgeDiodeInput {
     minus: rail('minus'),
     instrument: instrumentOf(read),
     ...(taken && { resistance: { dcPlus: three('plus'), dcMinus: three('minus') } }),
+    ...(choices.resistanceOrder === 'first' && { resistanceOrder: 'first' }),
+    ...(choices.resistanceOrder === 'bus-measured-between' && { resistanceOrder: 'bus-measured-between' }),
+    ...(choices.resistanceOrder === 'after' && { resistanceOrder: 'after' }),
   };
 }
 

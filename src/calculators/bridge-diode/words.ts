@@ -6,7 +6,8 @@ import { type FindingSentences, listed, type StepSentences } from '../../kernel/
 import { busFindings, moreThanOne, stageFailed, stageSteps } from '../bridge/output-stage-words.ts';
 import { positionName, railNames, readingName, switchName } from '../bridge/position-names.ts';
 import type { DiodePlace, SwitchPosition } from '../bridge/rule/switch-position.ts';
-import type { BridgeDiodeFinding, BridgeDiodeStepCode } from './rule/assess.ts';
+import type { BridgeDiodeFinding } from './rule/findings.ts';
+import type { BridgeDiodeStepCode } from './rule/next-steps.ts';
 
 const switches = (suspects: readonly SwitchPosition[]) => listed(suspects.map((one) => `the ${switchName(one)}`));
 const listPositions = (positions: readonly SwitchPosition[]) => listed(positions.map(positionName));
@@ -22,7 +23,7 @@ export const bridgeDiodeFindings: FindingSentences<BridgeDiodeFinding> = {
   'bus-residual-voltage': ({ volts, falsifyingVolts }) =>
     `Up to ${inVolts(volts)} is left on the bus. Above ${inVolts(falsifyingVolts)} it falsifies the diode test, which works with little more than a volt, so nothing is judged.`,
   'diode-negative': ({ places }) =>
-    `Stop. A reading is below zero: ${listPlaces(places)}. Something drives the meter, so the bus is not dead, whatever was measured before.`,
+    `Stop. A reading is below zero: ${listPlaces(places)}. The meter can't show that by itself, so there is a voltage on the bus, whatever was measured before.`,
   'diode-drifting': () =>
     'Stop. The readings drift and do not come to rest. Something charges or discharges the bus while you touch it, so the bus is not dead.',
   'diode-steadiness-not-stated': () =>
@@ -77,6 +78,10 @@ export const bridgeDiodeFindings: FindingSentences<BridgeDiodeFinding> = {
   'diode-more-than-one': moreThanOne,
   'diode-blind-to-leaks': () =>
     'The diode test finds shorts, strong leaks and open diodes. A leak of several kilohms passes it: only the resistance readings show that.',
+  'resistances-after-diodes': () =>
+    'The blocking readings charge the bus by some volts, and those falsify resistances that are read afterwards.',
+  'diode-suspect': () =>
+    'The drive is suspect and gets no power, but it is not proven bad: no short was read in both polarities beside a sound position of the same rail. A second reading or the resistances prove it.',
   'diode-failed': stageFailed,
   'diode-passed': () =>
     'This is not a clean bill of health. The test does not see a fault in the gate drive or the control, or one that shows only under voltage.',
@@ -97,6 +102,9 @@ export const bridgeDiodeSteps: StepSentences<Step<BridgeDiodeStepCode>> = {
   'let-readings-settle': () =>
     'Hold the tips until the reading stands still: where the stage blocks, the meter charges the bus for some seconds and the reading climbs to OL. Then say so above.',
   'measure-missing': () => 'Take the readings that are missing.',
+  'keep-power-off': () => 'Put no power on this drive, and connect no new one, until this is decided.',
+  'resistances-first': () =>
+    'Read the resistances first and the diodes after them, or measure the bus between the two and wait until it is discharged again. Then say so above.',
   'exchange-leads': () =>
     'Exchange the two leads and take the rail again: conducting is red on the terminal and black on DC+, or red on DC− and black on the terminal. Make sure that nothing else joins the terminals.',
   'hold-tips-together': () =>
@@ -109,5 +117,5 @@ export const bridgeDiodeSteps: StepSentences<Step<BridgeDiodeStepCode>> = {
   'complete-resistances': () =>
     'Complete the resistance readings, or repeat them on the highest range and note the range. The page of the bridge balance says what is missing.',
   'repeat-both-tests': () =>
-    'Measure the bus once more. Hold the tips together, clean the terminal, and take this position again with the same leads: diode test in both polarities, then the resistance in both polarities on the lowest range. Low in all four is a short. High in one of them is none.',
+    'Measure the bus once more. Hold the tips together, clean the terminal, and take this position again with the same leads: resistance in both polarities on the lowest range, then the diode test in both polarities. Low in all four is a short. High in one of them is none.',
 };

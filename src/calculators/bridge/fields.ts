@@ -94,10 +94,10 @@ const sister: ChoiceField = {
   kind: 'choice',
   id: 'sister',
   name: 'A sound drive of the same model',
-  hint: 'Measured in the same way, never exchanged. Alike means within the allowed difference, terminal by terminal.',
+  hint: 'Measured in the same way and held as long, never exchanged.',
   options: [
-    { value: 'alike', label: 'Shows the same pattern' },
-    { value: 'differs', label: 'Reads otherwise' },
+    { value: 'alike', label: 'Shows the same pattern', hint: 'The same terminal is odd, or all three are as low.' },
+    { value: 'differs', label: 'Shows another pattern', hint: 'There the three of the rail agree, or are not as low.' },
     { value: 'not-compared', label: 'Not compared' },
   ],
   initial: 'not-compared',

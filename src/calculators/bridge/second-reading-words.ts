@@ -46,7 +46,7 @@ export const secondReadingFindings: FindingSentences<SecondFinding> = {
     `The second reading of ${positionName(position)} does not confirm the first. One of the two was a slip.`,
   'again-does-not-fit': () => 'The reading that you took once more fits none of the six.',
   'sister-differs': () =>
-    'The readings agree with each other, but a sound drive of the same model shows others. Find out why before this drive counts as good.',
+    'The readings agree with each other, and you said that a sound drive of the same model shows another pattern. Find out why before this drive counts as good.',
   'bus-shorted': () =>
     `DC+ to DC− reads ${metal()} or less: a short across the bus, in the drive or in what else hangs on it. With power on it blows the fuses.`,
   'bus-low': () =>
@@ -58,8 +58,10 @@ const lacks: Record<Lacking, string> = {
   'motor-leads-off': 'the motor leads off, and said so',
   'nothing-else-on-bus': 'the statement that nothing else is on DC+ and DC−',
   'second-reading': 'a second reading of the same terminal that shows the same',
-  'unlike-sister': 'a sound drive of the same model that reads otherwise',
-  'sound-sister': 'a second reading, and a sound drive of the same model that reads otherwise',
+  'steady-first': 'U of that row read again last, standing where it stood, and the odd terminal read again',
+  'low-reading': 'a reading that is too low: a bad switch makes none higher, so look for a poor contact first',
+  'unlike-sister': 'a sound drive of the same model in which the terminals agree',
+  'sound-sister': 'a second reading, and a sound drive of the same model in which the terminals agree',
 };
 
 export const suspectNote = ({ lacking }: Extract<BridgeFinding, { code: 'bridge-suspect' }>): string =>

@@ -1,7 +1,11 @@
 import { filter, idleCores, rowKind, rowKindOf } from '../../kernel/form/cable-end-fields.ts';
 import {
   correction,
+  frameEarthed,
   machineClass,
+  peCurrent,
+  peMetres,
+  peSection,
   ratedVoltage,
   temperatureUnit,
   testVoltage,
@@ -18,6 +22,7 @@ import { air, occasion, pe, phaseFields, tester, testMinutes, together } from '.
 import { calculator, insulationInput } from './form.ts';
 
 const { name } = calculator;
+const peChoices = [peSection, peCurrent, frameEarthed];
 const loadDrawing = () => import('./InsulationPlot.tsx').then((module) => module.InsulationPlot);
 
 /** Insulation to PE, after a trip or in routine monitoring. */
@@ -60,7 +65,25 @@ export function Calculator(props: CalculatorProps) {
         <Choices name={name} field={temperatureUnit} form={form} />
         <Choices name={name} field={correction} form={form} />
       </MoreFields>
-      <MoreFields name={name} summary="A filter or suppressor on the cable" fields={[]} form={form}>
+      <MoreFields
+        name={name}
+        summary="Length and section of the PE core (optional)"
+        hint="What PE should read follows from them."
+        fields={[peMetres]}
+        form={form}
+        answered={peChoices.some(({ id, initial }) => (form.typed[id] ?? initial) !== initial)}
+      >
+        {peChoices.map((field) => (
+          <Choices key={field.id} name={name} field={field} form={form} />
+        ))}
+      </MoreFields>
+      <MoreFields
+        name={name}
+        summary="A filter or suppressor on the cable"
+        fields={[]}
+        form={form}
+        answered={filled(filter.id)}
+      >
         <Choices name={name} field={filter} form={form} />
       </MoreFields>
       <MoreFields

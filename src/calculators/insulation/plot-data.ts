@@ -1,5 +1,5 @@
 import { type Phases, phases } from '../../kernel/electrics/phases.ts';
-import type { Reading } from '../../kernel/reading/reading.ts';
+import { missing, type Reading } from '../../kernel/reading/reading.ts';
 import type { Shape } from '../../ui/plot/Points.tsx';
 import type { InsulationInput } from './rule/input.ts';
 import { limitCurve } from './rule/target.ts';
@@ -29,12 +29,16 @@ export function plotData(input: InsulationInput): PlotData | undefined {
   return curve.length === 0 ? undefined : { curve, marks: marksOf(input) };
 }
 
-function marksOf({ readings, windingTemperature }: InsulationInput): PhaseMark[] {
+function marksOf({ readings, together = missing, windingTemperature }: InsulationInput): PhaseMark[] {
   if (windingTemperature.kind !== 'value') return [];
   const temperature = windingTemperature.value;
-  return phases.flatMap((phase) => {
-    const place = placeOf(readings[phase]);
-    return place === undefined ? [] : [{ label: phase, temperature, shape: shapeOf[phase], ...place }];
+  const read = [
+    ...phases.map((phase) => ({ label: phase as string, shape: shapeOf[phase], reading: readings[phase] })),
+    { label: 'U, V, W', shape: 'dot' as const, reading: together },
+  ];
+  return read.flatMap(({ label, shape, reading }) => {
+    const place = placeOf(reading);
+    return place === undefined ? [] : [{ label, temperature, shape, ...place }];
   });
 }
 

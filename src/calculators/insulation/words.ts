@@ -5,6 +5,7 @@ import { formatQuantity, inCelsius, inOhms } from '../../kernel/reading/format-r
 import { cableEndFindings, cableEndSteps } from '../../kernel/words/cable-ends.ts';
 import { methodNames } from '../../kernel/words/correction-names.ts';
 import { figureFindings, figureSteps } from '../../kernel/words/impossible-figures.ts';
+import { peRemarkTexts } from '../../kernel/words/protective-conductor.ts';
 import { capital, type FindingSentences, listed, type StepSentences } from '../../kernel/words/sentences.ts';
 import { testFindings } from '../../kernel/words/test-conditions.ts';
 import type { InsulationFinding, InsulationStepCode, PhaseJudged } from './rule/input.ts';
@@ -30,6 +31,7 @@ export const insulationFindings: FindingSentences<InsulationFinding> = {
   ...figureFindings,
   ...testFindings,
   ...cableEndFindings,
+  ...peRemarkTexts,
   'phase-missing': ({ readings }) => `Not measured yet: ${listed(readings)} to PE.`,
   'together-missing': () => 'Not measured yet: U, V and W joined, to PE.',
   'phase-good': (f) => `${reads(f)}${corrected(f)}. That is good. ${point(f)}`,

@@ -1,5 +1,14 @@
 import { filter, idleCores, rowKind, rowKindOf } from '../../kernel/form/cable-end-fields.ts';
-import { correction, temperatureUnit, testVoltage, windingTemperature } from '../../kernel/form/shared-fields.ts';
+import {
+  correction,
+  frameEarthed,
+  peCurrent,
+  peMetres,
+  peSection,
+  temperatureUnit,
+  testVoltage,
+  windingTemperature,
+} from '../../kernel/form/shared-fields.ts';
 import { Choices } from '../../ui/form/Choices.tsx';
 import { MoreFields } from '../../ui/form/MoreFields.tsx';
 import { ReadingInput } from '../../ui/form/ReadingInput.tsx';
@@ -30,6 +39,7 @@ const loadDrawing = () => import('./PartsStrip.tsx').then((module) => module.Par
 const together = { joined: togetherField('joined'), motor: togetherField('motor') };
 const more = { cable: moreFields('cable'), motor: moreFields('motor') };
 const dried = { cable: driedField('cable'), motor: driedField('motor') };
+const peChoices = [peSection, peCurrent, frameEarthed];
 const fields = {
   joined: stageFields('joined'),
   cable: stageFields('cable'),
@@ -83,7 +93,17 @@ export function Calculator(props: CalculatorProps) {
         fields={row('joined')}
         form={form}
       />
-      <MoreFields name={name} summary="If PE reads no dead short: read again" fields={[peAgain]} form={form} />
+      <MoreFields
+        name={name}
+        summary="If PE reads no dead short: read again, length, frame"
+        fields={[peAgain, peMetres]}
+        form={form}
+        answered={peChoices.some(({ id, initial }) => (form.typed[id] ?? initial) !== initial)}
+      >
+        {peChoices.map((field) => (
+          <Choices key={field.id} name={name} field={field} form={form} />
+        ))}
+      </MoreFields>
       <ReadingInput name={name} field={testVoltage} form={form} />
       <ReadingInput name={name} field={windingTemperature} form={form} />
       <MoreFields name={name} summary="Temperature unit and correction" fields={[]} form={form}>
@@ -113,6 +133,7 @@ export function Calculator(props: CalculatorProps) {
           hint="A long or warm cable reads low without a fault."
           fields={cableBuild}
           form={form}
+          answered={filled(cableMaterial.id)}
         >
           <Choices name={name} field={cableMaterial} form={form} />
         </MoreFields>
@@ -122,6 +143,7 @@ export function Calculator(props: CalculatorProps) {
           hint="One reading convicts nothing."
           fields={more.cable}
           form={form}
+          answered={filled(dried.cable.id)}
         >
           <Choices name={name} field={dried.cable} form={form} />
         </MoreFields>
@@ -141,6 +163,7 @@ export function Calculator(props: CalculatorProps) {
           hint="One reading convicts nothing. A sound old motor may read tens of megohms."
           fields={more.motor}
           form={form}
+          answered={filled(dried.motor.id)}
         >
           <Choices name={name} field={dried.motor} form={form} />
         </MoreFields>

@@ -2,7 +2,16 @@ import { phases } from '../../kernel/electrics/phases.ts';
 import { filter, idleCores, rowKind } from '../../kernel/form/cable-end-fields.ts';
 import type { ChoiceField, FormField, ReadingField } from '../../kernel/form/field.ts';
 import { instrumentFields } from '../../kernel/form/instrument.ts';
-import { correction, temperatureUnit, testVoltage, windingTemperature } from '../../kernel/form/shared-fields.ts';
+import {
+  correction,
+  frameEarthed,
+  peCurrent,
+  peMetres,
+  peSection,
+  temperatureUnit,
+  testVoltage,
+  windingTemperature,
+} from '../../kernel/form/shared-fields.ts';
 import { stageNames } from './part-names.ts';
 import type { StageName } from './rule/stage.ts';
 
@@ -147,6 +156,10 @@ export const isolationFields: FormField[] = [
   togetherField('joined'),
   ...stageFields('joined'),
   peAgain,
+  frameEarthed,
+  peMetres,
+  peSection,
+  peCurrent,
   testVoltage,
   windingTemperature,
   temperatureUnit,

@@ -2,7 +2,7 @@ import { filterOf, idleCoresOf } from '../../kernel/form/cable-end-fields.ts';
 import { defineCalculator } from '../../kernel/form/calculator-form.ts';
 import { instrumentOf } from '../../kernel/form/instrument.ts';
 import type { ReadForm } from '../../kernel/form/read-form.ts';
-import { correctionOf } from '../../kernel/form/shared-fields.ts';
+import { correctionOf, frameEarthedOf, peConductorOf } from '../../kernel/form/shared-fields.ts';
 import { missing } from '../../kernel/reading/reading.ts';
 import { isolation } from './about.ts';
 import { isolationFields } from './fields.ts';
@@ -47,6 +47,8 @@ export function isolationInput(read: ReadForm): IsolationInput {
     ...(bonded && { bonded: { U: bonded.U, V: bonded.V, W: bonded.W } }),
     ...(motor && { motor }),
     peAgain: read.readings.peAgain ?? missing,
+    peConductor: peConductorOf(read),
+    frameEarthed: frameEarthedOf(read),
     moreOfCable: more('cable', read),
     moreOfMotor: more('motor', read),
     idleCores: idleCoresOf(read),

@@ -4,6 +4,7 @@ import { limitValue } from '../../kernel/limits.ts';
 import { inOhms } from '../../kernel/reading/format-reading.ts';
 import { cableEndFindings, cableEndSteps } from '../../kernel/words/cable-ends.ts';
 import { figureFindings, figureSteps } from '../../kernel/words/impossible-figures.ts';
+import { peRemarkTexts } from '../../kernel/words/protective-conductor.ts';
 import { type FindingSentences, listed, type StepSentences } from '../../kernel/words/sentences.ts';
 import { testFindings } from '../../kernel/words/test-conditions.ts';
 import { convictionFindings, convictionSteps } from './conviction-words.ts';
@@ -33,6 +34,7 @@ export const isolationFindings: FindingSentences<IsolationFinding> = {
   ...testFindings,
   ...cableEndFindings,
   ...convictionFindings,
+  ...peRemarkTexts,
   'stage-good': (f) => `${stage(f)} ${plural(f, 'reaches', 'reach')} ${inOhms(f.limitOhms)}${lowest(f.lowestOhms)}.`,
   'stage-bad': (f) => `${stage(f)} ${plural(f, 'reads', 'read')} below ${inOhms(f.limitOhms)}${lowest(f.lowestOhms)}.`,
   'stage-incomplete': (f) => `${stage(f)} not measured yet.`,

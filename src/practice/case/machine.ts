@@ -1,4 +1,3 @@
-import { limitValue } from '../../kernel/limits.ts';
 import { type AxisState, asFound } from '../simulator/axis-state.ts';
 import { anyCanFall, axisFalls } from '../simulator/brake.ts';
 import { afterWaiting, switchedOn } from '../simulator/discharge.ts';
@@ -8,7 +7,7 @@ import { type HookUp, type Measurement, type Mode, measure } from '../simulator/
 import { between, type Random } from '../simulator/random.ts';
 import { type Reach, type Trip, tripOf } from '../simulator/trip.ts';
 import { brokenDown } from './broken-switch.ts';
-import { FailedReadings, isBus, readingFails } from './reading-fails.ts';
+import { FailedReadings, isBus, readingFails, showsDead } from './reading-fails.ts';
 import { heldFor, type Setting, withSetting } from './setting.ts';
 import { type Situation, type Unsafe, unsafeToMeasure, unsafeToPower, unsafeToTouch } from './unsafe-acts.ts';
 
@@ -178,9 +177,7 @@ export class Machine implements Situation {
 
   private remember(mode: Mode, leads: HookUp, shown: Measurement, { discharge }: Setting): void {
     if (mode === 'volts' && isBus(leads) && !this.state.supply) {
-      const { reading } = shown;
-      const low = reading.kind === 'value' && Math.abs(reading.value) < limitValue('touch-voltage');
-      this.busKnownLow = low && this.meterProved && this.lockedOut;
+      this.busKnownLow = showsDead(shown) && this.meterProved && this.lockedOut;
     }
     if (mode === 'insulation') this.windingCharged = discharge !== true;
     else if (mode !== 'volts') this.windingCharged = false;

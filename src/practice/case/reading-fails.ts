@@ -40,6 +40,11 @@ export function isBus({ red, black }: HookUp): boolean {
   return [red, black].sort().join() === 'DC+,DC-';
 }
 
+/** Whether a voltage reading is below the touch voltage. */
+export function showsDead({ reading }: Measurement): boolean {
+  return reading.kind === 'value' && Math.abs(reading.value) < limitValue('touch-voltage');
+}
+
 /** The hook-ups whose last reading failed. */
 export class FailedReadings {
   private readonly hookUps = new Set<string>();

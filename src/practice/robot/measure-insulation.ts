@@ -69,6 +69,8 @@ export function measureIsolation(
         ...rows,
         ...more,
         ...endsOf(machine),
+        // The simulated motor stands on bonded metal.
+        frameEarthed: 'also-otherwise',
         cableMetres: { kind: 'value', value: machine.axis.parameters.cableMetres, unit: 'm' },
         cableTemperature: celsius(Math.round(machine.state.airCelsius), 1),
         cableEndsChecked,

@@ -13,16 +13,18 @@ interface Props {
   fields: readonly ReadingField[];
   choices?: readonly ChoiceField[];
   form: FieldsState;
+  /** One of the children holds an answer. */
+  answered?: boolean;
   children?: ComponentChildren;
 }
 
 /** Optional fields, folded away until one holds an entry: nothing that counts is hidden. */
-export function MoreFields({ name, summary, hint, fields, choices = [], form, children }: Props) {
+export function MoreFields({ name, summary, hint, fields, choices = [], form, answered = false, children }: Props) {
   const used =
     fields.some(({ id }) => (form.typed[id] ?? '') !== '') ||
     choices.some(({ id, initial }) => (form.typed[id] ?? initial) !== initial);
   return (
-    <details class="more" ref={useOpening(used)}>
+    <details class="more" ref={useOpening(used || answered)}>
       <summary>{summary}</summary>
       {hint && <p class="hint">{hint}</p>}
       {fields.map((field) => (

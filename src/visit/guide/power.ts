@@ -1,17 +1,10 @@
 import type { StepId } from '../steps/ids.ts';
 import type { VisitAnswers } from '../steps/questions.ts';
+import type { PowerStepId } from '../steps/retry.ts';
 import { brakingBad } from './braking.ts';
 import { feedbackGone, looksBad, looksDamaged, peSpeaksAgainst } from './evidence.ts';
 import { idleCoreLow, idleCoresKnown } from './idle-cores.ts';
 import { trips } from './tries.ts';
-
-export type PowerStepId =
-  | 'retry-feedback-off'
-  | 'retry-device-end'
-  | 'retry-feedback-on'
-  | 'retry-leads-off'
-  | 'retry-stripped'
-  | 'retry-all';
 
 /** Steps that only prepare a step with power: if power is refused, they are not asked for either. */
 const preparations: Partial<Record<StepId, PowerStepId>> = {

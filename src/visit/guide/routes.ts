@@ -1,4 +1,5 @@
 import type { VisitAnswers } from '../steps/questions.ts';
+import type { PowerStepId } from '../steps/retry.ts';
 import type { PlainStepId } from '../steps/rule.ts';
 import { brakingBad } from './braking.ts';
 import { isolationConvicts, isolationSuspects } from './convictions.ts';
@@ -13,7 +14,7 @@ import {
   tripsAsAWhole,
 } from './evidence.ts';
 import { idleCoresKnown } from './idle-cores.ts';
-import { bendTestBad, hindered, mayEnable, motorSideSpeaksAgainst, type PowerStepId } from './power.ts';
+import { bendTestBad, hindered, mayEnable, motorSideSpeaksAgainst } from './power.ts';
 import { provenBad } from './proofs.ts';
 import { suspected } from './suspicions.ts';
 import { trips } from './tries.ts';

@@ -1,8 +1,7 @@
 import { limitValue } from '../../kernel/limits.ts';
 import type { Symptom } from '../../kernel/vocabulary.ts';
 import type { VisitAnswers } from '../steps/questions.ts';
-import type { RetryAnswer } from '../steps/retry.ts';
-import type { PowerStepId } from './power.ts';
+import type { PowerStepId, RetryAnswer } from '../steps/retry.ts';
 
 /**
  * How many tries show whether a trip is still there, when it came `came` times `of` so many starts or moves: the least number

@@ -3,6 +3,7 @@ import type { StepId } from '../steps/ids.ts';
 import type { LockoutId } from '../steps/lockout/question.ts';
 import type { StepProblem } from '../steps/problems.ts';
 import type { VisitAnswers } from '../steps/questions.ts';
+import type { PowerStepId } from '../steps/retry.ts';
 import type { InsertedStepId, PlainStepId } from '../steps/rule.ts';
 import { rules } from '../steps/rules.ts';
 import {
@@ -15,7 +16,7 @@ import {
   wasPowered,
 } from './dead-proofs.ts';
 import { Path, type PathStep } from './path.ts';
-import { feedbackOutAt, isPowerStep, leadsOnAt, motorSideSpeaksAgainst, type PowerStepId, peCoreOff } from './power.ts';
+import { feedbackOutAt, isPowerStep, leadsOnAt, motorSideSpeaksAgainst, peCoreOff } from './power.ts';
 
 /** Steps that are inserted when they are needed: after a break, after something that charges the bus, before power. */
 const floating = ['support-again', 'prove-again', 'bus-again', 'connect-pe'] as const satisfies InsertedStepId[];

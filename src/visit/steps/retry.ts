@@ -3,6 +3,15 @@ import { limitRange } from '../../kernel/limits.ts';
 import { type Choice, choice, chosen, count, digits, type Form, textOf, tick, ticked } from './fields.ts';
 import type { Question } from './question.ts';
 
+/** The steps with power. */
+export type PowerStepId =
+  | 'retry-feedback-off'
+  | 'retry-device-end'
+  | 'retry-feedback-on'
+  | 'retry-leads-off'
+  | 'retry-stripped'
+  | 'retry-all';
+
 /**
  * A retry with power. `powerAllowed` is asked each time; without it the retry is `not-done`. `stage`: when the same message
  * came. `tries`: how often it was tried, once if absent; `trips`: how often the same message came.

@@ -49,7 +49,13 @@ eachEngine((engine) => {
     await verdict(tab, 'no-go');
 
     await calculator(tab, 'insulation');
-    await byKeys(tab, { occasion: true, ...fieldsOf('insulation', sound.insulation) });
+    const { together, PE, idleCores: _joined, ...test } = sound.insulation;
+    await byKeys(tab, {
+      occasion: true,
+      ...fieldsOf('insulation', { together, PE }),
+      idleCores: true,
+      ...fieldsOf('insulation', test),
+    });
     await verdict(tab, 'go');
 
     await calculator(tab, 'winding');

@@ -38,6 +38,10 @@ export class Visitor {
   async type(name: string, readings: Typed): Promise<void> {
     for (const [id, text] of Object.entries(readings)) {
       const field = this.page.locator(`#${name}-${id}`);
+      if (id === 'idleCores' || id === 'rowKind') {
+        await field.locator(`input[value="${text}"]`).check();
+        continue;
+      }
       await field.evaluate((element) => element.closest('details')?.setAttribute('open', ''));
       await field.fill(text);
     }
@@ -103,10 +107,9 @@ export class Visitor {
 export const sound = {
   bridge: { plusU: '482k', plusV: '495k', plusW: '488k', minusU: '46.1k', minusV: '45.2k', minusW: '45.7k' },
   insulation: {
-    U: '>700M',
-    V: '>700M',
-    W: '>700M',
+    together: '>700M',
     PE: '0.2 Ω',
+    idleCores: 'to-pe',
     testVoltage: '500 V',
     ratedVoltage: '400 V',
     windingTemperature: '25 °C',

@@ -1,74 +1,32 @@
-import {
-  type Assessment,
-  type FindingOf,
-  findingMaker,
-  type Nothing,
-  type Step,
-  step,
-  verdictOf,
-} from '../../../kernel/assessment/assessment.ts';
-import { type BusPayloads, judgeDischarge } from '../../../kernel/assessment/bus-discharge.ts';
-import {
-  type FigurePayloads,
-  type FigureStepCode,
-  impossibleFigures,
-} from '../../../kernel/assessment/possible-figures.ts';
+import { type Assessment, findingMaker, type Step, verdictOf } from '../../../kernel/assessment/assessment.ts';
+import { judgeDischarge } from '../../../kernel/assessment/bus-discharge.ts';
+import { impossibleFigures } from '../../../kernel/assessment/possible-figures.ts';
 import type { Phases } from '../../../kernel/electrics/phases.ts';
 import type { Instrument } from '../../../kernel/reading/interval.ts';
 import type { Reading } from '../../../kernel/reading/reading.ts';
 import { assessBridge, suspectPositions } from '../../bridge/rule/assess.ts';
-import type { MotorLeadsPayloads } from '../../bridge/rule/findings.ts';
 import {
   type DiodePlace,
   diodeField,
   diodeWays,
   partsOfPosition,
+  rails,
   type SwitchPosition,
   switchPositions,
 } from '../../bridge/rule/switch-position.ts';
-import { type AgreementPayloads, compareTests } from './agreement.ts';
-import { type DiodeRail, diodePositions, judgeDiodeRail } from './rail.ts';
-import type { DiodeRailPayloads } from './rail-findings.ts';
-
-interface BridgeDiodePayloads
-  extends FigurePayloads,
-    BusPayloads,
-    DiodeRailPayloads,
-    AgreementPayloads,
-    MotorLeadsPayloads {
-  'diode-negative': { places: DiodePlace[] };
-  'diode-drifting': Nothing;
-  'diode-steadiness-not-stated': Nothing;
-  'diode-more-than-one': Nothing;
-  'diode-blind-to-leaks': Nothing;
-  'diode-failed': Nothing;
-  'diode-passed': Nothing;
-}
-
-export type BridgeDiodeFinding = FindingOf<BridgeDiodePayloads>;
+import { compareTests } from './agreement.ts';
+import type { BridgeDiodeFinding, BridgeDiodePayloads } from './findings.ts';
+import { type BridgeDiodeStepCode, nextSteps } from './next-steps.ts';
+import {
+  type DiodePosition,
+  type DiodeRail,
+  diodePositions,
+  isShortBothWays,
+  isSound,
+  judgeDiodeRail,
+} from './rail.ts';
 
 const finding = findingMaker<BridgeDiodePayloads>();
-
-export type BridgeDiodeStepCode =
-  | FigureStepCode
-  | 'measure-bus'
-  | 'wait-and-measure-bus'
-  | 'discharge-residual'
-  | 'take-motor-leads-off'
-  | 'state-motor-leads'
-  | 'let-readings-settle'
-  | 'measure-missing'
-  | 'exchange-leads'
-  | 'hold-tips-together'
-  | 'repeat-position'
-  | 'repeat-more-exactly'
-  | 'take-resistances'
-  | 'complete-resistances'
-  | 'repeat-both-tests'
-  | 'compare-known-good'
-  | 'replace-complete-drive'
-  | 'test-motor-and-cable'
-  | 'test-insulation-next';
 
 /**
  * The output stage by the diode test of a multimeter, readings in V. `forward`: red on the terminal and black on DC+,
@@ -84,9 +42,14 @@ export interface BridgeDiodeInput {
   minus: DiodeRail;
   instrument?: Instrument;
   resistance?: { dcPlus: Phases<Reading>; dcMinus: Phases<Reading> };
+  /** Whether the blocking readings, which charge the bus by some volts, can have falsified the resistances. */
+  resistanceOrder?: 'first' | 'bus-measured-between' | 'after' | 'not-stated';
 }
 
-export type BridgeDiodeAssessment = Assessment<BridgeDiodeFinding, Step<BridgeDiodeStepCode>>;
+/** `drive` as for the bridge: a failed test is proven by two readings of one position. */
+export interface BridgeDiodeAssessment extends Assessment<BridgeDiodeFinding, Step<BridgeDiodeStepCode>> {
+  drive: 'sound' | 'convicted' | 'suspect' | 'open';
+}
 
 /**
  * An impossible figure (not finite, or negative where it can't be) gives `figure-impossible`: undecided, nothing is
@@ -123,12 +86,26 @@ export function assessBridgeDiode(input: BridgeDiodeInput): BridgeDiodeAssessmen
       },
     });
     findings.splice(0, findings.length, ...findings.map((one) => withoutSuspects(one, contradicted)), ...found);
+    const { resistanceOrder: order } = input;
+    if (order !== 'first' && order !== 'bus-measured-between')
+      findings.push(finding('resistances-after-diodes', 'caution', { readings: ['resistanceOrder'] }));
   }
   if (input.motorLeads !== 'off')
     findings.push(finding('motor-leads-not-stated', 'undecided', { readings: ['motorLeads'] }));
   if (input.steadiness !== 'steady')
     findings.push(finding('diode-steadiness-not-stated', 'undecided', { readings: ['steadiness'] }));
-  return conclude(findings);
+  const certain = input.motorLeads === 'off' && input.steadiness === 'steady';
+  return conclude(findings, certain && shortBothWays(findings, [...plus, ...minus]));
+}
+
+/** A short that was read with the leads both ways round, beside a position of its rail that is none. */
+function shortBothWays(findings: readonly BridgeDiodeFinding[], positions: readonly DiodePosition[]): boolean {
+  return rails.some((rail) => {
+    const own = positions.filter(({ position }) => partsOfPosition[position].rail === rail);
+    const suspects = suspectPositions(findings.filter(({ code }) => code === 'diode-short'));
+    const both = own.filter((one) => suspects.includes(one.position) && isShortBothWays(one));
+    return both.length > 0 && own.some(isSound);
+  });
 }
 
 /** What a charged bus does to the readings, whatever was measured before; the danger is reported first. */
@@ -156,44 +133,17 @@ function withoutSuspects(one: BridgeDiodeFinding, contradicted: readonly SwitchP
   return suspects.length > 0 ? { ...one, suspects } : { ...one, severity: 'caution' };
 }
 
-const stepAfter: Partial<Record<BridgeDiodeFinding['code'], BridgeDiodeStepCode[]>> = {
-  'figure-impossible': ['read-figure-again'],
-  'bus-not-measured': ['measure-bus'],
-  'bus-not-discharged': ['wait-and-measure-bus'],
-  'bus-residual-voltage': ['discharge-residual'],
-  'diode-negative': ['wait-and-measure-bus'],
-  'diode-drifting': ['wait-and-measure-bus'],
-  'motor-leads-connected': ['take-motor-leads-off'],
-  'motor-leads-not-stated': ['state-motor-leads'],
-  'diode-steadiness-not-stated': ['let-readings-settle'],
-  'diode-incomplete': ['measure-missing'],
-  'diode-rows-swapped': ['exchange-leads'],
-  'diode-one-way': ['repeat-position'],
-  'diode-forward-open': ['repeat-position'],
-  'diode-all-alike': ['exchange-leads'],
-  'diode-short-possible': ['repeat-more-exactly'],
-  'diode-too-close': ['repeat-more-exactly'],
-  'diode-reverse-unclear': ['let-readings-settle', 'take-resistances'],
-  'diode-forward-all-open': ['hold-tips-together', 'compare-known-good'],
-  'diode-drop-unusual': ['compare-known-good'],
-  'tests-contradict': ['repeat-both-tests'],
-  'resistance-undecided': ['complete-resistances'],
-  'diode-blind-to-leaks': ['take-resistances'],
-  'diode-failed': ['replace-complete-drive', 'test-motor-and-cable'],
-  'diode-passed': ['test-insulation-next'],
-};
-
-function conclude(findings: BridgeDiodeFinding[]): BridgeDiodeAssessment {
+function conclude(findings: BridgeDiodeFinding[], proven = false): BridgeDiodeAssessment {
   const verdict = verdictOf(findings);
   const summary: BridgeDiodeFinding[] = [];
   if (verdict === 'no-go') {
     if (suspectPositions(findings).length > 1) summary.push(finding('diode-more-than-one', 'caution'));
-    summary.push(finding('diode-failed', 'note'));
+    summary.push(finding(proven ? 'diode-failed' : 'diode-suspect', 'note'));
   }
   if (verdict === 'go') summary.push(finding('diode-passed', 'note'));
   // A stage that is proven bad needs no finer test.
   const kept = verdict === 'no-go' ? findings.filter(({ code }) => code !== 'diode-blind-to-leaks') : findings;
   const all = [...kept, ...summary];
-  const codes = all.flatMap(({ code }) => stepAfter[code] ?? []);
-  return { verdict, findings: all, next: [...new Set(codes)].map((code): Step<BridgeDiodeStepCode> => step(code)) };
+  const drive = { go: 'sound', 'no-go': proven ? 'convicted' : 'suspect', undecided: 'open' } as const;
+  return { verdict, findings: all, next: nextSteps(all), drive: drive[verdict] };
 }

@@ -54,6 +54,10 @@ export function isSound({ forward, reverse }: DiodePosition): boolean {
   return conducts(forward) && blocks(reverse);
 }
 
+export function isShortBothWays({ forward, reverse }: DiodePosition): boolean {
+  return isShort(forward) && isShort(reverse);
+}
+
 /** Judges the six readings of one rail by themselves. */
 export function judgeDiodeRail(rail: Rail, positions: readonly DiodePosition[]): DiodeRailFinding[] {
   // Everything that may conduct counts here; otherwise a wider accuracy would turn two exchanged rows into a no-go.

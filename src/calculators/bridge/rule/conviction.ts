@@ -2,12 +2,19 @@ import type { Finding } from '../../../kernel/assessment/assessment.ts';
 import { intervalOf } from '../../../kernel/reading/interval.ts';
 import type { Reading } from '../../../kernel/reading/reading.ts';
 import type { RailFinding } from './rail-findings.ts';
-import { isTaken, mayBeShort } from './rail-reading.ts';
+import { isSteady, isTaken, mayBeShort } from './rail-reading.ts';
 import { isConfirmed, isProvenTwice, type SecondReadings } from './second-readings.ts';
 import type { SwitchPosition } from './switch-position.ts';
 
 /** What a conviction of the drive still lacks. */
-export type Lacking = 'motor-leads-off' | 'nothing-else-on-bus' | 'second-reading' | 'unlike-sister' | 'sound-sister';
+export type Lacking =
+  | 'motor-leads-off'
+  | 'nothing-else-on-bus'
+  | 'second-reading'
+  | 'steady-first'
+  | 'low-reading'
+  | 'unlike-sister'
+  | 'sound-sister';
 
 interface Conditions {
   motorLeads: string;
@@ -34,11 +41,19 @@ export function lackingForConviction(
   if (evidence.sister === 'alike') lacking.push('unlike-sister');
   const failed = (findings as readonly RailFinding[]).filter(({ severity }) => severity === 'fail');
   const proofs = failed.map((one) => proofOf(one, evidence, conditions));
-  if (!proofs.includes('proven')) lacking.push(proofs.includes('once') ? 'second-reading' : 'sound-sister');
+  const best = (['proven', 'once', 'moves', 'needs-sister', 'high'] as const).find((one) => proofs.includes(one));
+  if (best !== 'proven') lacking.push(lack[best ?? 'once']);
   return lacking;
 }
 
-type ProofOf = 'proven' | 'once' | 'needs-sister';
+type ProofOf = 'proven' | 'once' | 'moves' | 'needs-sister' | 'high';
+
+const lack: Record<Exclude<ProofOf, 'proven'>, Lacking> = {
+  once: 'second-reading',
+  moves: 'steady-first',
+  'needs-sister': 'sound-sister',
+  high: 'low-reading',
+};
 
 function proofOf(one: RailFinding, evidence: SecondReadings, { worst, dcBus }: Conditions): ProofOf {
   const isTwice = (position: SwitchPosition) => isProvenTwice(position, evidence, worst);
@@ -49,9 +64,13 @@ function proofOf(one: RailFinding, evidence: SecondReadings, { worst, dcBus }: C
     return one.metal || bus ? 'proven' : 'once';
   }
   if (one.code !== 'rail-unbalanced') return 'once';
+  // A bad switch makes no reading higher: that is a contact, a broken track or the meter.
+  if (one.high) return 'high';
   const leaks = one.leaks.filter((position) => one.suspects.includes(position));
-  if (leaks.some(isTwice)) return 'proven';
   if (leaks.length === 0 && evidence.sister !== 'differs') return 'needs-sister';
+  const { rows, tolerancePercent, instrument } = evidence;
+  if (!isSteady(rows[one.rail], tolerancePercent, instrument)) return 'moves';
+  if (leaks.some(isTwice)) return 'proven';
   const isOddTwice = one.suspects.some((position) => isConfirmed(position, evidence, worst));
   return evidence.sister === 'differs' && isOddTwice ? 'proven' : 'once';
 }

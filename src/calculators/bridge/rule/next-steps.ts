@@ -61,6 +61,8 @@ const stepFor: Record<Lacking, BridgeStepCode[]> = {
   'motor-leads-off': ['state-motor-leads'],
   'nothing-else-on-bus': ['clear-the-bus'],
   'second-reading': ['read-odd-again'],
+  'steady-first': ['read-first-again', 'read-odd-again'],
+  'low-reading': ['read-odd-again', 'compare-known-good'],
   'unlike-sister': ['compare-known-good'],
   'sound-sister': ['read-odd-again', 'compare-known-good'],
 };

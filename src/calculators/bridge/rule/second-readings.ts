@@ -85,12 +85,12 @@ function besideSister(one: Off, evidence: SecondReadings, worst: SwitchPosition 
   const { readings, limits, rail, tolerancePercent, high, differences } = one;
   const parts = { readings, limits, rail, tolerancePercent, high, ...(differences && { differences }) };
   const odd = [...positionsOf(one)];
-  if (one.code === 'rail-uneven' && evidence.sister === 'differs')
+  const { rows, instrument } = evidence;
+  const stands = isSteady(rows[rail], tolerancePercent, instrument);
+  if (one.code === 'rail-uneven' && evidence.sister === 'differs' && stands)
     return finding('rail-unbalanced', 'fail', { ...parts, suspects: odd, leaks: [] });
   const isOfModel = evidence.sister === 'alike' && ('odd' in one || one.leaks.length === 0);
   if (!isOfModel) return one;
-  const { rows, instrument } = evidence;
-  const stands = isSteady(rows[rail], tolerancePercent, instrument);
   return stands && odd.some((position) => isConfirmed(position, evidence, worst))
     ? finding('rail-as-sister', 'pass', { ...parts, odd })
     : finding('rail-uneven', 'undecided', { ...parts, odd });
@@ -113,9 +113,10 @@ export function isProvenTwice(position: SwitchPosition, evidence: SecondReadings
   const beside = others(position, evidence);
   const isSameLeak = (one: Interval) =>
     beside.length === 2 &&
+    !beside.some((other) => beside.some((third) => disagree(other, third, evidence.tolerancePercent))) &&
     isLeak(is, beside) &&
     isLeak(one, beside) &&
-    !disagree(is, one, limitValue('bridge-clearly-off'));
+    agree(is, one, evidence.tolerancePercent);
   return secondReadings(position, evidence, worst).some((one) => (isShort(is) ? isShort(one) : isSameLeak(one)));
 }
 

@@ -1,13 +1,12 @@
 import { findingMaker, type Severity, type Step, step, verdictOf } from '../../../kernel/assessment/assessment.ts';
 import { judgeFilter, judgeIdleCores } from '../../../kernel/assessment/cable-ends.ts';
 import { impossibleFigures } from '../../../kernel/assessment/possible-figures.ts';
-import { judgePe, type PeJudgement } from '../../../kernel/assessment/protective-conductor.ts';
+import { judgePe, type PeJudgement, peLimits, peRemarks } from '../../../kernel/assessment/protective-conductor.ts';
 import { testReminders } from '../../../kernel/assessment/test-reminders.ts';
 import { judgeSuitability, judgeTestVoltage } from '../../../kernel/assessment/test-voltage.ts';
 import { phases } from '../../../kernel/electrics/phases.ts';
 import { limitValue } from '../../../kernel/limits.ts';
 import { intervalOf } from '../../../kernel/reading/interval.ts';
-import type { Reading } from '../../../kernel/reading/reading.ts';
 import type {
   InsulationAssessment,
   InsulationFinding,
@@ -26,7 +25,8 @@ export function assessInsulation(input: InsulationInput): InsulationAssessment {
   if (impossible.length > 0) return { verdict: 'undecided', findings: impossible, next: nextSteps(impossible) };
   const findings: InsulationFinding[] = [
     ...judgePhases(input),
-    judgePePin(input.pe),
+    judgePePin(input),
+    ...peRemarks(input.pe, input.peConductor, input.frameEarthed ?? 'not-stated'),
     judgeIdleCores(input.idleCores),
     ...judgeFilter(input.filter),
     ...judgeTestVoltage(input.testVoltage),
@@ -51,9 +51,9 @@ const peSeverity: Record<PeJudgement, Severity> = {
   missing: 'undecided',
 };
 
-function judgePePin(pe: Reading): InsulationFinding {
-  const judgement = judgePe(pe);
-  return finding(`pe-${judgement}`, peSeverity[judgement], { readings: ['PE'], limits: ['pe-dead-short'] });
+function judgePePin({ pe, peConductor }: InsulationInput): InsulationFinding {
+  const judgement = judgePe(pe, peConductor);
+  return finding(`pe-${judgement}`, peSeverity[judgement], { readings: ['PE'], limits: peLimits(peConductor) });
 }
 
 /** The windings meet in a star point, so their readings to PE should be alike at any level. */

@@ -6,7 +6,12 @@ import type {
   IdleCores,
 } from '../../../kernel/assessment/cable-ends.ts';
 import type { FigurePayloads, FigureStepCode } from '../../../kernel/assessment/possible-figures.ts';
-import type { PeJudgement } from '../../../kernel/assessment/protective-conductor.ts';
+import type {
+  FrameEarthed,
+  PeConductor,
+  PeJudgement,
+  PeRemarkPayloads,
+} from '../../../kernel/assessment/protective-conductor.ts';
 import type { ReminderPayloads } from '../../../kernel/assessment/test-reminders.ts';
 import type { TestVoltagePayloads } from '../../../kernel/assessment/test-voltage.ts';
 import type { Occasion, WindingJudgement } from '../../../kernel/assessment/winding-insulation.ts';
@@ -31,6 +36,8 @@ export interface InsulationInput {
   idleCores?: IdleCores;
   filter?: EndFilter;
   pe: Reading;
+  peConductor?: PeConductor;
+  frameEarthed?: FrameEarthed;
   testVoltage: Reading;
   ratedVoltage: Reading;
   windingTemperature: Reading;
@@ -65,6 +72,7 @@ type PePayloads = Record<`pe-${PeJudgement}`, Nothing>;
 export interface InsulationPayloads
   extends FigurePayloads,
     CableEndPayloads,
+    PeRemarkPayloads,
     TestVoltagePayloads,
     PhasePayloads,
     PePayloads,

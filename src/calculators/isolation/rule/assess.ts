@@ -1,7 +1,7 @@
 import { step } from '../../../kernel/assessment/assessment.ts';
 import { judgeFilter, judgeIdleCores } from '../../../kernel/assessment/cable-ends.ts';
 import { impossibleFigures } from '../../../kernel/assessment/possible-figures.ts';
-import { judgePe } from '../../../kernel/assessment/protective-conductor.ts';
+import { isPeProvenBroken, judgePe, peLimits, peRemarks } from '../../../kernel/assessment/protective-conductor.ts';
 import { testReminders } from '../../../kernel/assessment/test-reminders.ts';
 import { judgeTestVoltage } from '../../../kernel/assessment/test-voltage.ts';
 import { judgeWinding, type WindingJudgement } from '../../../kernel/assessment/winding-insulation.ts';
@@ -39,8 +39,9 @@ export function assessIsolation(given: IsolationInput): IsolationAssessment {
   const tested = testVoltage.length === 0;
   const atMotor = atMotorStage(input);
   const corrections = correctionLimits(input);
-  const peFirst = judgePe(input.joined.PE);
-  const peAgain = judgePe(input.peAgain ?? missing);
+  const { peConductor, frameEarthed = 'not-stated' } = input;
+  const peFirst = judgePe(input.joined.PE, peConductor);
+  const peAgain = judgePe(input.peAgain ?? missing, peConductor);
   const joinedPe = peAgain === 'not-short' ? peAgain : peFirst;
   const judge = windingJudge(input, input.windingTemperature);
   // What was read through a filter is the filter's.
@@ -59,6 +60,7 @@ export function assessIsolation(given: IsolationInput): IsolationAssessment {
     joinedPe,
     peMended: peFirst === 'not-short' && peAgain === 'short',
     peTwice: peFirst === 'not-short' && peAgain === 'not-short',
+    peProvenBroken: isPeProvenBroken(peFirst, peAgain, frameEarthed),
     cable,
     motor,
     motorTemperature: atMotor,
@@ -68,7 +70,8 @@ export function assessIsolation(given: IsolationInput): IsolationAssessment {
   const verdict = verdictFrom(state);
   const findings: IsolationFinding[] = [
     ...joined.findings,
-    peFinding('joined', joinedPe),
+    { ...peFinding('joined', joinedPe), limits: peLimits(peConductor) },
+    ...peRemarks(input.joined.PE, peConductor, frameEarthed, 'joinedPE'),
     ...cable.findings,
     ...motor.findings,
     judgeIdleCores(input.idleCores),

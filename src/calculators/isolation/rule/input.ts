@@ -6,7 +6,12 @@ import type {
   IdleCores,
 } from '../../../kernel/assessment/cable-ends.ts';
 import type { FigurePayloads, FigureStepCode } from '../../../kernel/assessment/possible-figures.ts';
-import type { PeJudgement } from '../../../kernel/assessment/protective-conductor.ts';
+import type {
+  FrameEarthed,
+  PeConductor,
+  PeJudgement,
+  PeRemarkPayloads,
+} from '../../../kernel/assessment/protective-conductor.ts';
 import type { ReminderPayloads } from '../../../kernel/assessment/test-reminders.ts';
 import type { TestVoltagePayloads } from '../../../kernel/assessment/test-voltage.ts';
 import type { CableInsulation } from '../../../kernel/electrics/cable-insulation.ts';
@@ -43,6 +48,9 @@ export interface IsolationInput {
   motor?: StageReadings;
   /** PE of the joined stage once more, contacts cleaned, leads zeroed. */
   peAgain?: Reading;
+  /** What is known of the PE core and of the instrument, and what else connects the motor frame to ground. */
+  peConductor?: PeConductor;
+  frameEarthed?: FrameEarthed;
   moreOfCable?: MoreEvidence;
   moreOfMotor?: MoreEvidence;
   idleCores?: IdleCores;
@@ -76,6 +84,7 @@ export interface IsolationPayloads
     FitPayloads,
     CableEndPayloads,
     ConvictionPayloads,
+    PeRemarkPayloads,
     TestVoltagePayloads,
     PePayloads,
     ReminderPayloads {

@@ -3,7 +3,7 @@ import { idleCoresTested } from '../../../kernel/assessment/cable-ends.ts';
 import { limitValue } from '../../../kernel/limits.ts';
 import { missing, type Reading } from '../../../kernel/reading/reading.ts';
 import type { IsolationFinding, IsolationInput, IsolationStepCode } from './input.ts';
-import type { PartReadings } from './parts.ts';
+import type { PartReadings } from './part-readings.ts';
 import { type IsolationState, joinedStatus } from './verdict.ts';
 
 /** What to measure or replace next, most pressing first. */

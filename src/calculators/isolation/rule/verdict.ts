@@ -5,7 +5,7 @@ import type { Phase } from '../../../kernel/electrics/phases.ts';
 import type { Reading } from '../../../kernel/reading/reading.ts';
 import type { IsolationAssessment, IsolationFinding, IsolationInput, IsolationPayloads, PartStatus } from './input.ts';
 import type { FitFinding } from './parallel-check.ts';
-import type { PartReadings } from './parts.ts';
+import type { PartReadings } from './part-readings.ts';
 import type { StageJudgement, StageStatus } from './stage.ts';
 
 const finding = findingMaker<IsolationPayloads>();
@@ -19,6 +19,8 @@ export interface IsolationState {
   peMended: boolean;
   /** Both readings of PE found no dead short. */
   peTwice: boolean;
+  /** And the frame has another way to ground, so that they speak of the core. */
+  peProvenBroken: boolean;
   cable: PartReadings;
   motor: PartReadings;
   /** Of the winding at the motor stage, in °C. */
@@ -128,7 +130,7 @@ export function partsFrom(state: IsolationState, fit: readonly FitFinding[]): Is
   const peStatus: Record<PeJudgement, PartStatus> = {
     short: 'proven-good',
     'higher-than-expected': 'undecided',
-    'not-short': state.peMended ? 'undecided' : state.peTwice ? 'proven-bad' : 'suspect',
+    'not-short': state.peMended ? 'undecided' : state.peProvenBroken ? 'proven-bad' : 'suspect',
     'not-proven': 'undecided',
     missing: 'not-tested',
   };

@@ -15,6 +15,14 @@ it('any diode test has clean sentences, and every code occurs', () => {
   };
   fc.assert(fc.property(fc.oneof(diodeTest, bothTests), say), { numRuns: Math.max(runs, 5000) });
   say({ ...diodeInput({}), busVoltage: volts(Number.NaN) });
+  say(diodeInput({ minusForward: '0.41 | 0.003 | 0.41', minusReverse: 'OL | 0.003 | OL' }));
+  say(
+    diodeInput({
+      minusForward: '0.003 | 0.41 | 0.41',
+      minusReverse: '0.003 | OL | OL',
+      resistance: ['480k | 490k | 200k', '3.8 Ω | 46k | 46.1k'],
+    }),
+  );
   say(diodeInput({ plusForward: '-0.2 | 0.41 | 0.41' }));
   say(diodeInput({ resistance: ['480k | 490k | 485k', '46k | 45.8k | 46.1k'] }));
   const unmet = [bridgeDiodeFindings, bridgeDiodeSteps]

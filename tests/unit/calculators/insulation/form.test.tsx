@@ -29,6 +29,21 @@ describe('the insulation form', () => {
   });
 });
 
+describe('what else is stated', () => {
+  test('and what is not stated, counts as not known', () => {
+    const { idleCores: _stated, ...form } = liftVisit('insulation');
+    const bare = insulationInput(readForm(insulationForm.fields, form));
+    expect(bare).toMatchObject({ idleCores: 'not-stated', filter: 'not-stated', rowKind: 'joined' });
+    expect(input({ idleCores: 'free', filter: 'none', rowKind: 'single' })).toMatchObject({
+      ...{ idleCores: 'free', filter: 'none', rowKind: 'single' },
+    });
+  });
+
+  test('one reading of U, V and W joined is read', () => {
+    expect(input({ U: '', V: '', W: '', together: '3M' }).together).toMatchObject({ value: 3e6 });
+  });
+});
+
 describe('the plot', () => {
   test('shows whole decades that hold the limits and the readings', () => {
     expect(plotData(input())?.marks).toEqual([
@@ -48,6 +63,12 @@ describe('the plot', () => {
     expect(marks).toEqual([
       { label: 'U', temperature: 32, ohms: 700e6, shape: 'above' },
       { label: 'V', temperature: 32, ohms: 1e3, shape: 'below' },
+    ]);
+  });
+
+  test('shows one reading of all three joined', () => {
+    expect(plotData(input({ U: '', V: '', W: '', together: '3M' }))?.marks).toEqual([
+      { label: 'U, V, W', temperature: 32, ohms: 3e6, shape: 'dot' },
     ]);
   });
 

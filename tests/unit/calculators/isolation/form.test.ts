@@ -55,6 +55,38 @@ describe('the stages open', () => {
   });
 });
 
+describe('what else is stated', () => {
+  test('and what is not stated, counts as not known', () => {
+    expect(input(joined)).toMatchObject({ idleCores: 'not-stated', filter: 'not-stated', cableMaterial: 'not-stated' });
+    expect(input(joined).moreOfMotor).toEqual({ again: { kind: 'missing' }, sister: { kind: 'missing' } });
+    expect(input({ ...joined, idleCores: 'to-pe', filter: 'fitted', cableMaterial: 'pvc' })).toMatchObject({
+      ...{ idleCores: 'to-pe', filter: 'fitted', cableMaterial: 'pvc' },
+    });
+  });
+
+  test('is read for its own part', () => {
+    const more = { cableAgain: '3M', cableDried: 'yes', motorSister: '700M', motorDried: 'no', peAgain: '0.3 Ω' };
+    const { moreOfCable, moreOfMotor, peAgain } = input({ ...joined, ...more });
+    expect(moreOfCable).toMatchObject({ again: { value: 3e6 }, sister: { kind: 'missing' }, dried: 'yes' });
+    expect(moreOfMotor).toMatchObject({ again: { kind: 'missing' }, sister: { value: 700e6 }, dried: 'no' });
+    expect(peAgain).toMatchObject({ value: 0.3 });
+  });
+
+  test('of the cable has its units', () => {
+    const typed = input({ ...joined, cableMetres: '56 m', cableTemperature: '79', temperatureUnit: 'F' });
+    expect(typed.cableMetres).toMatchObject({ value: 56 });
+    expect(typed.cableTemperature).toMatchObject({ value: expect.closeTo(26.1, 1) });
+  });
+
+  test('one reading of U, V and W joined stands for the three', () => {
+    const { joinedU: _u, joinedV: _v, joinedW: _w, ...rest } = joined;
+    const typed = { ...rest, joinedTogether: '3M', motorTogether: '4M' };
+    expect(input(typed).joined.together).toMatchObject({ value: 3e6 });
+    expect(input(typed).motor?.together).toMatchObject({ value: 4e6 });
+    expect(assessed(typed).findings.map(({ code }) => code)).toContain('stage-bad');
+  });
+});
+
 test('contradicting stages are recognised', () => {
   expect(contradicts(assessed(liftVisit('isolation')))).toBe(false);
   const impossible = liftVisit('isolation', { joinedU: '300M', joinedV: '300M', joinedW: '300M' });

@@ -113,6 +113,49 @@ describe('twelve readings of a diode test', () => {
   });
 });
 
+describe('what proves the drive bad', () => {
+  type Proof = [rows: DiodeRows, drive: string, why: string];
+  const short: DiodeRows = { minusForward: '0.41 | 0.003 | 0.41', minusReverse: 'OL | 0.003 | OL' };
+
+  it.each<Proof>([
+    [short, 'convicted', 'a short both ways round, beside two sound positions'],
+    [{ plusReverse: 'OL | OL | 0.001' }, 'suspect', 'a short one way only'],
+    [{ plusReverse: 'OL | 1.2 | OL' }, 'suspect', 'a leak, or a bus that still charges'],
+    [{ minusForward: '0.41 | OL | 0.41' }, 'suspect', 'a poor contact reads so too'],
+    [{ plusForward: '0 | 0 | 0', plusReverse: '0 | 0 | 0' }, 'suspect', 'nothing sound beside it'],
+    [{}, 'sound', ''],
+    [{ plusForward: '0.41 | | 0.41' }, 'open', ''],
+  ])('%j: %s (%s)', (rows, drive) => {
+    const assessment = assessBridgeDiode(diodeInput(rows));
+    const next = assessment.next.map(({ code }) => code);
+    expect(assessment.drive).toBe(drive);
+    expect(next.includes('replace-complete-drive')).toBe(drive === 'convicted');
+    expect(next.includes('keep-power-off')).toBe(drive === 'suspect');
+  });
+
+  it('takes the motor leads off, and readings that stand still', () => {
+    for (const less of [{ motorLeads: 'not-stated' as const }, { steadiness: 'not-stated' as const }])
+      expect(assessBridgeDiode(diodeInput(short, less)).drive).toBe('suspect');
+  });
+});
+
+describe('resistances beside it', () => {
+  const both: DiodeRows = { resistance: ['480k | 490k | 485k', '46k | 45.8k | 46.1k'] };
+
+  it.each([
+    [undefined, true],
+    ['not-stated', true],
+    ['after', true],
+    ['first', false],
+    ['bus-measured-between', false],
+  ] as const)('read %s the diode test: asked to be read first: %s', (resistanceOrder, asked) => {
+    const found = told(diodeInput(both, resistanceOrder && { resistanceOrder }));
+    expect(found.codes.includes('resistances-after-diodes')).toBe(asked);
+    expect(found.next.includes('resistances-first')).toBe(asked);
+    expect(found.verdict).toBe('go');
+  });
+});
+
 describe('a charged bus', () => {
   it.each([
     ['a reading below zero', diodeInput({ plusForward: '-0.2 | 0.41 | 0.41' })],
@@ -223,6 +266,7 @@ describe('beside the resistance readings', () => {
   it('a contradiction names the measurement that decides', () => {
     expect(told(diodeInput({ resistance: ['480k | 490k | 485k', '46k | 3.8 Ω | 46.1k'] })).next).toEqual([
       'repeat-both-tests',
+      'resistances-first',
     ]);
   });
 

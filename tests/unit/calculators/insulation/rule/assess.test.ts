@@ -233,6 +233,15 @@ describe('phases that differ', () => {
   });
 });
 
+describe('a long protective conductor', () => {
+  it('that reads what its length lets expect does not fail', () => {
+    const change = { pe: typed('1.2 Ω'), peConductor: { metres: 85, squareMillimetres: 1.5, amperes: 0.2 } };
+    expect(assess(change).verdict).toBe('go');
+    expect(find(change, 'pe-short').limits).toContain('pe-core-resistance');
+    expect(assess({ pe: typed('1.2 Ω') }).verdict).not.toBe('go');
+  });
+});
+
 describe('the discharge after the test', () => {
   it.each([
     ['1 min', 4],

@@ -127,6 +127,27 @@ describe('a broken protective conductor', () => {
   });
 });
 
+describe('a long protective conductor', () => {
+  // 1.5 mm² has 12.1 Ω/km at 20 °C (IEC 60228, class 1 and 2; recalled): 85 m is 1.03 Ω.
+  const change = { ...all, joined: stage('600M | 600M | 600M', '1.2 Ω') };
+  const peConductor = { metres: 85, squareMillimetres: 1.5, amperes: 0.2 };
+
+  it('that reads what its length lets expect is sound', () => {
+    expect(assess({ ...change, peConductor }).parts.protectiveConductor).not.toMatch(/suspect|bad/);
+    expect(assess({ ...change, peConductor }).verdict).not.toBe('no-go');
+  });
+
+  it('is proven broken by two readings, and only if the frame has another way to ground', () => {
+    const broken = { ...change, joined: stage('600M | 600M | 600M', 'OL'), peAgain: typed('OL'), peConductor };
+    const status = (frameEarthed: NonNullable<IsolationInput['frameEarthed']>) =>
+      assess({ ...broken, frameEarthed }).parts.protectiveConductor;
+    expect(status('also-otherwise')).toBe('proven-bad');
+    expect(status('only-pe')).toBe('suspect');
+    expect(status('not-stated')).toBe('suspect');
+    expect(assess({ ...broken, frameEarthed: 'only-pe' }).verdict).toBe('no-go');
+  });
+});
+
 describe('contradictions', () => {
   it('joined good and a part bad: nothing is replaced, everything measured again', () => {
     // A core that fails beside its grounded neighbours bars power, whatever stage 1 says.
