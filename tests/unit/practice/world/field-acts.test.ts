@@ -19,7 +19,8 @@ describe('the cable is bent core by core', () => {
     ['bent-open-V', { result: 'opens', core: 'power' }],
     ['bent-leak-U', { result: 'leaks', core: 'power' }],
     ['feedback-cable-intermittent', { result: 'opens', core: 'feedback' }],
-    ['pe-broken', { result: 'opens', core: 'PE' }],
+    ['pe-broken', { result: 'steady' }],
+    ['core-broken-W', { result: 'steady' }],
     ['tuning', { result: 'steady' }],
   ] as const)('%s', (fault, found) => {
     const machine = deadMachine(fault);
