@@ -56,7 +56,7 @@ export type Result =
   | { code: 'seen'; seen: Record<InspectedPart, Damage> }
   | { code: 'moves-freely' }
   | { code: 'temperature'; celsius: number }
-  | { code: 'tripped' | 'no-trip' }
+  | { code: 'tripped' | 'other-message' | 'no-trip' }
   | { code: 'reading'; shown: Measurement };
 
 /** Why an act is impossible, for a person and the robot alike. */

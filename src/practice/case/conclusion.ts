@@ -10,6 +10,7 @@ export const parts: readonly Part[] = [
   'feedback-cable',
   'feedback-device',
   'protective-conductor',
+  'braking-resistor',
 ];
 
 /**

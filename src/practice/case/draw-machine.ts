@@ -1,8 +1,10 @@
 import { faultedAxis } from '../simulator/faulted-axis.ts';
-import { drawFieldInstruments, drawInstruments, type Instruments } from '../simulator/instruments.ts';
+import { drawFieldInstruments, drawInstruments } from '../simulator/instruments.ts';
 import { drawAxis } from '../simulator/parameters.ts';
-import { between, type Random, seeded } from '../simulator/random.ts';
+import { between, seeded } from '../simulator/random.ts';
 import { drawAxisOfField } from '../world/field-axis.ts';
+import { FieldMachine } from '../world/field-machine.ts';
+import { noSlips } from '../world/slips.ts';
 import { Machine } from './machine.ts';
 
 const prefix = 'field-';
@@ -25,6 +27,6 @@ export function drawMachine(fault: string, seed: number, windingCelsius?: number
   const drawn = between(random, 5, 80);
   const winding = windingCelsius ?? drawn;
   const air = Math.min(winding, between(random, 10, 35));
-  const instruments: (random: Random) => Instruments = ofField ? drawFieldInstruments : drawInstruments;
-  return new Machine(axis, instruments(random), winding, air, random);
+  if (!ofField) return new Machine(axis, drawInstruments(random), winding, air, random);
+  return new FieldMachine(noSlips(axis, random), axis, drawFieldInstruments(random), winding, air, random);
 }

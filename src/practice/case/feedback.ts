@@ -7,11 +7,14 @@ import type { StepId } from '../../visit/steps/ids.ts';
 import type { MeasurementAnswer } from '../../visit/steps/measurements/question.ts';
 import type { Answered, Answers, VisitAnswers } from '../../visit/steps/questions.ts';
 import { Robot } from '../robot/robot.ts';
+import { FieldMachine } from '../world/field-machine.ts';
+import { asTold } from '../world/person.ts';
 import { decodeCase } from './case-code.ts';
 import type { CaseRun } from './case-run.ts';
 import type { Conclusion, Judgement } from './conclusion.ts';
 import { drawMachine } from './draw-machine.ts';
 import { judgeConclusion } from './judge-conclusion.ts';
+import type { Machine } from './machine.ts';
 import type { Purpose } from './purpose.ts';
 import { measuredSteps, type TimedAct, timeLine } from './time-line.ts';
 
@@ -60,7 +63,7 @@ export function feedback(run: CaseRun, conclusion: Conclusion): Feedback {
   const key = decodeCase(run.code);
   if (key === undefined) throw new Error(`no case ${run.code}`);
   const sound = drawMachine(key.fault, key.seed, key.windingCelsius);
-  const { decision, answers } = new Robot(sound).visit();
+  const { decision, answers } = robotOf(sound).visit();
   const path = nextStep(answers).path.map(({ id }) => id);
   const { axis, hurtDrive } = run.machine;
   const wet = axis.leaks.some(({ a }) => a.startsWith('mated.'));
@@ -82,6 +85,13 @@ export function feedback(run: CaseRun, conclusion: Conclusion): Feedback {
     }),
     decision,
   };
+}
+
+/** On an axis of the field the robot works as a person without slips does. */
+function robotOf(machine: Machine): Robot {
+  return machine instanceof FieldMachine
+    ? new Robot(machine, (id, act) => asTold(id, act, machine))
+    : new Robot(machine);
 }
 
 /** The measurements that this path needs; its trials if it has no measurement. */

@@ -5,13 +5,13 @@ import type { Purpose } from './purpose.ts';
 
 /** The measurements and trials that can prove a part bad; one of them is enough. */
 const proving: Record<Part, readonly Purpose[]> = {
-  drive: ['bridge', 'retry-leads-off', 'retry-feedback-off', 'inspect'],
+  drive: ['bridge', 'retry-leads-off', 'retry-feedback-off', 'inspect', 'braking'],
   motor: ['isolation', 'winding-motor'],
-  'motor-cable': ['isolation', 'winding-motor'],
+  'motor-cable': ['isolation', 'winding-motor', 'idle-cores'],
   'feedback-cable': ['retry-device-end', 'inspect'],
   'feedback-device': ['retry-device-end'],
   'protective-conductor': ['insulation', 'isolation'],
-  'braking-resistor': [],
+  'braking-resistor': ['braking'],
 };
 
 export interface Truth {

@@ -1,27 +1,18 @@
 import { type AxisState, asFound } from '../simulator/axis-state.ts';
 import { anyCanFall, axisFalls } from '../simulator/brake.ts';
 import { afterWaiting, switchedOn } from '../simulator/discharge.ts';
-import type { FaultedAxis } from '../simulator/faulted-axis.ts';
+import { type FaultedAxis, withoutFault } from '../simulator/faulted-axis.ts';
 import type { Instruments } from '../simulator/instruments.ts';
 import { type HookUp, type Measurement, type Mode, measure } from '../simulator/measure.ts';
 import { between, type Random } from '../simulator/random.ts';
 import { type Reach, type Trip, tripOf } from '../simulator/trip.ts';
-import { isBus, keepFailing, showsDead } from './reading-fails.ts';
+import { brokenDown } from './broken-switch.ts';
+import { FailedReadings, isBus, readingFails, showsDead } from './reading-fails.ts';
 import { heldFor, type Setting, withSetting } from './setting.ts';
-import {
-  drivePhase,
-  type Situation,
-  type Unsafe,
-  unsafeToMeasure,
-  unsafeToPower,
-  unsafeToTouch,
-} from './unsafe-acts.ts';
+import { type Situation, type Unsafe, unsafeToMeasure, unsafeToPower, unsafeToTouch } from './unsafe-acts.ts';
 
 /** The waiting time on the drive's label, in seconds; the bus of the simulator needs no longer. */
 export const labelSeconds = 600;
-
-/** Resistance of a switch that a tester's voltage has broken down, in ohms: typical, project judgement. */
-const brokenDown: [number, number] = [2e3, 20e3];
 
 /**
  * The practice machine that a person or the robot works on. It does whatever is asked and records every act that a
@@ -43,7 +34,7 @@ export class Machine implements Situation {
   readonly axis: FaultedAxis;
   readonly instruments: Instruments;
   readonly random: Random;
-  private readonly failingHookUps = new Set<string>();
+  private readonly failures = new FailedReadings();
   private tripsUnchanged = 0;
   /** A reading in time has left a charge on the bus: later readings take their time too, so that it can go. */
   private busCharged = false;
@@ -69,7 +60,7 @@ export class Machine implements Situation {
   }
 
   get failed(): boolean {
-    return this.failingHookUps.size > 0;
+    return this.failures.any;
   }
 
   switchOff(): void {
@@ -181,7 +172,7 @@ export class Machine implements Situation {
   }
 
   noteFailure(): void {
-    this.failingHookUps.add('verdict');
+    this.failures.note();
   }
 
   private remember(mode: Mode, leads: HookUp, shown: Measurement, { discharge }: Setting): void {
@@ -191,25 +182,18 @@ export class Machine implements Situation {
     if (mode === 'insulation') this.windingCharged = discharge !== true;
     else if (mode !== 'volts') this.windingCharged = false;
     const plusOnRed = (this.instruments.ohms.ranges[0]?.sourceVolts ?? 0) >= 0;
-    keepFailing(this.failingHookUps, this.state, mode, leads, shown, plusOnRed);
+    this.failures.remember(mode, leads, readingFails(this.state, mode, leads, shown, plusOnRed));
   }
 
-  /** A tester's voltage breaks down the drive's switch at the lead. */
   private hurt(leads: HookUp): void {
-    const phase = drivePhase(this.state, leads);
-    if (phase === undefined || this.hurtDrive) return;
+    if (this.hurtDrive) return;
+    const leak = brokenDown(this.state, leads, this.random);
+    if (leak === undefined) return;
     this.hurtDrive = true;
-    this.axis.leaks = [
-      ...this.axis.leaks,
-      { a: 'DC+', b: `drive.${phase}`, ohms: between(this.random, ...brokenDown) },
-    ];
+    this.axis.leaks = [...this.axis.leaks, leak];
   }
 
   private note(unsafe: readonly Unsafe[]): void {
     this.unsafe.push(...unsafe);
   }
-}
-
-export function withoutFault(axis: FaultedAxis): FaultedAxis {
-  return { ...axis, leaks: [], broken: [], contacts: [], motor: { shortedShare: {}, insulationFactor: 1 } };
 }

@@ -76,7 +76,9 @@ function plain(machine: Machine, act: PlainAct): Result {
 }
 
 function power(machine: Machine, reach: Reach): Result {
-  return { code: machine.power(reach) ? 'tripped' : 'no-trip' };
+  machine.power(reach);
+  if (machine.lastTrip === undefined) return { code: 'no-trip' };
+  return { code: machine.lastTrip.message === 'same' ? 'tripped' : 'other-message' };
 }
 
 function refusal({ state, lockedOut, tripped }: Machine, action: Action): Refusal | undefined {

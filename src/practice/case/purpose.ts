@@ -58,11 +58,14 @@ function ofMeasurement(state: AxisState, { mode, red, black }: Extract<Action, {
   const are = (one: Kind, other: Kind) => pair === [one, other].sort().join();
   const throughDrive = phases.some((phase) => state.driveEnd[phase]);
   if (mode === 'volts') return pair.includes('rail') ? 'bus' : 'tells-nothing';
+  const place = `${red} ${black}`;
+  if (place.includes('braking.')) return 'braking';
+  if (mode !== 'insulation' && /\.(brake|sensor)[+-]/.test(place))
+    return throughDrive ? 'through-the-drive' : 'idle-cores';
   if (are('rail', 'drive-phase') || are('rail', 'phase')) {
     if (throughDrive) return 'through-the-drive';
     return mode !== 'insulation' && are('rail', 'drive-phase') ? 'bridge' : 'tells-nothing';
   }
-  const place = `${red} ${black}`;
   if (are('phase', 'earth')) return toEarth(state, mode, place, throughDrive);
   if (are('phase', 'phase')) {
     if (throughDrive && !separated(state, place)) return 'through-the-drive';

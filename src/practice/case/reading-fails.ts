@@ -36,21 +36,6 @@ export function readingFails(
   return undefined;
 }
 
-/** Keeps the hook-ups whose last reading failed; a better reading of the same hook-up takes it off. */
-export function keepFailing(
-  failing: Set<string>,
-  state: AxisState,
-  mode: Mode,
-  leads: HookUp,
-  shown: Measurement,
-  plusOnRed: boolean,
-): void {
-  const fails = readingFails(state, mode, leads, shown, plusOnRed);
-  const hookUp = [mode, ...[leads.red, leads.black].sort()].join(' ');
-  if (fails === true) failing.add(hookUp);
-  if (fails === false) failing.delete(hookUp);
-}
-
 export function isBus({ red, black }: HookUp): boolean {
   return [red, black].sort().join() === 'DC+,DC-';
 }
@@ -58,4 +43,25 @@ export function isBus({ red, black }: HookUp): boolean {
 /** Whether a voltage reading is below the touch voltage. */
 export function showsDead({ reading }: Measurement): boolean {
   return reading.kind === 'value' && Math.abs(reading.value) < limitValue('touch-voltage');
+}
+
+/** The hook-ups whose last reading failed. */
+export class FailedReadings {
+  private readonly hookUps = new Set<string>();
+
+  get any(): boolean {
+    return this.hookUps.size > 0;
+  }
+
+  /** `fails`: of `readingFails`; a reading that can't show it changes nothing. */
+  remember(mode: Mode, { red, black }: HookUp, fails: boolean | undefined): void {
+    const hookUp = [mode, ...[red, black].sort()].join(' ');
+    if (fails === true) this.hookUps.add(hookUp);
+    if (fails === false) this.hookUps.delete(hookUp);
+  }
+
+  /** A verdict of several readings failed. */
+  note(): void {
+    this.hookUps.add('verdict');
+  }
 }

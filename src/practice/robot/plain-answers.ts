@@ -35,18 +35,14 @@ function retry(machine: Machine, reach: Reach, stopAtTrip = false): RetryAnswer 
   const needed = triesNeeded(came, of) ?? 1;
   let tries = 0;
   let trips = 0;
+  let stage: RetryAnswer['stage'];
   do {
     tries += 1;
     trips += machine.retry(reach, tries > 1) ? 1 : 0;
+    stage = machine.lastTrip?.stage ?? stage;
   } while (tries < needed && !(stopAtTrip && trips > 0));
   const result = trips > 0 ? 'trips' : 'no-trip';
-  return { powerAllowed: true, result, tries, trips, ...(trips > 0 && { stage: stageOf(machine, reach) }) };
-}
-
-/** With the control off a trip comes at power-on; else where the fault shows first. */
-function stageOf({ axis }: Machine, reach: Reach): NonNullable<RetryAnswer['stage']> {
-  if (reach === 'power' || axis.moment === 'control-off') return 'at-power';
-  return reach === 'enable' || axis.moment === 'on-enable' ? 'at-enable' : 'moving';
+  return { powerAllowed: true, result, tries, trips, ...(trips > 0 && stage !== undefined && { stage }) };
 }
 
 /** How often it came, as the operator tells it: out of five starts, and at least once, since it did trip. */

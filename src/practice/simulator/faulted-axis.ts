@@ -83,3 +83,8 @@ export function faultedAxis(id: string, parameters: AxisParameters, random: Rand
     hidden: faults.flatMap(({ hidden }) => (hidden === undefined ? [] : [hidden])),
   };
 }
+
+/** The same axis before anything was bad. */
+export function withoutFault(axis: FaultedAxis): FaultedAxis {
+  return { ...axis, leaks: [], broken: [], contacts: [], motor: { shortedShare: {}, insulationFactor: 1 } };
+}

@@ -31,6 +31,7 @@ interface Junction {
  * round ends after at most as many solutions as there are gaps. Throws if the iteration does not converge.
  */
 export function operatingPoint(elements: readonly Element[]): Voltages {
+  if (elements.every(({ kind }) => kind !== 'gap')) return withoutGaps(elements);
   const broken = new Set<Gap>();
   for (;;) {
     const volts = withoutGaps(

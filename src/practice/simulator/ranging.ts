@@ -45,9 +45,11 @@ export function ranged(
 ): Ranged {
   const last = ranges.length - 1;
   const start = ranging === 'down' ? last : 0;
+  // The test source joins the two leads, so this part is the same in every range.
+  const part = partAround(network, [leads.red, leads.black]);
   const shown = (position: number): Ranged => {
     const range = ranges[position] as Range;
-    return { range, value: tested(network, leads, range, mode) };
+    return { range, value: tested(part, leads, range, mode) };
   };
   const share = ({ range, value }: Ranged) => (value + leadOhms) / range.fullScale;
   let position = from ? ranges.indexOf(from) : start;
@@ -66,7 +68,8 @@ export function ranged(
 
 /** Resistance from voltage and current of the test source; the diode test shows the voltage itself. */
 function tested(network: readonly Element[], leads: HookUp, range: Range, mode: Mode): number {
-  const volts = across(underTest(network, leads, range), leads);
+  const at = operatingPoint(underTest(network, leads, range));
+  const volts = at(leads.red) - at(leads.black);
   if (mode === 'diode') return volts;
   const amperes = (range.sourceVolts - volts) / range.sourceOhms;
   // A voltage from outside that stops or turns the current reads as open.

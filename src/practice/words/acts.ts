@@ -115,6 +115,8 @@ export function resultText(result: Result): string {
       return `${result.celsius} °C.`;
     case 'tripped':
       return 'It trips on overcurrent.';
+    case 'other-message':
+      return 'It stops with another message: not the overcurrent trip.';
     case 'no-trip':
       return 'No trip.';
     case 'reading':

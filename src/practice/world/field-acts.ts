@@ -38,20 +38,19 @@ export function bendCable(machine: FieldMachine): BendTestAnswer {
   if (slips.notLooked) return { result: 'not-done', again: false };
   const before = machine.state;
   const bent = slips.bendShows;
-  const isOpen = (phase: Phase): boolean => {
-    const jumpers: [string, string][] = [[`cable.motor.${phase}`, 'cable.motor.PE']];
-    machine.change((state) => ({ ...cableFree(state), bent, jumpers }));
-    const loop = machine.measure('ohms', `cable.drive.${phase}`, 'cable.drive.PE', zeroed);
+  /** Out on one phase and back on the next, joined at the motor end. A loop that is open at rest is no matter of bending. */
+  const isOpen = (phase: Phase, now: boolean): boolean => {
+    const back = phases[(phases.indexOf(phase) + 1) % phases.length] as Phase;
+    const jumpers: [string, string][] = [[`cable.motor.${phase}`, `cable.motor.${back}`]];
+    machine.change((state) => ({ ...cableFree(state), bent: now, jumpers }));
+    const loop = machine.measure('ohms', `cable.drive.${phase}`, `cable.drive.${back}`, zeroed);
     return ohms(typedBack(loop)) > openOhms;
   };
-  const open = phases.filter(isOpen);
-  const [opens] = open;
+  const opens = phases.find((phase) => isOpen(phase, bent) && !isOpen(phase, false));
   const leaks = opens === undefined ? phases.find((phase) => leaksBent(machine, phase, bent)) : undefined;
   const feedback =
     bent && machine.axis.contacts?.some(({ core, condition }) => core.startsWith('feedback') && condition === 'bent');
   machine.change((state) => ({ ...before, busVolts: state.busVolts }));
-  // All three came back through PE.
-  if (open.length === phases.length) return { result: 'opens', core: 'PE', again: true };
   if (opens !== undefined) return { result: 'opens', core: 'power', again: true };
   if (leaks !== undefined) return { result: 'leaks', core: 'power', again: true };
   return feedback ? { result: 'opens', core: 'feedback', again: true } : { result: 'steady', again: true };

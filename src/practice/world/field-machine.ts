@@ -1,6 +1,7 @@
 import { limitValue } from '../../kernel/limits.ts';
-import { Machine, withoutFault } from '../case/machine.ts';
+import { Machine } from '../case/machine.ts';
 import type { Setting } from '../case/setting.ts';
+import { withoutFault } from '../simulator/faulted-axis.ts';
 import { drawFieldInstruments } from '../simulator/instruments.ts';
 import type { Measurement, Mode } from '../simulator/measure.ts';
 import { between, type Random } from '../simulator/random.ts';

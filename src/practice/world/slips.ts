@@ -51,6 +51,17 @@ export function drawSlips(axis: FaultedAxis, random: Random): Slips {
   };
 }
 
+/** A person without slips, who is told the truth. */
+export function noSlips(axis: FaultedAxis, random: Random): Slips {
+  return {
+    told: axis.moment,
+    count: counted(axis, random),
+    changeTold: axis.changed ? 'something' : 'nothing',
+    ...{ otherMessageNoted: false, firstReadingTooSoon: false, leadsExchanged: false, triedOnce: false },
+    ...{ notPermitted: false, notLooked: false, stripNotAllowed: false, soundKnown: true, bendShows: true },
+  };
+}
+
 /** How often it came in three to ten starts, and at least once, since it did trip. */
 function counted({ trips }: FaultedAxis, random: Random): { came: number; of: number } {
   const of = 3 + Math.floor(random() * 8);

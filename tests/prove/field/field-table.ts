@@ -56,10 +56,20 @@ export function sharesOf(outcomes: readonly FieldOutcome[]): string[] {
     ...lines,
     `${right.toFixed(1).padStart(6)} %  right in all`,
     `${String(unsafe).padStart(6)}    visits with an unsafe step`,
+    familiesListed(outcomes),
   ];
 }
 
 /** A dot for none, so that the rest can be seen. */
 function percent(value: number): string {
   return value === 0 ? '·' : String(Math.round(100 * value));
+}
+
+/** A list of all families would always hold the right one: how long the lists are, and how early they name it. */
+function familiesListed(outcomes: readonly FieldOutcome[]): string {
+  const listed = outcomes.filter(({ possible }) => possible.length > 0);
+  const mean = listed.reduce((sum, { possible }) => sum + possible.length, 0) / Math.max(1, listed.length);
+  const early = listed.filter(({ possible, family }) => possible.slice(0, 6).includes(family)).length;
+  const inFirst = Math.round((100 * early) / Math.max(1, listed.length));
+  return `Families left possible: ${mean.toFixed(1)} on average; that of the cause among the first six in ${inFirst} % of these visits`;
 }
