@@ -1,5 +1,6 @@
 import {
   begun,
+  bent,
   bridge,
   busAgain,
   deviceOffTried,
@@ -112,6 +113,23 @@ export const nothingProven: Record<string, Row> = {
     decision: 'undecided',
     open: ['retry-not-done'],
     why: 'A fault in the drive’s control would read like this; the retries tell.',
+  },
+  'protective-conductor-alone': {
+    typed: [
+      ...begun('Carriage', 'position-or-cable'),
+      leadsOff,
+      mechanics('free'),
+      bridge(),
+      busAgain,
+      winding('1.21 Ω', '1.21 Ω', '1.22 Ω'),
+      bent('steady'),
+      ...insulated('>700M', { PE: 'OL' }),
+      isolation('>700M', { motor: '>700M' }, { suspectedAnyway: 'yes', joinedPE: 'OL', peAgain: 'OL' }),
+    ],
+    decision: 'undecided',
+    suspect: { 'protective-conductor': ['pe-read-once'] },
+    open: ['insulation-open'],
+    why: 'Open twice, but nobody knows what else grounds the frame: without it a sound core reads open too.',
   },
   'drive-wet': {
     typed: [

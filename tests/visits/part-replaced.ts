@@ -221,11 +221,15 @@ export const partReplaced: Record<string, Row> = {
       winding('1.21 Ω', '1.21 Ω', '1.22 Ω'),
       bent('steady'),
       ...insulated('>700M', { PE: 'OL' }),
-      isolation('>700M', { motor: '>700M' }, { suspectedAnyway: 'yes', joinedPE: 'OL', peAgain: 'OL' }),
+      isolation(
+        '>700M',
+        { motor: '>700M' },
+        { suspectedAnyway: 'yes', joinedPE: 'OL', peAgain: 'OL', frameEarthed: 'also-otherwise' },
+      ),
     ],
     decision: 'replace',
     replace: { 'protective-conductor': ['pe-broken'] },
     stay: ['drive', 'motor', 'motor-cable'],
-    why: 'PE reads open at the drive end and short at the motor: its core is broken.',
+    why: 'PE reads open twice at the drive end and short at the motor, whose frame has another way to ground: the core.',
   },
 };

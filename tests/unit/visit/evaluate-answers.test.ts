@@ -16,8 +16,8 @@ describe('a whole visit', () => {
     const state = evaluate(visit, visit.changedAt).guide;
     expect(state.decision).toMatchObject({
       kind: 'replace',
-      replace: [{ part: 'motor' }],
-      suspect: [{ part: 'drive' }],
+      replace: [{ part: 'drive' }, { part: 'motor' }],
+      suspect: [],
     });
   });
 
