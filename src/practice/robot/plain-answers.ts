@@ -133,5 +133,5 @@ export const plainAnswers: { [Id in AskedStepId]: (machine: Machine) => Answers[
     machine.change(reconnected);
     return done;
   },
-  'retry-all': (machine) => retry(machine, 'all', true),
+  'retry-all': (machine) => ({ ...retry(machine, 'all', true), asItTrips: true }),
 };

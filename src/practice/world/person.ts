@@ -33,7 +33,8 @@ const retold: Retold = {
   braking: (_, machine) => measureBraking(machine),
   'bend-test': (_, machine) => bendCable(machine),
   'idle-cores': (_, machine) => measureIdleCores(machine),
-  'retry-all': (_, machine) => tryAgain(machine, 'all', true),
+  // Who tries once tries it cold, and says so.
+  'retry-all': (_, machine) => ({ ...tryAgain(machine, 'all', true), asItTrips: !machine.slips.triedOnce }),
 };
 
 /** The step as this person does it, with the slips and with what the robot can't see. */

@@ -2,7 +2,7 @@ import { limitValue } from '../../kernel/limits.ts';
 import type { Part } from '../../kernel/vocabulary.ts';
 import type { VisitAnswers } from '../steps/questions.ts';
 import { brakingState } from './braking.ts';
-import { bentSteady } from './causes.ts';
+import { atRest, bentSteady } from './causes.ts';
 import { isolationSuspects } from './convictions.ts';
 import {
   damageOpen,
@@ -128,10 +128,11 @@ function brakingUnclear(visit: VisitAnswers): boolean {
   );
 }
 
-/** It did not come in the last trial, but was not tried often enough to say that it is gone. */
+/** It did not come in the last trial, but was not tried often enough, or not as it trips, to say that it is gone. */
 function notOftenEnough(visit: VisitAnswers): boolean {
   if (visit['retry-all']?.answer.result !== 'no-trip') return false;
-  return visit.symptom?.answer.when === 'now-and-then' || !staysAway(visit, 'retry-all');
+  const asItTrips = atRest(visit) || visit['retry-all'].answer.asItTrips === true;
+  return visit.symptom?.answer.when === 'now-and-then' || !asItTrips || !staysAway(visit, 'retry-all');
 }
 
 /** A part that is replaced needs no further test; a retry that was not done matters only while nothing is proven. */

@@ -14,7 +14,8 @@ export type PowerStepId =
 
 /**
  * A retry with power. `powerAllowed` is asked each time; without it the retry is `not-done`. `stage`: when the same message
- * came. `tries`: how often it was tried, once if absent; `trips`: how often the same message came.
+ * came. `tries`: how often it was tried, once if absent; `trips`: how often the same message came. `asItTrips`: tried in the
+ * state in which it tripped.
  */
 export interface RetryAnswer {
   powerAllowed: boolean;
@@ -22,6 +23,7 @@ export interface RetryAnswer {
   stage?: 'at-power' | 'at-enable' | 'moving';
   tries?: number;
   trips?: number;
+  asItTrips?: boolean;
 }
 
 const powerAllowed = tick(
@@ -48,8 +50,16 @@ const stage = choice<NonNullable<RetryAnswer['stage']>>('stage', 'If it trips: w
 const tries = digits('tries', 'How often did you try?', 'A number. Empty counts as once.');
 const trips = digits('trips', 'How often did the same message come?', 'A number. Empty counts as once, if it trips.');
 
-/** The question of every step with power that enables the axis. */
+const asItTrips = tick(
+  'asItTrips',
+  'I tried it in the state in which it tripped: as warm, at that position, with that motion and load.',
+);
+
+/** The question of the steps with power that enable the axis without its motor. */
 export const askRetry = retryQuestion(result, [powerAllowed, result, stage, tries, trips]);
+
+/** The question of the trial of the whole axis. */
+export const askRetryAll = retryQuestion(result, [powerAllowed, result, stage, tries, trips, asItTrips]);
 
 /** The question of every step with power and the control off: a trip there came when the power came on. */
 export const askRetryControlOff = retryQuestion(resultControlOff, [powerAllowed, resultControlOff, tries, trips]);
@@ -69,6 +79,7 @@ function retryQuestion(
       ...(answer === 'trips' && at !== undefined && { stage: at }),
       ...(tried !== undefined && { tries: tried }),
       ...(came !== undefined && { trips: came }),
+      ...(fields.includes(asItTrips) && ticked(form, asItTrips.id) && { asItTrips: true }),
     };
   };
   return { danger: true, fields, read, line: (form) => lineOf(read(form)) };

@@ -1,6 +1,6 @@
 import { askDone, type DoneAnswer } from '../done.ts';
 import type { Question } from '../question.ts';
-import { askRetry, betweenTries, enableCaution, lowLimits, type RetryAnswer } from '../retry.ts';
+import { askRetryAll, betweenTries, enableCaution, lowLimits, type RetryAnswer } from '../retry.ts';
 
 export const connectPe: Question<DoneAnswer> = {
   title: 'Put the PE core back on the drive',
@@ -42,5 +42,5 @@ export const retryAll: Question<RetryAnswer> = {
   why: 'If it trips though every check passes, these measurements do not find the cause, and no part is named. If it stays away often enough, the readings are your baseline.',
   when: 'If every measurement passes.',
   caution: enableCaution,
-  ...askRetry,
+  ...askRetryAll,
 };

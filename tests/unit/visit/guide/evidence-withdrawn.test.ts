@@ -2,7 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { possibleCauses } from '../../../../src/visit/guide/causes.ts';
 import { nextStep } from '../../../../src/visit/guide/next-step.ts';
 import { againstPower } from '../../../../src/visit/guide/power.ts';
-import { bend, brake, bridgeIs, busAgain, done, motorWindingIs, seen, strip, windingIs } from './support/answers.ts';
+import { bend, brake, bridgeIs, busAgain, motorWindingIs, seen, strip, windingIs } from './support/answers.ts';
 import { bridges, windings } from './support/readings.ts';
 import { type Given, visitOf } from './support/visit.ts';
 import { deviceEnd, feedbackOff, insulationGood, leadsOff, moving, pluggedAgain } from './support/ways.ts';

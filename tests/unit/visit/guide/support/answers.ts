@@ -93,7 +93,8 @@ export const retry = (id: RetryId, result: RetryAnswer['result'], other: Partial
   const stage = id === 'retry-all' ? 'moving' : id === 'retry-leads-off' ? 'at-enable' : 'at-power';
   const tries = result === 'not-done' ? {} : { tries: 3, trips: result === 'trips' ? 3 : 0 };
   const at = result === 'trips' ? { stage } : {};
-  return [id, { powerAllowed: result !== 'not-done', result, ...tries, ...at, ...other }] as Given;
+  const state = id === 'retry-all' ? { asItTrips: true } : {};
+  return [id, { powerAllowed: result !== 'not-done', result, ...tries, ...at, ...state, ...other }] as Given;
 };
 
 export const strip = (state: StripAnswer['state'] = 'all-off'): Given => ['strip-drive', { state }];

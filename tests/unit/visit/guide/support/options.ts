@@ -150,6 +150,7 @@ const results: Omit<RetryAnswer, 'powerAllowed'>[] = [
   { result: 'trips' },
   { result: 'no-trip', tries: 3, trips: 0 },
   { result: 'no-trip', tries: 8 },
+  { result: 'no-trip', tries: 8, asItTrips: true },
   { result: 'no-trip' },
   { result: 'other-message' },
   { result: 'not-done' },

@@ -185,7 +185,9 @@ export function proven(visit: VisitAnswers, record: VisitAnswers): Proven {
     if (seen === undefined || Object.values(seen).some((damage) => damage !== 'nothing')) return 'undecided';
     // Evidence that a correction has taken off the way is settled first.
     if (against(record, 'retry-all', true).length > against(visit, 'retry-all', true).length) return 'undecided';
-    if (gone('retry-all') && (when === 'now-and-then' || !surelyGone('retry-all'))) return 'undecided';
+    const inItsState = when === 'control-off' || when === 'on-enable' || retry('retry-all')?.asItTrips === true;
+    const sure = when !== 'now-and-then' && inItsState && surelyGone('retry-all');
+    if (gone('retry-all') && !sure) return 'undecided';
     if (hindered) return 'mechanical';
     if (retry('retry-all') === undefined) return 'undecided';
     return gone('retry-all') ? 'no-fault-found' : 'inconclusive';
