@@ -32,7 +32,14 @@ describe('by keyboard alone', () => {
     await verdict(page, 'no-go');
     expect(await findings(page)).toContain('short in the lower switch of V');
     expect(await page.locator('[role="status"]', { hasText: 'Verdict: No-go' }).count()).toBe(1);
-    expect(await page.locator('.next-steps').textContent()).toContain('Replace the complete drive');
+    // One reading keeps the power off; only the second one condemns the drive.
+    expect(await page.locator('.next-steps').textContent()).toContain('Lift the tips, clean the terminal');
+    expect(await page.locator('.next-steps').textContent()).not.toContain('Replace the complete drive');
+    await page.locator('summary', { hasText: 'Something is odd' }).click();
+    await page.fill('#bridge-worstAgain', '3.7 Ω');
+    await page.locator('#bridge-alsoOnBus input[value="nothing"]').check();
+    await page.locator('.next-steps', { hasText: 'Replace the complete drive' }).waitFor();
+    await verdict(page, 'no-go');
   });
 
   test('the insulation: after a trip', async () => {
@@ -145,10 +152,14 @@ describe('what was typed', () => {
   test('survives a reload, with its verdict', async () => {
     const page = await calculator('/calculators/bridge/#case=marrow-bay-lift');
     await verdict(page, 'no-go');
+    // The second reading of the short no longer fits.
     await page.fill('#bridge-minusV', '45.9k');
+    // The second reading of that terminal still says short.
+    await verdict(page, 'undecided');
+    await page.fill('#bridge-worstAgain', '45.8k');
     await verdict(page, 'go');
     await page.reload();
-    await verdict(page, 'go');
+    await verdict(page, 'undecided');
     expect(await page.inputValue('#bridge-minusV')).toBe('45.9k');
   });
 
@@ -214,13 +225,15 @@ test('the schematic marks the suspect, in word, sign and text equivalent', async
 test('on a phone the verdict is in sight while one types', async () => {
   const page = await calculator('/calculators/bridge/#case=marrow-bay-lift', { width: 360 });
   await verdict(page, 'no-go');
+  await page.locator('#bridge-worstAgain').evaluate((field) => field.closest('details')?.setAttribute('open', ''));
+  await page.fill('#bridge-worstAgain', '45.8k');
   await page.locator('#bridge-minusV').scrollIntoViewIfNeeded();
   await page.fill('#bridge-minusV', '45.9k');
-  await verdict(page, 'go');
+  await verdict(page, 'undecided');
   const bar = await page.locator('.verdict-bar').boundingBox();
   if (bar === null) throw new Error('there is no bar');
   expect(bar.y + bar.height).toBeLessThanOrEqual(800);
-  expect(await page.locator('.verdict-bar').textContent()).toContain('Go');
+  expect(await page.locator('.verdict-bar').textContent()).toContain('Undecided');
   // By its place on the screen: `click` would first scroll the bar to where it comes to rest.
   await page.mouse.click(bar.x + bar.width / 2, bar.y + bar.height / 2);
   expect((await page.locator('.verdict').boundingBox())?.y).toBeLessThan(400);

@@ -30,7 +30,7 @@ test('a shorted switch, found the safe way', async () => {
   expect(await trainee.judgement()).toBe('Right');
   expect(await trainee.unsafe()).toEqual([]);
   await page.getByText('Lower switch V shorted. Bad: complete drive.').waitFor();
-  await page.getByText('The six readings at its output stage fail.').waitFor();
+  await page.getByText('The six readings at its output stage fail, and the odd one was read a second time.').waitFor();
   await page
     .getByRole('link', { name: /^Read: / })
     .first()
@@ -125,7 +125,7 @@ test('the page of codes hides its answers, and its links open the cases', async 
 
 test('a drawn case opens, and its code is in the address', async () => {
   const page = await open('/practice/', { width: 820 });
-  await page.getByRole('button', { name: 'Draw a case' }).click();
+  await page.getByRole('button', { name: 'Draw a case', exact: true }).click();
   await page.locator('.practice-work').waitFor();
   const code = await page.locator('h1 .case-code').textContent();
   expect(new URL(page.url()).hash).toBe(`#${code}`);

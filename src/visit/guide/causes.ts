@@ -1,6 +1,5 @@
 import type { Cause, Symptom } from '../../kernel/vocabulary.ts';
 import type { VisitAnswers } from '../steps/questions.ts';
-import { brakingState } from './braking.ts';
 import { feedbackGone, peSpeaksAgainst } from './evidence.ts';
 import { trips } from './tries.ts';
 
@@ -90,8 +89,6 @@ const exclusions: readonly [readonly Cause[], (visit: VisitAnswers) => boolean][
   [['magnets', 'load', 'tuning', 'protective-conductor'], withoutMotor],
   [['brake', 'braking-circuit', 'other-axis', 'idle-core'], withAllOff],
   [['protective-conductor'], (visit) => peSound(visit)],
-  [['moving-cable'], (visit) => bentSteady(visit)],
-  [['braking-circuit'], brakingSound],
   [['cable-insulation'], (visit) => atRest(visit) && visit.isolation?.answer.assessment.parts.cable === 'proven-good'],
   [['idle-core'], (visit) => visit['idle-cores']?.answer.cores === 'none'],
 ];
@@ -114,11 +111,6 @@ export function peSound(visit: VisitAnswers): boolean {
 export function bentSteady(visit: VisitAnswers): boolean {
   const answer = visit['bend-test']?.answer;
   return answer?.result === 'steady' && answer.again;
-}
-
-function brakingSound(visit: VisitAnswers): boolean {
-  const state = brakingState(visit);
-  return state?.resistor === 'good' && state.switch === 'good';
 }
 
 /** The moment needs neither motion nor heat. */

@@ -29,11 +29,18 @@ export function passedParts(visit: VisitAnswers): Part[] {
   return passed;
 }
 
-/** Whether this part was measured in the state in which it trips: warm, or bent. */
+/** Whether this part was measured in the state in which it trips: warm, bent, or with its braking circuit. */
 export function measuredAsItTrips(visit: VisitAnswers, part: Part): boolean {
   const when = visit.symptom?.answer.when;
   if (when === 'when-hot' && part === 'motor') return measuredHot(visit, limitValue('hot-winding'));
+  if (when === 'on-braking' && part === 'drive') return brakingKnown(visit);
   return when !== 'position-or-cable' || part !== 'motor-cable' || bentSteady(visit);
+}
+
+/** Without a braking resistor nothing switches it; one that was not measured leaves the switch inside the drive unknown. */
+function brakingKnown(visit: VisitAnswers): boolean {
+  const state = brakingState(visit);
+  return state?.resistor === 'none' || state?.switch === 'good';
 }
 
 /** Parts that readings of this visit exclude as the cause, each with the steps that do. */

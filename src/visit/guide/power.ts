@@ -73,7 +73,7 @@ export function againstPower(record: VisitAnswers, step: PowerStepId): PowerObje
     ['gone-without-feedback', enabled && feedbackGone(record)],
     // The feedback device is in the motor.
     ['motor-side', (step === 'retry-all' || step === 'retry-feedback-on') && motorSideSpeaksAgainst(record)],
-    ['not-passed', (step === 'retry-all' && !allPassed(record)) || (step === 'retry-leads-off' && !mayEnable(record))],
+    ['not-passed', step === 'retry-all' ? !allPassed(record) : enabled && !mayEnable(record)],
     ['hindered', step === 'retry-all' && hindered(record)],
   ];
   return rules.filter(([, holds]) => holds).map(([objection]) => objection);
@@ -99,7 +99,7 @@ export function bendTestBad(record: VisitAnswers): boolean {
   return result === 'opens' || result === 'leaks';
 }
 
-/** An enable without the motor needs an output stage and a winding that passed. */
+/** An enable without the motor, stripped or not, needs an output stage and a winding that passed. */
 export function mayEnable(record: VisitAnswers): boolean {
   return (['bridge', 'winding'] as const).every((id) => record[id]?.answer.assessment.verdict === 'go');
 }

@@ -2,7 +2,7 @@ import type { Part } from '../../kernel/vocabulary.ts';
 import type { VisitAnswers } from '../steps/questions.ts';
 import { brakingState } from './braking.ts';
 import { bridgeConvicts, isolationConvicts, jointExcluded, windingConvicts } from './convictions.ts';
-import { cableOrJoint, peBroken } from './evidence.ts';
+import { cableOrJoint, goneWithoutDevice, peBroken } from './evidence.ts';
 import { staysAway, tripsEveryTime } from './tries.ts';
 
 /** What proves a part bad: at least two readings against it that do not rest on each other. */
@@ -32,12 +32,7 @@ const rules: readonly [Part, Proof, (visit: VisitAnswers) => boolean][] = [
   ['motor-cable', 'winding-good-without-cable', (visit) => cableOrJoint(visit) && jointExcluded(visit)],
   ['motor-cable', 'opens-when-bent', (visit) => bentTwice(visit) && visit['bend-test']?.answer.core !== 'feedback'],
   ['feedback-cable', 'opens-when-bent', (visit) => bentTwice(visit) && visit['bend-test']?.answer.core === 'feedback'],
-  // Seen damaged, and the trip stays away without it. Water proves nothing: a wet cable is dried.
-  [
-    'feedback-cable',
-    'feedback-cable-damaged',
-    (visit) => cableDamaged(visit) && staysAway(visit, 'retry-feedback-off'),
-  ],
+  ['feedback-cable', 'feedback-cable-damaged', tripGoneWithoutDamaged],
   ['feedback-cable', 'trip-follows-feedback-cable', tripFollowsCable],
   ['feedback-device', 'trip-gone-without-device', tripFollowsDevice],
   ['protective-conductor', 'pe-broken', (visit) => peBroken(visit, 'isolation')],
@@ -85,6 +80,14 @@ function bentTwice(visit: VisitAnswers): boolean {
 function cableDamaged(visit: VisitAnswers): boolean {
   const { feedbackCable } = seen(visit);
   return feedbackCable === 'burnt' || feedbackCable === 'chafed';
+}
+
+/**
+ * Seen damaged, and the trip stays away without it; not if it stayed away with the cable plugged and the device off: then
+ * the device is the one. Water proves nothing: a wet cable is dried.
+ */
+function tripGoneWithoutDamaged(visit: VisitAnswers): boolean {
+  return cableDamaged(visit) && staysAway(visit, 'retry-feedback-off') && !goneWithoutDevice(visit);
 }
 
 function tripFollowsCable(visit: VisitAnswers): boolean {

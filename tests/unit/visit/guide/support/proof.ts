@@ -102,7 +102,8 @@ export function proven(visit: VisitAnswers, record: VisitAnswers): Proven {
     part(
       'feedback-cable',
       once(cableSeen, 'eye'),
-      once(cableSeen && surelyGone('retry-feedback-off'), 'tries without it'),
+      // Gone with the cable plugged and the device off too: then the device is the one.
+      once(cableSeen && surelyGone('retry-feedback-off') && !gone('retry-device-end'), 'tries without it'),
     ),
     part('feedback-cable', once(gone('retry-feedback-off') && !gone('retry-device-end'), 'a try')),
     part('feedback-cable', twice(surelyGone('retry-feedback-off') && surelyTrips('retry-device-end'), 'series')),

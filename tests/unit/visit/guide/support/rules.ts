@@ -39,7 +39,9 @@ export function dueRules(due: StepId, visit: VisitAnswers, history: readonly Giv
     rules.push(['no power with the PE core off', machine.peOn]);
     if (due === 'retry-leads-off' || due === 'retry-stripped')
       rules.push(['an enable without the motor only with its leads off', !machine.leadsOn]);
-    if (due === 'retry-leads-off') {
+    // Stripped, the drive is enabled too, unless it trips with the control off.
+    const enabledAlone = due === 'retry-stripped' && record.symptom?.answer.when !== 'control-off';
+    if (due === 'retry-leads-off' || enabledAlone) {
       const passed = (['bridge', 'winding'] as const).every((id) => record[id]?.answer.assessment.verdict === 'go');
       rules.push(['an enable without the motor only if output stage and winding passed', passed]);
     }
