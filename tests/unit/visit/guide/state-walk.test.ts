@@ -34,8 +34,9 @@ describe('every state that a visit can reach from the empty record', () => {
     const corrections = new Corrections(walk.ways.values());
     console.info(`${walk.ways.size} ways, ${corrections.changes} changes, ${corrections.states} states after them`);
     expect([...corrections.faults].map(([rule, example]) => `${rule}, first${example}`).join('\n\n')).toBe('');
-    expect(corrections.changes).toBeGreaterThan(10_000);
-  });
+    expect(corrections.changes).toBeGreaterThan(15_000);
+    // Half a minute on an idle core; other work on the machine takes its share.
+  }, 300_000);
 
   it('asks for every step of the guide but those that only a break or a correction asks for', () => {
     const never = stepIds.filter((id) => !walk.steps.has(id));

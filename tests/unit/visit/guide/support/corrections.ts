@@ -64,15 +64,22 @@ export class Corrections {
   }
 }
 
-/** One answer of each class; of what was seen, each damage of each part alone. */
+/** One answer of each class, and of each kind that the classes of the walk put together. */
 function classesOf(id: StepId, visit: VisitAnswers): Option[] {
   const one = new Map<string, Option>();
   for (const option of optionsOf(id, visit)) {
-    const [, answer] = option.given;
-    const seen = 'seen' in answer ? Object.values(answer.seen).join() : '';
-    const alone = 'seen' in answer && Object.values(answer.seen).filter((damage) => damage !== 'nothing').length <= 1;
-    const key = `${option.stops} ${option.like} ${alone ? seen : ''}`;
+    const key = `${option.stops} ${option.like} ${kindOf(option.given)}`;
     if (!one.has(key)) one.set(key, option);
   }
   return [...one.values()];
+}
+
+/** Each moment, each damage of each part alone, each verdict, and each answer of the small measurements. */
+function kindOf([id, answer]: Given): string {
+  if ('assessment' in answer) return answer.assessment.verdict;
+  if (id === 'symptom') return answer.when;
+  if (id === 'bend-test' || id === 'idle-cores' || id === 'braking') return JSON.stringify(answer);
+  if (id !== 'inspect') return '';
+  const damages = Object.values(answer.seen);
+  return damages.filter((damage) => damage !== 'nothing').length <= 1 ? damages.join() : '';
 }
