@@ -35,7 +35,7 @@ function rail(usual: fc.Arbitrary<number>): fc.Arbitrary<Phases<Reading>> {
     { weight: 3, arbitrary: open },
     { weight: 2, arbitrary: odd },
     { weight: 4, arbitrary: bad },
-    { weight: 1, arbitrary: diodes },
+    { weight: 2, arbitrary: diodes },
     { weight: 1, arbitrary: three(readingOf(logUniform(0.1, 1e9))) },
   );
 }
@@ -72,6 +72,12 @@ function second(of: Reading): fc.Arbitrary<Reading> {
 
 const inOhms = (reading: Reading) => (reading.kind === 'value' ? reading.value : Number.POSITIVE_INFINITY);
 
+/** U with the leads exchanged: as before, or much more, if the first way was that of the diodes. */
+const exchanged = (of: Reading): fc.Arbitrary<Reading> =>
+  of.kind === 'value' && of.value > 0
+    ? fc.oneof(second(of), fc.constantFrom<Reading>(shown(of.value * 400), overOhms(720e6)))
+    : second(of);
+
 /** The same with second readings, mostly of what was read. */
 export const bridgeInput: fc.Arbitrary<BridgeInput> = plainBridge.chain((input) => {
   const six = [input.dcPlus, input.dcMinus].flatMap(({ U, V, W }) => [U, V, W]);
@@ -79,8 +85,8 @@ export const bridgeInput: fc.Arbitrary<BridgeInput> = plainBridge.chain((input) 
   const all = fc.record({
     plusAgain: second(input.dcPlus.U),
     minusAgain: second(input.dcMinus.U),
-    plusExchanged: second(input.dcPlus.U),
-    minusExchanged: second(input.dcMinus.U),
+    plusExchanged: exchanged(input.dcPlus.U),
+    minusExchanged: exchanged(input.dcMinus.U),
     worstAgain: fc.oneof(second(lowest), fc.constantFrom(...six).chain(second)),
     dcBus: fc.constantFrom<Reading>(missing, missing, shown(470e3), overOhms(), shown(500), shown(2)),
     sister: fc.constantFrom('alike' as const, 'differs' as const, 'not-compared' as const, 'not-compared' as const),

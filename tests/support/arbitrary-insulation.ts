@@ -16,7 +16,7 @@ export const mostly = <T>(usual: fc.Arbitrary<T>, rare: fc.Arbitrary<T>, weight 
 export const pe: fc.Arbitrary<Reading> = mostly(
   fc.constantFrom(0.1, 0.2, 0.5, 0.9).map((one) => ohms(one, 0.1)),
   fc.oneof(
-    fc.constantFrom<Reading>(missing, ohms(0, 1e6), ohms(1, 0.1), ohms(1.1, 0.1)),
+    fc.constantFrom<Reading>(missing, ohms(0, 1e6), ohms(1, 0.1), ohms(1.1, 0.1), ohms(40e3, 1e3)),
     readingOf(logUniform(0.01, 1e9)),
   ),
   20,

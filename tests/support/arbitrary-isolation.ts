@@ -112,9 +112,26 @@ function visit(row: Row): fc.Arbitrary<IsolationInput> {
     }));
 }
 
+/** Cable and motor both shorted, each read again clean and dry. */
+const bothShorted: fc.Arbitrary<IsolationInput> = visit(good).map((sound) => {
+  const [short, shortAgain] = [ohms(5e3, 100), ohms(4.8e3, 100)];
+  const three = { U: short, V: short, W: short };
+  const again: MoreEvidence = { again: shortAgain, dried: 'yes' };
+  const { bonded: _good, ...rest } = sound;
+  return {
+    ...rest,
+    joined: { ...sound.joined, ...three },
+    cable: { PE: missing, ...sound.cable, ...three },
+    motor: { PE: missing, ...sound.motor, ...three },
+    moreOfCable: again,
+    moreOfMotor: again,
+  };
+});
+
 /** Visits to cable and motor with any of the stages taken, near the limits of every rule. */
 export const isolationInput: fc.Arbitrary<IsolationInput> = fc.oneof(
-  { weight: 3, arbitrary: visit(good) },
-  { weight: 2, arbitrary: visit(tight) },
-  { weight: 1, arbitrary: visit(any) },
+  { weight: 30, arbitrary: visit(good) },
+  { weight: 20, arbitrary: visit(tight) },
+  { weight: 10, arbitrary: visit(any) },
+  { weight: 1, arbitrary: bothShorted },
 );

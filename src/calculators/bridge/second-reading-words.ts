@@ -59,6 +59,8 @@ const lacks: Record<Lacking, string> = {
   'nothing-else-on-bus': 'the statement that nothing else is on DC+ and DC−',
   'second-reading': 'a second reading of the same terminal that shows the same',
   'steady-first': 'U of that row read again last, standing where it stood, and the odd terminal read again',
+  'row-that-stands':
+    'the whole row once more, the tips held on each terminal until the figure stands, since no two of the three agree',
   'low-reading': 'a reading that is too low: a bad switch makes none higher, so look for a poor contact first',
   'unlike-sister': 'a sound drive of the same model in which the terminals agree',
   'sound-sister': 'a second reading, and a sound drive of the same model in which the terminals agree',

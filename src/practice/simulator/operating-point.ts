@@ -14,6 +14,13 @@ const stillVolts = 2e-5;
 /** The same as a share of the voltage; a floating node is not known better. */
 const stillShare = 1e-6;
 
+/**
+ * At nodes that only blocking diodes connect to the rest, rounding moves the solution for ever, by less than this share of
+ * the highest voltage. After `roundsToSettle` that counts as still: 5 mV for a tester of 500 V, 30 µV for a multimeter.
+ */
+const roundingShare = 1e-5;
+const roundsToSettle = 100;
+
 /** Voltage of a node against ground, in volts; 0 for a node that nothing is connected to. */
 export type Voltages = (node: string) => number;
 
@@ -64,7 +71,8 @@ function withoutGaps(elements: readonly Element[]): Voltages {
     const equations = linear.copy();
     for (const junction of junctions) addJunction(equations, junction);
     const solution = solveLinear(equations);
-    const settled = junctions.map((junction) => settle(junction, solution));
+    const rounding = round < roundsToSettle ? 0 : roundingShare * solution.reduce(highest, 0);
+    const settled = junctions.map((junction) => settle(junction, solution, Math.max(stillVolts, rounding)));
     if (settled.every(Boolean)) return (node) => solution[position(node)] ?? 0;
   }
   throw new Error('the diodes of the network do not settle');
@@ -89,14 +97,16 @@ function addJunction(equations: Equations, { anode, cathode, saturation, slope, 
   addCurrent(equations, anode, cathode, diodeCurrent(forward, saturation, slope) - conductance * forward);
 }
 
-/** Moves the diode to the solved voltage, as far as `limitStep` allows; true if it was there already. */
-function settle(junction: Junction, solution: Float64Array): boolean {
+const highest = (most: number, volts: number): number => Math.max(most, Math.abs(volts));
+
+/** Moves the diode to the solved voltage, as far as `limitStep` allows; true if it was within `still` volts of it already. */
+function settle(junction: Junction, solution: Float64Array, still: number): boolean {
   const { anode, cathode, saturation, slope, forward } = junction;
   const wanted = (solution[anode] ?? 0) - (solution[cathode] ?? 0);
   junction.forward = limitStep(wanted, forward, saturation, slope);
   // Far in reverse only the saturation current flows, whatever the voltage: nothing is left to settle.
   const blocks = wanted < -40 * slope && forward < -40 * slope;
-  return blocks || Math.abs(wanted - forward) <= stillVolts + stillShare * Math.abs(wanted);
+  return blocks || Math.abs(wanted - forward) <= still + stillShare * Math.abs(wanted);
 }
 
 function addConductance(equations: Equations, a: number, b: number, conductance: number): void {

@@ -3,7 +3,7 @@ import { intervalOf } from '../../../kernel/reading/interval.ts';
 import type { Reading } from '../../../kernel/reading/reading.ts';
 import type { RailFinding } from './rail-findings.ts';
 import { isSteady, isTaken, mayBeShort } from './rail-reading.ts';
-import { isConfirmed, isProvenTwice, type SecondReadings } from './second-readings.ts';
+import { isConfirmed, isProvenTwice, noTwoAgree, type SecondReadings } from './second-readings.ts';
 import type { SwitchPosition } from './switch-position.ts';
 
 /** What a conviction of the drive still lacks. */
@@ -12,6 +12,7 @@ export type Lacking =
   | 'nothing-else-on-bus'
   | 'second-reading'
   | 'steady-first'
+  | 'row-that-stands'
   | 'low-reading'
   | 'unlike-sister'
   | 'sound-sister';
@@ -41,17 +42,20 @@ export function lackingForConviction(
   if (evidence.sister === 'alike') lacking.push('unlike-sister');
   const failed = (findings as readonly RailFinding[]).filter(({ severity }) => severity === 'fail');
   const proofs = failed.map((one) => proofOf(one, evidence, conditions));
-  const best = (['proven', 'once', 'moves', 'needs-sister', 'high'] as const).find((one) => proofs.includes(one));
+  const best = (['proven', 'once', 'moves', 'needs-sister', 'all-differ', 'high'] as const).find((one) =>
+    proofs.includes(one),
+  );
   if (best !== 'proven') lacking.push(lack[best ?? 'once']);
   return lacking;
 }
 
-type ProofOf = 'proven' | 'once' | 'moves' | 'needs-sister' | 'high';
+type ProofOf = 'proven' | 'once' | 'moves' | 'needs-sister' | 'all-differ' | 'high';
 
 const lack: Record<Exclude<ProofOf, 'proven'>, Lacking> = {
   once: 'second-reading',
   moves: 'steady-first',
   'needs-sister': 'sound-sister',
+  'all-differ': 'row-that-stands',
   high: 'low-reading',
 };
 
@@ -66,6 +70,8 @@ function proofOf(one: RailFinding, evidence: SecondReadings, { worst, dcBus }: C
   if (one.code !== 'rail-unbalanced') return 'once';
   // A bad switch makes no reading higher: that is a contact, a broken track or the meter.
   if (one.high) return 'high';
+  // Rather a capacitor that still charges than two bad switches, even if U stands where it stood.
+  if (noTwoAgree(one.rail, evidence)) return 'all-differ';
   const leaks = one.leaks.filter((position) => one.suspects.includes(position));
   if (leaks.length === 0 && evidence.sister !== 'differs') return 'needs-sister';
   const { rows, tolerancePercent, instrument } = evidence;

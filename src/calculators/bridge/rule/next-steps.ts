@@ -62,6 +62,7 @@ const stepFor: Record<Lacking, BridgeStepCode[]> = {
   'nothing-else-on-bus': ['clear-the-bus'],
   'second-reading': ['read-odd-again'],
   'steady-first': ['read-first-again', 'read-odd-again'],
+  'row-that-stands': ['read-row-again'],
   'low-reading': ['read-odd-again', 'compare-known-good'],
   'unlike-sister': ['compare-known-good'],
   'sound-sister': ['read-odd-again', 'compare-known-good'],

@@ -160,6 +160,13 @@ function others(position: SwitchPosition, { rows, instrument }: SecondReadings):
     .map(counted);
 }
 
+/** All three terminals of the rail read otherwise. */
+export function noTwoAgree(rail: Rail, { rows, instrument, tolerancePercent }: SecondReadings): boolean {
+  const three = takenReadings(settled(rows[rail]), instrument).map(counted);
+  const agreeing = (one: Interval) => three.filter((other) => !disagree(one, other, tolerancePercent));
+  return three.length === 3 && three.every((one) => agreeing(one).length === 1);
+}
+
 /** A reading that was taken once more although nothing is odd agrees with one of the six. */
 function fitsAny({ rows, worstAgain, instrument, tolerancePercent }: SecondReadings): boolean {
   const again = counted(railReading('U', worstAgain, instrument));

@@ -93,12 +93,16 @@ export function standingOf(
     return { standing: 'suspect', findings: [bad, finding('part-suspect', 'caution', { part, lacks: 'drying' })] };
   }
   const { minimum, belowLength, length } = grounds;
-  if (both(grounds.belowMinimum)) return convicted('below-minimum', minimum.ohms, minimum.limits);
-  if (belowLength !== undefined && length !== undefined && both(belowLength)) {
-    return convicted('below-length', length.ohms, length.limits);
-  }
   const own = sister?.lo ?? 0;
   const times = limitValue('far-below-own');
+  // Above what the machine needs, a part that reads as it always did is not condemned by a minimum.
+  const isAsBefore =
+    grounds.most(again.reading) * times > own && again.reading.hi >= limitValue('machine-minimum-60204');
+  const unchanged = sister !== undefined && isAsBefore;
+  if (!unchanged && both(grounds.belowMinimum)) return convicted('below-minimum', minimum.ohms, minimum.limits);
+  if (!unchanged && belowLength !== undefined && length !== undefined && both(belowLength)) {
+    return convicted('below-length', length.ohms, length.limits);
+  }
   if (both((reading) => grounds.most(reading) * times <= own)) {
     return convicted('far-below-own', own / times, ['far-below-own']);
   }

@@ -29,9 +29,20 @@ describe('the bridge form', () => {
   });
 
   test('knows no second reading, no sister and no bus of an old record', () => {
-    const { plusAgain, minusAgain, plusExchanged, minusExchanged, worstAgain, dcBus, sister, alsoOnBus } = input({});
-    const second = [plusAgain, minusAgain, plusExchanged, minusExchanged, worstAgain, dcBus, sister, alsoOnBus];
-    expect(second.filter((one) => one !== undefined)).toEqual([]);
+    const ids = [
+      'plusAgain',
+      'minusAgain',
+      'plusExchanged',
+      'minusExchanged',
+      'worstAgain',
+      'dcBus',
+      'sister',
+      'alsoOnBus',
+    ] as const;
+    const old = Object.entries(liftVisit('bridge')).filter(([id]) => !ids.some((later) => later === id));
+    const read = bridgeInput(readForm(bridgeForm.fields, Object.fromEntries(old)));
+    expect(read.dcPlus.U).toMatchObject({ value: 482e3 });
+    expect(ids.filter((id) => read[id] !== undefined)).toEqual([]);
     expect(input({ sister: 'not-compared', alsoOnBus: 'not-stated' })).not.toHaveProperty('sister');
   });
 

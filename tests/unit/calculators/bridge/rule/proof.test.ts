@@ -112,6 +112,21 @@ describe('what makes it suspect, and what the proof still takes', () => {
       'a sister that differs, but one reading',
     ],
     [
+      { plus: '450k | 200k | 90k', again: '90k', plusAgain: '451k', other: { sister: 'differs' } },
+      ['row-that-stands'],
+      'no two agree, although U stands: perhaps read too soon',
+    ],
+    [
+      { plus: '450k | 200k | 20k', again: '20k', plusAgain: '451k', other: { sister: 'differs' } },
+      ['row-that-stands'],
+      'one of them as low as a leak',
+    ],
+    [
+      { plus: '450k | 200k | 90k', again: '90k', plusAgain: '451k' },
+      ['row-that-stands'],
+      'before a sister is looked for',
+    ],
+    [
       { plus: '450k | OL | 455k', again: 'OL', plusAgain: '450k', other: { sister: 'differs' } },
       ['low-reading'],
       'whatever the sister shows',
