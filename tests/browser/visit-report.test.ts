@@ -28,14 +28,15 @@ describe.each(['A4', 'Letter'] as const)('on %s', (format) => {
 test('the drive’s report says what happened, what was measured, by which limits, and what to replace', async () => {
   const { text } = await printed('drive only', 'A4');
   expect(text).toContain('Replace: complete drive.');
-  expect(text).toContain('It trips with the motor leads off: motor and cable cannot be the cause any more.');
+  expect(text).toContain('The six readings at its output stage fail, and the odd one was read a second time.');
   expect(text).toContain('OVERCURRENT, AXES BRIDGE CARRIAGE LIFT');
   expect(text).toContain('When the axes are enabled.');
   // What was measured, exactly as typed, with what and when.
   expect(text).toContain('DC+ to U 482k');
   expect(text).toContain('06:36, Multimeter, M-07, calibrated until 2026-09, 1.2 % + 4 counts');
   // Each verdict with its limits, their values, and where they come from.
-  expect(text).toContain('Six readings at the output stage: Go');
+  expect(text).toContain('Six readings at the output stage: No-go');
+  expect(text).toContain('Winding resistance: Go');
   expect(text).toMatch(/Limits: .*Residual voltage that falsifies a resistance reading 100 mV/);
   expect(text).toMatch(/Unbalance of the line-to-line resistances that passes 2 % \(published standard, .+\)/);
   expect(text).toContain('Never exchange parts between axes');

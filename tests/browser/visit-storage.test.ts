@@ -165,7 +165,7 @@ test('a record edited by hand: the verdict that its readings give counts, and th
   const page = await open('/visit/');
   const { bridge } = whole.steps;
   if (bridge?.snapshot === undefined) throw new Error('the visit has lost its bridge');
-  const form = { ...bridge.form, minusV: '3.8 Ω' };
+  const form = { ...bridge.form, minusV: '3.8 Ω', worstAgain: '3.7 Ω' };
   await importVisit(page, { ...whole, steps: { ...whole.steps, bridge: { ...bridge, form } } });
   await page.getByText('Kept and today’s verdict differ').waitFor();
   await page.locator('.visit-step[data-step="bridge"]', { hasText: 'No-go' }).waitFor();
@@ -199,17 +199,14 @@ test('without network the whole page goes on: steps, saving, report, link and co
     return hasLast && [...document.fonts].every(({ status }) => status === 'loaded');
   });
   await context.setOffline(true);
-  await importVisit(page, visitOf(motorAndCable.slice(0, 8)));
+  await importVisit(page, visitOf(motorAndCable.slice(0, 10)));
   const visitor = new Visitor(page);
   await visitor.lockOut();
   await visitor.goOn('Cable or motor');
   await visitor.type('isolation', {
-    cableU: '3M',
-    cableV: '3M',
-    cableW: '3M',
-    cablePE: '2G',
-    motorU: '1.8M',
-    motorV: '2M',
+    ...{ cableU: '3M', cableV: '3M', cableW: '3M', cablePE: '2G', cableEndsChecked: 'yes' },
+    ...{ cableAgain: '2.9M', cableDried: 'yes', cableSister: '2.00G' },
+    ...{ motorTogether: '1.8M', motorPE: '0.2 Ω', motorAgain: '1.8M', motorDried: 'yes' },
   });
   await visitor.saved();
   await page.getByRole('button', { name: 'Link and QR code' }).click();

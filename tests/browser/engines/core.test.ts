@@ -76,7 +76,7 @@ eachEngine((engine) => {
     await tab.press('Tab');
     await tab.click({ group: 'How did you find the drive?', label: 'From the drawings' });
     await tab.click({ button: 'Go on: What was live or moving?' });
-    await tab.click({ group: 'What was live or moving', label: 'The load was moving' });
+    await tab.click({ group: 'What was live or moving', label: 'The load was speeding up' });
     await tab.click({ group: 'Can any axis fall', label: 'No' });
     await tab.click({ button: 'Go on: Lock out' });
     for (const tick of ['The supply is locked out', 'has passed', 'The meter was proved', 'PE at the drive is proved'])

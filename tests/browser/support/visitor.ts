@@ -38,12 +38,11 @@ export class Visitor {
   async type(name: string, readings: Typed): Promise<void> {
     for (const [id, text] of Object.entries(readings)) {
       const field = this.page.locator(`#${name}-${id}`);
-      if (id === 'idleCores' || id === 'rowKind') {
-        await field.locator(`input[value="${text}"]`).check();
-        continue;
-      }
       await field.evaluate((element) => element.closest('details')?.setAttribute('open', ''));
-      await field.fill(text);
+      // A choice has its options below its id, a reading is the field itself.
+      const option = field.locator(`input[value="${text}"]`);
+      if ((await option.count()) > 0) await option.check();
+      else await field.fill(text);
     }
     await this.page.keyboard.press('Tab');
   }
@@ -84,9 +83,26 @@ export class Visitor {
     await this.choose(/^Last: did you seat/, 'Seated anew');
   }
 
-  async retry(result: 'It trips again' | 'No trip'): Promise<void> {
+  /** Switches on as often as stated; it trips each time or never. */
+  async retry(result: 'It trips again' | 'No trip', tries = 3): Promise<void> {
     await this.tick('I am qualified and permitted to switch on');
     await this.choose('What happened?', result);
+    await this.page.getByLabel('How often did you try?').fill(String(tries));
+    await this.page
+      .getByLabel('How often did the same message come?')
+      .fill(String(result === 'It trips again' ? tries : 0));
+    await this.page.keyboard.press('Tab');
+  }
+
+  /** How often the trip came, without which tries prove nothing. */
+  async cameEachTime(starts = 3): Promise<void> {
+    await this.page.getByLabel('How often did it trip?').fill(String(starts));
+    await this.page.getByLabel('In how many starts or moves?').fill(String(starts));
+    await this.page.keyboard.press('Tab');
+  }
+
+  async noIdleCores(): Promise<void> {
+    await this.choose('Has the motor cable cores of brake, sensor or feedback?', 'No, only U, V, W and PE');
   }
 
   async done(): Promise<void> {
