@@ -65,7 +65,7 @@ export const moreFields = (part: 'cable' | 'motor'): ReadingField[] => [
     id: `${part}Sister`,
     label: 'Before the trip, or a sound one',
     name: `The ${part} before the trip, or a sound one of the same kind`,
-    hint: 'At about the same temperature.',
+    hint: 'Of the same age, at about the same temperature.',
     quantity: 'resistance',
   },
 ];

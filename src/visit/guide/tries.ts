@@ -5,13 +5,13 @@ import type { PowerStepId, RetryAnswer } from '../steps/retry.ts';
 
 /**
  * How many tries show whether a trip is still there, when it came `came` times `of` so many starts or moves: the least number
- * of tries in which it would stay away by chance in at most one of twenty visits. Its share is counted as at most 65 %,
- * since few starts can't show that it comes every time. Undefined if it is not known how often it came: then tries prove
+ * of tries in which it would stay away by chance in at most one of twenty visits. Its share is counted as if one more start
+ * had brought no trip, and as at most 65 %, since few starts can't show that it comes every time. Undefined if it is not known how often it came: then tries prove
  * nothing.
  */
 export function triesNeeded(came: number | undefined, of: number | undefined): number | undefined {
   if (came === undefined || of === undefined || came < 1 || of < came) return undefined;
-  const share = Math.min(came / of, limitValue('retry-share-cap') / 100);
+  const share = Math.min(came / (of + 1), limitValue('retry-share-cap') / 100);
   return Math.ceil(Math.log(limitValue('retry-doubt') / 100) / Math.log(1 - share));
 }
 

@@ -71,10 +71,12 @@ export function judgeCable(input: IsolationInput, instrument: Instrument, tested
   const grounds: Grounds = {
     belowMinimum: ({ hi }) => hi < minimum,
     minimum: { ohms: minimum, limits: ['machine-minimum-60204'] },
-    ...(floor && {
-      belowLength: (reading: Interval) => belowFloor(reading, floor),
-      length: { ohms: floor.ohms, limits: floor.limits },
-    }),
+    // Through a filter that nobody has looked for, a sound cable reads low too.
+    ...(floor &&
+      input.filter === 'none' && {
+        belowLength: (reading: Interval) => belowFloor(reading, floor),
+        length: { ohms: floor.ohms, limits: floor.limits },
+      }),
     most: ({ hi }) => hi,
   };
   const all = [cable, bonded].flatMap((row) => (row ? phases.map((phase) => row[phase]) : []));

@@ -26,11 +26,14 @@ interface Against {
   observations: string[];
 }
 
-/** How often it must be tried: a trip that comes at most in 65 of 100 tries stays away by chance in at most 5 of 100 series. */
+/**
+ * How often it must be tried: a trip that comes at most in 65 of 100 tries stays away by chance in at most 5 of 100 series.
+ * One trip in one start is not known to come every time: a start without it is added.
+ */
 export function triesFor({ symptom }: VisitAnswers): number | undefined {
   const { came, of } = symptom?.answer ?? {};
   if (came === undefined || of === undefined || came < 1 || came > of) return undefined;
-  const stays = 1 - Math.min(came / of, 0.65);
+  const stays = 1 - Math.min(came / (of + 1), 0.65);
   let needed = 1;
   while (stays ** needed > 0.05) needed += 1;
   return needed;
