@@ -55,7 +55,7 @@ test('a visit goes on after a reload', async () => {
 
 test('a practice case opens', async () => {
   const page = await openIn(await oldWindow(), '/practice/');
-  await page.getByRole('button', { name: 'Draw a case' }).click();
+  await page.getByRole('button', { name: 'Draw a case', exact: true }).click();
   await page.locator('.practice-work').waitFor();
 });
 

@@ -121,7 +121,7 @@ test('motor with its cable: the joined insulation fails, and alone both are bad'
   await page.getByRole('button', { name: /Insulation of motor and cable/ }).click();
   await visitor.type('insulation', { together: '1.4M' });
   await page.getByRole('button', { name: /Cable or motor.*Look again/ }).click();
-  await page.getByText('You changed step 10 after this. Look again, or say that it still holds.').waitFor();
+  await page.getByText('You changed step 11 after this. Look again, or say that it still holds.').waitFor();
   await page.getByText('The insulation step says 1.4M.').waitFor();
   await page.getByRole('button', { name: 'It still holds' }).click();
   await page.getByRole('heading', { name: 'Replace: motor and motor cable.' }).waitFor();
