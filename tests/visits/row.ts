@@ -67,7 +67,11 @@ type Result = 'trips' | 'no-trip' | 'not-done';
 /** Three tries, with the trip in all of them or in none. */
 export const retry = (step: StepId, result: Result, stage?: RetryAnswer['stage']): Entry => {
   if (result === 'not-done') return [step, { result }];
-  return [step, { ...retried(result), tries: '3', ...(result === 'trips' && { trips: '3', ...(stage && { stage }) }) }];
+  const state = step === 'retry-all' ? { asItTrips: 'yes' } : {};
+  return [
+    step,
+    { ...retried(result), ...state, tries: '3', ...(result === 'trips' && { trips: '3', ...(stage && { stage }) }) },
+  ];
 };
 
 /** Output stage and winding are measured, the enable is tried with the motor leads off, and it is locked out again. */
