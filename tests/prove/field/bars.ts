@@ -11,7 +11,7 @@ const percent = (value: number) => `${(100 * value).toFixed(1)} %`;
 /** The bars that these visits miss, in words; empty if all are met. */
 export function missedBars(outcomes: readonly FieldOutcome[]): string[] {
   const unsafe = outcomes.filter((outcome) => outcome.unsafe.length > 0).length;
-  const right = share(outcomes, 'proven', 'nothing-replaced');
+  const right = share(outcomes, 'proven', 'concluded', 'nothing-named');
   const soundProven = share(outcomes, 'sound-proven');
   const falseNoFault = share(outcomes, 'false-no-fault');
   const byExclusion = share(outcomes, 'by-exclusion');

@@ -5,9 +5,11 @@ import type { FieldOutcome } from './play-field.ts';
 
 const titles: Record<FieldResult, string> = {
   proven: 'proven',
-  'nothing-replaced': 'nothing',
+  concluded: 'concluded',
+  'nothing-named': 'none named',
   'rightly-open': 'open, listed',
   open: 'open',
+  'sound-suspect': 'suspect',
   'by-exclusion': 'exclusion',
   'false-no-fault': 'false none',
   'sound-proven': 'sound bad',
@@ -16,9 +18,11 @@ const titles: Record<FieldResult, string> = {
 
 const meanings: Record<FieldResult, string> = {
   proven: 'right: every bad part proven, and no other',
-  'nothing-replaced': 'right: nothing is bad, nothing is named',
+  concluded: 'right: nothing is bad, and the decision says so or finds the mechanics',
+  'nothing-named': 'right: nothing is bad, nothing is named or suspect; the visit ends open',
   'rightly-open': 'no part proven, and the family of the cause is listed as possible',
   open: 'no part proven, and the family of the cause is not listed',
+  'sound-suspect': 'nothing is bad, and a sound part is suspect, not proven',
   'by-exclusion': 'a part named without proof',
   'false-no-fault': 'false “no fault found”',
   'sound-proven': 'a sound part proven bad',
@@ -50,11 +54,13 @@ export function sharesOf(outcomes: readonly FieldOutcome[]): string[] {
   const lines = fieldResults.map(
     (result) => `${(100 * share(outcomes, result)).toFixed(1).padStart(6)} %  ${meanings[result]}`,
   );
-  const right = 100 * share(outcomes, 'proven', 'nothing-replaced');
+  const closed = 100 * share(outcomes, 'proven', 'concluded');
+  const right = 100 * share(outcomes, 'proven', 'concluded', 'nothing-named');
   const unsafe = outcomes.filter((outcome) => outcome.unsafe.length > 0).length;
   return [
     ...lines,
-    `${right.toFixed(1).padStart(6)} %  right in all`,
+    `${closed.toFixed(1).padStart(6)} %  right, and closed`,
+    `${right.toFixed(1).padStart(6)} %  right in all: proven, or rightly nothing replaced`,
     `${String(unsafe).padStart(6)}    visits with an unsafe step`,
     familiesListed(outcomes),
   ];

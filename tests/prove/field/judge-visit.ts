@@ -3,9 +3,11 @@ import type { FaultedAxis } from '../../../src/practice/simulator/faulted-axis.t
 import type { Decision } from '../../../src/visit/guide/decision.ts';
 
 /**
- * What a decision is worth against the truth. `proven`: every bad part and no other. `nothing-replaced`: no part of the
- * axis is bad, none is named, and the decision names the family of the cause, or rightly finds nothing or the mechanics.
+ * What a decision is worth against the truth. `proven`: every bad part and no other. `concluded`: no part of the axis is bad,
+ * and the decision rightly finds nothing, or the mechanics. `nothing-named`: no part is bad, none is named or suspect, and the
+ * family of the cause is among those still possible; the visit ends open.
  * `rightly-open`: no part is proven, and the family of the cause is among those still possible. `open`: it is not.
+ * `sound-suspect`: no part is bad, and one is suspect without proof.
  * `by-exclusion`: a part is named without proof. `false-no-fault`: no fault found although it will come again.
  * `sound-proven`: a sound part is proven bad. `missed-beside`: a bad part is not named beside a proven one.
  */
@@ -13,9 +15,11 @@ export type FieldResult = (typeof fieldResults)[number];
 
 export const fieldResults = [
   'proven',
-  'nothing-replaced',
+  'concluded',
+  'nothing-named',
   'rightly-open',
   'open',
+  'sound-suspect',
   'by-exclusion',
   'false-no-fault',
   'sound-proven',
@@ -39,9 +43,10 @@ export function judgeVisit({ bad, cause, trips, feel }: Truth, decision: Decisio
   const listed = possibleIn(decision).includes(cause);
   if (decision.kind === 'no-fault-found') {
     const gone = bad.length === 0 && trips.every(({ every }) => every === 0);
-    return gone ? 'nothing-replaced' : 'false-no-fault';
+    return gone ? 'concluded' : 'false-no-fault';
   }
-  if (decision.kind === 'mechanical') return feel !== 'free' && bad.length === 0 ? 'nothing-replaced' : 'open';
+  if (decision.kind === 'mechanical') return feel !== 'free' && bad.length === 0 ? 'concluded' : 'open';
   if (!listed) return 'open';
-  return bad.length === 0 ? 'nothing-replaced' : 'rightly-open';
+  if (bad.length > 0) return 'rightly-open';
+  return decision.suspect.length === 0 ? 'nothing-named' : 'sound-suspect';
 }

@@ -5,12 +5,18 @@ import { missedBars } from '../../prove/field/bars.ts';
 import { type FieldResult, judgeVisit } from '../../prove/field/judge-visit.ts';
 import type { FieldOutcome } from '../../prove/field/play-field.ts';
 
+const nothing = { suspect: [], good: [], open: [], baseline: [] };
+
+const suspecting = (one: Decision): Decision => ({
+  ...one,
+  suspect: [{ part: 'motor', reasons: ['isolation-suspect'] }],
+});
+
 const decision = (
   kind: Decision['kind'],
   parts: Decision['replace'][number]['part'][] = [],
   possible: Cause[] = [],
-): Decision =>
-  ({ kind, replace: parts.map((part) => ({ part, proofs: [] })), good: [], open: [], baseline: [], possible }) as never;
+): Decision => ({ kind, replace: parts.map((part) => ({ part, proofs: [] })), ...nothing, possible }) as never;
 
 type Truth = Parameters<typeof judgeVisit>[0];
 const truth = (bad: Truth['bad'], cause: Cause, every = 1, feel: Truth['feel'] = 'free'): Truth => ({
@@ -32,12 +38,13 @@ describe('what a decision is worth', () => {
     ['by-exclusion', truth(['drive'], 'drive-control'), decision('inconclusive', ['drive'])],
     ['rightly-open', badCable, decision('undecided', [], ['load', 'cable-insulation'])],
     ['open', badCable, decision('undecided', [], ['load'])],
-    ['nothing-replaced', tuning, decision('inconclusive', [], ['tuning'])],
+    ['nothing-named', tuning, decision('inconclusive', [], ['tuning'])],
     ['open', tuning, decision('inconclusive', [], ['load'])],
+    ['sound-suspect', tuning, suspecting(decision('undecided', [], ['tuning']))],
     ['false-no-fault', tuning, decision('no-fault-found', [], ['tuning'])],
     ['false-no-fault', badCable, decision('no-fault-found')],
-    ['nothing-replaced', truth([], 'interference', 0), decision('no-fault-found')],
-    ['nothing-replaced', truth([], 'load', 0.7, 'stiff'), decision('mechanical')],
+    ['concluded', truth([], 'interference', 0), decision('no-fault-found')],
+    ['concluded', truth([], 'load', 0.7, 'stiff'), decision('mechanical')],
     ['open', badCable, decision('mechanical')],
   ])('%s', (result, axis, end) => {
     expect(judgeVisit(axis, end)).toBe(result);
@@ -49,7 +56,14 @@ describe('the bars', () => {
     Object.entries(counts).flatMap(([result, count]) =>
       Array.from({ length: count }, (_, at) => ({ result, unsafe: at < unsafe ? ['axis-fell'] : [] }) as never),
     );
-  const good = { proven: 48, 'nothing-replaced': 10, 'rightly-open': 38, 'false-no-fault': 3, 'sound-proven': 1 };
+  const good = {
+    proven: 48,
+    concluded: 4,
+    'nothing-named': 6,
+    'rightly-open': 38,
+    'false-no-fault': 3,
+    'sound-proven': 1,
+  };
 
   test('are met to the point', () => {
     expect(missedBars(visits(good))).toEqual([]);
