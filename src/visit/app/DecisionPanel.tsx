@@ -4,7 +4,7 @@ import { capital } from '../../kernel/words/sentences.ts';
 import { VerdictShape } from '../../ui/verdict/VerdictShape.tsx';
 import type { Decision } from '../guide/decision.ts';
 import { questions } from '../steps/questions.ts';
-import { causeEffort, causeTexts, decisionParts } from '../words/causes.ts';
+import { causeEffort, causesShown, causeTexts, decisionParts } from '../words/causes.ts';
 import { decisionAdvice, decisionHeadline, neverSwap } from '../words/decision.ts';
 import { proofTexts, suspicionTexts } from '../words/evidence.ts';
 import { openTexts } from '../words/open-items.ts';
@@ -21,12 +21,10 @@ const shapes: Record<Decision['kind'], Shown> = {
 
 interface Props {
   decision: Decision;
-  /** The families that the moment makes likely. */
-  likely: readonly Cause[];
 }
 
 /** What to replace and why, what is suspect, excluded and still possible, what stays, and what is open. */
-export function DecisionPanel({ decision, likely }: Props) {
+export function DecisionPanel({ decision }: Props) {
   const { replace, suspect, excluded, possible, good, open } = decision;
   const advice = decisionAdvice(decision);
   return (
@@ -80,9 +78,9 @@ export function DecisionPanel({ decision, likely }: Props) {
       <FoundList
         heading={decisionParts.likely}
         severity="undecided"
-        items={possible.filter((cause) => likely.includes(cause)).map(causeItem)}
+        items={possible.slice(0, causesShown).map(causeItem)}
       />
-      <Others causes={possible.filter((cause) => !likely.includes(cause))} />
+      <Others causes={possible.slice(causesShown)} />
       <h3>Before power goes on again</h3>
       <ul>
         {advice.map((text) => (
@@ -106,7 +104,7 @@ function causeItem(cause: Cause) {
   };
 }
 
-/** Folded: the list is long, and the moment makes them unlikely. */
+/** Folded: the list is long, and these are less likely. */
 function Others({ causes }: { causes: readonly Cause[] }) {
   if (causes.length === 0) return null;
   return (

@@ -1,5 +1,4 @@
 import type { EvaluatedVisit } from '../evaluate.ts';
-import { likelyCauses } from '../guide/causes.ts';
 import type { VisitStore } from '../storage/visit-store.ts';
 import { DecisionPanel } from './DecisionPanel.tsx';
 import { DetailsForm } from './DetailsForm.tsx';
@@ -30,7 +29,7 @@ export function VisitScreen({ evaluated, session, store }: Props) {
       <StaleVerdicts differs={evaluated.differs} />
       <DetailsForm visit={visit} change={session.change} draft={session.draft} />
       <StepList evaluated={evaluated} change={session.change} draft={session.draft} />
-      {guide.decision && <DecisionPanel decision={guide.decision} likely={likelyCauses(evaluated.answers)} />}
+      {guide.decision && <DecisionPanel decision={guide.decision} />}
       <section aria-labelledby="record">
         <h2 id="record">Report and record</h2>
         <p>

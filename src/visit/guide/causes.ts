@@ -61,7 +61,7 @@ const all: readonly Cause[] = [
 ];
 
 /** The families that the moment of this visit makes likely, the most frequent first. */
-export function likelyCauses(visit: VisitAnswers): readonly Cause[] {
+function likelyCauses(visit: VisitAnswers): readonly Cause[] {
   const when = visit.symptom?.answer.when;
   if (when === undefined) return [];
   const first = feedbackGone(visit) ? likelyWithoutFeedback : [];

@@ -1,8 +1,7 @@
-import type { Cause } from '../../kernel/vocabulary.ts';
 import { capital } from '../../kernel/words/sentences.ts';
 import type { Decision } from '../guide/decision.ts';
 import { questions } from '../steps/questions.ts';
-import { causeEffort, causeTexts, decisionParts } from '../words/causes.ts';
+import { causeEffort, causesShown, causeTexts, decisionParts } from '../words/causes.ts';
 import { decisionAdvice, decisionHeadline, neverSwap } from '../words/decision.ts';
 import { proofTexts, suspicionTexts } from '../words/evidence.ts';
 import { openTexts } from '../words/open-items.ts';
@@ -10,14 +9,12 @@ import { partNames } from '../words/parts.ts';
 
 interface Props {
   decision: Decision;
-  /** The families that the moment makes likely. */
-  likely: readonly Cause[];
 }
 
 /** The decision, in the same sentences as on the screen. */
-export function ReportDecision({ decision, likely }: Props) {
+export function ReportDecision({ decision }: Props) {
   const { replace, suspect, excluded, possible, good, open } = decision;
-  const others = possible.filter((cause) => !likely.includes(cause));
+  const others = possible.slice(causesShown);
   const passed = excluded.filter(({ part }) => !good.includes(part));
   return (
     <section class="report-decision">
@@ -70,13 +67,11 @@ export function ReportDecision({ decision, likely }: Props) {
         <>
           <h3>{decisionParts.likely}</h3>
           <ul>
-            {possible
-              .filter((cause) => likely.includes(cause))
-              .map((cause) => (
-                <li key={cause}>
-                  <b>{causeTexts[cause].name}</b>: {causeTexts[cause].tell} {causeEffort(causeTexts[cause])}
-                </li>
-              ))}
+            {possible.slice(0, causesShown).map((cause) => (
+              <li key={cause}>
+                <b>{causeTexts[cause].name}</b>: {causeTexts[cause].tell} {causeEffort(causeTexts[cause])}
+              </li>
+            ))}
           </ul>
         </>
       )}

@@ -3,7 +3,6 @@ import { visitHash } from '../app/route.ts';
 import { StaleVerdicts } from '../app/StaleVerdicts.tsx';
 import { visitTitle } from '../app/visit-summary.ts';
 import type { EvaluatedVisit } from '../evaluate.ts';
-import { likelyCauses } from '../guide/causes.ts';
 import { questions } from '../steps/questions.ts';
 import { reportTexts } from '../words/visit.ts';
 import { measuredReports } from './measured.ts';
@@ -36,7 +35,7 @@ export function VisitReport({ evaluated }: { evaluated: EvaluatedVisit }) {
       </p>
       <StaleVerdicts differs={differs} />
       {decision ? (
-        <ReportDecision decision={decision} likely={likelyCauses(evaluated.answers)} />
+        <ReportDecision decision={decision} />
       ) : (
         <section>
           <h2>No decision yet</h2>

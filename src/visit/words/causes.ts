@@ -167,10 +167,13 @@ export function causeEffort({ minutes, who }: CauseText): string {
   return minutes === undefined ? `Takes days: ${who}.` : `About ${minutes} minutes: ${who}.`;
 }
 
+/** So many of the causes that are still possible are shown at once: a longer list is not read at the machine. */
+export const causesShown = 6;
+
 export const decisionParts = {
   suspect: 'Suspect, not proven: is not replaced',
   excluded: 'Excluded, and by which reading',
   likely: 'Still possible, the likely ones first, and what would tell',
-  others: 'Also not excluded, if the moment was told wrongly',
+  others: 'Also not excluded',
   good: 'Measured and good: stays',
 } as const;
