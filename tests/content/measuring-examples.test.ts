@@ -120,6 +120,7 @@ function isolated(bonded: Phases<Reading> | undefined) {
     cableMaterial: 'pvc',
     cableTemperature: celsius(warm),
     idleCores: 'to-pe',
+    filter: 'none',
     cableEndsChecked: true,
     suspectedAnyway: false,
     testVoltage: volts(500),

@@ -167,10 +167,10 @@ export function noTwoAgree(rail: Rail, { rows, instrument, tolerancePercent }: S
   return three.length === 3 && three.every((one) => agreeing(one).length === 1);
 }
 
-/** A reading that was taken once more although nothing is odd agrees with one of the six. */
+/** A reading that was taken once more although nothing is odd agrees with all three of a rail. */
 function fitsAny({ rows, worstAgain, instrument, tolerancePercent }: SecondReadings): boolean {
   const again = counted(railReading('U', worstAgain, instrument));
-  return rails
-    .flatMap((rail) => takenReadings(settled(rows[rail]), instrument))
-    .some((one) => agree(again, counted(one), tolerancePercent));
+  return rails.some((rail) =>
+    takenReadings(settled(rows[rail]), instrument).every((one) => agree(again, counted(one), tolerancePercent)),
+  );
 }

@@ -42,7 +42,9 @@ export function assessIsolation(given: IsolationInput): IsolationAssessment {
   const { peConductor, frameEarthed = 'not-stated' } = input;
   const peFirst = judgePe(input.joined.PE, peConductor);
   const peAgain = judgePe(input.peAgain ?? missing, peConductor);
-  const joinedPe = peAgain === 'not-short' ? peAgain : peFirst;
+  // The worse of the two counts.
+  const doubted = peFirst === 'short' && peAgain !== 'short' && peAgain !== 'missing';
+  const joinedPe = peAgain === 'not-short' || doubted ? peAgain : peFirst;
   const judge = windingJudge(input, input.windingTemperature);
   // What was read through a filter is the filter's.
   const joined: StageJudgement =
