@@ -69,7 +69,11 @@ export function weighSecondReadings(
   if (isTaken(worstAgain) && worst === undefined && !fitsAny(evidence))
     added.push(second('again-does-not-fit', 'undecided', { readings: ['worstAgain'] }));
   // It takes no fail back: which of the two readings was the slip, a third one tells.
-  const contradicted = isTaken(worstAgain) && worst !== undefined && !isStillOff(worst, findings, evidence);
+  // A short that was none at first is no second reading of the same.
+  const shortNow = isShort(counted(railReading('U', worstAgain, evidence.instrument)));
+  const newShort = shortNow && !findings.some(({ code }) => code === 'rail-short');
+  const contradicted =
+    isTaken(worstAgain) && worst !== undefined && (newShort || !isStillOff(worst, findings, evidence));
   if (contradicted)
     added.push(second('again-contradicts', 'undecided', { readings: [worst, 'worstAgain'], position: worst }));
   const weighed = findings.map((one) => (isOff(one) ? besideSister(one, evidence, worst) : byModel(one, sister)));

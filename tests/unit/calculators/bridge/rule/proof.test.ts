@@ -152,6 +152,11 @@ describe('what stays undecided', () => {
     [{ plus: '450k | OL | 455k', other: { sister: 'alike' } }, 'rail-uneven', 'the same as the sister, but once'],
     [{ plus: '450k | OL | 455k', again: 'OL', other: { sister: 'alike' } }, 'rail-uneven', 'U may still have moved'],
     [{ minus: '44.8k | 39.2k | 44.1k', again: '44k' }, 'again-contradicts', 'one of the two was a slip'],
+    [
+      { minus: '44.8k | 39.2k | 44.1k', again: '4.8 Ω', other: { sister: 'alike' } },
+      'again-contradicts',
+      'a short that was none at first',
+    ],
     [{ again: '0.3 Ω' }, 'again-does-not-fit', 'a short that belongs nowhere'],
     [{ again: '120k' }, 'again-does-not-fit', 'fits neither rail'],
     [{ other: { sister: 'differs' } }, 'sister-differs', 'balanced, but otherwise than a sound drive'],
