@@ -10,12 +10,11 @@ import type { VisitSession } from './use-session.ts';
 
 interface Props {
   evaluated: EvaluatedVisit;
-  change: VisitSession['change'];
-  draft: VisitSession['draft'];
+  session: VisitSession;
 }
 
 /** The steps so far, with the due one open; the steps that have left the way; and those that may follow. */
-export function StepList({ evaluated, change, draft }: Props) {
+export function StepList({ evaluated, session: { change, draft, loaded } }: Props) {
   const { guide } = evaluated;
   const [open, setOpen] = useState<StepId | undefined>(guide.due);
   const focusOn = useRef<string>();
@@ -46,6 +45,8 @@ export function StepList({ evaluated, change, draft }: Props) {
       onToggle={() => setOpen(open === id ? undefined : id)}
     >
       <StepBody
+        // Read from storage again, the form starts from what is stored; the step stays open.
+        key={loaded}
         id={id}
         evaluated={evaluated}
         onTyped={(form) => draft({ step: id, form })}

@@ -92,7 +92,7 @@ function OpenVisit({ id, report, store, onShown }: OpenProps) {
     </TitledView>
   ) : (
     <TitledView key="visit" title={title} onShown={onShown}>
-      <VisitScreen key={session.loaded} evaluated={evaluated} session={session} store={store} />
+      <VisitScreen evaluated={evaluated} session={session} store={store} />
     </TitledView>
   );
 }

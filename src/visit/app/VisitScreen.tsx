@@ -27,8 +27,8 @@ export function VisitScreen({ evaluated, session, store }: Props) {
       <h1 tabIndex={-1}>{visitTitle(visit)}</h1>
       <SaveStatus session={session} store={store} />
       <StaleVerdicts differs={evaluated.differs} />
-      <DetailsForm visit={visit} change={session.change} draft={session.draft} />
-      <StepList evaluated={evaluated} change={session.change} draft={session.draft} />
+      <DetailsForm key={session.loaded} visit={visit} change={session.change} draft={session.draft} />
+      <StepList evaluated={evaluated} session={session} />
       {guide.decision && <DecisionPanel decision={guide.decision} />}
       <section aria-labelledby="record">
         <h2 id="record">Report and record</h2>

@@ -128,7 +128,7 @@ describe('list, screen and report show one evaluation', () => {
   });
 
   test('in the list of steps and in that of visits', () => {
-    const steps = renderToString(<StepList evaluated={marked} change={nothing} draft={nothing} />);
+    const steps = renderToString(<StepList evaluated={marked} session={sessionOf(marked)} />);
     expect(steps).toContain('A line from the evaluation');
     expect(visitState(marked)).toBe('Mend the mechanics first. No part is replaced on this evidence.');
   });
