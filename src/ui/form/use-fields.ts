@@ -16,6 +16,8 @@ export interface FieldsState {
   /** The person left the field. */
   leave: () => void;
   choose: (id: string, value: string) => void;
+  /** The same answer to several questions at once. */
+  chooseAll: (ids: readonly string[], value: string) => void;
 }
 
 interface Options {
@@ -52,6 +54,8 @@ export function useFields({ fields, start, notes = noNotes, onTyped, onSettled }
     type: (id, value) => type(changed(id, value)),
     leave,
     choose: (id, value) => void replace(changed(id, value)),
+    chooseAll: (ids, value) =>
+      void replace((before) => ({ ...before, ...Object.fromEntries(ids.map((id) => [id, value])) })),
     replace: (next) => replace(() => next),
   };
 }

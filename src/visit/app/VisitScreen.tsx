@@ -4,6 +4,7 @@ import { DecisionPanel } from './DecisionPanel.tsx';
 import { DetailsForm } from './DetailsForm.tsx';
 import { listHash, reportHash } from './route.ts';
 import { SaveStatus } from './SaveStatus.tsx';
+import { ScreenOn } from './ScreenOn.tsx';
 import { SendVisit } from './SendVisit.tsx';
 import { StaleVerdicts } from './StaleVerdicts.tsx';
 import { StepList } from './StepList.tsx';
@@ -29,6 +30,7 @@ export function VisitScreen({ evaluated, session, store }: Props) {
       <StaleVerdicts differs={evaluated.differs} />
       <DetailsForm key={session.loaded} visit={visit} change={session.change} draft={session.draft} />
       <StepList evaluated={evaluated} session={session} />
+      <ScreenOn />
       {guide.decision && <DecisionPanel decision={guide.decision} />}
       <section aria-labelledby="record">
         <h2 id="record">Report and record</h2>

@@ -1,6 +1,6 @@
 import { isBlank, type Typed } from '../../kernel/form/field.ts';
 import { shownTime } from '../../kernel/time/iso-time.ts';
-import { busReading } from '../bus-reading.ts';
+import { busReading, busTyped } from '../bus-reading.ts';
 import type { EvaluatedVisit } from '../evaluate.ts';
 import { newestBusReading } from '../guide/dead-proofs.ts';
 import { pointsAtCableOrMotor } from '../guide/evidence.ts';
@@ -56,7 +56,8 @@ function stillTrue({ visit, stretch }: EvaluatedVisit, id: MeasuredStepId): Type
 /** Why nothing is filled in although there is an earlier reading. */
 function busNote({ visit, answers }: EvaluatedVisit): [string, string][] {
   const id = newestBusReading(answers);
-  const at = id && (visit.steps[id]?.readAt.busVoltage ?? visit.steps[id]?.at);
+  const step = id && visit.steps[id];
+  const at = busTyped(step)?.at ?? step?.at;
   return at === undefined ? [] : [['busVoltage', prefillTexts.busExpired(shownTime(at))]];
 }
 

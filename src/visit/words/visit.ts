@@ -40,3 +40,15 @@ export const triesTexts = {
   unknown:
     'How often: it is not noted how often it came, in how many starts. Until then a try proves nothing. Ask, and note it with the moment of the trip.',
 } as const;
+
+/** Whether the screen stays on. */
+export const screenTexts = {
+  label: 'Keep the screen on while this visit is open',
+  unsupported: 'This browser can’t do that. Set the device’s own time until the screen goes dark to its longest.',
+  refused: 'The device does not allow it now, perhaps because its battery is low.',
+} as const;
+
+/** How a screen with several steps continues. */
+export const sheetTexts = {
+  below: (title: string): string => `Done. Next, below: ${title}.`,
+} as const;
