@@ -10,14 +10,16 @@ import { sheetTexts } from '../words/visit.ts';
 import { StepBody } from './StepBody.tsx';
 import { StepItem, type StepMark } from './StepItem.tsx';
 import type { VisitSession } from './use-session.ts';
+import type { Waits } from './use-waits.ts';
 
 interface Props {
   evaluated: EvaluatedVisit;
   session: VisitSession;
+  waits: Waits;
 }
 
 /** The steps so far, with the due one open; the steps that have left the way; and those that may follow. */
-export function StepList({ evaluated, session: { change, draft, loaded } }: Props) {
+export function StepList({ evaluated, session: { change, draft, loaded }, waits }: Props) {
   const { guide } = evaluated;
   const [open, setOpen] = useState<readonly StepId[]>(guide.due === undefined ? [] : [guide.due]);
   const focusOn = useRef<string>();
@@ -69,6 +71,7 @@ export function StepList({ evaluated, session: { change, draft, loaded } }: Prop
         key={loaded}
         id={id}
         evaluated={evaluated}
+        waits={waits}
         onTyped={(form) => draft({ step: id, form })}
         onEnter={(form) => change((before, at) => enterStep(before, id, form, at))}
         onConfirm={() => change((before, at) => confirmStep(before, id, at))}
