@@ -30,6 +30,8 @@ const optional = [tipsTogether, tolerance, ...meterFields];
 /** The six-reading check of a drive's output stage. */
 export function Calculator(props: CalculatorProps) {
   const form = useForm(calculator, props);
+  // One bad reading convicts nothing: the second one is then in sight.
+  const fails = form.outcome.state === 'judged' && form.outcome.verdict === 'no-go';
   return (
     <FormFrame
       {...props}
@@ -60,6 +62,7 @@ export function Calculator(props: CalculatorProps) {
         fields={secondFields}
         choices={secondChoices}
         form={form}
+        answered={fails}
       />
       <MoreFields
         name={name}
