@@ -40,3 +40,21 @@ export function markersOf(jpeg: Uint8Array): number[] {
   }
   return markers;
 }
+
+/** APP1 with EXIF as recalled from memory: the orientation, 6 for a quarter turn clockwise, and a place as text. */
+export function exifOf(orientation: number): number[] {
+  const directory = [0, 2, ...[1, 0x12, 0, 3, 0, 0, 0, 1, 0, orientation, 0, 0]];
+  const note = letters('53.5511 N, device 0417\0');
+  const description = [1, 0x0e, 0, 2, 0, 0, 0, note.length, 0, 0, 0, 38];
+  const [count, ...entry] = [directory.slice(0, 2), directory.slice(2)];
+  return segment(
+    0xe1,
+    ...letters('Exif\0\0MM\0*'),
+    ...[0, 0, 0, 8],
+    ...(count ?? []),
+    ...description,
+    ...entry.flat(),
+    ...[0, 0, 0, 0],
+    ...note,
+  );
+}

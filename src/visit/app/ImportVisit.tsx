@@ -26,7 +26,7 @@ export function ImportVisit({ store }: { store: VisitStore }) {
         <input
           id="import-file"
           type="file"
-          accept=".json,application/json"
+          accept=".json,application/json,.txt,text/plain"
           aria-describedby="import-hint"
           onChange={(event) => void choose(event.currentTarget)}
         />
