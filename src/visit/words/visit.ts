@@ -40,3 +40,11 @@ export const triesTexts = {
   unknown:
     'How often: it is not noted how often it came, in how many starts. Until then a try proves nothing. Ask, and note it with the moment of the trip.',
 } as const;
+
+/** After a visit was handed over. */
+export const sendTexts = {
+  saved: (name: string): string =>
+    `Saved as ${name}, where this browser keeps downloads. It opens here and on another device by “Import a visit”.`,
+  handedOver: 'Handed over. The file opens on another device by “Import a visit”.',
+  refused: 'The share sheet did not take the file. ',
+} as const;
