@@ -22,7 +22,7 @@ export interface PartRow {
 export function partRows({ replace, suspect, good, excluded }: Decision, visit: VisitRecord): PartRow[] {
   const row = (part: Part, what: string, why: string): PartRow => ({
     ...{ part, what, why },
-    name: capital(partNames[part]),
+    name: capital(what === sheetTexts.replace ? partNames[part] : partNames[part].replace(' (mend)', '')),
     plate: plateOf(part, visit),
   });
   return [
