@@ -2,6 +2,7 @@ import { useContext } from 'preact/hooks';
 import { exportVisit } from '../record/export-visit.ts';
 import type { VisitStore } from '../storage/visit-store.ts';
 import { download } from './download.ts';
+import { releasePhotographs } from './photographs/held-photographs.ts';
 import { PhotographsContext } from './photographs/use-photographs.ts';
 import { visitHash } from './route.ts';
 import { releaseUnsaved } from './unsaved-visits.ts';
@@ -70,6 +71,7 @@ function Remedy({ session, store }: Props) {
       const result = await store.add(mine, 'keep-both', photographs);
       if (!result.ok) return retry();
       releaseUnsaved(mine.id);
+      releasePhotographs(mine.id);
       location.hash = visitHash(result.value.id);
     };
     return (
@@ -85,7 +87,8 @@ function Remedy({ session, store }: Props) {
   }
   if (kind === 'deleted-elsewhere') {
     const putBack = async () => {
-      await store.restore({ ...trouble.mine }, photographs);
+      const restored = await store.restore({ ...trouble.mine }, photographs);
+      if (restored.ok) releasePhotographs(mine.id);
       retry();
     };
     return (

@@ -52,7 +52,7 @@ export function StepPhotographs({ step }: { step: StepId }) {
         {working === step && photographTexts.working}
       </p>
       <div class="photograph-trouble" role="alert">
-        {trouble?.step === step && <p>{trouble.problem.message}</p>}
+        {trouble && (trouble.step ?? step) === step && <p>{trouble.problem.message}</p>}
       </div>
       {own.some(({ id }) => of.unsaved.includes(id)) && (
         <p class="banner-actions">

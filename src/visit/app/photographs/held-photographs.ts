@@ -42,7 +42,11 @@ export async function guarded<T>(work: () => Promise<T>): Promise<T> {
   }
 }
 
-const warn = (event: BeforeUnloadEvent) => event.preventDefault();
+const warn = (event: BeforeUnloadEvent) => {
+  event.preventDefault();
+  // Chromium before 119 asks only if this is set.
+  event.returnValue = true;
+};
 
 /** Listens only while something would be lost: a page with such a listener is not kept for "back". */
 function guard(): void {

@@ -42,6 +42,8 @@ export function usePhotographs({ photographs: store, listen }: VisitStore, visit
   const [trouble, setTrouble] = useState<VisitPhotographs['trouble']>();
   const latest = useRef(photographs);
   const queue = useRef<Promise<void>>(Promise.resolve());
+  /** Grows with each change by this window, so that no older state is shown over it. */
+  const changes = useRef(0);
 
   const show = (next: readonly Photograph[]) => {
     latest.current = next;
@@ -49,14 +51,17 @@ export function usePhotographs({ photographs: store, listen }: VisitStore, visit
   };
   const showOne = (one: Photograph) => show(inOrder([...latest.current.filter(({ id }) => id !== one.id), one]));
 
-  const load = async () => {
+  const load = async (): Promise<void> => {
+    const before = changes.current;
     const stored = await store.of(visit);
+    if (before !== changes.current) return load();
     if (!stored.ok) setTrouble({ step: undefined, problem: stored.problem });
     const all = mergedPhotographs(stored.ok ? stored.value : latest.current, heldPhotographs(visit));
     const typed = localCaptions(visit);
     const replayed = all.map((one) => {
       const { caption, changedAt } = typed[one.id] ?? one;
-      return Date.parse(changedAt) > Date.parse(one.changedAt) ? { ...one, caption, changedAt } : one;
+      const isNewer = caption !== one.caption && Date.parse(changedAt) >= Date.parse(one.changedAt);
+      return isNewer ? { ...one, caption, changedAt } : one;
     });
     show(replayed);
     for (const one of replayed) if (!all.includes(one)) await put(one);
@@ -65,11 +70,12 @@ export function usePhotographs({ photographs: store, listen }: VisitStore, visit
   /** Stores a photograph or its new caption; if that fails it stays in this window. */
   const put = async (one: Photograph) => {
     const wasHeld = heldPhotographs(visit).some(({ id }) => id === one.id);
+    changes.current += 1;
     const result = await store.put(visit, one);
     if (result.ok) {
       releasePhotograph(visit, one.id);
-      const { changedAt } = localCaptions(visit)[one.id] ?? {};
-      if (changedAt === undefined || changedAt <= one.changedAt) keepLocalCaption(visit, one.id, undefined);
+      // The person may have gone on typing.
+      if (localCaptions(visit)[one.id]?.caption === one.caption) keepLocalCaption(visit, one.id, undefined);
       if (wasHeld) setTrouble(undefined);
     } else {
       holdPhotograph(visit, one);
@@ -124,10 +130,13 @@ export function usePhotographs({ photographs: store, listen }: VisitStore, visit
     },
     settleCaption({ id }, caption) {
       const before = latest.current.find((one) => one.id === id);
-      if (before !== undefined && before.caption !== caption) void put({ ...before, caption, changedAt: now() });
+      if (before === undefined) return;
+      if (before.caption === caption) keepLocalCaption(visit, id, undefined);
+      else void put({ ...before, caption, changedAt: now() });
     },
     async remove(photograph) {
       const { id, step } = photograph;
+      changes.current += 1;
       const result = await store.remove(visit, photograph);
       if (!result.ok && !heldPhotographs(visit).some((one) => one.id === id)) {
         return setTrouble({ step, problem: result.problem });
