@@ -58,7 +58,7 @@ function readReading(field: ReadingField, typed: Typed, read: ReadForm): void {
 }
 
 function understood(field: ReadingField, text: string, bareUnit: string): { reading: Reading; error?: FieldError } {
-  const result = parseReading(text, field.quantity, bareUnit);
+  const result = parseReading(text, field.quantity, bareUnit, field.units);
   if (!result.ok) return { reading: missing, error: result.error };
   const complaint = field.check?.(result.reading);
   if (complaint !== undefined) return { reading: missing, error: { message: complaint, suggestions: [] } };
