@@ -1,9 +1,12 @@
 import { parseReading } from '../reading/parse-reading.ts';
 import { missing, type Reading } from '../reading/reading.ts';
+import type { ReadingErrorCode } from '../reading/reading-error.ts';
 import type { ChoiceField, FormField, ReadingField, Typed } from './field.ts';
 
 /** What is wrong with an entry, what to do, and texts that would be readable. */
 export interface FieldError {
+  /** Absent if the text can be read and the field's own check refuses it. */
+  code?: ReadingErrorCode;
   message: string;
   suggestions: string[];
 }

@@ -1,4 +1,4 @@
-import { useRef } from 'preact/hooks';
+import { useRef, useState } from 'preact/hooks';
 import type { ReadingField } from '../../kernel/form/field.ts';
 import { type Quantity, quantityRules } from '../../kernel/reading/quantity.ts';
 import { missing } from '../../kernel/reading/reading.ts';
@@ -30,17 +30,25 @@ const keyboardOf = (quantity: Quantity) => (quantity === 'percent' || quantity =
 export function ReadingInput({ name, field, form, likelyUnit }: Props) {
   const input = useRef<HTMLInputElement>(null);
   const { typed, rowUnits } = form;
-  const error = form.errors[field.id];
+  /** The person wanted to go on from an entry that can't be read. */
+  const [asked, setAsked] = useState(false);
+  const unread = form.read.errors[field.id];
   const note = form.notes[field.id];
   const id = `${name}-${field.id}`;
-  const described = [field.hint && `${id}-hint`, note && `${id}-note`, error ? `${id}-error` : `${id}-echo`]
-    .filter(Boolean)
-    .join(' ');
   const { shown, onPointerDown, inputProps, ...keypad } = useKeypad({
     input,
     deviceMode: keyboardOf(field.quantity),
-    onLeave: form.leave,
+    onLeave: () => {
+      setAsked(false);
+      form.leave();
+    },
   });
+  // Between two keys of the keypad nearly every entry lacks something: nothing is marked until the person goes on.
+  const typing = shown === 'keypad' && !asked;
+  const error = typing ? undefined : asked ? unread : form.errors[field.id];
+  const described = [field.hint && `${id}-hint`, note && `${id}-note`, error ? `${id}-error` : `${id}-echo`]
+    .filter(Boolean)
+    .join(' ');
   const offered = rowUnits.offered(field.id);
   const taken = rowUnits.taken(field.id);
   return (
@@ -68,7 +76,10 @@ export function ReadingInput({ name, field, form, likelyUnit }: Props) {
         aria-describedby={described}
         aria-invalid={error ? 'true' : undefined}
         value={typed[field.id]}
-        onInput={(event) => form.type(field.id, event.currentTarget.value)}
+        onInput={(event) => {
+          setAsked(false);
+          form.type(field.id, event.currentTarget.value);
+        }}
         {...inputProps}
       />
       {shown === 'keypad' && (
@@ -79,6 +90,10 @@ export function ReadingInput({ name, field, form, likelyUnit }: Props) {
           units={field.units ?? quantityRules[field.quantity].units}
           mark={markOf(Object.keys(form.read.readings).map((one) => typed[one] ?? ''))}
           rowUnit={(taken ?? offered)?.symbol}
+          onNext={() => {
+            if (unread !== undefined) setAsked(true);
+            else if (input.current !== null) focusNextQuestion(input.current);
+          }}
           onDevice={keypad.toDevice}
           onLeave={keypad.leave}
         />
@@ -87,6 +102,7 @@ export function ReadingInput({ name, field, form, likelyUnit }: Props) {
         {offered && `${offered.symbol} as in “${offered.from}”, or type a unit`}
         {readback(form.read.readings[field.id] ?? missing, typed[field.id])}
         {taken && <b>, unit of “{taken.from}”</b>}
+        {typing && unread && (unread.code === 'unit-missing' ? 'Which unit?' : 'Not complete')}
       </p>
       {shown === 'offered' && (
         <button

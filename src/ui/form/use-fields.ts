@@ -14,7 +14,7 @@ export interface FieldsState {
   /** What is shown beside a field, by its id: where its entry comes from. */
   notes: Readonly<Record<string, string>>;
   /** The unit that a row of readings offers to a field, or has given to its figure. */
-  rowUnits: Record<'offered' | 'taken', (id: string) => UnitOfRow | undefined>;
+  rowUnits: Record<'offered' | 'taken', (id: string) => UnitOfRow | undefined> & { lastTaken: string | undefined };
   type: (id: string, value: string) => void;
   /** The person left the field. */
   leave: () => void;
@@ -54,7 +54,11 @@ export function useFields({ fields, start, notes = noNotes, onTyped, onSettled }
     read,
     errors: Object.fromEntries(errors),
     notes,
-    rowUnits: { offered: (id) => rowUnits.offered(id, typed), taken: (id) => rowUnits.taken(id, typed) },
+    rowUnits: {
+      offered: (id) => rowUnits.offered(id, typed),
+      taken: (id) => rowUnits.taken(id, typed),
+      lastTaken: rowUnits.lastTaken(typed),
+    },
     type: (id, value) => {
       rowUnits.begin(id);
       entries.type(changed(id, value));

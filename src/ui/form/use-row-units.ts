@@ -21,6 +21,8 @@ export interface RowUnits {
   offered: (id: string, typed: Typed) => UnitOfRow | undefined;
   /** The unit that the figure in this field has from its row. */
   taken: (id: string, typed: Typed) => UnitOfRow | undefined;
+  /** The field whose figure got its unit last, once the person has left it. */
+  lastTaken: (typed: Typed) => string | undefined;
 }
 
 /**
@@ -30,6 +32,7 @@ export interface RowUnits {
 export function useRowUnits(fields: readonly FormField[]): RowUnits {
   const at = useRef<string>();
   const written = useRef<Record<string, UnitOfRow & { text: string }>>({});
+  const lastTaken = useRef<string>();
   const unitFor = (id: string, typed: Typed): UnitOfRow | undefined => {
     const unit = rowUnit(fields, id, typed);
     return unit && { symbol: unit.symbol, from: unit.from.label };
@@ -41,6 +44,7 @@ export function useRowUnits(fields: readonly FormField[]): RowUnits {
     const unit = unitFor(id, typed);
     if (text === undefined || unit === undefined) return typed;
     written.current[id] = { ...unit, text };
+    lastTaken.current = id;
     return { ...typed, [id]: text };
   };
   return {
@@ -49,6 +53,10 @@ export function useRowUnits(fields: readonly FormField[]): RowUnits {
     },
     end: () => {
       at.current = undefined;
+    },
+    lastTaken: (typed) => {
+      const id = lastTaken.current;
+      return id !== undefined && id !== at.current && written.current[id]?.text === typed[id] ? id : undefined;
     },
     isAt: (id) => at.current === id,
     complete,

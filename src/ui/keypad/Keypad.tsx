@@ -1,7 +1,7 @@
 import type { RefObject } from 'preact';
 import { useLayoutEffect, useRef } from 'preact/hooks';
 import type { Quantity } from '../../kernel/reading/quantity.ts';
-import { focusNextQuestion, nextQuestion } from '../form/form-behaviour.ts';
+import { nextQuestion } from '../form/form-behaviour.ts';
 import { makeRoom } from './keep-in-sight.ts';
 import { keypadLayout, type TypingKey, type TypingKeyCap } from './keys.ts';
 import { typeKey } from './type-key.ts';
@@ -15,6 +15,7 @@ interface Props {
   mark: '.' | ',';
   /** The unit that a figure without one gets here, such as `kΩ`. */
   rowUnit?: string | undefined;
+  onNext: () => void;
   onDevice: () => void;
   /** The focus has gone from a key to somewhere outside. */
   onLeave: () => void;
@@ -24,7 +25,7 @@ interface Props {
  * A keypad at the bottom of the window that types into one field. It stands right after the field in the page, so that
  * a screen reader comes to it, and never takes the focus from it.
  */
-export function Keypad({ input, label, quantity, units, mark, rowUnit, onDevice, onLeave }: Props) {
+export function Keypad({ input, label, quantity, units, mark, rowUnit, onNext, onDevice, onLeave }: Props) {
   const place = useRef<HTMLElement>(null);
   useLayoutEffect(() => {
     const [keypad, field] = [place.current, input.current];
@@ -36,9 +37,6 @@ export function Keypad({ input, label, quantity, units, mark, rowUnit, onDevice,
   const cap = (one: TypingKeyCap | undefined) => (
     <TypingButton one={one} isRowUnit={one?.cap === rowUnit} type={type} />
   );
-  const next = () => {
-    if (input.current !== null) focusNextQuestion(input.current);
-  };
   const isLast = input.current !== null && nextQuestion(input.current) === undefined;
   return (
     // A press must not take the focus from the field.
@@ -59,17 +57,17 @@ export function Keypad({ input, label, quantity, units, mark, rowUnit, onDevice,
         <TypingButton one={{ key: { kind: 'delete' }, cap: '⌫', name: 'Delete' }} type={type} />
         {rows[1]?.map(cap)}
         {cap(layout.signs[1])}
-        <button type="button" class="keypad-device" onClick={onDevice}>
-          Use the keyboard of this device
+        <button type="button" class="keypad-device" aria-label="Use the keyboard of this device" onClick={onDevice}>
+          Keyboard of this device
         </button>
         {rows[2]?.map(cap)}
         {cap(layout.signs[2])}
-        <button type="button" class="keypad-next" onClick={next}>
-          {isLast ? 'Done' : 'Next'}
-        </button>
-        {rows[3]?.map(cap)}
         <button type="button" class="keypad-close" onClick={() => input.current?.blur()}>
           Close
+        </button>
+        {rows[3]?.map(cap)}
+        <button type="button" class="keypad-next" onClick={onNext}>
+          {isLast ? 'Done' : 'Next'}
         </button>
       </div>
     </section>
@@ -94,6 +92,7 @@ function TypingButton({ one, isRowUnit = false, type }: ButtonProps) {
     <button
       type="button"
       class={isRowUnit ? 'is-row-unit' : undefined}
+      data-kind={key.kind}
       aria-label={name}
       onPointerDown={({ pointerType, isPrimary, button }) => {
         touched.current = pointerType === 'touch' || (pointerType === 'pen' && isPrimary && button === 0);

@@ -37,10 +37,16 @@ const roomKeptMilliseconds = 400;
 export function makeRoom(keypad: HTMLElement, input: HTMLElement): () => void {
   const root = document.documentElement;
   openKeypads.add(keypad);
-  root.style.setProperty('--keypad-height', `${keypad.offsetHeight}px`);
-  root.classList.add('has-keypad');
-  bringIntoSight(keypad, input);
+  const show = () => {
+    root.style.setProperty('--keypad-height', `${keypad.offsetHeight}px`);
+    root.classList.add('has-keypad');
+    bringIntoSight(keypad, input);
+  };
+  show();
+  // The device is turned.
+  addEventListener('resize', show);
   return () => {
+    removeEventListener('resize', show);
     openKeypads.delete(keypad);
     setTimeout(() => {
       if (openKeypads.size > 0) return;
@@ -50,15 +56,26 @@ export function makeRoom(keypad: HTMLElement, input: HTMLElement): () => void {
   };
 }
 
+/** The bar with the verdict, which stands above the keypad while there is one. */
+function shownBar(input: HTMLElement): DOMRect | undefined {
+  const bar = input.closest('form')?.querySelector('.verdict-bar');
+  return bar && getComputedStyle(bar).visibility === 'visible' ? bar.getBoundingClientRect() : undefined;
+}
+
 function bringIntoSight(keypad: HTMLElement, input: HTMLElement): void {
   const field = input.closest('.field') ?? input;
   const beside = [field.previousElementSibling, field.nextElementSibling].filter((one) => one?.matches('.field'));
   const bands = beside.map((one) => (one as Element).getBoundingClientRect());
-  const bar = input.closest('form')?.querySelector('.verdict-bar')?.getBoundingClientRect();
   const above = keypad.getBoundingClientRect().top;
-  const isOver = bar !== undefined && bar.height > 0 && bar.bottom > above - bar.height && bar.top < above;
+  const bar = shownBar(input);
+  const isOver = bar !== undefined && bar.bottom > above - bar.height && bar.top < above;
   const top = Number.parseFloat(getComputedStyle(document.documentElement).scrollPaddingTop) || 0;
   const free = { top, bottom: isOver ? bar.top : above };
   const by = scrollToShow(field.getBoundingClientRect(), bands, free);
-  if (by !== 0) scrollBy(0, by);
+  if (by === 0) return;
+  // At once: the next key may come before a smooth movement ends.
+  const { style } = document.documentElement;
+  style.scrollBehavior = 'auto';
+  scrollBy(0, by);
+  style.scrollBehavior = '';
 }
