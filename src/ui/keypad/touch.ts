@@ -6,20 +6,14 @@ let watching = false;
 export function watchTouch(): void {
   if (watching) return;
   watching = true;
-  document.addEventListener(
-    'pointerdown',
-    ({ pointerType }) => {
-      touched = pointerType === 'touch' || pointerType === 'pen';
-    },
-    true,
-  );
-  document.addEventListener(
-    'keydown',
-    () => {
-      touched = false;
-    },
-    true,
-  );
+  const note = (target: EventTarget | null, byTouch: boolean) => {
+    // Whoever works the keypad, in whatever way, wants it with the next field too.
+    if (!(target instanceof Element && target.closest('.keypad') !== null)) touched = byTouch;
+  };
+  const pointed = ({ target, pointerType }: PointerEvent) =>
+    note(target, pointerType === 'touch' || pointerType === 'pen');
+  document.addEventListener('pointerdown', pointed, true);
+  document.addEventListener('keydown', ({ target }) => note(target, false), true);
 }
 
 export const isTouch = () => touched;
