@@ -7,6 +7,7 @@ import Heading4 from '../../site/parts/Heading4.astro';
 import Limit from '../../site/parts/Limit.astro';
 import TableScroll from '../../site/parts/TableScroll.astro';
 import Figure from './Figure.astro';
+import Fold from './Fold.astro';
 import Reading from './Reading.astro';
 
 /**
@@ -17,6 +18,7 @@ export const articleComponents = {
   Caution,
   Cite,
   Figure,
+  Fold,
   FormerAddress,
   Limit,
   Reading,
