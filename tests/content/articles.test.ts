@@ -48,6 +48,7 @@ describe.each(articles)('$path', ({ path, text }) => {
     const related = listed(text, 'related');
     expect(related.filter((id) => !articleIds.includes(id) || path.includes(`${id}.mdx`))).toEqual([]);
     expect(related.length).toBeGreaterThan(0);
+    expect(attributesOf(text, 'PageLink', 'id').filter((id) => !articleIds.includes(id))).toEqual([]);
   });
 
   test('types no figure with a unit that has no reason to be typed', () => {

@@ -8,6 +8,7 @@ import Limit from '../../site/parts/Limit.astro';
 import TableScroll from '../../site/parts/TableScroll.astro';
 import Figure from './Figure.astro';
 import Fold from './Fold.astro';
+import PageLink from './PageLink.astro';
 import Reading from './Reading.astro';
 
 /**
@@ -21,6 +22,7 @@ export const articleComponents = {
   Fold,
   FormerAddress,
   Limit,
+  PageLink,
   Reading,
   h2: Heading2,
   h3: Heading3,

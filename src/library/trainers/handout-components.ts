@@ -1,6 +1,7 @@
 import Caution from '../../site/parts/Caution.astro';
 import Cite from '../../site/parts/Cite.astro';
 import Limit from '../../site/parts/Limit.astro';
+import PageLink from '../articles/PageLink.astro';
 import Reading from '../articles/Reading.astro';
 import FoldOnPaper from './FoldOnPaper.astro';
 import Nothing from './Nothing.astro';
@@ -14,5 +15,6 @@ export const handoutComponents = {
   Fold: FoldOnPaper,
   FormerAddress: Nothing,
   Limit,
+  PageLink,
   Reading,
 };
