@@ -20,7 +20,7 @@ const kinds: Record<string, string[]> = {
   '/articles/measuring/insulation-testing/': [
     'What can hurt you here',
     'Before the first step',
-    'Mistakes that people make',
+    'Why, and why so strict',
   ],
   '/calculators/bridge/': ['What can hurt you here', 'DC-bus voltage just before', 'Allowed difference'],
   '/tables/': ['Largest difference', 'Where it comes from'],
