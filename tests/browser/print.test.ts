@@ -38,7 +38,6 @@ const navigation = [
   'Search',
   'Fill in the worked visit',
   'Clear the form',
-  'To the form',
 ];
 
 describe('on paper stands what the page says, and nothing that only works on a screen', () => {
