@@ -12,9 +12,9 @@ interface Props {
   joined?: readonly string[];
 }
 
-const left = 118;
-const right = 296;
-const box = { width: 44, height: 22 };
+const left = 93;
+const right = 297;
+const box = { width: 47, height: 22 };
 const runs = { near: 38, far: 62 };
 
 /**
