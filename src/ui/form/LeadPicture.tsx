@@ -15,7 +15,7 @@ interface Props {
 const left = 93;
 const right = 297;
 const box = { width: 47, height: 22 };
-const runs = { near: 38, far: 62 };
+const runs = { near: 48, far: 70 };
 
 /**
  * Which lead goes where, beside the row that it serves. Hidden from screen readers: the words of the row say the same.
@@ -27,7 +27,7 @@ export function LeadPicture({ at, meter, terminals, red, black, joined = [] }: P
   const redIsNear = farthest(red) <= farthest(black);
   const bar = joined.map(x);
   return (
-    <svg class="lead-picture" viewBox="0 0 322 78" aria-hidden="true" focusable="false">
+    <svg class="lead-picture" viewBox="0 0 322 80" aria-hidden="true" focusable="false">
       <text x="2" y="15">
         {at}
       </text>
@@ -43,8 +43,8 @@ export function LeadPicture({ at, meter, terminals, red, black, joined = [] }: P
           </text>
         </g>
       ))}
-      <rect class="terminal" x="2" y="28" width="42" height="44" rx="5" />
-      <text x="23" y="56" text-anchor="middle" class="strong">
+      <rect class="terminal" x="2" y="34" width="42" height="44" rx="5" />
+      <text x="23" y="61" text-anchor="middle" class="strong">
         {meter}
       </text>
     </svg>
