@@ -40,6 +40,8 @@ const mayImport: Record<string, readonly string[]> = {
     'src/visit/words',
     'src/visit/record',
   ],
+  'src/call/rule': ['src/kernel', 'src/visit/guide', 'src/visit/steps', 'src/visit/words'],
+  'src/call': ['src/kernel', 'src/ui', 'src/visit'],
   'src/practice/simulator': ['src/kernel'],
   'src/practice': ['src/kernel', 'src/ui', 'src/calculators', 'src/visit'],
   'src/offline': ['src/kernel', 'src/ui', 'src/shipped'],

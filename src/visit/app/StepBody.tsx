@@ -15,6 +15,7 @@ import { triesTexts } from '../words/visit.ts';
 import { AskedStep } from './AskedStep.tsx';
 import { ConfirmStep } from './ConfirmStep.tsx';
 import { MeasuredStep } from './MeasuredStep.tsx';
+import { ReportedAnswer } from './ReportedAnswer.tsx';
 
 interface Props {
   id: StepId;
@@ -36,6 +37,10 @@ export function StepBody({ id, evaluated, onTyped, onEnter, onConfirm }: Props) 
   const [restarts, setRestarts] = useState(0);
   const restart = () => {
     onEnter({});
+    setRestarts(restarts + 1);
+  };
+  const takeReported = (confirmed: Form) => {
+    onEnter(confirmed);
     setRestarts(restarts + 1);
   };
   return (
@@ -71,6 +76,7 @@ export function StepBody({ id, evaluated, onTyped, onEnter, onConfirm }: Props) 
         ))}
       </ul>
       <p class="step-why">{why}</p>
+      {isAsked(id) && <ReportedAnswer id={id} visit={visit} onConfirm={takeReported} />}
       {isAsked(id) && !startsBlank && (
         <AskedStep
           // A break while the form is open ends it: what was ticked before it does not count after it.

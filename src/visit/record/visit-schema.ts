@@ -1,6 +1,7 @@
 import * as z from 'zod/mini';
 import { byField, list, longText, runningNumber, text, time, visitId } from '../../kernel/link/schema-parts.ts';
 import { stepIds } from '../steps/ids.ts';
+import { reportedSchema } from './reported-schema.ts';
 import { decisionSnapshotSchema, snapshotSchema } from './snapshot-schema.ts';
 
 export const visitFormat = 'overcurrent-fieldbook-visit';
@@ -51,6 +52,8 @@ export const visitSchema = z.strictObject({
   steps: z.partialRecord(z.enum(stepIds), stepRecordSchema),
   decision: z.optional(decisionSnapshotSchema),
   notes: longText,
+  /** Since visits begin with a call: absent in older records. */
+  reported: z.optional(reportedSchema),
 });
 
 export type StepRecord = z.output<typeof stepRecordSchema>;
