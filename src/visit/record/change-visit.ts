@@ -20,6 +20,7 @@ export type VisitDetails = Omit<
   | 'steps'
   | 'decision'
   | 'reported'
+  | 'secondVersionOf'
 >;
 
 const blank: VisitDetails = {

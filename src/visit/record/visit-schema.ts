@@ -54,6 +54,8 @@ export const visitSchema = z.strictObject({
   notes: longText,
   /** Since visits begin with a call: absent in older records. */
   reported: z.optional(reportedSchema),
+  /** The visit that two devices had changed without sight of each other; this is the version beside it. */
+  secondVersionOf: z.optional(visitId),
 });
 
 export type StepRecord = z.output<typeof stepRecordSchema>;
