@@ -20,12 +20,15 @@ export const shopTexts = {
 
 const visits = (count: number) => `${count} ${count === 1 ? 'visit' : 'visits'}`;
 
-/** What an exchange did, in one sentence. */
-export function exchangeSentence({ stored, removed, written }: SyncReport): string {
+/** What an exchange did, in one sentence. Into files that a person chose nothing is written. */
+export function exchangeSentence({ stored, removed, written }: SyncReport, withWhat: 'folder' | 'files'): string {
   const parts = [
     stored.length > 0 && `${visits(stored.length)} taken over`,
     removed.length > 0 && `${visits(removed.length)} deleted that another device had deleted`,
-    written > 0 && `${visits(written)} written`,
+    written > 0 &&
+      (withWhat === 'folder'
+        ? `${visits(written)} written`
+        : `${visits(written)} of this device not in those files: export everything for the other tablet`),
   ].filter(Boolean);
   return parts.length === 0 ? 'Nothing was new on either side.' : `${parts.join(', ')}.`;
 }

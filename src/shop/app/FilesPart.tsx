@@ -27,7 +27,7 @@ function chosenFiles(files: readonly File[]): Folder {
 
 /** Everything as one file, out and in, and the readings as a table. */
 export function FilesPart() {
-  const { state, run } = useExchange();
+  const { state, run } = useExchange('files');
   const [trouble, setTrouble] = useState('');
   const attempt = async (work: () => Promise<void>) => {
     setTrouble('');

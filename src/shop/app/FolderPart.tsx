@@ -13,7 +13,7 @@ export function FolderPart() {
   const [folder, setFolder] = useState<Chosen>();
   const [allowed, setAllowed] = useState(true);
   const [last, setLast] = useState<string>();
-  const { state, run } = useExchange();
+  const { state, run } = useExchange('folder');
   const shop = shopDatabase();
 
   useEffect(() => {

@@ -15,7 +15,7 @@ export interface ExchangeState {
 }
 
 /** Runs exchanges, and says what each did. `open` gives the folder; undefined: it may not be used. */
-export function useExchange() {
+export function useExchange(withWhat: 'folder' | 'files') {
   const [state, setState] = useState<ExchangeState>({ running: false, notices: [] });
   const run = async (open: () => Promise<Folder | undefined>, onDone: (at: string) => void = () => undefined) => {
     setState({ running: true, notices: [] });
@@ -27,7 +27,7 @@ export function useExchange() {
       await shopDatabase().noteExchange(at);
       onDone(at);
       const notices = exchangeNotices(report, after.visits);
-      setState({ running: false, sentence: exchangeSentence(report), notices });
+      setState({ running: false, sentence: exchangeSentence(report, withWhat), notices });
     } catch (error) {
       setState({ running: false, notices: [], trouble: troubleOf(error) });
     }
