@@ -92,6 +92,7 @@ export function VisitList({ store }: { store: VisitStore }) {
             <a href={visitHash(visit.id)}>{visitTitle(visit)}</a>
             <p>
               {unsaved && <b>Not saved, only in this window. </b>}
+              {visit.secondVersionOf !== undefined && <b>Second version, changed on another device. </b>}
               {state} <span class="when">Last change {shownTime(visit.changedAt)}.</span>
             </p>
             <p class="banner-actions">
