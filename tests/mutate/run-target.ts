@@ -27,6 +27,7 @@ export async function runTarget({ mutate, tests }: Target, endings: readonly str
     tempDirName: 'tests/out/mutate',
     reporters: ['progress-append-only'],
     concurrency: 1,
+    timeoutMS: 4000,
     checkers: [],
     allowConsoleColors: false,
   });

@@ -158,6 +158,16 @@ describe('the rated voltage', () => {
 });
 
 describe('what is said of the whole', () => {
+  it('is all that is said of a sound winding', () => {
+    const test = ['never-on-drive', 'discharge-after-test'];
+    const cable = ['pe-short', 'pe-by-multimeter', 'idle-cores-at-pe', 'insulation-passed'];
+    const three = ['phase-good', 'phase-good', 'phase-good'];
+    expect(codes({})).toEqual([...three, ...cable, 'charts-do-not-apply', ...test]);
+    expect(codes({ occasion: 'routine' })).toEqual([...three, ...cable, ...test]);
+    const together = { readings: typedPhases(' | | '), together: typed('700M') };
+    expect(codes(together)).toEqual(['phase-good', ...cable, 'charts-do-not-apply', ...test]);
+  });
+
   const severities = (change: Change) =>
     assess(change).findings.flatMap(({ code, severity }) => (severity === 'note' ? [code] : []));
 
