@@ -58,8 +58,9 @@ function Field({ field, form }: { field: FormField; form: FieldsState }) {
           onLeave={form.leave}
         />
       );
+    case 'several':
     case 'reading':
-      // A call has no readings.
+      // A call has no readings, and asks for one answer at a time.
       return null;
   }
 }
