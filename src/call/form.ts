@@ -18,7 +18,7 @@ const yesNo = (id: string, name: string, hint?: string) => ({
 });
 
 const live = Object.fromEntries(Object.entries(symptomTexts).map(([when, text]) => [when, text.live]));
-const when = choice('when', 'What was live or moving when it tripped?', live as Record<Symptom, string>);
+const when = choice('when', 'What was live or moving when it tripped?', live as Record<Symptom | 'unknown', string>);
 const again = choice<NonNullable<CallFacts['again']> | 'unknown'>('again', 'Does it come again?', {
   each: 'Each time',
   sometimes: 'Sometimes',
@@ -114,7 +114,7 @@ export function readCall(form: Form): CallFacts {
     resets: count(form, resets.id, tries),
   };
   const answers = {
-    moment: chosen(form, when),
+    moment: known(chosen(form, when)),
     again: known(chosen(form, again)),
     canFall: known(chosen(form, canFall)),
     propped: known(chosen(form, propped)),
@@ -125,6 +125,7 @@ export function readCall(form: Form): CallFacts {
   const said = Object.entries({ ...numbers, ...answers }).filter(([, value]) => value !== undefined);
   return {
     ...(Object.fromEntries(said) as Partial<CallFacts>),
+    momentUnseen: chosen(form, when) === 'unknown',
     before: before.filter(({ field }) => ticked(form, field.id)).map(({ name }) => name),
     nothingBefore: ticked(form, nothingBefore.id),
     seen: seen.filter(({ field }) => ticked(form, field.id)).map(({ name }) => name),

@@ -11,6 +11,7 @@ export function symptomReported(form: Form): Form {
   const changed = changedBefore({ ...facts, ...(moment && { moment }) });
   return {
     ...(moment !== undefined && { when: moment }),
+    ...(facts.momentUnseen && { when: 'unknown' }),
     ...(canFall !== undefined && { gravityLoaded: canFall }),
     ...(came !== undefined && { came: String(came) }),
     ...(of !== undefined && { of: String(of) }),

@@ -58,7 +58,9 @@ export function CallSheetView({ form, at }: Props) {
         <Part title="Suspect, and why" kind="suspect">
           <p>
             {moment === undefined
-              ? sheetTexts.noMoment
+              ? facts.momentUnseen
+                ? sheetTexts.unseen
+                : sheetTexts.noMoment
               : sheetTexts.moment(symptomTexts[moment].label, symptomTexts[moment].likely)}
           </p>
           <Suspects sheet={sheet} />

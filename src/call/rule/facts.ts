@@ -24,6 +24,8 @@ export type YesNo = 'yes' | 'no';
 /** What the caller says. Absent: not asked, or the caller does not know. Nothing of it was measured. */
 export interface CallFacts {
   moment?: Symptom;
+  /** Nobody saw the moment: it is not asked for again. */
+  momentUnseen: boolean;
   again?: 'each' | 'sometimes' | 'once';
   /** The trip came `came` times in `of` starts or moves. */
   came?: number;

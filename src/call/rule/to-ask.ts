@@ -26,7 +26,7 @@ export function openQuestions(facts: CallFacts): Question[] {
   const asked: [Question, boolean][] = [
     ['can-fall', canFall === undefined],
     ['propped', canFall !== 'no' && propped === undefined],
-    ['moment', moment === undefined],
+    ['moment', moment === undefined && !facts.momentUnseen],
     [`detail-${moment ?? 'now-and-then'}`, moment !== undefined && !noted.detail],
     ['again', again === undefined],
     ['count', (came === undefined || of === undefined) && again !== 'once'],

@@ -13,6 +13,8 @@ export const sheetTexts = {
   proof:
     'Reported on the phone, nothing measured. A part is proven at the machine, by readings, and never on this sheet.',
   noMoment: 'Without the moment of the trip no part is more suspect than another. Ask for it first.',
+  unseen:
+    'Nobody saw the moment, so no part is more suspect than another: everything is measured, and every instrument is packed.',
   moment: (label: string, likely: string): string => `${label}. ${likely}`,
   spares: 'Worth having in the car. None is put in without proof: a bad motor or cable destroys the next drive.',
   others: 'Not excluded either',

@@ -4,13 +4,11 @@ import { isoTime } from '../../kernel/time/iso-time.ts';
 import { download } from '../../visit/app/download.ts';
 import { evaluate } from '../../visit/evaluate.ts';
 import { csvOf, readingColumns, readingRows } from '../file/readings-table.ts';
-import { writeShop } from '../file/shop-file.ts';
-import { exchange } from '../merge/exchange.ts';
 import type { Folder } from '../merge/sync.ts';
 import { inListOrder } from '../storage/this-device.ts';
 import { shopTexts } from '../words.ts';
 import { ExchangeResult } from './ExchangeResult.tsx';
-import { runExchange } from './run-exchange.ts';
+import { exportShop, visitsHere } from './run-exchange.ts';
 import { troubleOf, useExchange } from './use-exchange.ts';
 
 /** Files that a person chose: they are read, and nothing is written. */
@@ -35,16 +33,13 @@ export function FilesPart() {
   };
   const exportAll = () =>
     attempt(async () => {
-      const now = isoTime(new Date());
-      const { after } = await runExchange(chosenFiles([]));
-      const { states } = exchange(after, []);
-      download({ name: `fieldbook-shop-${now.slice(0, 10)}.json`, text: writeShop([...states.values()], now) });
+      const text = await exportShop();
+      download({ name: `fieldbook-shop-${isoTime(new Date()).slice(0, 10)}.json`, text });
     });
   const exportReadings = () =>
     attempt(async () => {
       const now = isoTime(new Date());
-      const { after } = await runExchange(chosenFiles([]));
-      const rows = inListOrder(after.visits.values()).flatMap((visit) => readingRows(evaluate(visit, now)));
+      const rows = inListOrder((await visitsHere()).values()).flatMap((visit) => readingRows(evaluate(visit, now)));
       download({ name: `fieldbook-readings-${now.slice(0, 10)}.csv`, text: csvOf([readingColumns, ...rows]) });
     });
   const read = (input: HTMLInputElement) => {

@@ -1,7 +1,5 @@
 import { isFolder, mayUse, sharedFolder } from '../storage/shared-folder.ts';
 import { shopDatabase } from '../storage/shop-database.ts';
-import { exchangeNotices } from '../words.ts';
-import { runExchange } from './run-exchange.ts';
 
 /** How often the folder is looked at while the visits are open, in milliseconds. */
 const every = 60_000;
@@ -18,6 +16,11 @@ async function exchangeQuietly(place: HTMLElement): Promise<void> {
     const asks = !(await mayUse(folder, false));
     place.hidden = !asks;
     if (asks) return;
+    // Loaded only on a device that shares a folder.
+    const [{ runExchange }, { exchangeNotices }] = await Promise.all([
+      import('./run-exchange.ts'),
+      import('../words.ts'),
+    ]);
     const { report, after } = await runExchange(sharedFolder(folder));
     const notices = exchangeNotices({ ...report, problems: [], busy: 0 }, after.visits);
     if (notices.length > 0) say(place, notices);

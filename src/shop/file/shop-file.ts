@@ -1,10 +1,11 @@
-import { limitValue } from '../../kernel/limits.ts';
 import { isObject, type JsonObject, parseJson } from '../../kernel/link/parse-json.ts';
 import { failed, type Problem, type ReadProblemKind, type Result, succeeded } from '../../kernel/link/problem.ts';
-import { byteLength, readVisit } from '../../visit/record/read-visit.ts';
-import { type VisitRecord, visitFormat } from '../../visit/record/visit-schema.ts';
-import { fingerprint } from '../merge/content.ts';
+import { type Photograph, writtenPhotograph } from '../../visit/record/photograph.ts';
+import { readVisit, readVisitText } from '../../visit/record/read-visit.ts';
+import { visitFormat } from '../../visit/record/visit-schema.ts';
+import { type Content, fingerprint, picturesOf, withPictures } from '../merge/content.ts';
 import type { Shared } from '../merge/merge-visit.ts';
+import { sha256 } from '../merge/sha256.ts';
 import { recordFormat, shopFormat, shopVersion, versionsSchema } from './shop-schema.ts';
 
 /** What a file of the shop holds: states of visits, and what in it can't be read. */
@@ -20,7 +21,15 @@ export function writeState(state: Shared, now: string): string {
 
 function writtenState({ id, versions, visit }: Shared, now: string): JsonObject {
   const head = { format: recordFormat, version: shopVersion, id, versions };
-  return visit === undefined ? { ...head, kind: 'deleted', deletedAt: now } : { ...head, kind: 'visit', visit };
+  if (visit === undefined) return { ...head, kind: 'deleted', deletedAt: now };
+  const { photographs: _pictures, ...record } = visit;
+  const whole = picturesOf(visit).filter((one): one is Photograph => one.jpeg !== undefined);
+  return {
+    ...head,
+    kind: 'visit',
+    visit: record,
+    ...(whole.length > 0 && { photographs: whole.map(writtenPhotograph) }),
+  };
 }
 
 /** All states in one file. */
@@ -59,11 +68,11 @@ export function readShopText(text: string): Result<ShopContent, Problem<ReadProb
 
 /** A visit that was exported by itself has no version: it counts as one more device, once for each content. */
 function plainVisit(data: JsonObject): Result<ShopContent, Problem<ReadProblemKind>> {
-  const read = readVisit(data);
+  const read = contentOf(data);
   if (!read.ok) return read;
   const visit = read.value;
   return succeeded({
-    states: [{ id: visit.id, versions: { [`file-${fingerprint(visit).slice(0, 24)}`]: 1 }, visit }],
+    states: [{ id: visit.id, versions: { [`file-${sha256(fingerprint(visit)).slice(0, 24)}`]: 1 }, visit }],
     problems: [],
   });
 }
@@ -77,15 +86,18 @@ function readState(data: unknown): Result<Shared, Problem<ReadProblemKind>> {
   const state = { id, versions: versions.data };
   if (data.kind === 'deleted') return succeeded({ ...state, visit: undefined });
   if (data.kind !== 'visit') return failed('does-not-fit', 'kind');
-  const visit = visitIn(data.visit, id);
-  return visit.ok ? succeeded({ ...state, visit: visit.value }) : visit;
+  if (!isObject(data.visit)) return failed('does-not-fit', 'visit');
+  const { photographs } = data;
+  const visit = contentOf(photographs === undefined ? data.visit : { ...data.visit, photographs });
+  if (!visit.ok) return visit;
+  return visit.value.id === id ? succeeded({ ...state, visit: visit.value }) : failed('does-not-fit', 'visit.id');
 }
 
-function visitIn(data: unknown, id: string): Result<VisitRecord, Problem<ReadProblemKind>> {
-  const read = readVisit(data);
-  if (!read.ok) return read;
-  if (read.value.id !== id) return failed('does-not-fit', 'visit.id');
-  return byteLength(JSON.stringify(data)) > limitValue('record-file') ? failed('too-large') : read;
+/** A visit with its photographs, as the file of a visit holds them. */
+function contentOf(data: JsonObject): Result<Content, Problem<ReadProblemKind>> {
+  if (data.photographs === undefined) return readVisit(data);
+  const read = readVisitText(JSON.stringify(data));
+  return read.ok ? succeeded(withPictures(read.value.visit, read.value.photographs)) : read;
 }
 
 function idOf(data: unknown): string | undefined {

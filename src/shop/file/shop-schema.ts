@@ -1,6 +1,7 @@
 import * as z from 'zod/mini';
 import { limitValue } from '../../kernel/limits.ts';
 import { runningNumber, time, visitId } from '../../kernel/link/schema-parts.ts';
+import { photographList } from '../../visit/record/photograph.ts';
 import { visitSchema } from '../../visit/record/visit-schema.ts';
 
 export const recordFormat = 'overcurrent-fieldbook-shop-record';
@@ -22,7 +23,12 @@ const head = {
 };
 
 /** A visit as the tablets of a shop exchange it: one file in the shared folder. */
-const sharedVisitSchema = z.strictObject({ ...head, kind: z.literal('visit'), visit: visitSchema });
+const sharedVisitSchema = z.strictObject({
+  ...head,
+  kind: z.literal('visit'),
+  visit: visitSchema,
+  photographs: z.optional(photographList),
+});
 
 /** What is left of a deleted visit, so that it is deleted on every device. */
 const deletedSchema = z.strictObject({ ...head, kind: z.literal('deleted'), deletedAt: time });

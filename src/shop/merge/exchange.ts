@@ -1,5 +1,4 @@
-import type { VisitRecord } from '../../visit/record/visit-schema.ts';
-import { fromElsewhere } from './content.ts';
+import { type Content, fromElsewhere } from './content.ts';
 import { type Known, mergeStates, printOf, type Shared, stateHere, stateOfSecond } from './merge-visit.ts';
 import { compareVersions } from './versions.ts';
 
@@ -7,7 +6,7 @@ import { compareVersions } from './versions.ts';
 export interface DeviceState {
   /** Random, made once on each device. */
   device: string;
-  visits: ReadonlyMap<string, VisitRecord>;
+  visits: ReadonlyMap<string, Content>;
   /** Ids whose record here can't be read: it may be of a newer edition, so it is left alone. */
   unreadable: ReadonlySet<string>;
   known: ReadonlyMap<string, Known>;
@@ -24,7 +23,7 @@ export interface Exchange {
   /** The state of every visit after it: what the others are to know. */
   states: Map<string, Shared>;
   /** Visits to store here, new ones and replaced ones. */
-  store: VisitRecord[];
+  store: Content[];
   /** Visits to delete here: they were deleted on another device, and not changed here since. */
   remove: string[];
   known: Map<string, Known>;
@@ -69,7 +68,7 @@ export function exchange(here: DeviceState, theirs: readonly Shared[]): Exchange
 }
 
 function changesHere(here: DeviceState, states: ReadonlyMap<string, Shared>) {
-  const store: VisitRecord[] = [];
+  const store: Content[] = [];
   const remove: string[] = [];
   const known = new Map<string, Known>();
   for (const { id, versions, visit } of states.values()) {

@@ -1,12 +1,11 @@
-import type { VisitRecord } from '../../visit/record/visit-schema.ts';
-import { fingerprint, keepsId, secondVersion } from './content.ts';
+import { alikeJoined, type Content, fingerprint, keepsId, secondVersion } from './content.ts';
 import { changedOn, compareVersions, joined, type Versions } from './versions.ts';
 
 /** One state of a visit, as devices exchange it. Without a visit it is deleted. */
 export interface Shared {
   id: string;
   versions: Versions;
-  visit: VisitRecord | undefined;
+  visit: Content | undefined;
 }
 
 /** What this device knows of a visit that it has exchanged: the version, and its fingerprint; empty if it was deleted. */
@@ -15,15 +14,8 @@ export interface Known {
   print: string;
 }
 
-const prints = new WeakMap<VisitRecord, string>();
-
-/** The fingerprint of a visit, made once for each object; empty without a visit. */
-export function printOf(visit: VisitRecord | undefined): string {
-  if (visit === undefined) return '';
-  const print = prints.get(visit) ?? fingerprint(visit);
-  prints.set(visit, print);
-  return print;
-}
+/** Empty without a visit. */
+export const printOf = (visit: Content | undefined): string => (visit === undefined ? '' : fingerprint(visit));
 
 /**
  * The state of a visit on this device: a change, or a deletion, since the last exchange counts as one more change of this
@@ -32,7 +24,7 @@ export function printOf(visit: VisitRecord | undefined): string {
 export function stateHere(
   device: string,
   id: string,
-  here: VisitRecord | undefined,
+  here: Content | undefined,
   known: Known | undefined,
 ): Shared | undefined {
   if (known === undefined && here === undefined) return undefined;
@@ -44,7 +36,7 @@ export function stateHere(
 export interface Merged {
   state: Shared;
   /** Versions that were changed apart: each is kept as a visit of its own. */
-  second: VisitRecord[];
+  second: Content[];
   /** It was deleted on one device and changed on another without sight of that: it is kept. */
   keptAfterDeletion: boolean;
 }
@@ -56,9 +48,8 @@ export interface Merged {
 export function mergeStates(states: readonly [Shared, ...Shared[]]): Merged {
   const newest = states.filter((state, index) => !states.some((other, place) => replaces(other, state, place < index)));
   const versions = newest.reduce<Versions>((all, state) => joined(all, state.versions), {});
-  const contents = new Map<string, VisitRecord>();
-  for (const { visit } of newest) if (visit !== undefined) contents.set(printOf(visit), visit);
-  const [first, ...others] = [...contents.values()].sort((a, b) => (keepsId(a, b) ? -1 : 1));
+  const contents = alikeJoined(newest.flatMap(({ visit }) => (visit === undefined ? [] : [visit])));
+  const [first, ...others] = contents.sort((a, b) => (keepsId(a, b) ? -1 : 1));
   return {
     state: { id: states[0].id, versions, visit: first },
     second: others.map(secondVersion),
@@ -76,6 +67,6 @@ function replaces(other: Shared, state: Shared, isBefore: boolean): boolean {
 }
 
 /** A version that was kept beside a visit, before anybody has changed it: the same on every device. */
-export function stateOfSecond(visit: VisitRecord): Shared {
+export function stateOfSecond(visit: Content): Shared {
   return { id: visit.id, versions: { [visit.id]: 1 }, visit };
 }

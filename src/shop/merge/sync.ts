@@ -1,5 +1,5 @@
 import { failed, type Problem } from '../../kernel/link/problem.ts';
-import type { VisitRecord } from '../../visit/record/visit-schema.ts';
+import { type Content, type Picture, picturesOf, withPictures } from './content.ts';
 import { type ChangedApart, type DeviceState, type Exchange, exchange, missingIn } from './exchange.ts';
 import type { Known, Shared } from './merge-visit.ts';
 
@@ -15,9 +15,11 @@ export interface Folder {
 export interface Device {
   read(): Promise<DeviceState>;
   /** True if it is stored. `before`: the visit that it replaces. */
-  store(visit: VisitRecord, before: VisitRecord | undefined): Promise<boolean>;
+  store(visit: Content, before: Content | undefined): Promise<boolean>;
   /** True if it is deleted. */
-  remove(before: VisitRecord): Promise<boolean>;
+  remove(before: Content): Promise<boolean>;
+  /** The photographs of a visit that is stored here, with their pictures. */
+  pictures(id: string): Promise<readonly Picture[]>;
   remember(known: ReadonlyMap<string, Known>): Promise<void>;
 }
 
@@ -28,8 +30,8 @@ export interface Format {
 }
 
 export interface SyncReport {
-  stored: VisitRecord[];
-  removed: VisitRecord[];
+  stored: Content[];
+  removed: Content[];
   written: number;
   apart: ChangedApart[];
   keptAfterDeletion: string[];
@@ -54,10 +56,25 @@ export async function syncFolder(device: Device, folder: Folder, format: Format)
   // Remembered before it is written: if this ends in between, the number of this version is not given to another one.
   await device.remember(known);
   const missing = missingIn(theirs, states);
-  for (const state of missing) await folder.write(nameFor(state.id, here.device, unreadable), format.write(state));
+  for (const state of missing) {
+    const text = format.write(await withStoredPictures(device, state));
+    await folder.write(nameFor(state.id, here.device, unreadable), text);
+  }
   const { apart, keptAfterDeletion } = result;
   const reported = { stored: done.stored, removed: done.removed, written: missing.length, busy: done.busy.size };
   return { ...reported, apart, keptAfterDeletion, problems };
+}
+
+/** Everything that is written is stored here by now. */
+export async function withStoredPictures(device: Pick<Device, 'pictures'>, state: Shared): Promise<Shared> {
+  const { visit } = state;
+  const wanted = new Set((visit === undefined ? [] : picturesOf(visit)).map(({ id }) => id));
+  if (visit === undefined || wanted.size === 0) return state;
+  const stored = (await device.pictures(visit.id)).filter(({ id }) => wanted.has(id));
+  return {
+    ...state,
+    visit: withPictures(visit, [...stored, ...picturesOf(visit).filter(({ jpeg }) => jpeg !== undefined)]),
+  };
 }
 
 function readAll(files: Awaited<ReturnType<Folder['files']>>, format: Format) {
@@ -79,14 +96,14 @@ function readAll(files: Awaited<ReturnType<Folder['files']>>, format: Format) {
 
 async function applied(device: Device, here: DeviceState, { store, remove, apart }: Exchange) {
   const busy = new Set<string>();
-  const stored: VisitRecord[] = [];
-  const removed: VisitRecord[] = [];
-  const put = async (visit: VisitRecord) => {
+  const stored: Content[] = [];
+  const removed: Content[] = [];
+  const put = async (visit: Content) => {
     if (await device.store(visit, here.visits.get(visit.id))) stored.push(visit);
     else busy.add(visit.id);
   };
   // The versions beside come first: a visit is replaced only once what stood in it is stored beside it.
-  const isNew = ({ id }: VisitRecord) => !here.visits.has(id);
+  const isNew = ({ id }: Content) => !here.visits.has(id);
   for (const visit of store.filter(isNew)) await put(visit);
   for (const { id, second } of apart) if (busy.has(second)) busy.add(id);
   for (const visit of store) if (!isNew(visit) && !busy.has(visit.id)) await put(visit);

@@ -80,6 +80,12 @@ describe('what is still to be asked', () => {
     expect(sheetOf({ ...known, ...said }).questions).toEqual(questions);
   });
 
+  test('a moment that nobody saw is not asked for again, and every instrument is packed', () => {
+    const unseen = sheetOf({ momentUnseen: true });
+    expect(unseen.questions).not.toContain('moment');
+    expect(unseen.bring).toEqual(sheetOf({}).bring);
+  });
+
   test('nothing known: first who may be hurt, then the moment', () => {
     expect(sheetOf({}).questions.slice(0, 3)).toEqual(['can-fall', 'propped', 'moment']);
   });

@@ -63,6 +63,10 @@ test('what was reported is an answer of the symptom step once it is confirmed, a
   });
 });
 
+test('a moment that nobody saw is reported as such', () => {
+  expect(begin({ when: 'unknown' }).reported?.steps.symptom).toEqual({ when: 'unknown' });
+});
+
 describe('any call', () => {
   test('gives a visit that can be read, without an answer, a reading or a decision', () => {
     fc.assert(

@@ -63,6 +63,60 @@ test('changed on both: each tablet has both versions, and it is said', async () 
   expect(b.prints()).toEqual(a.prints());
 });
 
+describe('photographs', () => {
+  const pictures = (tablet: Tablet) => [...tablet.visits.values()].flatMap((visit) => visit.photographs ?? []);
+
+  test('go over whole, and one that is attached on each tablet is no second version', async () => {
+    const { a, b, both } = shop();
+    a.begin('marrow-bay-1', 'one');
+    a.attach('marrow-bay-1', 'photograph-a');
+    await both();
+    b.attach('marrow-bay-1', 'photograph-b');
+    a.attach('marrow-bay-1', 'photograph-c');
+    const { second } = await both();
+    await both();
+    expect(second.apart).toEqual([]);
+    for (const tablet of [a, b]) {
+      expect(
+        pictures(tablet)
+          .map(({ id }) => id)
+          .sort(),
+      ).toEqual(['photograph-a', 'photograph-b', 'photograph-c']);
+      expect(pictures(tablet).every(({ jpeg }) => (jpeg?.length ?? 0) > 0)).toBe(true);
+    }
+  });
+
+  test('one that was taken away on one tablet is gone on both', async () => {
+    const { a, b, both } = shop();
+    a.begin('marrow-bay-1', 'one');
+    a.attach('marrow-bay-1', 'photograph-a');
+    await both();
+    const visit = b.visits.get('marrow-bay-1');
+    if (visit) b.visits.set(visit.id, { ...visit, photographs: [] });
+    await both();
+    await both();
+    expect([pictures(a), pictures(b)]).toEqual([[], []]);
+  });
+
+  test('both versions of a visit that was changed apart keep theirs', async () => {
+    const { a, b, both } = shop();
+    a.begin('marrow-bay-1', 'one');
+    a.attach('marrow-bay-1', 'photograph-a');
+    await both();
+    a.write('marrow-bay-1', 'by-a');
+    b.write('marrow-bay-1', 'by-b');
+    b.attach('marrow-bay-1', 'photograph-b');
+    await both();
+    await both();
+    for (const tablet of [a, b])
+      expect(
+        pictures(tablet)
+          .map(({ id }) => id)
+          .sort(),
+      ).toEqual(['photograph-a', 'photograph-a', 'photograph-b']);
+  });
+});
+
 describe('a deleted visit', () => {
   async function deleted() {
     const parts = shop();

@@ -1,9 +1,9 @@
 import { shopFormatAt } from '../../../../src/shop/file/shop-format.ts';
+import type { Content } from '../../../../src/shop/merge/content.ts';
 import { syncFolder } from '../../../../src/shop/merge/sync.ts';
-import type { VisitRecord } from '../../../../src/visit/record/visit-schema.ts';
 import { Dice } from './dice.ts';
 import { Replica, Server } from './shared-drive.ts';
-import { Tablet } from './tablet.ts';
+import { Tablet, wordsOf } from './tablet.ts';
 
 export interface RunResult {
   /** What is wrong; empty: nothing was lost. */
@@ -26,7 +26,7 @@ interface Place {
   tablet: Tablet;
   folder: Replica;
   /** Deleted here, for undo. */
-  bin: VisitRecord[];
+  bin: Content[];
 }
 
 class Shop {
@@ -88,7 +88,7 @@ class Shop {
     const [a, b] = this.places.map(({ tablet }) => tablet.prints().join('\n'));
     if (a !== b) problems.push('the two tablets differ');
     for (const { tablet } of this.places) {
-      const there = new Set(tablet.notes().flatMap((notes) => notes.split(' ')));
+      const there = tablet.words();
       for (const word of this.typed.keys()) {
         if (!there.has(word) && !this.deleted.has(word)) problems.push(`${tablet.name} has lost ${word}`);
       }
@@ -98,7 +98,7 @@ class Shop {
   }
 
   private word(id: string): string {
-    const word = `w${this.typed.size}`;
+    const word = `word-of-run-${this.typed.size}`;
     this.typed.set(word, id);
     this.gone.delete(id);
     this.changes += 1;
@@ -112,7 +112,10 @@ class Shop {
 
   private write(tablet: Tablet): void {
     const id = this.dice.of([...tablet.visits.keys()]);
-    if (id !== undefined) tablet.write(id, this.word(id));
+    if (id === undefined) return;
+    const pictures = tablet.visits.get(id)?.photographs ?? [];
+    if (pictures.length < 20 && this.dice.falls(0.15)) tablet.attach(id, this.word(id));
+    else tablet.write(id, this.word(id));
   }
 
   private remove({ tablet, bin }: Place): void {
@@ -121,7 +124,7 @@ class Shop {
     tablet.visits.delete(visit.id);
     bin.push(visit);
     this.changes += 1;
-    const words = visit.notes.split(' ');
+    const words = wordsOf(visit);
     for (const word of words) this.deleted.add(word);
     const all = [...this.typed].filter(([, id]) => id === visit.id).map(([word]) => word);
     if (all.every((word) => words.includes(word))) this.gone.add(visit.id);
