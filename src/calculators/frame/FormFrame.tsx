@@ -35,7 +35,7 @@ export function FormFrame<A extends Assessment>({ calculator, form, visits, chil
       {children}
       <ErrorSummary calculator={calculator} form={form} />
       {drawn}
-      <VerdictPanel name={name} label={title} outcome={form.outcome} pending={form.pending} />
+      <VerdictPanel name={name} label={title} outcome={form.outcome} pending={form.pending} earlier={visit?.earlier} />
       {alone && <ShareForm name={name} typed={form.typed} />}
     </form>
   );

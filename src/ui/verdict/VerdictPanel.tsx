@@ -17,20 +17,24 @@ interface Props {
   outcome: Outcome;
   /** Something was typed since, so the verdict on the older entries must not be shown for the new ones. */
   pending: boolean;
+  /** What earlier readings of the same part say about these: said with the verdict, and never changing it. */
+  earlier?: readonly { short: string; text: string }[] | undefined;
 }
 
 /**
  * The verdict with its reasons, next steps and limits. The bar stays at the bottom of the window until the panel covers
  * it, so that a change is seen on a phone. It is hidden from screen readers, which announce the status.
  */
-export function VerdictPanel({ name, label, outcome, pending }: Props) {
+export function VerdictPanel({ name, label, outcome, pending, earlier = [] }: Props) {
   const verdict = pending ? 'empty' : shownVerdict(outcome);
-  const word = pending ? 'Reading your entries' : verdictWords[verdict];
+  const compared = outcome.state === 'judged' && !pending ? (earlier[0]?.short ?? '') : '';
+  const word = pending ? 'Reading your entries' : [verdictWords[verdict], compared].filter(Boolean).join(', ');
   const id = `${name}-verdict`;
   return (
     <>
       <p class="visually-hidden" role="status">
         {announcement(outcome)}
+        {compared !== '' && ` ${earlier[0]?.text}`}
       </p>
       <div class="verdict-bar" data-verdict={verdict} aria-hidden="true" onClick={() => showPanel(id)}>
         <VerdictShape verdict={verdict} />
@@ -47,6 +51,7 @@ export function VerdictPanel({ name, label, outcome, pending }: Props) {
           class={pending ? 'verdict-reasons of-older-entries' : 'verdict-reasons'}
           aria-hidden={pending || undefined}
         >
+          {compared !== '' && <Findings lines={earlier.map(({ text }) => ({ severity: 'caution', text }))} />}
           <Findings lines={findingsShown(outcome)} />
           {outcome.state === 'judged' ? <WhatNext outcome={outcome} /> : <p>{whyEmpty(outcome)}</p>}
         </div>

@@ -4,6 +4,7 @@ import type { EvaluatedVisit } from '../evaluate.ts';
 import { stepsAhead } from '../guide/next-step.ts';
 import type { StepId } from '../steps/ids.ts';
 import { questions } from '../steps/questions.ts';
+import { useBackground } from './background.ts';
 import { StepBody } from './StepBody.tsx';
 import { StepItem, type StepMark } from './StepItem.tsx';
 import type { VisitSession } from './use-session.ts';
@@ -18,6 +19,9 @@ export function StepList({ evaluated, session: { change, draft, loaded } }: Prop
   const { guide } = evaluated;
   const [open, setOpen] = useState<StepId | undefined>(guide.due);
   const focusOn = useRef<string>();
+  const against = useBackground()?.against(evaluated) ?? [];
+  const lineOf = (id: StepId) =>
+    [evaluated.steps[id].line, against.find(({ step }) => step === id)?.short].filter(Boolean).join(', ');
   const { path, offPath, due } = guide;
 
   // The target of the focus exists only after the step has been drawn.
@@ -40,7 +44,7 @@ export function StepList({ evaluated, session: { change, draft, loaded } }: Prop
       id={id}
       number={number}
       mark={mark}
-      line={evaluated.steps[id].line}
+      line={lineOf(id)}
       open={open === id}
       onToggle={() => setOpen(open === id ? undefined : id)}
     >

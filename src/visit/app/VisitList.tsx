@@ -82,7 +82,7 @@ export function VisitList({ store }: { store: VisitStore }) {
               {state} <span class="when">Last change {shownTime(visit.changedAt)}.</span>
             </p>
             <p class="banner-actions">
-              <button type="button" class="plain" onClick={() => void start(sameMachine(visit))}>
+              <button type="button" class="plain" onClick={() => void start(sameAxis(visit))}>
                 New visit here<span class="visually-hidden">: {visitTitle(visit)}</span>
               </button>
               <button type="button" class="plain" onClick={() => download(exportVisit(visit))}>
@@ -103,9 +103,14 @@ export function VisitList({ store }: { store: VisitStore }) {
   );
 }
 
-/** What a new visit to the same machine takes over. */
-function sameMachine({ machine, site, person, servedAxes, instruments }: VisitRecord): Partial<VisitDetails> {
-  return { machine, site, person, servedAxes, instruments };
+/** What a new visit to the same axis takes over: what it is made of, and nothing that was measured. */
+function sameAxis(visit: VisitRecord): Partial<VisitDetails> {
+  const { machine, axis, axisId, drive, motor, cable, site, person, servedAxes, instruments } = visit;
+  return {
+    ...{ machine, axis, drive, motor, site, person, servedAxes, instruments },
+    ...(axisId !== undefined && { axisId }),
+    ...(cable !== undefined && { cable }),
+  };
 }
 
 interface UnreadableProps {

@@ -1,7 +1,10 @@
-import type { EvaluatedVisit } from '../evaluate.ts';
 import type { VisitStore } from '../storage/visit-store.ts';
+import { type EvaluatedVisit, evaluate } from '../evaluate.ts';
+import { asTripVisit } from '../record/change-visit.ts';
+import { BaselinePanel } from './BaselinePanel.tsx';
 import { DecisionPanel } from './DecisionPanel.tsx';
 import { DetailsForm } from './DetailsForm.tsx';
+import { EarlierVisits } from './EarlierVisits.tsx';
 import { listHash, reportHash } from './route.ts';
 import { SaveStatus } from './SaveStatus.tsx';
 import { SendVisit } from './SendVisit.tsx';
@@ -19,6 +22,8 @@ interface Props {
 /** One visit: its details, the steps, the decision, and its record. */
 export function VisitScreen({ evaluated, session, store }: Props) {
   const { visit, guide } = evaluated;
+  const takeAsTrip = () =>
+    session.change((before, now) => evaluate(asTripVisit(before.visit, now), now, before));
   return (
     <>
       <p class="running-head">
@@ -30,6 +35,8 @@ export function VisitScreen({ evaluated, session, store }: Props) {
       <DetailsForm key={session.loaded} visit={visit} change={session.change} draft={session.draft} />
       <StepList evaluated={evaluated} session={session} />
       {guide.decision && <DecisionPanel decision={guide.decision} />}
+      <BaselinePanel evaluated={evaluated} onTrip={takeAsTrip} />
+      <EarlierVisits evaluated={evaluated} />
       <section aria-labelledby="record">
         <h2 id="record">Report and record</h2>
         <p>

@@ -4,6 +4,7 @@ import type { LockoutId } from '../steps/lockout/question.ts';
 import type { VisitAnswers } from '../steps/questions.ts';
 import type { PlainStepId } from '../steps/rule.ts';
 import { rules } from '../steps/rules.ts';
+import type { BaselineState } from './baseline.ts';
 import { type Decision, decide } from './decision.ts';
 import type { PathStep } from './path.ts';
 import { powerOf, powerRefused } from './power.ts';
@@ -26,6 +27,8 @@ export interface GuideState {
   /** Answered steps that are no longer on the way: kept, marked, not counted. */
   offPath: StepId[];
   conditions: Conditions;
+  /** Only in a baseline visit, which has no decision. */
+  baseline?: BaselineState;
 }
 
 /**
@@ -49,7 +52,7 @@ export function nextStep(visit: VisitAnswers): GuideState {
   return stateOf(way, decide(way.answers(), visit));
 }
 
-function stateOf({ path, visit, lockedBy, axisSupported }: Way, decision: Decision | undefined): GuideState {
+export function stateOf({ path, visit, lockedBy, axisSupported }: Way, decision: Decision | undefined): GuideState {
   const on = new Set(path.map(({ id }) => id));
   return {
     path,
@@ -61,8 +64,8 @@ function stateOf({ path, visit, lockedBy, axisSupported }: Way, decision: Decisi
 }
 
 /** Steps that may still follow, in their usual order. Of the lockouts only the next one, since they are alike. */
-export function stepsAhead({ path, offPath, decision }: GuideState): StepId[] {
-  if (decision !== undefined) return [];
+export function stepsAhead({ path, offPath, decision, baseline }: GuideState): StepId[] {
+  if (decision !== undefined || baseline !== undefined) return [];
   const listed = new Set<StepId>([...path.map(({ id }) => id), ...offPath]);
   const ahead = stepIds.filter((id) => !listed.has(id));
   const firstLockout = ahead.find(isLockout);

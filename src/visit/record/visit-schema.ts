@@ -1,6 +1,7 @@
 import * as z from 'zod/mini';
 import { byField, list, longText, runningNumber, text, time, visitId } from '../../kernel/link/schema-parts.ts';
 import { stepIds } from '../steps/ids.ts';
+import { axisPart } from './axis-part.ts';
 import { decisionSnapshotSchema, snapshotSchema } from './snapshot-schema.ts';
 
 export const visitFormat = 'overcurrent-fieldbook-visit';
@@ -51,6 +52,7 @@ export const visitSchema = z.strictObject({
   steps: z.partialRecord(z.enum(stepIds), stepRecordSchema),
   decision: z.optional(decisionSnapshotSchema),
   notes: longText,
+  ...axisPart,
 });
 
 export type StepRecord = z.output<typeof stepRecordSchema>;

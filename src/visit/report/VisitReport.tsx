@@ -1,4 +1,6 @@
 import { shownTime } from '../../kernel/time/iso-time.ts';
+import { BaselinePanel } from '../app/BaselinePanel.tsx';
+import { EarlierVisits } from '../app/EarlierVisits.tsx';
 import { visitHash } from '../app/route.ts';
 import { StaleVerdicts } from '../app/StaleVerdicts.tsx';
 import { visitTitle } from '../app/visit-summary.ts';
@@ -29,19 +31,24 @@ export function VisitReport({ evaluated }: { evaluated: EvaluatedVisit }) {
           Print
         </button>
       </p>
-      <h1 tabIndex={-1}>Overcurrent trip: {visitTitle(visit)}</h1>
+      <h1 tabIndex={-1}>
+        {guide.baseline ? 'Baseline' : 'Overcurrent trip'}: {visitTitle(visit)}
+      </h1>
       <p class="report-when">
         Begun {shownTime(visit.createdAt)}, last entry {shownTime(visit.changedAt)}. Record {visit.id}
       </p>
       <StaleVerdicts differs={differs} />
       {decision ? (
         <ReportDecision decision={decision} />
+      ) : guide.baseline ? (
+        <BaselinePanel evaluated={evaluated} />
       ) : (
         <section>
           <h2>No decision yet</h2>
           <p>{reportTexts.notFinished(due === undefined ? '' : questions[due].title)}</p>
         </section>
       )}
+      <EarlierVisits evaluated={evaluated} />
       <ReportNextDrive
         answers={counted}
         replacesDrive={decision?.replace.some(({ part }) => part === 'drive') ?? false}
