@@ -4,8 +4,7 @@ import { baselineTexts } from '../words/baseline.ts';
 
 interface Props {
   evaluated: EvaluatedVisit;
-  /** Absent on paper. */
-  onTrip?: () => void;
+  onTrip: () => void;
 }
 
 /** How a baseline visit stands; nothing for a visit after a trip. */
@@ -21,7 +20,7 @@ export function BaselinePanel({ evaluated, onTrip }: Props) {
         {baselineTexts.headline[baseline]}
       </h2>
       <p>{baseline === 'complete' ? baselineTexts.complete : baselineTexts.notSound}</p>
-      {baseline === 'not-sound' && onTrip && (
+      {baseline === 'not-sound' && (
         <button type="button" class="primary" onClick={onTrip}>
           {baselineTexts.goOn}
         </button>

@@ -10,8 +10,8 @@ export function EarlierVisits({ evaluated }: { evaluated: EvaluatedVisit }) {
   const against = background.against(evaluated);
   if (against.length === 0 && asks === undefined) return null;
   return (
-    <section class="earlier-visits" aria-labelledby="earlier-visits">
-      <h2 id="earlier-visits">Compared with earlier visits</h2>
+    <section class="earlier-visits">
+      <h3>Compared with earlier visits</h3>
       <ul class="findings">
         {against.map(({ step, text }) => (
           <li key={step + text} data-severity="caution">

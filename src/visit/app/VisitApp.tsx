@@ -3,6 +3,7 @@ import { useEffect, useLayoutEffect, useMemo, useRef, useState } from 'preact/ho
 import { VisitReport } from '../report/VisitReport.tsx';
 import { type VisitStore, visitStore } from '../storage/visit-store.ts';
 import { BackgroundContext, useLoadedBackground } from './background.ts';
+import { PhotographsContext, usePhotographs } from './photographs/use-photographs.ts';
 import { listHash, type Route, routeOf } from './route.ts';
 import { SharedVisit } from './SharedVisit.tsx';
 import { warnBeforeLoss } from './unsaved-visits.ts';
@@ -71,6 +72,7 @@ interface OpenProps {
 
 function OpenVisit({ id, report, store, onShown }: OpenProps) {
   const session = useSession(store, id);
+  const photographs = usePhotographs(store, id);
   const { evaluated, missing } = session;
   const background = useLoadedBackground(evaluated?.visit);
   if (missing !== undefined) {
@@ -88,7 +90,7 @@ function OpenVisit({ id, report, store, onShown }: OpenProps) {
   }
   if (evaluated === undefined) return <p>Opening the visit …</p>;
   const title = visitTitle(evaluated.visit);
-  const view = report ? (
+  const opened = report ? (
     <TitledView key="report" title={`Report: ${title}`} onShown={onShown}>
       <VisitReport evaluated={evaluated} />
     </TitledView>
@@ -97,7 +99,11 @@ function OpenVisit({ id, report, store, onShown }: OpenProps) {
       <VisitScreen evaluated={evaluated} session={session} store={store} />
     </TitledView>
   );
-  return <BackgroundContext.Provider value={background}>{view}</BackgroundContext.Provider>;
+  return (
+    <BackgroundContext.Provider value={background}>
+      <PhotographsContext.Provider value={photographs}>{opened}</PhotographsContext.Provider>
+    </BackgroundContext.Provider>
+  );
 }
 
 interface TitledViewProps {
