@@ -91,7 +91,12 @@ export const bench: Bench = {
         { what: 'readings in the register', value: axes * visitsEach * readingsEach, unit: '', least: 50_000 },
         { what: 'first reading of all visits, not slowed', value: first.list - first.live, unit: 'ms' },
         { what: `list, median of ${runs}`, value: median(lists), unit: 'ms', budget },
-        { what: `history of an axis with ${visitsEach} visits, from the tap`, value: median(histories), unit: 'ms', budget },
+        {
+          what: `history of an axis with ${visitsEach} visits, from the tap`,
+          value: median(histories),
+          unit: 'ms',
+          budget,
+        },
       ];
     }),
 };

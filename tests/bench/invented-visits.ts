@@ -23,7 +23,12 @@ export function inventedVisit(axis: number, visit: number): VisitRecord {
     ...base,
     seq: 4,
     steps: {
-      insulation: step(1, { ...rows('', terminals, level), PE: '0.2 Ω', windingTemperature: '24 °C', testVoltage: '500 V' }),
+      insulation: step(1, {
+        ...rows('', terminals, level),
+        PE: '0.2 Ω',
+        windingTemperature: '24 °C',
+        testVoltage: '500 V',
+      }),
       isolation: step(2, {
         ...rows('joined', terminals, level),
         ...rows('cable', terminals, level * 6),
@@ -39,7 +44,10 @@ export function inventedVisit(axis: number, visit: number): VisitRecord {
 
 function rows(before: string, names: readonly string[], value: number, unit = ''): Record<string, string> {
   return Object.fromEntries(
-    names.map((name, index) => [before + name, unit === '' ? mega(value + index) : `${(value + index).toFixed(1)}${unit}`]),
+    names.map((name, index) => [
+      before + name,
+      unit === '' ? mega(value + index) : `${(value + index).toFixed(1)}${unit}`,
+    ]),
   );
 }
 

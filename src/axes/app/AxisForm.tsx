@@ -32,7 +32,13 @@ const choices: Partial<Record<NoteId, { value: string; label: string }[]>> = {
 export function AxisForm({ start, rivals = {}, save, onSave, onLeave }: Props) {
   const [{ names, notes }, set] = useState(start);
   const empty = names.machine.trim() === '' && names.axis.trim() === '';
-  const field = (id: string, label: string, value: string, hint: string | undefined, onInput: (text: string) => void) => (
+  const field = (
+    id: string,
+    label: string,
+    value: string,
+    hint: string | undefined,
+    onInput: (text: string) => void,
+  ) => (
     <div class="field" key={id}>
       <label for={`axis-${id}`}>{label}</label>
       {hint && (

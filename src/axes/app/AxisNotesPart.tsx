@@ -4,8 +4,9 @@ import type { Axis } from '../history/register.ts';
 import { noteIds } from '../record/axis-fields.ts';
 import { renamed, withValues } from '../record/change-axis.ts';
 import { rivals } from '../record/entries.ts';
-import { noteTexts } from '../words/axis.ts';
+import { formTexts, noteTexts } from '../words/axis.ts';
 import { AxisForm } from './AxisForm.tsx';
+import { listHash } from './route.ts';
 import type { OpenRegister } from './use-register.ts';
 
 /** What is known about the axis, and the form that changes it; a change of the name is a new name, the old one stays known. */
@@ -28,7 +29,9 @@ export function AxisNotesPart({ axis, open }: { axis: Axis; open: OpenRegister }
           onLeave={() => setEditing(false)}
           onSave={({ names, notes }) => {
             setEditing(false);
-            const changed = Object.fromEntries(noteIds.filter((id) => notes[id] !== known[id]).map((id) => [id, notes[id]]));
+            const changed = Object.fromEntries(
+              noteIds.filter((id) => notes[id] !== known[id]).map((id) => [id, notes[id]]),
+            );
             void open.change(axis, (record, now) => withValues(renamed(record, names, now), changed, now));
           }}
         />
@@ -47,6 +50,22 @@ export function AxisNotesPart({ axis, open }: { axis: Axis; open: OpenRegister }
           <button type="button" class="plain" onClick={() => setEditing(true)}>
             Change or rename
           </button>
+          {axis.visits.length === 0 && (
+            <>
+              {' '}
+              <button
+                type="button"
+                class="plain"
+                onClick={() => {
+                  void open.change(axis, (record, now) => withValues(record, { removed: 'yes' }, now));
+                  location.hash = listHash;
+                }}
+              >
+                Take it off the list
+              </button>
+              <p class="hint">{formTexts.takenOff}</p>
+            </>
+          )}
         </>
       )}
     </section>

@@ -43,7 +43,11 @@ export function AxisReadings({ earlier, exchanges, more }: Props) {
         {series.map((one) => (
           <SeriesPlot key={one.step} series={one} title={questions[one.step].title} />
         ))}
-        {more > 0 && <p class="hint">Readings of the newest {earlier.length} visits; {more} older ones are in their visits.</p>}
+        {more > 0 && (
+          <p class="hint">
+            Readings of the newest {earlier.length} visits; {more} older ones are in their visits.
+          </p>
+        )}
       </section>
     </>
   );
@@ -51,7 +55,15 @@ export function AxisReadings({ earlier, exchanges, more }: Props) {
 
 type Points = ReturnType<typeof pointsOf>;
 
-function PartTrend({ part, points, exchanges }: { part: InsulatedPart; points: Points; exchanges: readonly Exchange[] }) {
+function PartTrend({
+  part,
+  points,
+  exchanges,
+}: {
+  part: InsulatedPart;
+  points: Points;
+  exchanges: readonly Exchange[];
+}) {
   const same = ofSamePart(points, part, exchanges).sort((a, b) => a.day - b.day);
   const newest = same[same.length - 1];
   const assessment = useMemo(() => trendOf(same, Date.now() / millisecondsADay), [points, exchanges]);

@@ -1,6 +1,6 @@
 import { useEffect, useState } from 'preact/hooks';
-import type { Earlier } from '../history/earlier.ts';
 import { exchangesOf, secondDrive } from '../history/changes.ts';
+import type { Earlier } from '../history/earlier.ts';
 import { knownOf, sistersOf } from '../history/known.ts';
 import type { Axis, Register } from '../history/register.ts';
 import type { AxisStore } from '../storage/axis-store.ts';

@@ -41,11 +41,7 @@ export function Exchanges({ axis, exchanges, open }: Props) {
             <b>{one.on}</b> {capital(names[one.part] ?? one.part)}
             {one.kind === 'decided' ? ': a visit decided to replace it.' : one.note === '' ? '.' : `: ${one.note}.`}{' '}
             {one.kind === 'decided' ? (
-              <button
-                type="button"
-                class="plain"
-                onClick={() => void add({ ...one, on: today }, newId(), false)}
-              >
+              <button type="button" class="plain" onClick={() => void add({ ...one, on: today }, newId(), false)}>
                 It was changed today<span class="visually-hidden">: {names[one.part]}</span>
               </button>
             ) : (
@@ -57,7 +53,10 @@ export function Exchanges({ axis, exchanges, open }: Props) {
                   void add(one, one.id ?? newId(), true);
                 }}
               >
-                Take it off<span class="visually-hidden">: {names[one.part]}, {one.on}</span>
+                Take it off
+                <span class="visually-hidden">
+                  : {names[one.part]}, {one.on}
+                </span>
               </button>
             )}
           </li>

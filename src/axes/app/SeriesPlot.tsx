@@ -1,7 +1,7 @@
+import { verdictWords } from '../../kernel/form/verdict-words.ts';
 import { limitValue } from '../../kernel/limits.ts';
 import { formatQuantity, formatRounded } from '../../kernel/reading/format-reading.ts';
 import type { Reading } from '../../kernel/reading/reading.ts';
-import { verdictWords } from '../../kernel/form/verdict-words.ts';
 import { decadesAround, spanOf } from '../../ui/plot/domain.ts';
 import { plotFrame } from '../../ui/plot/frame.ts';
 import { LimitLine } from '../../ui/plot/LimitLine.tsx';
@@ -98,19 +98,19 @@ function shapeOf(reading: Reading | undefined, index: number): Shape {
 }
 
 const yearText = (year: number) =>
-  Number.isInteger(year)
-    ? String(year)
-    : new Date((year - 1970) * 365.25 * 86_400_000).toISOString().slice(0, 7);
+  Number.isInteger(year) ? String(year) : new Date((year - 1970) * 365.25 * 86_400_000).toISOString().slice(0, 7);
 
 function tableOf({ fields, rows }: Series): TableData {
   return {
     summary: 'The readings as a table',
     head: ['Day', ...fields.map(({ name }) => name), 'Verdict then', 'Limits then'],
-    rows: [...rows].reverse().map((row) => [
-      row.baseline ? `${row.at.slice(0, 10)} (baseline)` : row.at.slice(0, 10),
-      ...fields.map(({ id }) => row.texts[id] ?? ''),
-      Object.entries(verdictWords).find(([verdict]) => verdict === row.verdict)?.[1] ?? '',
-      row.limits.map(({ label, value }) => `${label} ${value}`).join('; '),
-    ]),
+    rows: [...rows]
+      .reverse()
+      .map((row) => [
+        row.baseline ? `${row.at.slice(0, 10)} (baseline)` : row.at.slice(0, 10),
+        ...fields.map(({ id }) => row.texts[id] ?? ''),
+        Object.entries(verdictWords).find(([verdict]) => verdict === row.verdict)?.[1] ?? '',
+        row.limits.map(({ label, value }) => `${label} ${value}`).join('; '),
+      ]),
   };
 }

@@ -1,5 +1,5 @@
-import { isoTime } from '../../kernel/time/iso-time.ts';
 import { useMemo, useState } from 'preact/hooks';
+import { isoTime } from '../../kernel/time/iso-time.ts';
 import { href } from '../../ui/href.ts';
 import { visitHash } from '../../visit/app/route.ts';
 import { newVisit, type VisitDetails } from '../../visit/record/change-visit.ts';
@@ -7,7 +7,7 @@ import { newId } from '../../visit/storage/new-id.ts';
 import { visitStore } from '../../visit/storage/visit-store.ts';
 import type { Axis } from '../history/register.ts';
 import type { AxisNotes } from '../record/change-axis.ts';
-import { baselineTexts } from '../words/baseline.ts';
+import { baselineOffer } from '../words/baseline.ts';
 
 /** A visit to this axis with what is known about it. Nothing that was measured goes with it. */
 export function detailsFor({ id, names, visits }: Axis, known: AxisNotes): Partial<VisitDetails> {
@@ -44,7 +44,7 @@ export function StartVisit({ axis, known }: Props) {
           Baseline visit
         </button>
       </p>
-      <p class="hint">{baselineTexts.offer}</p>
+      <p class="hint">{baselineOffer()}</p>
       {problem !== '' && <p role="alert">{problem}</p>}
     </>
   );

@@ -39,7 +39,11 @@ export function VisitTable({ axis }: { axis: Axis }) {
           </table>
         </section>
       )}
-      {axis.visits.length > shown.length && <p class="hint">The newest {shown.length} of {axis.visits.length} visits.</p>}
+      {axis.visits.length > shown.length && (
+        <p class="hint">
+          The newest {shown.length} of {axis.visits.length} visits.
+        </p>
+      )}
     </section>
   );
 }

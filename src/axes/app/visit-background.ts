@@ -1,7 +1,7 @@
 import type { Background } from '../../visit/app/background.ts';
 import type { VisitRecord } from '../../visit/record/visit-schema.ts';
-import { type Earlier, isMeasuredId, type Sister } from '../history/earlier.ts';
 import { exchangesOf, secondDrive } from '../history/changes.ts';
+import { type Earlier, isMeasuredId, type Sister } from '../history/earlier.ts';
 import { sistersOf } from '../history/known.ts';
 import { againstPast } from '../history/past.ts';
 import { type Axis, axisOfVisit, registerOf } from '../history/register.ts';
@@ -63,9 +63,7 @@ export function backgroundOf(
     beside: (step) => (isMeasuredId(step) ? besideOf(step, own, besides) : {}),
     against: (evaluated) =>
       againstPast(evaluated.visit, own, exchanges).flatMap(({ step, compared }) =>
-        compared.level === 'none'
-          ? []
-          : [{ step, short: fallInShort[compared.level], text: fallText(compared) }],
+        compared.level === 'none' ? [] : [{ step, short: fallInShort[compared.level], text: fallText(compared) }],
       ),
     ...(drives && {
       asks: {

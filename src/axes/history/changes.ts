@@ -49,7 +49,10 @@ export function secondDrive(exchanges: readonly Exchange[]): { later: Exchange; 
   const drives = exchanges.filter(({ part }) => part === 'drive');
   for (const [index, later] of drives.entries()) {
     const earlier = drives[index + 1];
-    if (earlier !== undefined && daysBetween(earlier.on, later.on) <= Math.ceil(limitValue('drives-within') * daysPerYear)) {
+    if (
+      earlier !== undefined &&
+      daysBetween(earlier.on, later.on) <= Math.ceil(limitValue('drives-within') * daysPerYear)
+    ) {
       return { later, earlier };
     }
   }

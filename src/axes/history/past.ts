@@ -1,7 +1,7 @@
 import type { VisitRecord } from '../../visit/record/visit-schema.ts';
-import { type MeasuredId, readingsOf, type ReadingSet } from '../record/visit-digest.ts';
-import type { Earlier } from './earlier.ts';
+import { type MeasuredId, type ReadingSet, readingsOf } from '../record/visit-digest.ts';
 import { type Exchange, sameSince } from './changes.ts';
+import type { Earlier } from './earlier.ts';
 import { type Compared, fallsOf } from './falls.ts';
 import { type InsulatedPart, type Point, pointsOf } from './points.ts';
 

@@ -31,7 +31,8 @@ export function registerOf(records: readonly AxisRecord[], visits: readonly Visi
     const known = groups.get(id);
     if (known !== undefined) return known;
     const record = byId.get(id);
-    const made: Axis = { id, names: record ? namesOf(record) : names, merged: [], visits: [] };
+    const { machine, axis } = record ? namesOf(record) : names;
+    const made: Axis = { id, names: { machine, axis }, merged: [], visits: [] };
     groups.set(id, record ? { ...made, record } : made);
     return groups.get(id) ?? made;
   };

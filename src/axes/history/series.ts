@@ -1,6 +1,6 @@
-import { stepCalculators } from '../../visit/steps/calculators.ts';
 import { type ReadForm, readForm } from '../../kernel/form/read-form.ts';
 import { missing, type Reading } from '../../kernel/reading/reading.ts';
+import { stepCalculators } from '../../visit/steps/calculators.ts';
 import { type MeasuredId, measuredIds, type ReadingSet } from '../record/visit-digest.ts';
 import { comparedFields, type Earlier } from './earlier.ts';
 
@@ -38,9 +38,20 @@ export function seriesOf(earlier: readonly Earlier[]): Series[] {
   });
 }
 
-function rowOf(baseline: boolean, { step, at, form, verdict, limits }: ReadingSet): SeriesRow {
+/** Of the limits that a verdict used, those that its readings are held against. */
+const heldAgainst = [
+  'after-trip-point',
+  'pe-dead-short',
+  'winding-unbalance-good',
+  'winding-unbalance-good-form',
+  'bridge-tolerance',
+  'bridge-short',
+];
+
+function rowOf(baseline: boolean, { step, at, form, verdict, limits: used }: ReadingSet): SeriesRow {
   const fields = stepCalculators[step].fields.filter(({ id }) => comparedFields[step].includes(id));
   const read: ReadForm = readForm(fields, form);
+  const limits = used.filter(({ id }) => heldAgainst.includes(id));
   const typed = fields.filter(({ id }) => (form[id] ?? '').trim() !== '');
   return {
     ...{ at, baseline, verdict, limits },

@@ -35,7 +35,13 @@ export interface VisitReadings {
 }
 
 /** The steps whose readings are compared over the years, in the order of the page. */
-export const measuredIds = ['insulation', 'isolation', 'winding', 'winding-motor', 'bridge'] as const satisfies StepId[];
+export const measuredIds = [
+  'insulation',
+  'isolation',
+  'winding',
+  'winding-motor',
+  'bridge',
+] as const satisfies StepId[];
 export type MeasuredId = (typeof measuredIds)[number];
 
 export function headOf(visit: VisitRecord): VisitHead {

@@ -20,7 +20,9 @@ export async function syncVisits(visits: Database, axes: AxisDatabase): Promise<
   const unread = rows.filter(({ id, head }) => head.id === '' && ids.has(id)).map(({ id }) => id);
   if (unread.length > 0) {
     const again = await visits.run('readonly', (store) => Promise.all(unread.map((id) => store.get(id))));
-    const read = again.flatMap((row) => (row === undefined ? [] : [digest(row)])).filter(({ row }) => row.head.id !== '');
+    const read = again
+      .flatMap((row) => (row === undefined ? [] : [digest(row)]))
+      .filter(({ row }) => row.head.id !== '');
     if (read.length > 0) await keep(axes, read);
     for (const { row } of read) heads.set(row.id, row);
   }

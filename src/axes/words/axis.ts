@@ -1,5 +1,5 @@
-import type { NoteId } from '../record/axis-fields.ts';
 import type { Axis } from '../history/register.ts';
+import type { NoteId } from '../record/axis-fields.ts';
 import { aliasesOf } from '../record/change-axis.ts';
 import { type AxisNames, nameKey } from '../record/names.ts';
 
@@ -17,7 +17,8 @@ export const axesTexts = {
   secondDrive: 'A second drive within a year.',
   unreadable: (count: number) =>
     `${countOf(count, 'axis was', 'axes were')} noted with a newer edition of this site. Reload the page; until then it stays stored and is not shown.`,
-  plotted: (count: number, least: string) => `${count} readings on a logarithmic axis, the lowest ${least}. The table holds them.`,
+  plotted: (count: number, least: string) =>
+    `${count} readings on a logarithmic axis, the lowest ${least}. The table holds them.`,
   unnamed: (count: number) =>
     `${countOf(count, 'visit has', 'visits have')} neither machine nor axis. Name them in the visit, and they come here.`,
 } as const;
@@ -41,7 +42,9 @@ export const noteTexts: Record<NoteId, { label: string; hint?: string }> = {
 export const formTexts = {
   rivals: (others: readonly string[]) =>
     `Another device noted ${others.map((text) => `“${text}”`).join(' and ')} at the same time. Save the right one.`,
-  merge: 'If two spellings mean one axis, merge them: all visits come together here. It can be undone, and nothing is lost.',
+  takenOff: 'It has no visit. Noted again, or with its first visit, it comes back with all that is known.',
+  merge:
+    'If two spellings mean one axis, merge them: all visits come together here. It can be undone, and nothing is lost.',
 } as const;
 
 /** The other names under which visits are found here. */

@@ -13,7 +13,11 @@ const besideTexts = {
  * What is shown beside the fields of a step: the last reading of the axis, its baseline, and of two sister axes the
  * baseline or else the last. `own`: earlier visits, the newest first.
  */
-export function besideOf(step: MeasuredId, own: readonly Earlier[], sisters: readonly Sister[]): Record<string, string> {
+export function besideOf(
+  step: MeasuredId,
+  own: readonly Earlier[],
+  sisters: readonly Sister[],
+): Record<string, string> {
   const texts = comparedFields[step].flatMap((field): [string, string][] => {
     const lines = [...ownLines(step, field, own), ...sisterLines(step, field, sisters)];
     return lines.length === 0 ? [] : [[field, lines.join(' ')]];

@@ -29,7 +29,8 @@ export function fallText({ level, since, before, now, factor, corrected }: Compa
   if (level === 'unknown') {
     return `Lower than at ${sinceNames[since]}, ${insulatedNames[now.part]}: ${readings}. Whether the insulation has fallen can’t be told: ${unknownBecause(before, now)}`;
   }
-  const by = Number.isFinite(factor) ? `by a factor of at least ${Number(factor.toPrecision(2))}` : 'to nothing';
+  // A zero is a bound on a logarithmic axis: its factor says nothing to a reader.
+  const by = factor < 1000 ? `by a factor of at least ${Number(factor.toPrecision(2))}` : 'to almost nothing';
   const compared = corrected
     ? `At ${reference()} that is ${inOhms(corrected.before)}, then ${inOhms(corrected.now)}.`
     : 'Compared as read, without the temperatures: a warm winding reads lower.';

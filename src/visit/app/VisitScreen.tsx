@@ -1,7 +1,8 @@
-import type { VisitStore } from '../storage/visit-store.ts';
 import { type EvaluatedVisit, evaluate } from '../evaluate.ts';
 import { asTripVisit } from '../record/change-visit.ts';
+import type { VisitStore } from '../storage/visit-store.ts';
 import { BaselinePanel } from './BaselinePanel.tsx';
+import { useBackground } from './background.ts';
 import { DecisionPanel } from './DecisionPanel.tsx';
 import { DetailsForm } from './DetailsForm.tsx';
 import { EarlierVisits } from './EarlierVisits.tsx';
@@ -22,12 +23,18 @@ interface Props {
 /** One visit: its details, the steps, the decision, and its record. */
 export function VisitScreen({ evaluated, session, store }: Props) {
   const { visit, guide } = evaluated;
-  const takeAsTrip = () =>
-    session.change((before, now) => evaluate(asTripVisit(before.visit, now), now, before));
+  const background = useBackground();
+  const takeAsTrip = () => session.change((before, now) => evaluate(asTripVisit(before.visit, now), now, before));
   return (
     <>
       <p class="running-head">
         <a href={listHash}>All visits</a>
+        {background && (
+          <>
+            {' · '}
+            <a href={background.axis.href}>History of this axis</a>
+          </>
+        )}
       </p>
       <h1 tabIndex={-1}>{visitTitle(visit)}</h1>
       <SaveStatus session={session} store={store} />

@@ -19,7 +19,11 @@ export interface Prefill {
 /** The start of a calculator within a visit. Only empty fields are filled; nothing typed is replaced. */
 export function prefill(evaluated: EvaluatedVisit, id: MeasuredStepId): Prefill {
   const typed = stillTrue(evaluated, id);
-  const offers = [...fromEarlierSteps(evaluated, id), ...fromInstrument(evaluated.visit, id, typed), ...fromAxis(evaluated.visit, id)];
+  const offers = [
+    ...fromEarlierSteps(evaluated, id),
+    ...fromInstrument(evaluated.visit, id, typed),
+    ...fromAxis(evaluated.visit, id),
+  ];
   const known = new Set(stepCalculators[id].fields.map((field) => field.id));
   const filled = offers.filter(
     ({ value, field }) => known.has(field) && value !== '' && (typed[field] ?? '').trim() === '',

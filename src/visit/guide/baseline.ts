@@ -1,6 +1,6 @@
 import type { VisitAnswers } from '../steps/questions.ts';
 import type { PlainStepId } from '../steps/rule.ts';
-import { type GuideState, stateOf } from './next-step.ts';
+import { type BaselineState, type GuideState, stateOf } from './next-step.ts';
 import { againstPower } from './power.ts';
 import { Way } from './way.ts';
 
@@ -9,9 +9,6 @@ import { Way } from './way.ts';
  * them as in any visit. The axis is connected again only if every reading passed.
  */
 const order: readonly PlainStepId[] = ['inspect', 'disconnect-leads', 'bridge', 'winding', 'idle-cores', 'insulation'];
-
-/** How a baseline visit stands. `not-sound`: something did not pass, so these readings are no baseline. */
-export type BaselineState = 'open' | 'complete' | 'not-sound';
 
 /** The next step of a baseline visit. It decides about no part, so its state never has a decision. */
 export function nextBaselineStep(visit: VisitAnswers): GuideState {

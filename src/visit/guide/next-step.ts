@@ -4,7 +4,6 @@ import type { LockoutId } from '../steps/lockout/question.ts';
 import type { VisitAnswers } from '../steps/questions.ts';
 import type { PlainStepId } from '../steps/rule.ts';
 import { rules } from '../steps/rules.ts';
-import type { BaselineState } from './baseline.ts';
 import { type Decision, decide } from './decision.ts';
 import type { PathStep } from './path.ts';
 import { powerOf, powerRefused } from './power.ts';
@@ -17,6 +16,9 @@ export interface Conditions {
   lockedBy: LockoutId | undefined;
   axisSupported: boolean;
 }
+
+/** How a baseline visit stands. `not-sound`: something did not pass, so these readings are no baseline. */
+export type BaselineState = 'open' | 'complete' | 'not-sound';
 
 export interface GuideState {
   /** The steps so far, in order; the last one is due unless there is a decision. */

@@ -1,6 +1,6 @@
 import { limitValue } from '../../kernel/limits.ts';
 import { formatRounded } from '../../kernel/reading/format-reading.ts';
-import type { BaselineState } from '../guide/baseline.ts';
+import type { BaselineState } from '../guide/next-step.ts';
 
 const minutes = () => formatRounded(limitValue('baseline-minutes'), 'min');
 

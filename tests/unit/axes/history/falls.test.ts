@@ -84,21 +84,26 @@ const ranks = { none: 0, unknown: 1, fall: 2 };
 
 test('a worse later reading never makes the words milder', () => {
   fc.assert(
-    fc.property(past, value, fc.double({ min: 0, max: 1, noNaN: true }), temperature, (earlier, high, share, celsius) => {
-      const points = earlier.map((one, index) => point(index + 1, one.reading, one));
-      const said = (ohmsNow: number) =>
-        fallsOf(point(20, ohms(ohmsNow), { temperature: celsius }), points);
-      const [better, worse] = [said(high), said(high * share)];
-      const level = (falls: Compared[]) => Math.max(0, ...falls.map((one) => ranks[one.level]));
-      const factor = (falls: Compared[]) => Math.max(1, ...falls.map((one) => one.factor));
-      expect(level(worse)).toBeGreaterThanOrEqual(level(better));
-      expect(factor(worse)).toBeGreaterThanOrEqual(factor(better));
-      for (const { since, level: was } of better.filter((one) => one.since !== 'best')) {
-        const now = worse.find((one) => one.since === since)?.level ?? 'none';
-        expect(ranks[now]).toBeGreaterThanOrEqual(ranks[was]);
-      }
-      for (const compared of worse) expect(fallText(compared)).not.toMatch(/NaN|undefined|Infinity/);
-    }),
+    fc.property(
+      past,
+      value,
+      fc.double({ min: 0, max: 1, noNaN: true }),
+      temperature,
+      (earlier, high, share, celsius) => {
+        const points = earlier.map((one, index) => point(index + 1, one.reading, one));
+        const said = (ohmsNow: number) => fallsOf(point(20, ohms(ohmsNow), { temperature: celsius }), points);
+        const [better, worse] = [said(high), said(high * share)];
+        const level = (falls: Compared[]) => Math.max(0, ...falls.map((one) => ranks[one.level]));
+        const factor = (falls: Compared[]) => Math.max(1, ...falls.map((one) => one.factor));
+        expect(level(worse)).toBeGreaterThanOrEqual(level(better));
+        expect(factor(worse)).toBeGreaterThanOrEqual(factor(better));
+        for (const { since, level: was } of better.filter((one) => one.since !== 'best')) {
+          const now = worse.find((one) => one.since === since)?.level ?? 'none';
+          expect(ranks[now]).toBeGreaterThanOrEqual(ranks[was]);
+        }
+        for (const compared of worse) expect(fallText(compared)).not.toMatch(/NaN|undefined|Infinity/);
+      },
+    ),
     { numRuns: runs },
   );
 });

@@ -29,7 +29,11 @@ describe('which axis a visit belongs to', () => {
   test('visits with the same names are one axis, without any record', () => {
     const { axes, unnamed } = registerOf(
       [],
-      [visit(lift, '2026-01-02'), visit({ machine: 'gantry  2', axis: 'LIFT' }, '2026-03-02'), visit({ machine: '', axis: '' }, '2026-01-01')],
+      [
+        visit(lift, '2026-01-02'),
+        visit({ machine: 'gantry  2', axis: 'LIFT' }, '2026-03-02'),
+        visit({ machine: '', axis: '' }, '2026-01-01'),
+      ],
     );
     expect(axes.map(({ id, visits }) => [id, visits.map(({ at: time }) => time.slice(0, 10))])).toEqual([
       [idOfNames(lift), ['2026-03-02', '2026-01-02']],
@@ -51,7 +55,13 @@ describe('which axis a visit belongs to', () => {
   });
 
   test('an id goes before the names', () => {
-    const axis = first([], [visit({ machine: 'Gantry', axis: '?' }, '2026-03-01', { axisId: 'axis-of-the-lift' }), visit({ machine: 'Gantry', axis: '?' }, '2026-03-02')]);
+    const axis = first(
+      [],
+      [
+        visit({ machine: 'Gantry', axis: '?' }, '2026-03-01', { axisId: 'axis-of-the-lift' }),
+        visit({ machine: 'Gantry', axis: '?' }, '2026-03-02'),
+      ],
+    );
     expect([axis.id, axis.visits.length]).toEqual(['axis-of-the-lift', 2]);
   });
 
@@ -60,7 +70,11 @@ describe('which axis a visit belongs to', () => {
     const visits = [visit(lift, '2026-01-01'), visit(other, '2026-02-01')];
     const merged = withValues(newAxis(other, at('2026-02-02')), { mergedInto: idOfNames(lift) }, at('2026-02-02'));
     const axis = first([merged], visits);
-    expect([axis.names, axis.visits.length, axis.merged.map(({ names }) => names.machine)]).toEqual([lift, 2, ['Gantry two']]);
+    expect([axis.names, axis.visits.length, axis.merged.map(({ names }) => names.machine)]).toEqual([
+      lift,
+      2,
+      ['Gantry two'],
+    ]);
     const undone = withValues(merged, { mergedInto: '' }, at('2026-02-03'));
     expect(registerOf([undone], visits).axes.map((one) => one.visits.length)).toEqual([1, 1]);
   });
@@ -91,10 +105,19 @@ describe('which axis a visit belongs to', () => {
 
 test('what is known comes from the form, else from the newest visit that says it', () => {
   const visits = [
-    visit(lift, '2026-01-01', { motor: 'SM-40, 1', drive: 'D-9', cable: { metres: '12 m', section: '1.5', material: '' } }),
+    visit(lift, '2026-01-01', {
+      motor: 'SM-40, 1',
+      drive: 'D-9',
+      cable: { metres: '12 m', section: '1.5', material: '' },
+    }),
     visit(lift, '2026-02-01', { motor: 'SM-40, 2' }),
   ];
-  expect(knownOf(first([], visits))).toMatchObject({ motor: 'SM-40, 2', drive: 'D-9', cableMetres: '12 m', cableSection: '1.5' });
+  expect(knownOf(first([], visits))).toMatchObject({
+    motor: 'SM-40, 2',
+    drive: 'D-9',
+    cableMetres: '12 m',
+    cableSection: '1.5',
+  });
   const record = withValues(newAxis(lift, at('2026-02-02')), { motor: 'SM-48' }, at('2026-02-02'));
   expect(knownOf(first([record], visits)).motor).toBe('SM-48');
 });
@@ -115,14 +138,23 @@ test('axes with the same model of motor are sisters, whatever their serial numbe
 
 test('the search finds by machine, motor and former name, all words together', () => {
   const record = renamed(newAxis({ machine: 'Old gantry', axis: 'Z' }, at('2026-01-01')), lift, at('2026-02-01'));
-  const { axes } = registerOf([record], [visit(lift, '2026-03-01', { motor: 'SM-40' }), visit({ machine: 'Saw', axis: 'Feed' }, '2026-01-01')]);
+  const { axes } = registerOf(
+    [record],
+    [visit(lift, '2026-03-01', { motor: 'SM-40' }), visit({ machine: 'Saw', axis: 'Feed' }, '2026-01-01')],
+  );
   expect(searched(axes, 'old sm-40').map(({ names }) => names.axis)).toEqual(['Lift']);
   expect(searched(axes, 'gantry feed')).toEqual([]);
   expect(searched(axes, '  ')).toHaveLength(2);
 });
 
 describe('drives', () => {
-  const withDrives = (...days: string[]) => exchangesOf(first([], days.map((day) => visit(lift, day, replaced('drive')))));
+  const withDrives = (...days: string[]) =>
+    exchangesOf(
+      first(
+        [],
+        days.map((day) => visit(lift, day, replaced('drive'))),
+      ),
+    );
 
   test.each<[string, string[], boolean]>([
     ['one', ['2026-01-01'], false],
@@ -139,7 +171,10 @@ describe('drives', () => {
     const change = { id: 'change-1', part: 'drive', on: '2026-01-05', note: '', dropped: false };
     const noted = withChange(newAxis(lift, at('2026-01-05')), change, at('2026-01-05'));
     const exchanges = exchangesOf(first([noted], [decided]));
-    expect(exchanges.map(({ part, kind }) => [part, kind])).toEqual([['drive', 'noted'], ['motor', 'decided']]);
+    expect(exchanges.map(({ part, kind }) => [part, kind])).toEqual([
+      ['drive', 'noted'],
+      ['motor', 'decided'],
+    ]);
     expect(secondDrive(exchanges)).toBeUndefined();
     const another = withChange(noted, { ...change, id: 'change-2', on: '2026-02-05' }, at('2026-02-05'));
     expect(secondDrive(exchangesOf(first([another], [decided])))).toMatchObject({ later: { on: '2026-02-05' } });
@@ -148,8 +183,16 @@ describe('drives', () => {
   test('only a noted exchange makes a part another part', () => {
     const decided = visit(lift, '2026-01-01', replaced('motor'));
     expect(sameSince(exchangesOf(first([], [decided])), 'motor')).toBe('');
-    const noted = withChange(newAxis(lift, at('2026-01-05')), { id: 'change-1', part: 'motor', on: '2026-01-05', note: '', dropped: false }, at('2026-01-05'));
+    const noted = withChange(
+      newAxis(lift, at('2026-01-05')),
+      { id: 'change-1', part: 'motor', on: '2026-01-05', note: '', dropped: false },
+      at('2026-01-05'),
+    );
     const exchanges = exchangesOf(first([noted], [decided]));
-    expect([sameSince(exchanges, 'motor'), sameSince(exchanges, 'joined'), sameSince(exchanges, 'cable')]).toEqual(['2026-01-05', '2026-01-05', '']);
+    expect([sameSince(exchanges, 'motor'), sameSince(exchanges, 'joined'), sameSince(exchanges, 'cable')]).toEqual([
+      '2026-01-05',
+      '2026-01-05',
+      '',
+    ]);
   });
 });

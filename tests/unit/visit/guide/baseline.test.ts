@@ -1,17 +1,20 @@
 import { describe, expect, test } from 'vitest';
-import { newVisit } from '../../../../src/visit/record/change-visit.ts';
-import { asTripVisit } from '../../../../src/visit/record/change-visit.ts';
-import type { VisitRecord } from '../../../../src/visit/record/visit-schema.ts';
 import { evaluate } from '../../../../src/visit/evaluate.ts';
+import { asTripVisit, newVisit } from '../../../../src/visit/record/change-visit.ts';
+import type { VisitRecord } from '../../../../src/visit/record/visit-schema.ts';
+import type { StepId } from '../../../../src/visit/steps/ids.ts';
 import { isMeasured } from '../../../../src/visit/steps/questions.ts';
 import { rules } from '../../../../src/visit/steps/rules.ts';
-import type { StepId } from '../../../../src/visit/steps/ids.ts';
 import { enterStep } from '../../../support/visit-records.ts';
 import { soundForms } from './support/sound-forms.ts';
 
 // Readings of a sound servo axis, recalled from memory; the order is project judgement.
 
-const begin = newVisit('baseline-visit', '2026-03-02T08:00:00+01:00', { machine: 'Gantry 2', axis: 'Lift', purpose: 'baseline' });
+const begin = newVisit('baseline-visit', '2026-03-02T08:00:00+01:00', {
+  machine: 'Gantry 2',
+  axis: 'Lift',
+  purpose: 'baseline',
+});
 
 /** Answers whatever is due until nothing is, one minute after the other. */
 function walked(change: Partial<Record<StepId, Record<string, string>>> = {}): { visit: VisitRecord; asked: StepId[] } {
