@@ -6,13 +6,17 @@ import { useBackground } from './background.ts';
 import { DecisionPanel } from './DecisionPanel.tsx';
 import { DetailsForm } from './DetailsForm.tsx';
 import { EarlierVisits } from './EarlierVisits.tsx';
+import { MinutesAhead } from './MinutesAhead.tsx';
 import { listHash, reportHash } from './route.ts';
 import { SaveStatus } from './SaveStatus.tsx';
+import { ScreenOn } from './ScreenOn.tsx';
 import { SendVisit } from './SendVisit.tsx';
 import { StaleVerdicts } from './StaleVerdicts.tsx';
 import { StepList } from './StepList.tsx';
 import type { VisitSession } from './use-session.ts';
+import { useWaits } from './use-waits.ts';
 import { visitTitle } from './visit-summary.ts';
+import { WaitBar } from './WaitBar.tsx';
 
 interface Props {
   evaluated: EvaluatedVisit;
@@ -25,6 +29,7 @@ export function VisitScreen({ evaluated, session, store }: Props) {
   const { visit, guide } = evaluated;
   const background = useBackground();
   const takeAsTrip = () => session.change((before, now) => evaluate(asTripVisit(before.visit, now), now, before));
+  const waits = useWaits(visit.id);
   return (
     <>
       <p class="running-head">
@@ -40,7 +45,10 @@ export function VisitScreen({ evaluated, session, store }: Props) {
       <SaveStatus session={session} store={store} />
       <StaleVerdicts differs={evaluated.differs} />
       <DetailsForm key={session.loaded} visit={visit} change={session.change} draft={session.draft} />
-      <StepList evaluated={evaluated} session={session} />
+      {guide.baseline === undefined && <MinutesAhead answers={evaluated.answers} />}
+      <WaitBar waits={waits} />
+      <StepList evaluated={evaluated} session={session} waits={waits} />
+      <ScreenOn />
       {guide.decision && <DecisionPanel decision={guide.decision} />}
       <BaselinePanel evaluated={evaluated} onTrip={takeAsTrip} />
       <EarlierVisits evaluated={evaluated} />
