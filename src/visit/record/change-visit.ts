@@ -9,7 +9,18 @@ import { type StepRecord, type VisitRecord, visitFormat, visitVersion } from './
 /** What a person notes about a visit besides its steps. */
 export type VisitDetails = Omit<
   VisitRecord,
-  'format' | 'version' | 'id' | 'revision' | 'createdAt' | 'changedAt' | 'seq' | 'stretch' | 'steps' | 'decision'
+  | 'format'
+  | 'version'
+  | 'id'
+  | 'revision'
+  | 'createdAt'
+  | 'changedAt'
+  | 'seq'
+  | 'stretch'
+  | 'steps'
+  | 'decision'
+  | 'reported'
+  | 'secondVersionOf'
 >;
 
 const blank: VisitDetails = {
