@@ -15,7 +15,7 @@ const views: Record<string, (page: Page) => Promise<void>> = {
   },
   'a new visit': async (page) => {
     await page.getByRole('button', { name: 'Start a visit' }).click();
-    await page.getByText('Drive, motor, instruments').click();
+    await page.getByText('Drive, motor, conditions').click();
     await page.getByText('What may follow').click();
   },
   'a visit in the middle': async (page) => {

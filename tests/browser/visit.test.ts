@@ -180,18 +180,25 @@ test('by keyboard alone: the focus goes on with the steps, and the next one is r
   await page.keyboard.press('Shift+Tab');
   await page.keyboard.press('Tab');
   await page.locator('input[value="not-permitted"]:checked').waitFor();
-  await page.getByRole('button', { name: 'Go on: What was live or moving?' }).waitFor();
-  for (let presses = 0; presses < 5 && !(await page.locator('.go-on:focus').count()); presses++) {
+  // The next step stands below, on the same screen, and Tab goes on into it.
+  await page.getByText('Done. Next, below: What was live or moving?').waitFor();
+  await tabTo(page, 'when');
+  await page.keyboard.press('ArrowDown');
+  await tabTo(page, 'gravityLoaded');
+  await page.keyboard.press('ArrowDown');
+  await page.locator('input[name="gravityLoaded"][value="no"]:checked').waitFor();
+  await page.getByRole('button', { name: 'Go on: Lock out, wait' }).waitFor();
+  for (let presses = 0; presses < 8 && !(await page.locator('.go-on:focus').count()); presses++) {
     await page.keyboard.press('Tab');
   }
   await page.keyboard.press('Enter');
-  await expect.poll(focused).toBe('step-symptom');
-  expect(await new Visitor(page).openStep()).toBe('What was live or moving?');
+  await expect.poll(focused).toBe('step-lockout-1');
+  expect(await new Visitor(page).openStep()).toBe('Lock out, wait, measure the DC bus');
   // Back to the step above by its title, and shut again by the same key.
   await page.keyboard.press('Shift+Tab');
-  expect(await focused()).toBe('step-find-drive');
+  expect(await focused()).toBe('step-symptom');
   await page.keyboard.press('Enter');
-  expect(await new Visitor(page).openStep()).toBe('Find the drive and its output');
+  expect(await new Visitor(page).openStep()).toBe('What was live or moving?');
   await page.keyboard.press('Enter');
   expect(await page.locator('.visit-step button[aria-expanded="true"]').count()).toBe(0);
 });

@@ -17,7 +17,7 @@ interface Props {
   draft: VisitSession['draft'];
 }
 
-/** Who and where, instruments, conditions, notes: everything that is no step. Folded, but for the name of a new visit. */
+/** Who and where, conditions, notes, and the instruments: everything that is no step. Folded, but for the name of a new visit. */
 export function DetailsForm({ visit, change, draft }: Props) {
   const onSettled = (details: Partial<VisitDetails>) =>
     change((before, now) => evaluate(changeDetails(before.visit, details, now), now, before));

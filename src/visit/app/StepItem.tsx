@@ -23,11 +23,13 @@ interface Props {
   onToggle: () => void;
   /** The way on, once the step is answered: it stays at the lower edge of the window while the step is longer than that. */
   next: ComponentChildren;
+  /** Said instead of that if the next step stands below, on the same screen. */
+  below: string | undefined;
   children: ComponentChildren;
 }
 
 /** One step: a line that opens it, and its instructions and questions while it is open. */
-export function StepItem({ id, number, mark, line, open, onToggle, next, children }: Props) {
+export function StepItem({ id, number, mark, line, open, onToggle, next, below, children }: Props) {
   return (
     <li class="visit-step" data-step={id} data-mark={mark}>
       <h3>
@@ -54,6 +56,7 @@ export function StepItem({ id, number, mark, line, open, onToggle, next, childre
       {open && (
         <div class={next ? 'step-body goes-on' : 'step-body'}>
           {children}
+          {below !== undefined && <p role="status">{below}</p>}
           {next && <div class="go-on-bar">{next}</div>}
         </div>
       )}

@@ -52,39 +52,40 @@ export function StepList({ evaluated, session: { change, draft, loaded }, waits 
 
   // One way on a screen: below the last step that is open.
   const onScreen = path.map(({ id }) => id).filter((id) => open.includes(id));
-  const next = (id: StepId) => {
-    const below = onScreen.includes(id) ? onScreen[onScreen.indexOf(id) + 1] : undefined;
-    if (below !== undefined) return <p role="status">{sheetTexts.below(questions[below].title)}</p>;
+  const belowOf = (id: StepId) => (onScreen.includes(id) ? onScreen[onScreen.indexOf(id) + 1] : undefined);
+  const wayOn = (
+    <button type="button" class="primary go-on" onClick={goOn}>
+      {due === undefined ? 'Go on to the decision' : `Go on: ${questions[due].title}`}
+    </button>
+  );
+
+  const item = (id: StepId, number: number | undefined, mark: StepMark) => {
+    const below = belowOf(id);
     return (
-      <button type="button" class="primary go-on" onClick={goOn}>
-        {due === undefined ? 'Go on to the decision' : `Go on: ${questions[due].title}`}
-      </button>
+      <StepItem
+        key={id}
+        id={id}
+        number={number}
+        mark={mark}
+        line={lineOf(id)}
+        open={open.includes(id)}
+        onToggle={() => setOpen(open.includes(id) ? open.filter((one) => one !== id) : [id])}
+        next={isAnswered(mark) && below === undefined && wayOn}
+        below={isAnswered(mark) && below !== undefined ? sheetTexts.below(questions[below].title) : undefined}
+      >
+        <StepBody
+          // Read from storage again, the form starts from what is stored; the step stays open.
+          key={loaded}
+          id={id}
+          evaluated={evaluated}
+          waits={waits}
+          onTyped={(form) => draft({ step: id, form })}
+          onEnter={(form) => change((before, at) => enterStep(before, id, form, at))}
+          onConfirm={() => change((before, at) => confirmStep(before, id, at))}
+        />
+      </StepItem>
     );
   };
-
-  const item = (id: StepId, number: number | undefined, mark: StepMark) => (
-    <StepItem
-      key={id}
-      id={id}
-      number={number}
-      mark={mark}
-      line={lineOf(id)}
-      open={open.includes(id)}
-      onToggle={() => setOpen(open.includes(id) ? open.filter((one) => one !== id) : [id])}
-      next={isAnswered(mark) && next(id)}
-    >
-      <StepBody
-        // Read from storage again, the form starts from what is stored; the step stays open.
-        key={loaded}
-        id={id}
-        evaluated={evaluated}
-        waits={waits}
-        onTyped={(form) => draft({ step: id, form })}
-        onEnter={(form) => change((before, at) => enterStep(before, id, form, at))}
-        onConfirm={() => change((before, at) => confirmStep(before, id, at))}
-      />
-    </StepItem>
-  );
 
   const ahead = stepsAhead(guide);
   return (
