@@ -52,7 +52,7 @@ export function SeriesPlot({ series, title }: Props) {
         desc={axesTexts.plotted(points.length, formatRounded(Math.min(...points.map(({ y }) => y)), 'Ω'))}
         frame={frame}
         table={table}
-        caption={`${series.fields.map(({ name }, index) => `${shapeNames[index % shapeNames.length]?.[1]}: ${name}`).join('. ')}. Arrows: bounds.`}
+        caption={`${series.fields.filter(({ id }) => !id.endsWith('PE')).map(({ name }, index) => `${shapeNames[index % shapeNames.length]?.[1]}: ${name}`).join('. ')}. Arrows: bounds.`}
       >
         {limit !== undefined && (
           <LimitLine frame={frame} at={limit} text={`after a trip ${formatRounded(limit, 'Ω')}`} below />
@@ -73,7 +73,9 @@ const shapeNames: [Shape, string][] = [
 
 function pointsIn({ at, readings }: SeriesRow, { fields }: Series): Point[] {
   const x = Date.parse(at) / (365.25 * 86_400_000) + 1970;
+  // PE is in the table alone: beside insulation its ohms would press everything else together.
   return fields.flatMap(({ id }, index): Point[] => {
+    if (id.endsWith('PE')) return [];
     const y = ohmsOf(readings[id]);
     return y === undefined ? [] : [{ x, y, shape: shapeOf(readings[id], index) }];
   });
