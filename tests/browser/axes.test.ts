@@ -65,7 +65,9 @@ test('the third visit shows the reading before beside the field and the fall bes
   await page.locator('h3', { hasText: 'Compared with earlier visits' }).waitFor();
   await page.getByText('Fallen since the last visit').first().waitFor();
   await page.locator('#step-insulation').click();
-  expect(await page.locator('#insulation-together-note').textContent()).toContain('Last visit, 2024-03-02: 900 MΩ at 24 °C.');
+  expect(await page.locator('#insulation-together-note').textContent()).toContain(
+    'Last visit, 2024-03-02: 900 MΩ at 24 °C.',
+  );
   expect(await page.locator('#insulation-together').inputValue()).toBe('150 MΩ');
   expect(await page.locator('#insulation-verdict').getAttribute('data-verdict')).toBe('go');
   expect(await page.locator('#insulation-verdict h3').textContent()).toContain('but the insulation has fallen');
@@ -116,7 +118,9 @@ describe.each([
     const small = await page
       .locator('main :is(button, summary, input, select, a.button, td a, th a, .running-head a)')
       .evaluateAll((all) =>
-        all.filter((one) => one.getClientRects().length > 0 && one.getBoundingClientRect().height < 48).map((one) => one.outerHTML),
+        all
+          .filter((one) => one.getClientRects().length > 0 && one.getBoundingClientRect().height < 48)
+          .map((one) => one.outerHTML),
       );
     expect(small).toEqual([]);
   });
