@@ -5,6 +5,7 @@ import type { EvaluatedVisit } from '../evaluate.ts';
 import { stepsAhead } from '../guide/next-step.ts';
 import type { StepId } from '../steps/ids.ts';
 import { questions } from '../steps/questions.ts';
+import { useBackground } from './background.ts';
 import { sharesSheet } from '../steps/sheets.ts';
 import { sheetTexts } from '../words/visit.ts';
 import { StepBody } from './StepBody.tsx';
@@ -23,6 +24,9 @@ export function StepList({ evaluated, session: { change, draft, loaded }, waits 
   const { guide } = evaluated;
   const [open, setOpen] = useState<readonly StepId[]>(guide.due === undefined ? [] : [guide.due]);
   const focusOn = useRef<string>();
+  const against = useBackground()?.against(evaluated) ?? [];
+  const lineOf = (id: StepId) =>
+    [evaluated.steps[id].line, against.find(({ step }) => step === id)?.short].filter(Boolean).join(', ');
   const { path, offPath, due } = guide;
 
   // The target of the focus exists only after the step has been drawn.
@@ -61,7 +65,7 @@ export function StepList({ evaluated, session: { change, draft, loaded }, waits 
       id={id}
       number={number}
       mark={mark}
-      line={evaluated.steps[id].line}
+      line={lineOf(id)}
       open={open.includes(id)}
       onToggle={() => setOpen(open.includes(id) ? open.filter((one) => one !== id) : [id])}
       next={isAnswered(mark) && next(id)}

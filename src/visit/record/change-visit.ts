@@ -58,6 +58,11 @@ export function changeDetails(visit: VisitRecord, details: Partial<VisitDetails>
   return { ...visit, ...details, changedAt: now };
 }
 
+/** A baseline visit that found something goes on as a visit after a trip, with everything that was measured. */
+export function asTripVisit({ purpose: _baseline, ...visit }: VisitRecord, now: string): VisitRecord {
+  return { ...visit, changedAt: now };
+}
+
 export interface StepEntry {
   /** Exactly as typed or chosen. */
   form: Form;
