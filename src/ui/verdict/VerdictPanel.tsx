@@ -72,14 +72,14 @@ export function VerdictPanel({ name, label, outcome, pending, earlier = [], link
           <Findings lines={findings.filter(({ severity }) => pressing.includes(severity))} />
           <Findings lines={compared.map(({ text }) => ({ severity: 'caution', text }))} />
           {outcome.state === 'judged' && <NextSteps steps={outcome.steps} link={link} />}
-          <Findings lines={findings.filter(({ reminder }) => reminder)} />
+          <Findings lines={findings.filter((line) => line.inSight && !pressing.includes(line.severity))} />
           {outcome.state === 'judged' && onward}
         </div>
         {children}
         {outcome.state === 'judged' && (
           <details class={older ? 'verdict-details of-older-entries' : 'verdict-details'}>
             <summary>Details: what passes, remarks, limits used</summary>
-            <Findings lines={findings.filter(({ severity, reminder }) => !pressing.includes(severity) && !reminder)} />
+            <Findings lines={findings.filter((line) => !line.inSight && !pressing.includes(line.severity))} />
             <LimitsUsed ids={outcome.limits} />
           </details>
         )}

@@ -5,9 +5,9 @@ import type { EvaluatedVisit } from '../evaluate.ts';
 import { stepsAhead } from '../guide/next-step.ts';
 import type { StepId } from '../steps/ids.ts';
 import { questions } from '../steps/questions.ts';
-import { useBackground } from './background.ts';
 import { sharesSheet } from '../steps/sheets.ts';
 import { sheetTexts } from '../words/visit.ts';
+import { useBackground } from './background.ts';
 import { StepBody } from './StepBody.tsx';
 import { StepItem, type StepMark } from './StepItem.tsx';
 import type { VisitSession } from './use-session.ts';
@@ -50,14 +50,17 @@ export function StepList({ evaluated, session: { change, draft, loaded }, waits 
     focusOn.current = due === undefined ? 'decision' : `step-${due}`;
   };
 
-  const next = (id: StepId) =>
-    due !== undefined && open.includes(due) ? (
-      sharesSheet(id, due) && <p role="status">{sheetTexts.below(questions[due].title)}</p>
-    ) : (
+  // One way on a screen: below the last step that is open.
+  const onScreen = path.map(({ id }) => id).filter((id) => open.includes(id));
+  const next = (id: StepId) => {
+    const below = onScreen.includes(id) ? onScreen[onScreen.indexOf(id) + 1] : undefined;
+    if (below !== undefined) return <p role="status">{sheetTexts.below(questions[below].title)}</p>;
+    return (
       <button type="button" class="primary go-on" onClick={goOn}>
         {due === undefined ? 'Go on to the decision' : `Go on: ${questions[due].title}`}
       </button>
     );
+  };
 
   const item = (id: StepId, number: number | undefined, mark: StepMark) => (
     <StepItem
