@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import type { IsolationFinding, IsolationInput } from '../../../../../src/calculators/isolation/rule/input.ts';
+import type { IsolationFinding } from '../../../../../src/calculators/isolation/rule/input.ts';
 import { lowestOf } from '../../../../../src/calculators/isolation/rule/part-readings.ts';
 import { missing } from '../../../../../src/kernel/reading/reading.ts';
 import { typed } from '../../../../support/typed.ts';
@@ -48,10 +48,8 @@ describe('the length of the cable', () => {
   });
 
   it('convicts a core that a sound cable of this length exceeds, if no filter can be the reason', () => {
-    const short: IsolationInput['cable'] = cable('2M | 60M | 60M', undefined).cable;
     const core = {
       ...joined('2M | 2M | 2M'),
-      cable: short,
       ...cable('2M | 60M | 60M', '2M | 60M | 60M'),
       ...goodMotor,
     };
