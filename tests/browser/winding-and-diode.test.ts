@@ -13,7 +13,7 @@ async function calculator(path: string, width = 820) {
 type Page = Awaited<ReturnType<typeof calculator>>;
 
 const verdict = (page: Page, word: string) => page.waitForSelector(`.verdict[data-verdict="${word}"]`);
-const findings = (page: Page) => page.locator('.findings').textContent();
+const findings = (page: Page) => page.locator('.verdict').textContent();
 const steps = (page: Page) => page.locator('.next-steps').textContent();
 
 describe('the winding', () => {
@@ -40,7 +40,7 @@ describe('the winding', () => {
     expect(await page.locator('#winding-leadOhms-error').textContent()).toContain('has no unit');
     await page.getByRole('button', { name: '0.2 Ω', exact: true }).click();
     await verdict(page, 'no-go');
-    expect(await findings(page)).toContain('200 mΩ of the leads is taken off');
+    expect(await findings(page)).toContain('0.2 Ω of the leads is taken off');
     expect(await findings(page)).toContain('winding U is lower than the other two: shorted turns');
     await page.locator('summary', { hasText: 'Winding temperature' }).click();
     await page.fill('#winding-windingTemperature', '45');

@@ -16,6 +16,13 @@ export interface ReadingField {
   /** How it is named in the line that sums up a step of a visit. */
   inLine?: string;
   quantity: Quantity;
+  /** The units that what is measured here can have, if not those of its quantity. */
+  units?: readonly string[];
+  /**
+   * Readings with the same word are taken one after the other with one instrument: `rowUnit` offers the unit of one to
+   * those after it.
+   */
+  row?: string;
   /** The choice field that says which unit a bare number has. */
   bareUnitFrom?: string;
   /** What is wrong with a reading that can be read, and what to do. */
@@ -61,8 +68,20 @@ export interface TickField {
   inLine?: string;
 }
 
+/**
+ * A question that can have several answers at once. Its text is their values with a space between them. An answer that is
+ * `alone` can't stand beside another one.
+ */
+export interface SeveralField {
+  kind: 'several';
+  id: string;
+  name: string;
+  hint?: string;
+  options: (Option & { alone?: true })[];
+}
+
 /** The fields of every form: calculators and the questions of a visit. */
-export type FormField = ReadingField | ChoiceField | TextField | TickField;
+export type FormField = ReadingField | ChoiceField | SeveralField | TextField | TickField;
 
 /** The form as it is before anybody has typed. */
 export function blankForm(fields: readonly FormField[]): Typed {
@@ -76,7 +95,8 @@ export function blankForm(fields: readonly FormField[]): Typed {
 export function isBlank(fields: readonly FormField[], typed: Typed, offered: Typed = {}): boolean {
   return fields.every(({ kind, id }) => {
     const text = (typed[id] ?? '').trim();
-    return kind === 'choice' || kind === 'tick' || text === '' || text === offered[id];
+    const readsNothing = kind === 'choice' || kind === 'several' || kind === 'tick';
+    return readsNothing || text === '' || text === offered[id];
   });
 }
 
