@@ -1,6 +1,7 @@
 import type { Outcome } from '../../kernel/form/calculator-form.ts';
 import { readForm } from '../../kernel/form/read-form.ts';
 import { Choices } from '../../ui/form/Choices.tsx';
+import { LeadPicture } from '../../ui/form/LeadPicture.tsx';
 import { MoreFields } from '../../ui/form/MoreFields.tsx';
 import { ReadingInput } from '../../ui/form/ReadingInput.tsx';
 import { ReadingRow } from '../../ui/form/ReadingRow.tsx';
@@ -25,11 +26,15 @@ import type { BridgeAssessment } from './rule/assess.ts';
 const { name } = calculator;
 const plus = [...railFields('plus'), againField('plus')];
 const minus = [...railFields('minus'), againField('minus')];
+const phaseNames = ['U', 'V', 'W'];
+const drive = { at: 'Drive', meter: 'Ω', terminals: ['DC+', 'DC−', ...phaseNames] };
 const optional = [tipsTogether, tolerance, ...meterFields];
 
 /** The six-reading check of a drive's output stage. */
 export function Calculator(props: CalculatorProps) {
   const form = useForm(calculator, props);
+  // One bad reading convicts nothing: the second one is then in sight.
+  const fails = form.outcome.state === 'judged' && form.outcome.verdict === 'no-go';
   return (
     <FormFrame
       {...props}
@@ -43,6 +48,7 @@ export function Calculator(props: CalculatorProps) {
         name={name}
         legend="DC+ to each terminal"
         hint="Resistance range. Red tip on DC+, black on the terminal. Hold on U until the figure stands still, then V, W, and U once more: the bus capacitor charges from the meter. Type the unit too: 450k, 1.2 MΩ, OL, >72M."
+        picture={<LeadPicture {...drive} red={['DC+']} black={phaseNames} />}
         fields={plus}
         form={form}
       />
@@ -50,6 +56,7 @@ export function Calculator(props: CalculatorProps) {
         name={name}
         legend="DC− to each terminal"
         hint="Black tip on DC−, red on the terminal, so that the diodes block. U once more at the end here too."
+        picture={<LeadPicture {...drive} red={phaseNames} black={['DC−']} />}
         fields={minus}
         form={form}
       />
@@ -60,6 +67,7 @@ export function Calculator(props: CalculatorProps) {
         fields={secondFields}
         choices={secondChoices}
         form={form}
+        answered={fails}
       />
       <MoreFields
         name={name}

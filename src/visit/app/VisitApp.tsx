@@ -2,6 +2,8 @@ import type { ComponentChildren } from 'preact';
 import { useEffect, useLayoutEffect, useMemo, useRef, useState } from 'preact/hooks';
 import { VisitReport } from '../report/VisitReport.tsx';
 import { type VisitStore, visitStore } from '../storage/visit-store.ts';
+import { BackgroundContext, useLoadedBackground } from './background.ts';
+import { PhotographsContext, usePhotographs } from './photographs/use-photographs.ts';
 import { listHash, type Route, routeOf } from './route.ts';
 import { SharedVisit } from './SharedVisit.tsx';
 import { warnBeforeLoss } from './unsaved-visits.ts';
@@ -70,7 +72,9 @@ interface OpenProps {
 
 function OpenVisit({ id, report, store, onShown }: OpenProps) {
   const session = useSession(store, id);
+  const photographs = usePhotographs(store, id);
   const { evaluated, missing } = session;
+  const background = useLoadedBackground(evaluated?.visit);
   if (missing !== undefined) {
     return (
       <TitledView title="Visit not found" onShown={onShown}>
@@ -86,7 +90,7 @@ function OpenVisit({ id, report, store, onShown }: OpenProps) {
   }
   if (evaluated === undefined) return <p>Opening the visit …</p>;
   const title = visitTitle(evaluated.visit);
-  return report ? (
+  const opened = report ? (
     <TitledView key="report" title={`Report: ${title}`} onShown={onShown}>
       <VisitReport evaluated={evaluated} />
     </TitledView>
@@ -94,6 +98,11 @@ function OpenVisit({ id, report, store, onShown }: OpenProps) {
     <TitledView key="visit" title={title} onShown={onShown}>
       <VisitScreen evaluated={evaluated} session={session} store={store} />
     </TitledView>
+  );
+  return (
+    <BackgroundContext.Provider value={background}>
+      <PhotographsContext.Provider value={photographs}>{opened}</PhotographsContext.Provider>
+    </BackgroundContext.Provider>
   );
 }
 
