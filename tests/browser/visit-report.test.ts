@@ -1,39 +1,116 @@
 import { extractText, getDocumentProxy } from 'unpdf';
 import { describe, expect, test } from 'vitest';
+import type { VisitRecord } from '../../src/visit/record/visit-schema.ts';
 import { driveOnly, motorAndCable, visitOf } from '../support/marrow-bay-visits.ts';
 import { open } from './support/open.ts';
+import { cameraPicture, pictureFile } from './support/pictures.ts';
 import { importVisit } from './support/visit-files.ts';
 
-const visits = { 'drive only': visitOf(driveOnly), 'motor with its cable': visitOf(motorAndCable) };
+type Sheet = 'owner' | 'parts' | 'annex';
 
-/** Prints the report of a visit and reads it back: the text that is on the paper, in one line, and the sheets. */
-async function printed(visit: keyof typeof visits | typeof unfinished, format: 'A4' | 'Letter') {
-  const page = await open('/visit/');
-  await importVisit(page, typeof visit === 'string' ? visits[visit] : visit);
-  await page.getByRole('link', { name: /^Report/ }).click();
-  await page.locator('.report').waitFor();
-  const pdf = await getDocumentProxy(new Uint8Array(await page.pdf({ format })));
-  const { totalPages, text } = await extractText(pdf, { mergePages: true });
-  return { sheets: totalPages, text: text.replaceAll(/\s+/g, ' ') };
+interface Wish {
+  format?: 'A4' | 'Letter';
+  /** The only sheet to print; all of them without it. */
+  only?: Sheet;
 }
 
+/** Prints the report of a visit and reads it back: the text of each page in one line. */
+async function printed(visit: VisitRecord, { format = 'A4', only }: Wish = {}) {
+  const page = await open('/visit/');
+  await importVisit(page, visit);
+  await page.getByRole('link', { name: /^Report/ }).click();
+  await page.locator('.report').waitFor();
+  if (only !== undefined) {
+    for (const sheet of ['owner', 'parts', 'annex'])
+      if (sheet !== only) await page.locator(`#print-${sheet}`).uncheck();
+  }
+  const pdf = await getDocumentProxy(new Uint8Array(await page.pdf({ format })));
+  const { text } = await extractText(pdf, { mergePages: false });
+  const pages = text.map((one) => one.replaceAll(/\s+/g, ' '));
+  return { pages, text: pages.join(' ') };
+}
+
+const drive = visitOf(driveOnly);
+const motor = visitOf(motorAndCable);
 const unfinished = visitOf(driveOnly.slice(0, 9));
 
-describe.each(['A4', 'Letter'] as const)('on %s', (format) => {
-  test.each(Object.keys(visits) as (keyof typeof visits)[])('%s fits two sheets', async (name) => {
-    expect((await printed(name, format)).sheets).toBeLessThanOrEqual(2);
+describe.each([
+  ['drive only', drive],
+  ['motor with its cable', motor],
+  ['not finished', unfinished],
+] as [string, VisitRecord][])('%s', (_name, visit) => {
+  test.each([
+    ['owner', 'A4'],
+    ['owner', 'Letter'],
+    ['parts', 'A4'],
+    ['parts', 'Letter'],
+  ] as [Sheet, 'A4' | 'Letter'][])('the sheet for the %s is one page of %s', async (only, format) => {
+    expect((await printed(visit, { only, format })).pages).toHaveLength(1);
   });
 });
 
+test('each sheet begins on its own page, and with the decision', async () => {
+  const { pages } = await printed(drive);
+  const heads = ['Sheet for the owner', 'Sheet for the parts desk', 'Annex: what was measured and done'];
+  expect(pages.length).toBeGreaterThanOrEqual(3);
+  expect(pages.length).toBeLessThanOrEqual(5);
+  for (const [index, head] of heads.entries()) {
+    expect(pages[index]).toMatch(new RegExp(`Record marrow-bay-1 ${head} Replace: complete drive\\.`));
+  }
+});
+
+test('what is not chosen is not printed, and without a sheet nothing is', async () => {
+  const { text } = await printed(drive, { only: 'parts' });
+  expect(text).toContain('Order what stands beside “Replace”, and nothing else');
+  expect(text).not.toContain('Signature');
+  expect(text).not.toContain('What was done');
+  const page = await open('/visit/', { width: 360 });
+  await importVisit(page, drive);
+  await page.getByRole('link', { name: /^Report/ }).click();
+  for (const sheet of ['owner', 'parts', 'annex']) await page.locator(`#print-${sheet}`).uncheck();
+  await page.getByText('Choose at least one sheet.').waitFor();
+  expect(await page.getByRole('button', { name: 'Print, or save as PDF' }).isDisabled()).toBe(true);
+});
+
+test('the parts desk sees the suspect switch, and cable and motor', async () => {
+  const position = async (visit: VisitRecord, drawing: string) => {
+    const page = await open('/visit/');
+    await importVisit(page, visit);
+    await page.getByRole('link', { name: /^Report/ }).click();
+    await page.emulateMedia({ media: 'print' });
+    return page.locator(`[data-sheet="parts"] ${drawing}`);
+  };
+  expect(await (await position(drive, '[data-state="suspect"]')).getAttribute('data-position')).toBe('minusV');
+  const parts = await position(motor, '[data-status="proven-bad"]');
+  expect(await parts.evaluateAll((all) => all.map((one) => one.getAttribute('data-part')))).toEqual(['cable', 'motor']);
+});
+
+test('photographs are in the annex with their captions', async () => {
+  const caption = 'Core W, chafed at the gland';
+  const page = await open('/visit/');
+  await importVisit(page, motor);
+  await page.locator('.visit-step[data-step="inspect"] h3 button').click();
+  await page.getByLabel('Choose pictures').setInputFiles(pictureFile(await cameraPicture(page)));
+  await page.getByLabel('What photograph 1 shows').fill(caption);
+  await page.getByRole('link', { name: /^Report/ }).click();
+  const image = page.locator('[data-sheet="annex"] .photograph');
+  await image.waitFor();
+  expect(await image.getAttribute('alt')).toBe(caption);
+  const { text } = await extractText(await getDocumentProxy(new Uint8Array(await page.pdf())), { mergePages: true });
+  expect(text.replaceAll(/\s+/g, ' ')).toMatch(new RegExp(`Photographs 1\\. ${caption} Look at all parts, 20`));
+});
+
 test('the drive’s report says what happened, what was measured, by which limits, and what to replace', async () => {
-  const { text } = await printed('drive only', 'A4');
+  const { text } = await printed(drive);
   expect(text).toContain('Replace: complete drive.');
   expect(text).toContain('The six readings at its output stage fail, and the odd one was read a second time.');
   expect(text).toContain('OVERCURRENT, AXES BRIDGE CARRIAGE LIFT');
   expect(text).toContain('When the axes are enabled.');
-  // What was measured, exactly as typed, with what and when.
-  expect(text).toContain('DC+ to U 482k');
-  expect(text).toContain('06:36, Multimeter, M-07, calibrated until 2026-09, 1.2 % + 4 counts');
+  // What was measured, with its unit as it was judged, with what and when.
+  expect(text).toMatch(/Terminals Reading Limit Verdict Time Instrument DC-bus voltage 0.03 V 100 mV \[a\] Passes/);
+  expect(text).toMatch(/DC\+ to U 482 kΩ 10 % \[b\] Passes 06:36/);
+  expect(text).toMatch(/DC− to V 3.8 Ω .+ Fails 06:36/);
+  expect(text).toContain('Multimeter, M-07, calibrated until 2026-09, 1.2 % + 4 counts');
   // Each verdict with its limits, their values, and where they come from.
   expect(text).toContain('Six readings at the output stage: No-go');
   expect(text).toContain('Winding resistance: Go');
@@ -47,15 +124,15 @@ test('the drive’s report says what happened, what was measured, by which limit
 });
 
 test('what the next drive will be joined to is told where motor and cable were tested', async () => {
-  const { text } = await printed('drive only', 'A4');
+  const { text } = await printed(drive);
   expect(text).toContain(
-    'What the next drive will be joined to Both were tested before the new drive comes. The readings are below.',
+    'What the next drive will be joined to Both were tested before the new drive comes. The readings are in the annex.',
   );
   expect(text).toContain('Motor: tested together with the other, and passed.');
 });
 
 test('and is said to be missing where they were not', async () => {
-  const { text } = await printed(unfinished, 'Letter');
+  const { text } = await printed(unfinished, { format: 'Letter' });
   expect(text).toContain('No decision yet');
   expect(text).toContain('Proof is missing. No drive is joined before it is there.');
   expect(text).toContain('Motor cable: PROOF IS MISSING');
@@ -63,12 +140,12 @@ test('and is said to be missing where they were not', async () => {
 
 test('the report speaks in the sentences of the screen', async () => {
   const page = await open('/visit/');
-  await importVisit(page, visits['motor with its cable']);
+  await importVisit(page, motor);
   await page.locator('.visit-step[data-step="insulation"] h3 button').click();
   const onScreen = await page
     .locator('.visit-step .findings > li')
     .evaluateAll((items) => items.map((item) => item.lastChild?.textContent?.trim() ?? ''));
-  const { text } = await printed('motor with its cable', 'A4');
+  const { text } = await printed(motor);
   expect(onScreen.length).toBeGreaterThan(3);
   // A printed µ is read back as the Greek letter.
   const plain = (words: string) => words.replaceAll(/\s+/g, ' ').normalize('NFKC');

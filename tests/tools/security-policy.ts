@@ -7,7 +7,8 @@ const securityPolicy = [
   "default-src 'none'",
   "script-src 'self' 'wasm-unsafe-eval'",
   "style-src 'self'",
-  "img-src 'self'",
+  // A photograph of a visit is drawn from its bytes.
+  "img-src 'self' blob:",
   "font-src 'self'",
   "connect-src 'self'",
   "worker-src 'self'",

@@ -17,7 +17,7 @@ function whole(name: string, expected: Expected): WholeVisit {
   const text = readFileSync(join(import.meta.dirname, `${name}.json`), 'utf8');
   const read = readVisitText(text);
   if (!read.ok) throw new Error(`${name}: ${JSON.stringify(read)}`);
-  return { name, text, visit: read.value, expected };
+  return { name, text, visit: read.value.visit, expected };
 }
 
 /** Never refreshed: it is what the first version wrote. */

@@ -1,11 +1,13 @@
 import { defineCalculator } from '../../kernel/form/calculator-form.ts';
 import type { ChoiceField, ReadingField } from '../../kernel/form/field.ts';
 import { instrumentFields, instrumentOf } from '../../kernel/form/instrument.ts';
+import { insulationUnits } from '../../kernel/form/measured-units.ts';
 import type { ReadForm } from '../../kernel/form/read-form.ts';
 import { temperatureUnit, windingTemperature } from '../../kernel/form/shared-fields.ts';
 import { limitValue } from '../../kernel/limits.ts';
 import { missing } from '../../kernel/reading/reading.ts';
 import { absorption } from './about.ts';
+import { absorptionHeadline } from './headline.ts';
 import { assessAbsorption } from './rule/assess.ts';
 import { type AbsorptionAssessment, type AbsorptionInput, absorptionField, absorptionTimes } from './rule/input.ts';
 import { markName } from './stopwatch.ts';
@@ -40,6 +42,8 @@ export const timedFields: ReadingField[] = absorptionTimes.map((seconds) => ({
   label: markName(seconds),
   name: `Reading at ${markName(seconds)}`,
   quantity: 'resistance',
+  units: insulationUnits,
+  row: 'times',
 }));
 
 export const testerFields = instrumentFields('5 GΩ');
@@ -61,4 +65,12 @@ export const calculator = defineCalculator<AbsorptionAssessment>({
   assess: (read) => assessAbsorption(absorptionInput(read)),
   findingTexts: absorptionFindings,
   stepTexts: absorptionSteps,
+  headline: absorptionHeadline,
+  opens: {
+    'judge-one-minute': {
+      calculator: 'insulation',
+      words: 'Insulation',
+      carries: { t60: 'together', windingTemperature: 'windingTemperature', temperatureUnit: 'temperatureUnit' },
+    },
+  },
 });

@@ -1,10 +1,12 @@
 import { defineCalculator } from '../../kernel/form/calculator-form.ts';
 import type { ChoiceField, ReadingField } from '../../kernel/form/field.ts';
 import { instrumentFields, instrumentOf } from '../../kernel/form/instrument.ts';
+import { insulationUnits } from '../../kernel/form/measured-units.ts';
 import type { ReadForm } from '../../kernel/form/read-form.ts';
 import { temperatureUnit } from '../../kernel/form/shared-fields.ts';
 import { missing } from '../../kernel/reading/reading.ts';
 import { cableLength } from './about.ts';
+import { cableLengthHeadline } from './headline.ts';
 import { assessCableLength } from './rule/assess.ts';
 import type { CableLengthAssessment, CableLengthInput } from './rule/input.ts';
 import { cableLengthFindings, cableLengthSteps } from './words.ts';
@@ -56,6 +58,7 @@ export const testFields: ReadingField[] = [
     name: 'Reading of one core',
     hint: 'To the other cores, screen and PE joined.',
     quantity: 'resistance',
+    units: insulationUnits,
   },
   {
     kind: 'reading',
@@ -89,4 +92,5 @@ export const calculator = defineCalculator<CableLengthAssessment>({
   assess: (read) => assessCableLength(cableLengthInput(read)),
   findingTexts: cableLengthFindings,
   stepTexts: cableLengthSteps,
+  headline: cableLengthHeadline,
 });

@@ -24,6 +24,7 @@ export const limitUnits = [
   'Ω·m',
   'Ω/km',
   'mm²',
+  'px',
 ] as const;
 
 type Unit = (typeof limitUnits)[number];
@@ -76,6 +77,7 @@ export function formatFigure(value: number, unit: Unit): string {
     case 'counts':
     case 'characters':
     case 'entries':
+    case 'px':
     case 'MΩ·kft':
     case 'Ω/km':
     case 'mm²':

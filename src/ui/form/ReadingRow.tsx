@@ -1,5 +1,7 @@
+import type { ComponentChildren } from 'preact';
 import type { ReadingField } from '../../kernel/form/field.ts';
 import { lastIn } from '../../kernel/reading/last-in.ts';
+import { typedUnit } from '../../kernel/reading/typed-unit.ts';
 import { ReadingInput } from './ReadingInput.tsx';
 import type { FieldsState } from './use-fields.ts';
 
@@ -8,16 +10,19 @@ interface Props {
   name: string;
   legend: string;
   hint?: string;
+  /** Which lead goes where. */
+  picture?: ComponentChildren;
   fields: readonly ReadingField[];
   form: FieldsState;
 }
 
 /** Readings that belong together, side by side where there is room. */
-export function ReadingRow({ name, legend, hint, fields, form }: Props) {
+export function ReadingRow({ name, legend, hint, picture, fields, form }: Props) {
   return (
     <fieldset class="reading-row">
       <legend>{legend}</legend>
       {hint && <p class="hint">{hint}</p>}
+      {picture}
       {fields.map((field) => (
         <ReadingInput
           key={field.id}
@@ -27,8 +32,18 @@ export function ReadingRow({ name, legend, hint, fields, form }: Props) {
           likelyUnit={unitOfNeighbours(field, fields, form)}
         />
       ))}
+      <p class="visually-hidden" role="status">
+        {unitTaken(fields, form)}
+      </p>
     </fieldset>
   );
+}
+
+/** Said to those who have left the field and don't see what was written into it. */
+function unitTaken(fields: readonly ReadingField[], { typed, rowUnits }: FieldsState): string | undefined {
+  const field = fields.find(({ id }) => id === rowUnits.lastTaken);
+  const taken = field && rowUnits.taken(field.id);
+  return taken && `${field.label}: ${typed[field.id]}, unit of “${taken.from}”`;
 }
 
 /** The unit that the last neighbour of the same quantity was typed with; undefined while none was. */
@@ -40,6 +55,6 @@ function unitOfNeighbours(
   const units = fields
     .filter((other) => other !== field && other.quantity === field.quantity)
     .filter(({ id }) => read.errors[id] === undefined)
-    .flatMap(({ id }) => /[^\s\d.,<>+-]+$/.exec((typed[id] ?? '').trim()) ?? []);
+    .flatMap(({ id }) => typedUnit(typed[id] ?? '', field.quantity) ?? []);
   return lastIn(units);
 }

@@ -1,23 +1,14 @@
-import type { Shown } from '../../kernel/form/verdict-words.ts';
 import type { Cause } from '../../kernel/vocabulary.ts';
 import { capital } from '../../kernel/words/sentences.ts';
 import { VerdictShape } from '../../ui/verdict/VerdictShape.tsx';
 import type { Decision } from '../guide/decision.ts';
 import { questions } from '../steps/questions.ts';
 import { causeEffort, causesShown, causeTexts, decisionParts } from '../words/causes.ts';
-import { decisionAdvice, decisionHeadline, neverSwap } from '../words/decision.ts';
+import { decisionAdvice, decisionHeadline, decisionShapes, neverSwap } from '../words/decision.ts';
 import { proofTexts, suspicionTexts } from '../words/evidence.ts';
 import { openTexts } from '../words/open-items.ts';
 import { partNames } from '../words/parts.ts';
 import { FoundList } from './FoundList.tsx';
-
-const shapes: Record<Decision['kind'], Shown> = {
-  replace: 'no-go',
-  inconclusive: 'undecided',
-  'no-fault-found': 'go',
-  mechanical: 'no-go',
-  undecided: 'undecided',
-};
 
 interface Props {
   decision: Decision;
@@ -28,9 +19,9 @@ export function DecisionPanel({ decision }: Props) {
   const { replace, suspect, excluded, possible, good, open } = decision;
   const advice = decisionAdvice(decision);
   return (
-    <section class="verdict decision" data-verdict={shapes[decision.kind]} aria-labelledby="decision">
+    <section class="verdict decision" data-verdict={decisionShapes[decision.kind]} aria-labelledby="decision">
       <h2 class="verdict-word" id="decision" tabIndex={-1}>
-        <VerdictShape verdict={shapes[decision.kind]} />
+        <VerdictShape verdict={decisionShapes[decision.kind]} />
         {decisionHeadline(decision)}
       </h2>
       {replace.map(({ part, proofs }) => (

@@ -1,12 +1,12 @@
 import { useState } from 'preact/hooks';
-import { type ReadResult, readVisitFile } from '../record/read-visit.ts';
+import { type FileResult, readVisitFile } from '../record/read-visit.ts';
 import type { VisitStore } from '../storage/visit-store.ts';
 import { visitHash } from './route.ts';
 import { StoreImported } from './StoreImported.tsx';
 
 /** Imports a visit from a file that was exported here or on another device. */
 export function ImportVisit({ store }: { store: VisitStore }) {
-  const [read, setRead] = useState<{ name: string; count: number; result: ReadResult }>();
+  const [read, setRead] = useState<{ name: string; count: number; result: FileResult }>();
   const choose = async (input: HTMLInputElement) => {
     const file = input.files?.[0];
     if (file === undefined) return;
@@ -26,7 +26,7 @@ export function ImportVisit({ store }: { store: VisitStore }) {
         <input
           id="import-file"
           type="file"
-          accept=".json,application/json"
+          accept=".json,application/json,.txt,text/plain"
           aria-describedby="import-hint"
           onChange={(event) => void choose(event.currentTarget)}
         />
@@ -41,7 +41,8 @@ export function ImportVisit({ store }: { store: VisitStore }) {
       {read?.result.ok && (
         <StoreImported
           key={read.count}
-          visit={read.result.value}
+          visit={read.result.value.visit}
+          photographs={read.result.value.photographs}
           store={store}
           onStored={(stored) => {
             location.hash = visitHash(stored.id);

@@ -1,6 +1,9 @@
+import { useContext } from 'preact/hooks';
 import { exportVisit } from '../record/export-visit.ts';
 import type { VisitStore } from '../storage/visit-store.ts';
 import { download } from './download.ts';
+import { releasePhotographs } from './photographs/held-photographs.ts';
+import { PhotographsContext } from './photographs/use-photographs.ts';
 import { visitHash } from './route.ts';
 import { releaseUnsaved } from './unsaved-visits.ts';
 import type { VisitSession } from './use-session.ts';
@@ -13,6 +16,7 @@ interface Props {
 /** The time of the last save, or a banner that says what to do if the last change is not saved. */
 export function SaveStatus({ session, store }: Props) {
   const { evaluated, trouble, savedAt, typing, changedElsewhere } = session;
+  const photographs = useContext(PhotographsContext)?.photographs;
   if (evaluated === undefined) return null;
   return (
     <>
@@ -32,7 +36,7 @@ export function SaveStatus({ session, store }: Props) {
             </p>
             <p class="banner-actions">
               <Remedy session={session} store={store} />
-              <button type="button" class="plain" onClick={() => download(exportVisit(evaluated.visit))}>
+              <button type="button" class="plain" onClick={() => download(exportVisit(evaluated.visit, photographs))}>
                 Export this visit as a file
               </button>
             </p>
@@ -58,14 +62,16 @@ export function SaveStatus({ session, store }: Props) {
 
 function Remedy({ session, store }: Props) {
   const { trouble, retry } = session;
+  const photographs = useContext(PhotographsContext)?.photographs;
   if (trouble === undefined) return null;
   const { kind } = trouble.problem;
   const mine = session.evaluated?.visit ?? trouble.mine;
   if (kind === 'conflict') {
     const keepBoth = async () => {
-      const result = await store.add(mine, 'keep-both');
+      const result = await store.add(mine, 'keep-both', photographs);
       if (!result.ok) return retry();
       releaseUnsaved(mine.id);
+      releasePhotographs(mine.id);
       location.hash = visitHash(result.value.id);
     };
     return (
@@ -81,7 +87,8 @@ function Remedy({ session, store }: Props) {
   }
   if (kind === 'deleted-elsewhere') {
     const putBack = async () => {
-      await store.restore({ ...trouble.mine });
+      const restored = await store.restore({ ...trouble.mine }, photographs);
+      if (restored.ok) releasePhotographs(mine.id);
       retry();
     };
     return (

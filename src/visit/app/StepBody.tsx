@@ -15,6 +15,7 @@ import { triesTexts } from '../words/visit.ts';
 import { AskedStep } from './AskedStep.tsx';
 import { ConfirmStep } from './ConfirmStep.tsx';
 import { MeasuredStep } from './MeasuredStep.tsx';
+import { StepPhotographs } from './photographs/StepPhotographs.tsx';
 
 interface Props {
   id: StepId;
@@ -92,6 +93,7 @@ export function StepBody({ id, evaluated, onTyped, onEnter, onConfirm }: Props) 
           onSettled={onEnter}
         />
       )}
+      <StepPhotographs step={id} />
       {isPowerStep(id) && <p class="likely">{triesText(evaluated.answers)}</p>}
       {id === 'symptom' && <Likely form={form} />}
       {(id === 'find-drive' || id === 'support-axis') && <Served visit={visit} />}

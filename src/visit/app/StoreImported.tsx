@@ -1,4 +1,5 @@
 import { useEffect, useState } from 'preact/hooks';
+import type { Photograph } from '../record/photograph.ts';
 import { asNewStretch } from '../record/stretch.ts';
 import type { VisitRecord } from '../record/visit-schema.ts';
 import type { SaveResult, VisitStore } from '../storage/visit-store.ts';
@@ -6,15 +7,17 @@ import { visitProgress, visitTitle } from './visit-summary.ts';
 
 interface Props {
   visit: VisitRecord;
+  /** A file may have some; a link has none. */
+  photographs?: readonly Photograph[];
   store: VisitStore;
   onStored: (stored: VisitRecord) => void;
 }
 
 /** Stores a visit from a file or a link; asks if it is already on this device. Its proofs of safety no longer hold here. */
-export function StoreImported({ visit, store, onStored }: Props) {
+export function StoreImported({ visit, photographs = [], store, onStored }: Props) {
   const [result, setResult] = useState<SaveResult>();
   const take = async (onDuplicate?: 'replace' | 'keep-both') => {
-    const added = await store.add(asNewStretch(visit), onDuplicate);
+    const added = await store.add(asNewStretch(visit), onDuplicate, photographs);
     setResult(added);
     if (added.ok) onStored(added.value);
   };

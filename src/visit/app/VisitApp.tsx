@@ -2,6 +2,7 @@ import type { ComponentChildren } from 'preact';
 import { useEffect, useLayoutEffect, useMemo, useRef, useState } from 'preact/hooks';
 import { VisitReport } from '../report/VisitReport.tsx';
 import { type VisitStore, visitStore } from '../storage/visit-store.ts';
+import { PhotographsContext, usePhotographs } from './photographs/use-photographs.ts';
 import { listHash, type Route, routeOf } from './route.ts';
 import { SharedVisit } from './SharedVisit.tsx';
 import { warnBeforeLoss } from './unsaved-visits.ts';
@@ -70,6 +71,7 @@ interface OpenProps {
 
 function OpenVisit({ id, report, store, onShown }: OpenProps) {
   const session = useSession(store, id);
+  const photographs = usePhotographs(store, id);
   const { evaluated, missing } = session;
   if (missing !== undefined) {
     return (
@@ -86,7 +88,7 @@ function OpenVisit({ id, report, store, onShown }: OpenProps) {
   }
   if (evaluated === undefined) return <p>Opening the visit …</p>;
   const title = visitTitle(evaluated.visit);
-  return report ? (
+  const opened = report ? (
     <TitledView key="report" title={`Report: ${title}`} onShown={onShown}>
       <VisitReport evaluated={evaluated} />
     </TitledView>
@@ -95,6 +97,7 @@ function OpenVisit({ id, report, store, onShown }: OpenProps) {
       <VisitScreen evaluated={evaluated} session={session} store={store} />
     </TitledView>
   );
+  return <PhotographsContext.Provider value={photographs}>{opened}</PhotographsContext.Provider>;
 }
 
 interface TitledViewProps {

@@ -1,14 +1,16 @@
 import { useEffect, useState } from 'preact/hooks';
 import { isoTime, shownTime } from '../../kernel/time/iso-time.ts';
 import { newVisit, type VisitDetails } from '../record/change-visit.ts';
-import { exportVisit } from '../record/export-visit.ts';
+import { mergedPhotographs } from '../record/photograph.ts';
 import type { VisitRecord } from '../record/visit-schema.ts';
 import { newId } from '../storage/new-id.ts';
-import type { VisitStore } from '../storage/visit-store.ts';
+import type { Removed, VisitStore } from '../storage/visit-store.ts';
 import { visitsLead } from '../words/visit.ts';
 import { download } from './download.ts';
 import { ImportVisit } from './ImportVisit.tsx';
 import { listEntries, type VisitEntries } from './list-entries.ts';
+import { holdPhotograph, releasePhotographs } from './photographs/held-photographs.ts';
+import { wholeFile } from './photographs/whole-file.ts';
 import { visitHash } from './route.ts';
 import { holdUnsaved, pendingSaves, releaseUnsaved } from './unsaved-visits.ts';
 import { visitTitle } from './visit-summary.ts';
@@ -16,7 +18,7 @@ import { visitTitle } from './visit-summary.ts';
 /** The visits on this device. */
 export function VisitList({ store }: { store: VisitStore }) {
   const [list, setList] = useState<VisitEntries>();
-  const [deleted, setDeleted] = useState<VisitRecord>();
+  const [deleted, setDeleted] = useState<Removed & { visit: VisitRecord }>();
   const [message, setMessage] = useState('');
   const show = async () => {
     await pendingSaves();
@@ -39,18 +41,28 @@ export function VisitList({ store }: { store: VisitStore }) {
     const result = await store.remove(visit.id);
     if (!result.ok && !unsaved) setMessage(result.problem.message);
     else {
-      setDeleted(visit);
+      const held = releasePhotographs(visit.id);
+      setDeleted({ visit, photographs: mergedPhotographs(result.ok ? result.value.photographs : [], held) });
       setMessage(`Deleted: ${visitTitle(visit)}.`);
     }
     await show();
   };
   const undo = async () => {
     if (deleted === undefined) return;
-    const result = await store.restore(deleted);
-    if (!result.ok) holdUnsaved(deleted);
-    setMessage(result.ok ? `Put back: ${visitTitle(deleted)}.` : result.problem.message);
+    const result = await store.restore(deleted.visit, deleted.photographs);
+    if (!result.ok) {
+      holdUnsaved(deleted.visit);
+      for (const one of deleted.photographs) holdPhotograph(deleted.visit.id, one);
+    }
+    setMessage(result.ok ? `Put back: ${visitTitle(deleted.visit)}.` : result.problem.message);
     setDeleted(undefined);
     await show();
+  };
+
+  const exportWhole = async (visit: VisitRecord) => {
+    const { file, problem } = await wholeFile(store, visit);
+    download(file);
+    if (problem !== undefined) setMessage(`The photographs are not in the file. ${problem.message}`);
   };
 
   return (
@@ -85,7 +97,7 @@ export function VisitList({ store }: { store: VisitStore }) {
               <button type="button" class="plain" onClick={() => void start(sameMachine(visit))}>
                 New visit here<span class="visually-hidden">: {visitTitle(visit)}</span>
               </button>
-              <button type="button" class="plain" onClick={() => download(exportVisit(visit))}>
+              <button type="button" class="plain" onClick={() => void exportWhole(visit)}>
                 Export<span class="visually-hidden"> {visitTitle(visit)}</span>
               </button>
               <button type="button" class="plain" onClick={() => void remove(visit, unsaved)}>

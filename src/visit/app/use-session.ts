@@ -121,7 +121,7 @@ export function useSession(store: VisitStore, id: string): VisitSession {
     addEventListener('focus', lookInStorage);
     document.addEventListener('visibilitychange', lookInStorage);
     const stopListening = store.listen((change) => {
-      if (change.id === id) setChangedElsewhere(change.change);
+      if (change.id === id && change.change !== 'photographs') setChangedElsewhere(change.change);
     });
     return () => {
       removeEventListener('pageshow', loadAgain);

@@ -1,3 +1,4 @@
+import { type Photograph, writtenPhotograph } from './photograph.ts';
 import { byteLength } from './read-visit.ts';
 import type { VisitRecord } from './visit-schema.ts';
 
@@ -6,9 +7,14 @@ export interface ExportedFile {
   text: string;
 }
 
-/** The visit as a JSON file. Needs no storage, so that a browser that can't save can still export. */
-export function exportVisit(visit: VisitRecord): ExportedFile {
-  return { name: fileName(visit), text: `${JSON.stringify(visit, null, 2)}\n` };
+/** The visit with its photographs as a JSON file. Needs no storage, so that a browser that can't save can still export. */
+export function exportVisit(visit: VisitRecord, photographs: readonly Photograph[] = []): ExportedFile {
+  return { name: fileName(visit), text: `${JSON.stringify(withPhotographs(visit, photographs), null, 2)}\n` };
+}
+
+/** The content of the file. Without photographs it is the record alone, which older editions can read too. */
+export function withPhotographs<T extends object>(record: T, photographs: readonly Photograph[]): T {
+  return photographs.length === 0 ? record : { ...record, photographs: photographs.map(writtenPhotograph) };
 }
 
 /** `visit-line-2-Lift-2026-03-02.json`: letters and digits of any script, and nothing that a file system refuses. */

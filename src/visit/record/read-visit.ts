@@ -2,15 +2,49 @@ import { limitValue } from '../../kernel/limits.ts';
 import { isObject, parseJson } from '../../kernel/link/parse-json.ts';
 import { failed, type Problem, type ReadProblemKind, type Result, succeeded } from '../../kernel/link/problem.ts';
 import { type Migration, migrate, migrations } from './migrations.ts';
+import { type Photograph, photographList, readPhotograph } from './photograph.ts';
+import { overBudget } from './photograph-problem.ts';
 import { type VisitRecord, visitFormat, visitSchema, visitVersion } from './visit-schema.ts';
 
 export type ReadResult = Result<VisitRecord, Problem<ReadProblemKind>>;
 
+/** What the file of a visit holds. */
+export interface VisitFile {
+  visit: VisitRecord;
+  photographs: Photograph[];
+}
+
+export type FileResult = Result<VisitFile, Problem<ReadProblemKind>>;
+
 /** A visit from the text of a file. Never throws: any text that is not completely a visit gives a problem. */
-export function readVisitText(text: string): ReadResult {
-  if (byteLength(text) > limitValue('record-file')) return failed('too-large');
+export function readVisitText(text: string): FileResult {
+  if (byteLength(text) > limitValue('visit-file')) return failed('too-large');
   const json = parseJson(text.replace(/^\uFEFF/, ''));
-  return json.ok ? readVisit(json.value) : json;
+  if (!json.ok) return json;
+  if (!isObject(json.value)) return failed('foreign');
+  const { photographs: written, ...record } = json.value;
+  const visit = readVisit(record);
+  if (!visit.ok) return visit;
+  const photographs = readPhotographs(written ?? []);
+  return photographs.ok ? succeeded({ visit: visit.value, photographs: photographs.value }) : photographs;
+}
+
+function readPhotographs(written: unknown): Result<Photograph[], Problem<ReadProblemKind>> {
+  const place = (path: PropertyKey[], keys: string[] = []) =>
+    failed('does-not-fit', placeOf({ path: ['photographs', ...path], keys }));
+  const parsed = photographList.safeParse(written);
+  if (!parsed.success) {
+    const issue: Issue | undefined = parsed.error.issues[0];
+    return place(issue?.path ?? [], issue?.keys);
+  }
+  const photographs = parsed.data.map(readPhotograph);
+  const damaged = photographs.indexOf(undefined);
+  if (damaged >= 0) return place([damaged, 'jpeg']);
+  const read = photographs.filter((one) => one !== undefined);
+  const ids = read.map(({ id }) => id);
+  const twice = ids.findIndex((id, index) => ids.indexOf(id) !== index);
+  if (twice >= 0) return place([twice, 'id']);
+  return overBudget(read) === undefined ? succeeded(read) : place([]);
 }
 
 /** A visit from data of any version, as it came from a file, a link or the browser's storage. */
@@ -27,8 +61,8 @@ export function readVisit(data: unknown, known: Readonly<Record<number, Migratio
 }
 
 /** Reads a chosen file. One that is too large is refused before it is read. */
-export async function readVisitFile(file: Blob): Promise<ReadResult> {
-  if (file.size > limitValue('record-file')) return failed('too-large');
+export async function readVisitFile(file: Blob): Promise<FileResult> {
+  if (file.size > limitValue('visit-file')) return failed('too-large');
   let bytes: ArrayBuffer;
   try {
     bytes = await file.arrayBuffer();

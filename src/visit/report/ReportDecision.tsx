@@ -2,7 +2,7 @@ import { capital } from '../../kernel/words/sentences.ts';
 import type { Decision } from '../guide/decision.ts';
 import { questions } from '../steps/questions.ts';
 import { causeEffort, causesShown, causeTexts, decisionParts } from '../words/causes.ts';
-import { decisionAdvice, decisionHeadline, neverSwap } from '../words/decision.ts';
+import { decisionAdvice, neverSwap } from '../words/decision.ts';
 import { proofTexts, suspicionTexts } from '../words/evidence.ts';
 import { openTexts } from '../words/open-items.ts';
 import { partNames } from '../words/parts.ts';
@@ -18,7 +18,7 @@ export function ReportDecision({ decision }: Props) {
   const passed = excluded.filter(({ part }) => !good.includes(part));
   return (
     <section class="report-decision">
-      <h2>{decisionHeadline(decision)}</h2>
+      <h3>The decision in full</h3>
       {replace.length > 0 && (
         <ul>
           {replace.map(({ part, proofs }) => (
@@ -30,7 +30,7 @@ export function ReportDecision({ decision }: Props) {
       )}
       {suspect.length > 0 && (
         <>
-          <h3>{decisionParts.suspect}</h3>
+          <h4>{decisionParts.suspect}</h4>
           <ul>
             {suspect.map(({ part, reasons }) => (
               <li key={part}>
@@ -53,7 +53,7 @@ export function ReportDecision({ decision }: Props) {
       <p>
         <b>Before power goes on again:</b> {[...decisionAdvice(decision), neverSwap].join(' ')}
       </p>
-      <h3>Still open</h3>
+      <h4>Still open</h4>
       {open.length === 0 ? (
         <p>Nothing.</p>
       ) : (
@@ -65,7 +65,7 @@ export function ReportDecision({ decision }: Props) {
       )}
       {possible.length > 0 && (
         <>
-          <h3>{decisionParts.likely}</h3>
+          <h4>{decisionParts.likely}</h4>
           <ul>
             {possible.slice(0, causesShown).map((cause) => (
               <li key={cause}>

@@ -12,7 +12,7 @@ interface Fact {
 export function ReportFacts({ visit, answers }: { visit: VisitRecord; answers: VisitAnswers }) {
   return (
     <section>
-      <h2>What happened</h2>
+      <h3>What happened</h3>
       <dl class="report-facts">
         {facts(visit, answers)
           .filter(({ text }) => text.trim() !== '')

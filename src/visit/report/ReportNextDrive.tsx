@@ -13,7 +13,7 @@ export function ReportNextDrive({ answers, replacesDrive }: Props) {
   const missing = lines.some(({ tested }) => !tested);
   return (
     <section class="report-next-drive">
-      <h2>What the next drive will be joined to</h2>
+      <h3>What the next drive will be joined to</h3>
       <p>
         {missing
           ? reportTexts.proofMissing

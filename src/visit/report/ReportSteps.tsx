@@ -9,7 +9,7 @@ export function ReportSteps({ evaluated }: { evaluated: EvaluatedVisit }) {
   const taken = guide.path.filter(({ id }) => visit.steps[id] !== undefined);
   return (
     <section>
-      <h2>What was done</h2>
+      <h3>What was done</h3>
       <ol class="report-steps">
         {taken.map(({ id, status }) => {
           const step = visit.steps[id];

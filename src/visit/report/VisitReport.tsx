@@ -1,78 +1,83 @@
+import type { ComponentChildren } from 'preact';
+import { useContext, useState } from 'preact/hooks';
 import { shownTime } from '../../kernel/time/iso-time.ts';
+import { VerdictShape } from '../../ui/verdict/VerdictShape.tsx';
+import { PhotographsContext } from '../app/photographs/use-photographs.ts';
 import { visitHash } from '../app/route.ts';
 import { StaleVerdicts } from '../app/StaleVerdicts.tsx';
 import { visitTitle } from '../app/visit-summary.ts';
 import type { EvaluatedVisit } from '../evaluate.ts';
 import { questions } from '../steps/questions.ts';
+import { decisionHeadline, decisionShapes } from '../words/decision.ts';
+import { type Sheet, sheetNames, sheets, sheetTexts } from '../words/sheets.ts';
 import { reportTexts } from '../words/visit.ts';
+import { Annex } from './Annex.tsx';
 import { measuredReports } from './measured.ts';
-import { ReportDecision } from './ReportDecision.tsx';
-import { ReportFacts } from './ReportFacts.tsx';
-import { ReportMeasurement } from './ReportMeasurement.tsx';
-import { ReportNextDrive } from './ReportNextDrive.tsx';
-import { ReportSteps } from './ReportSteps.tsx';
+import { OwnerSheet } from './OwnerSheet.tsx';
+import { PartsSheet } from './PartsSheet.tsx';
+import { SheetChoice } from './SheetChoice.tsx';
 
-/** The visit on one or two sheets, for the parts desk, the supplier and the next visit. */
+/** The visit on paper: a sheet for the owner, one for the parts desk, and the rest; each begins with the decision. */
 export function VisitReport({ evaluated }: { evaluated: EvaluatedVisit }) {
-  const { visit, answers, guide, differs } = evaluated;
-  const { decision, due, path } = guide;
-  const ids = path.map(({ id }) => id);
+  const { visit, guide, differs } = evaluated;
+  const [chosen, setChosen] = useState<readonly Sheet[]>(sheets);
+  const photographs = useContext(PhotographsContext)?.photographs ?? [];
+  const ids = guide.path.map(({ id }) => id);
   const measured = measuredReports(evaluated, ids);
-  const counted = Object.fromEntries(ids.map((id) => [id, answers[id]]).filter(([, answer]) => answer !== undefined));
+  const content: Record<Sheet, ComponentChildren> = {
+    owner: <OwnerSheet evaluated={evaluated} measured={measured} />,
+    parts: <PartsSheet evaluated={evaluated} ids={ids} />,
+    annex: <Annex evaluated={evaluated} measured={measured} photographs={photographs} />,
+  };
   return (
     <article class="report">
-      <p class="report-actions">
-        <a class="button" href={visitHash(visit.id)}>
-          Back to the visit
-        </a>
-        <button type="button" class="primary" onClick={() => print()}>
-          Print
-        </button>
-      </p>
       <h1 tabIndex={-1}>Overcurrent trip: {visitTitle(visit)}</h1>
-      <p class="report-when">
-        Begun {shownTime(visit.createdAt)}, last entry {shownTime(visit.changedAt)}. Record {visit.id}
-      </p>
+      <div class="report-actions">
+        <SheetChoice chosen={chosen} onChoose={setChosen} />
+        <p class="banner-actions">
+          <button type="button" class="primary" disabled={chosen.length === 0} onClick={() => print()}>
+            {sheetTexts.print}
+          </button>
+          <a class="button" href={visitHash(visit.id)}>
+            Back to the visit
+          </a>
+        </p>
+      </div>
       <StaleVerdicts differs={differs} />
-      {decision ? (
-        <ReportDecision decision={decision} />
-      ) : (
-        <section>
-          <h2>No decision yet</h2>
-          <p>{reportTexts.notFinished(due === undefined ? '' : questions[due].title)}</p>
-        </section>
-      )}
-      <ReportNextDrive
-        answers={counted}
-        replacesDrive={decision?.replace.some(({ part }) => part === 'drive') ?? false}
-      />
-      <ReportFacts visit={visit} answers={answers} />
-      <section>
-        <h2>What was measured</h2>
-        {measured.length === 0 && <p>Nothing yet.</p>}
-        {measured.map((report) => (
-          <ReportMeasurement key={report.id} report={report} />
+      {sheets
+        .filter((sheet) => chosen.includes(sheet))
+        .map((sheet) => (
+          <section key={sheet} class="sheet" data-sheet={sheet} aria-labelledby={`sheet-${sheet}`}>
+            <header class="sheet-head">
+              <p>{visitTitle(visit)}</p>
+              <p class="report-when">
+                Begun {shownTime(visit.createdAt)}, last entry {shownTime(visit.changedAt)}. Record {visit.id}
+              </p>
+              <h2 id={`sheet-${sheet}`}>{sheetNames[sheet]}</h2>
+            </header>
+            <Headline evaluated={evaluated} />
+            {content[sheet]}
+          </section>
         ))}
-      </section>
-      <ReportSteps evaluated={evaluated} />
-      <section class="report-cautions">
-        <h2>Cautions</h2>
-        <p>{reportTexts.cautions}</p>
-      </section>
-      <dl class="report-signature">
-        <div>
-          <dt>Name</dt>
-          <dd>{visit.person}</dd>
-        </div>
-        <div>
-          <dt>Signature</dt>
-          <dd />
-        </div>
-        <div>
-          <dt>Date</dt>
-          <dd />
-        </div>
-      </dl>
     </article>
+  );
+}
+
+/** What was decided, or that nothing is yet. */
+function Headline({ evaluated: { guide } }: { evaluated: EvaluatedVisit }) {
+  const { decision, due } = guide;
+  return decision === undefined ? (
+    <div class="sheet-decision">
+      <VerdictShape verdict="empty" />
+      <div>
+        <p class="sheet-headline">No decision yet</p>
+        <p>{reportTexts.notFinished(due === undefined ? '' : questions[due].title)}</p>
+      </div>
+    </div>
+  ) : (
+    <div class="sheet-decision">
+      <VerdictShape verdict={decisionShapes[decision.kind]} />
+      <p class="sheet-headline">{decisionHeadline(decision)}</p>
+    </div>
   );
 }

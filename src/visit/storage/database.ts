@@ -1,4 +1,5 @@
 import { type DBSchema, type IDBPDatabase, type IDBPObjectStore, openDB } from 'idb';
+import type { Photograph } from '../record/photograph.ts';
 import { HeldByOtherTab, NoStorage } from './storage-problem.ts';
 
 /** A stored visit. `order` grows with each save of any visit, so that the list does not depend on a clock. */
@@ -11,21 +12,38 @@ export interface VisitRow {
   draft?: unknown;
 }
 
+/** A photograph of a visit: `visit` is its id. Apart from the visit, so that saving one does not write the other. */
+export interface PhotographRow extends Photograph {
+  visit: string;
+}
+
+/** Visit, step, photograph. */
+export type PhotographKey = [string, string, string];
+
 interface VisitSchema extends DBSchema {
   visits: { key: string; value: VisitRow; indexes: { order: number } };
+  photographs: { key: PhotographKey; value: PhotographRow };
 }
 
 type Mode = 'readonly' | 'readwrite';
-export type Visits<M extends Mode> = IDBPObjectStore<VisitSchema, ['visits'], 'visits', M>;
+const storeNames: ['visits', 'photographs'] = ['visits', 'photographs'];
+type Store<Name extends 'visits' | 'photographs', M extends Mode> = IDBPObjectStore<
+  VisitSchema,
+  typeof storeNames,
+  Name,
+  M
+>;
+export type Visits<M extends Mode> = Store<'visits', M>;
+export type Photographs<M extends Mode> = Store<'photographs', M>;
 
 export interface Database {
   /** Runs `work` in one transaction: everything is stored or nothing. Throws what the browser throws. */
-  run<T, M extends Mode>(mode: M, work: (visits: Visits<M>) => Promise<T>): Promise<T>;
+  run<T, M extends Mode>(mode: M, work: (visits: Visits<M>, photographs: Photographs<M>) => Promise<T>): Promise<T>;
   close(): void;
 }
 
 /** Version of the database's layout, not of the records in it. */
-const databaseVersion = 1;
+const databaseVersion = 2;
 
 /** Opens when first used, and again after the browser or another tab has closed it. */
 export function database(name = 'overcurrent-fieldbook', version = databaseVersion): Database {
@@ -43,6 +61,7 @@ export function database(name = 'overcurrent-fieldbook', version = databaseVersi
     const promise = openDB<VisitSchema>(name, version, {
       upgrade(db, from) {
         if (from < 1) db.createObjectStore('visits', { keyPath: 'id' }).createIndex('order', 'order');
+        if (from < 2) db.createObjectStore('photographs', { keyPath: ['visit', 'step', 'id'] });
       },
       blocked: () => reject(new HeldByOtherTab()),
       // A newer tab wants to change the database's layout, and waits until this connection is closed.
@@ -66,7 +85,7 @@ export function database(name = 'overcurrent-fieldbook', version = databaseVersi
 
   const transaction = async <M extends Mode>(mode: M) => {
     // Strict: a tablet's battery can fail at any moment, and "saved" must mean written to the disk.
-    const start = async () => (await open()).transaction('visits', mode, { durability: 'strict' });
+    const start = async () => (await open()).transaction(storeNames, mode, { durability: 'strict' });
     try {
       return await start();
     } catch (error) {
@@ -100,7 +119,7 @@ export function database(name = 'overcurrent-fieldbook', version = databaseVersi
         (error: unknown) => tx.error ?? error,
       );
       try {
-        const value = await work(tx.store);
+        const value = await work(tx.objectStore('visits'), tx.objectStore('photographs'));
         const error = await ended;
         if (error !== undefined) throw error;
         return value;

@@ -3,7 +3,7 @@ import { isObject } from '../../kernel/link/parse-json.ts';
 /** What another tab did to a visit. */
 export interface VisitChange {
   id: string;
-  change: 'saved' | 'removed';
+  change: 'saved' | 'removed' | 'photographs';
 }
 
 export interface TabChannel {
@@ -38,5 +38,9 @@ function open(name: string): BroadcastChannel | undefined {
 }
 
 function isChange(data: unknown): data is VisitChange {
-  return isObject(data) && typeof data.id === 'string' && (data.change === 'saved' || data.change === 'removed');
+  return (
+    isObject(data) &&
+    typeof data.id === 'string' &&
+    (data.change === 'saved' || data.change === 'removed' || data.change === 'photographs')
+  );
 }

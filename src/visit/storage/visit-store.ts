@@ -1,11 +1,17 @@
+import { isObject } from '../../kernel/link/parse-json.ts';
 import { type Problem, type Result, succeeded } from '../../kernel/link/problem.ts';
+import { withPhotographs } from '../record/export-visit.ts';
+import { mergedPhotographs, type Photograph } from '../record/photograph.ts';
+import { overBudget } from '../record/photograph-problem.ts';
 import { readVisit } from '../record/read-visit.ts';
 import { emptyDraft, readDraft, type VisitDraft } from '../record/visit-draft.ts';
 import type { VisitRecord } from '../record/visit-schema.ts';
-import { type Database, database, type Visits } from './database.ts';
+import { type Database, database, type Photographs, type Visits } from './database.ts';
+import { forgetLocalCaptions } from './local-captions.ts';
 import { forgetLocalDraft } from './local-draft.ts';
 import { newId } from './new-id.ts';
 import { askToPersist } from './persistence.ts';
+import { ofVisit, type PhotographStore, photographStore, photographsOf } from './photograph-store.ts';
 import { type Decided, importDecision, nextRevision, type Stored, storedIn, unfitToSave } from './save-decision.ts';
 import { storageProblem, storageRefused } from './storage-problem.ts';
 import { type StoredVisits, storedVisits } from './stored-visits.ts';
@@ -15,6 +21,12 @@ import { type TabChannel, tabChannel, type VisitChange } from './tab-channel.ts'
 export type SaveResult =
   | { ok: true; value: VisitRecord }
   | { ok: false; problem: Problem; mine: VisitRecord; stored?: VisitRecord };
+
+/** What `remove` has deleted, for `restore`. Without a visit: what was there could not be read. */
+export interface Removed {
+  visit: VisitRecord | undefined;
+  photographs: Photograph[];
+}
 
 export interface VisitStore {
   /** The visits on this device, the last saved first; unreadable ones are listed too. */
@@ -27,16 +39,24 @@ export interface VisitStore {
    * `conflict`: another tab has saved it. `deleted-elsewhere`: it was deleted; `restore` puts it back.
    */
   save(visit: VisitRecord, draft?: VisitDraft): Promise<SaveResult>;
-  /** Imports a visit from a file or a link. If it is already stored and `onDuplicate` is absent: `already-here`. */
-  add(visit: VisitRecord, onDuplicate?: 'replace' | 'keep-both'): Promise<SaveResult>;
-  /** Deletes a visit and returns it for `restore`; undefined for an unreadable one, which is deleted too. */
-  remove(id: string): Promise<Result<VisitRecord | undefined>>;
+  /**
+   * Imports a visit from a file or a link. If it is already stored and `onDuplicate` is absent: `already-here`. Replacing
+   * a visit keeps the photographs that are stored, beside those given: a link has none.
+   */
+  add(
+    visit: VisitRecord,
+    onDuplicate?: 'replace' | 'keep-both',
+    photographs?: readonly Photograph[],
+  ): Promise<SaveResult>;
+  /** Deletes a visit with its photographs and returns both. An unreadable visit is deleted too. */
+  remove(id: string): Promise<Result<Removed>>;
   /** What was typed into a visit and is not part of it yet; an empty draft if there is none or the storage refuses. */
   loadDraft(id: string): Promise<VisitDraft>;
   /** Stores or removes the draft of a stored visit. Never fails: the window still has what was typed. */
   noteDraft(id: string, draft: VisitDraft | undefined): Promise<void>;
   /** Undoes `remove`. */
-  restore(visit: VisitRecord): Promise<SaveResult>;
+  restore(visit: VisitRecord, photographs?: readonly Photograph[]): Promise<SaveResult>;
+  photographs: PhotographStore;
   /** Calls `listener` for changes by other tabs. Returns the function that stops this. */
   listen(listener: (change: VisitChange) => void): () => void;
   close(): void;
@@ -49,6 +69,12 @@ export interface StoreParts {
   persist?: () => Promise<unknown>;
 }
 
+/** What is stored with a visit in the same transaction. */
+interface Beside {
+  draft?: VisitDraft;
+  photographs?: readonly Photograph[];
+}
+
 /** The visits in this browser. No function throws or rejects: a failure of the storage is returned as a problem. */
 export function visitStore(parts: StoreParts = {}): VisitStore {
   const { database: db = database(), tabs = tabChannel(), persist = askToPersist } = parts;
@@ -58,14 +84,15 @@ export function visitStore(parts: StoreParts = {}): VisitStore {
   const put = async (
     mine: VisitRecord,
     decide: (stored: Stored) => Decided,
-    draft?: VisitDraft,
+    { draft, photographs = [] }: Beside = {},
   ): Promise<SaveResult> => {
     const unfit = unfitToSave(mine);
     if (unfit !== undefined) return { ok: false, problem: unfit, mine };
     try {
-      const { result, first } = await db.run('readwrite', async (visits) => {
+      const { result, first } = await db.run('readwrite', async (visits, pictures) => {
         const stored = storedIn(await visits.get(mine.id));
-        const decided = decide(stored);
+        const allowed = decide(stored);
+        const decided = allowed.ok ? await withPictures(pictures, allowed, photographs) : allowed;
         if (decided.ok) {
           const { id } = decided.value;
           const order = await nextOrder(visits);
@@ -84,7 +111,9 @@ export function visitStore(parts: StoreParts = {}): VisitStore {
     }
   };
 
-  const reading = async <T>(work: (visits: Visits<'readonly'>) => Promise<Result<T>>): Promise<Result<T>> => {
+  const reading = async <T>(
+    work: (visits: Visits<'readonly'>, pictures: Photographs<'readonly'>) => Promise<Result<T>>,
+  ): Promise<Result<T>> => {
     try {
       return await db.run('readonly', work);
     } catch (error) {
@@ -100,13 +129,16 @@ export function visitStore(parts: StoreParts = {}): VisitStore {
         return row === undefined ? storageRefused('not-found') : readVisit(row.record);
       }),
     loadRaw: (id) =>
-      reading(async (visits) => {
+      reading(async (visits, pictures) => {
         const row = await visits.get(id);
-        return row === undefined ? storageRefused('not-found') : succeeded(JSON.stringify(row.record, null, 2));
+        if (row === undefined) return storageRefused('not-found');
+        const { record } = row;
+        const photographs = await photographsOf(pictures, id);
+        return succeeded(JSON.stringify(isObject(record) ? withPhotographs(record, photographs) : record, null, 2));
       }),
-    save: (mine, draft) => put(mine, (stored) => nextRevision(mine, stored), draft),
-    async add(mine, onDuplicate) {
-      const result = await put(mine, (stored) => importDecision(mine, stored, onDuplicate, nextId));
+    save: (mine, draft) => put(mine, (stored) => nextRevision(mine, stored), { ...(draft && { draft }) }),
+    async add(mine, onDuplicate, photographs = []) {
+      const result = await put(mine, (stored) => importDecision(mine, stored, onDuplicate, nextId), { photographs });
       // A draft of the replaced visit does not belong to the new one.
       if (result.ok) forgetLocalDraft(result.value.id);
       return result;
@@ -127,19 +159,26 @@ export function visitStore(parts: StoreParts = {}): VisitStore {
         // `localStorage` has the other copy, and a failed save is reported.
       }
     },
-    restore: (mine) =>
-      put(mine, (stored) => (stored.kind === 'nothing' ? succeeded(mine) : storageRefused('conflict'))),
+    restore: (mine, photographs = []) =>
+      put(mine, (stored) => (stored.kind === 'nothing' ? succeeded(mine) : storageRefused('conflict')), {
+        photographs,
+      }),
+    photographs: photographStore(db, tabs),
     async remove(id) {
       try {
-        const removed = await db.run('readwrite', async (visits) => {
+        const removed = await db.run('readwrite', async (visits, pictures) => {
           const stored = storedIn(await visits.get(id));
+          const photographs = await photographsOf(pictures, id);
           await visits.delete(id);
-          return stored;
+          await pictures.delete(ofVisit(id));
+          return { stored, photographs };
         });
-        if (removed.kind === 'nothing') return storageRefused('not-found');
+        const { stored, photographs } = removed;
+        if (stored.kind === 'nothing') return storageRefused('not-found');
         forgetLocalDraft(id);
+        forgetLocalCaptions(id);
         tabs.announce({ id, change: 'removed' });
-        return succeeded(removed.kind === 'visit' ? removed.visit : undefined);
+        return succeeded({ visit: stored.kind === 'visit' ? stored.visit : undefined, photographs });
       } catch (error) {
         return { ok: false, problem: storageProblem(error) };
       }
@@ -155,4 +194,19 @@ export function visitStore(parts: StoreParts = {}): VisitStore {
 async function nextOrder(visits: Visits<'readwrite'>): Promise<number> {
   const last = await visits.index('order').openKeyCursor(null, 'prev');
   return Number(last?.key ?? 0) + 1;
+}
+
+/** Stores the photographs given beside those that are there, if the visit has room for both. */
+async function withPictures(
+  pictures: Photographs<'readwrite'>,
+  decided: Extract<Decided, { ok: true }>,
+  given: readonly Photograph[],
+): Promise<Decided> {
+  if (given.length === 0) return decided;
+  const visit = decided.value.id;
+  const all = mergedPhotographs(await photographsOf(pictures, visit), given);
+  const problem = overBudget(all);
+  if (problem !== undefined) return { ok: false, problem };
+  for (const one of all) await pictures.put({ ...one, visit });
+  return decided;
 }

@@ -1,3 +1,4 @@
+import type { Shown } from '../../kernel/form/verdict-words.ts';
 import type { Part } from '../../kernel/vocabulary.ts';
 import { listed } from '../../kernel/words/sentences.ts';
 import type { Decision, DecisionKind } from '../guide/decision.ts';
@@ -5,6 +6,15 @@ import { partNames } from './parts.ts';
 
 export const neverSwap =
   'Never exchange parts between axes to find this fault. A bad motor or cable kills the good drive that you put on it, and then you have two.';
+
+/** The shape beside the headline. */
+export const decisionShapes: Record<DecisionKind, Shown> = {
+  replace: 'no-go',
+  inconclusive: 'undecided',
+  'no-fault-found': 'go',
+  mechanical: 'no-go',
+  undecided: 'undecided',
+};
 
 const headlines: Record<DecisionKind, (parts: string) => string> = {
   replace: (parts) => `Replace: ${parts}.`,

@@ -21,8 +21,8 @@ export const reportTexts = {
   cautions:
     'Before anybody touches a terminal: lock out, wait the time on the drive’s label, and measure the DC bus. Support a hanging axis. This page does not replace the site’s procedures, local codes or the drive manual. Work on electrical equipment is for people who are qualified and permitted to do it.',
   proofMissing: 'Proof is missing. No drive is joined before it is there.',
-  testedBeforeNewDrive: 'Both were tested before the new drive comes. The readings are below.',
-  testedForLater: 'Both were tested, should the drive be exchanged later. The readings are below.',
+  testedBeforeNewDrive: 'Both were tested before the new drive comes. The readings are in the annex.',
+  testedForLater: 'Both were tested, should the drive be exchanged later. The readings are in the annex.',
   aloneAndBad: 'tested alone, and bad. It is not connected to a drive again.',
   aloneAndSuspect: 'tested alone, and below the point after a trip. It is not connected to a drive as it is.',
   aloneAndPassed: 'tested alone, and passed.',
@@ -39,4 +39,12 @@ export const triesTexts = {
     `How often: it came ${came} of ${of} times, so try ${needed} times, each time in the same way. Fewer tries prove nothing.`,
   unknown:
     'How often: it is not noted how often it came, in how many starts. Until then a try proves nothing. Ask, and note it with the moment of the trip.',
+} as const;
+
+/** After a visit was handed over. */
+export const sendTexts = {
+  saved: (name: string): string =>
+    `Saved as ${name}, where this browser keeps downloads. It opens here and on another device by “Import a visit”.`,
+  handedOver: 'Handed over. The file opens on another device by “Import a visit”.',
+  refused: 'The share sheet did not take the file. ',
 } as const;

@@ -25,13 +25,13 @@ const kindOf = (data: unknown) => {
 };
 
 test('a visit is read as it was written', () => {
-  expect(readVisitText(text)).toEqual({ ok: true, value: visit });
+  expect(readVisitText(text)).toEqual({ ok: true, value: { visit, photographs: [] } });
 });
 
 test('any record that fits is unchanged after writing and reading its text', () => {
   fc.assert(
     fc.property(arbitraryVisit, (one) => {
-      expect(readVisitText(JSON.stringify(one))).toEqual({ ok: true, value: one });
+      expect(readVisitText(JSON.stringify(one))).toEqual({ ok: true, value: { visit: one, photographs: [] } });
     }),
     { numRuns: wholeVisits },
   );
@@ -147,16 +147,16 @@ describe('files', () => {
   const file = (content: BlobPart) => new Blob([content], { type: 'application/json' });
 
   test('a visit', async () => {
-    expect(await readVisitFile(file(text))).toEqual({ ok: true, value: visit });
+    expect(await readVisitFile(file(text))).toEqual({ ok: true, value: { visit, photographs: [] } });
   });
 
   test('too large is refused before it is read', async () => {
-    const huge = { size: limitValue('record-file') + 1, arrayBuffer: () => Promise.reject(new Error('was read')) };
+    const huge = { size: limitValue('visit-file') + 1, arrayBuffer: () => Promise.reject(new Error('was read')) };
     expect(await readVisitFile(huge as unknown as Blob)).toMatchObject({ ok: false, problem: { kind: 'too-large' } });
   });
 
   test('a text as large is refused too, counted in bytes', () => {
-    expect(readVisitText('Ω'.repeat(limitValue('record-file') / 2 + 1))).toMatchObject({
+    expect(readVisitText('Ω'.repeat(limitValue('visit-file') / 2 + 1))).toMatchObject({
       ok: false,
       problem: { kind: 'too-large' },
     });

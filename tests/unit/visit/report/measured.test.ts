@@ -60,25 +60,47 @@ describe('a measurement in the report', () => {
     'isolation',
   ]);
 
-  test('has its readings exactly as typed, and no choice with its initial value', () => {
-    expect(bridge?.readings.slice(0, 4)).toEqual(
-      expect.arrayContaining([
-        { name: 'DC-bus voltage', value: '0.03 V (2026-03-03, 06:12)', isReading: true },
-        { name: 'Motor leads at the drive', value: 'Taken off U, V and W', isReading: false },
-        { name: 'DC+ to U', value: '482k', isReading: true },
-      ]),
-    );
-    expect(insulation?.readings.map(({ name }) => name)).not.toContain('Why do you measure?');
+  test('has a row for each reading, with its unit as it was judged, limit, verdict and time', () => {
+    expect(bridge?.rows.slice(0, 2)).toEqual([
+      {
+        id: 'busVoltage',
+        terminals: 'DC-bus voltage',
+        reading: '0.03 V',
+        limit: expect.stringMatching(/^100.mV \[a\]$/),
+        verdict: 'Passes',
+        time: '06:12',
+      },
+      {
+        id: 'plusU',
+        terminals: 'DC+ to U',
+        reading: '482 kΩ',
+        limit: expect.stringMatching(/^10.% \[b\]$/),
+        verdict: 'Passes',
+        time: '06:28',
+      },
+    ]);
+    expect(bridge?.rows).toHaveLength(7);
+    expect(insulation?.rows.map(({ terminals, verdict }) => [terminals, verdict])).toEqual([
+      ['U to PE', 'Fails'],
+      ['V to PE', 'Fails'],
+      ['W to PE', 'Fails'],
+      ['PE pin to frame', 'Passes'],
+    ]);
   });
 
-  test('has its time and instrument', () => {
-    expect(bridge).toMatchObject({
-      time: '06:12 to 06:28',
-      instrument: 'Multimeter, M-07, calibrated until 2026-09, 1.2 % + 4 counts',
-    });
+  test('has beside them what was noted, with units, and no choice with its initial value', () => {
+    expect(bridge?.circumstances).toContainEqual({ name: 'Motor leads at the drive', text: 'Taken off U, V and W' });
+    expect(insulation?.circumstances).toContainEqual({ name: 'Test voltage', text: '500 V' });
+    const names = insulation?.circumstances.map(({ name }) => name);
+    expect(names).not.toContain('Why do you measure?');
+    expect(names).not.toContain('Accuracy, counts');
+  });
+
+  test('has its instrument', () => {
+    expect(bridge?.instrument).toBe('Multimeter, M-07, calibrated until 2026-09, 1.2 % + 4 counts');
     expect(isolation?.instrument).toMatch(/^Insulation tester, T-02/);
     const unnoted = visitOf(motorAndCable, { instruments: [] });
-    expect(measuredReports(evaluated(unnoted), ['bridge'])[0]?.instrument).toBe('instrument not noted');
+    expect(measuredReports(evaluated(unnoted), ['bridge'])[0]?.instrument).toBe('not noted');
   });
 
   test('has each limit with its value, status and source', () => {

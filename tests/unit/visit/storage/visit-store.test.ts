@@ -102,7 +102,7 @@ describe('a stored visit that can’t be read', () => {
     const name = freshName();
     await putRaw(name, lift.id, newer);
     const store = tab(name);
-    expect(must(await store.remove(lift.id))).toBeUndefined();
+    expect(must(await store.remove(lift.id)).visit).toBeUndefined();
     expect(must(await store.list())).toEqual({ visits: [], unreadable: [] });
   });
 
@@ -168,9 +168,9 @@ describe('deleting and undoing', () => {
     const store = tab(freshName());
     const saved = must(await store.save(lift));
     const removed = must(await store.remove(lift.id));
-    expect(removed).toEqual(saved);
+    expect(removed).toEqual({ visit: saved, photographs: [] });
     expect(must(await store.list()).visits).toEqual([]);
-    expect(must(await store.restore(removed as VisitRecord))).toEqual(saved);
+    expect(must(await store.restore(removed.visit as VisitRecord))).toEqual(saved);
     expect(must(await store.save(saved)).revision).toBe(2);
   });
 

@@ -1,0 +1,33 @@
+import type { EvaluatedVisit } from '../evaluate.ts';
+import type { Photograph } from '../record/photograph.ts';
+import type { MeasuredReport } from './measured.ts';
+import { ReadingsTable } from './ReadingsTable.tsx';
+import { ReportDecision } from './ReportDecision.tsx';
+import { ReportFacts } from './ReportFacts.tsx';
+import { ReportPhotographs } from './ReportPhotographs.tsx';
+import { ReportSteps } from './ReportSteps.tsx';
+
+interface Props {
+  evaluated: EvaluatedVisit;
+  measured: readonly MeasuredReport[];
+  photographs: readonly Photograph[];
+}
+
+/** Everything behind the decision: for the next visit, and for whoever wants to check it. */
+export function Annex({ evaluated, measured, photographs }: Props) {
+  return (
+    <>
+      {evaluated.guide.decision && <ReportDecision decision={evaluated.guide.decision} />}
+      <ReportFacts visit={evaluated.visit} answers={evaluated.answers} />
+      <section>
+        <h3>What was measured</h3>
+        {measured.length === 0 && <p>Nothing yet.</p>}
+        {measured.map((report) => (
+          <ReadingsTable key={report.id} report={report} />
+        ))}
+      </section>
+      <ReportSteps evaluated={evaluated} />
+      <ReportPhotographs photographs={photographs} />
+    </>
+  );
+}
