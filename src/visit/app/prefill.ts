@@ -1,6 +1,7 @@
 import { isBlank, type Typed } from '../../kernel/form/field.ts';
+import { parseReading } from '../../kernel/reading/parse-reading.ts';
 import { shownTime } from '../../kernel/time/iso-time.ts';
-import { busReading } from '../bus-reading.ts';
+import { busReading, busTyped } from '../bus-reading.ts';
 import type { EvaluatedVisit } from '../evaluate.ts';
 import { newestBusReading } from '../guide/dead-proofs.ts';
 import { pointsAtCableOrMotor } from '../guide/evidence.ts';
@@ -19,7 +20,11 @@ export interface Prefill {
 /** The start of a calculator within a visit. Only empty fields are filled; nothing typed is replaced. */
 export function prefill(evaluated: EvaluatedVisit, id: MeasuredStepId): Prefill {
   const typed = stillTrue(evaluated, id);
-  const offers = [...fromEarlierSteps(evaluated, id), ...fromInstrument(evaluated.visit, id, typed)];
+  const offers = [
+    ...fromEarlierSteps(evaluated, id),
+    ...fromInstrument(evaluated.visit, id, typed),
+    ...fromAxis(evaluated.visit, id),
+  ];
   const known = new Set(stepCalculators[id].fields.map((field) => field.id));
   const filled = offers.filter(
     ({ value, field }) => known.has(field) && value !== '' && (typed[field] ?? '').trim() === '',
@@ -56,7 +61,8 @@ function stillTrue({ visit, stretch }: EvaluatedVisit, id: MeasuredStepId): Type
 /** Why nothing is filled in although there is an earlier reading. */
 function busNote({ visit, answers }: EvaluatedVisit): [string, string][] {
   const id = newestBusReading(answers);
-  const at = id && (visit.steps[id]?.readAt.busVoltage ?? visit.steps[id]?.at);
+  const step = id && visit.steps[id];
+  const at = busTyped(step)?.at ?? step?.at;
   return at === undefined ? [] : [['busVoltage', prefillTexts.busExpired(shownTime(at))]];
 }
 
@@ -112,6 +118,23 @@ function joinedStage(visit: VisitRecord): Offer[] {
   ];
 }
 
+/** The cable as the register knows it. Its length and section are facts about the axis, not readings of this visit. */
+function fromAxis({ cable }: VisitRecord, id: MeasuredStepId): Offer[] {
+  if (cable === undefined || (id !== 'insulation' && id !== 'isolation')) return [];
+  const { metres, section, material } = cable;
+  const note = prefillTexts.fromRegister;
+  const offers: Offer[] = [
+    { field: 'peMetres', value: metres, note },
+    { field: 'cableMetres', value: metres, note },
+    { field: 'peSection', value: section },
+    { field: 'cableMaterial', value: material },
+  ];
+  return offers.filter(({ field, value }) => {
+    const asked = stepCalculators[id].fields.find((one) => one.id === field);
+    return asked?.kind !== 'choice' || asked.options.some((option) => option.value === value);
+  });
+}
+
 /** The instrument that is noted for this step. */
 export function notedInstrument({ instruments }: VisitRecord, id: MeasuredStepId) {
   return questions[id].instruments
@@ -119,7 +142,7 @@ export function notedInstrument({ instruments }: VisitRecord, id: MeasuredStepId
     .find((instrument) => instrument !== undefined);
 }
 
-/** The noted accuracy, for a blank form only: readings that were judged without it must not get it afterwards. */
+/** What is noted of the instrument, for a blank form only: readings that were judged without it must not get it afterwards. */
 function fromInstrument(visit: VisitRecord, id: MeasuredStepId, typed: Typed): Offer[] {
   if (!isBlank(stepCalculators[id].fields, typed)) return [];
   const used = notedInstrument(visit, id);
@@ -129,7 +152,21 @@ function fromInstrument(visit: VisitRecord, id: MeasuredStepId, typed: Typed): O
   return [
     { field: 'accuracyPercent', value: percent, note },
     { field: 'accuracyCounts', value: counts, note },
+    { field: 'upperLimit', value: highestShown(used.largest), note: prefillTexts.fromLimits(used.what) },
+    { field: 'testVoltage', value: onlyVoltage(used.testVoltages), note: prefillTexts.onlyTestVoltage },
   ];
+}
+
+/** A text that a calculator reads as a plain resistance; empty otherwise, since an error of another form can't be mended there. */
+function highestShown(text = ''): string {
+  const read = parseReading(text, 'resistance');
+  return read.ok && read.reading.kind === 'value' && read.reading.value > 0 ? text.trim() : '';
+}
+
+/** The test voltage, if the tester has one only; which one of several was set is asked. */
+function onlyVoltage(text = ''): string {
+  const voltages = text.match(/\d+(?:[.,]\d+)?\s*k?V/gi) ?? [];
+  return voltages.length === 1 ? (voltages[0] ?? '') : '';
 }
 
 /** The two usual figures of a data sheet, `±(2.1 % + 6 counts)`; empty if the text does not state them clearly. */
