@@ -107,7 +107,9 @@ test('the drive’s report says what happened, what was measured, by which limit
   expect(text).toContain('OVERCURRENT, AXES BRIDGE CARRIAGE LIFT');
   expect(text).toContain('When the axes are enabled.');
   // What was measured, with its unit as it was judged, with what and when.
-  expect(text).toMatch(/Terminals Reading Limit Verdict Time Instrument DC-bus voltage 0.03 V 100 mV \[a\] Passes/);
+  expect(text).toMatch(
+    /Terminals Reading Limit Verdict Time Instrument of the step DC-bus voltage 0.03 V 100 mV \[a\] Passes/,
+  );
   expect(text).toMatch(/DC\+ to U 482 kΩ 10 % \[b\] Passes 06:36/);
   expect(text).toMatch(/DC− to V 3.8 Ω .+ Fails 06:36/);
   expect(text).toContain('Multimeter, M-07, calibrated until 2026-09, 1.2 % + 4 counts');

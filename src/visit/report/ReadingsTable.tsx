@@ -20,7 +20,7 @@ export function ReadingsTable({ report }: { report: MeasuredReport }) {
               <th scope="col">Limit</th>
               <th scope="col">Verdict</th>
               <th scope="col">Time</th>
-              <th scope="col">Instrument</th>
+              <th scope="col">Instrument of the step</th>
             </tr>
           </thead>
           <tbody>

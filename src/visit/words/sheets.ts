@@ -19,6 +19,8 @@ export const sheetTexts = {
   stays: 'Stays',
   excluded: 'Not the cause by these readings',
   measuredGood: 'Measured and good.',
+  suspectParts: 'Suspect, not proven, not replaced',
+  goodParts: 'Measured and good, stays',
   notNoted: 'not noted',
   onlyThese: 'Order what stands beside “Replace”, and nothing else, on this sheet.',
   orderNothing: 'Order nothing on this sheet.',
