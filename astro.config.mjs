@@ -18,6 +18,19 @@ const forReaders = {
     name === 'client' ? { build: { target: buildTargets, modulePreload: false } } : undefined,
 };
 
+/** Pages that have become part of another one. */
+const movedPages = {
+  'measuring/how-sure-is-a-reading': 'measuring/choosing-the-limit',
+  'measuring/insulation-hook-ups': 'measuring/choosing-the-limit',
+  'measuring/multimeter-or-insulation-tester': 'safety/instruments-and-leads',
+  'measuring/reading-a-trend': 'deciding/baseline-and-record',
+  'safety/qualified-and-permitted': 'safety/protective-equipment-and-arc-flash',
+  'trip/causes-of-an-overcurrent-trip': 'trip/when-it-trips',
+  'trip/what-the-drive-means': 'trip/find-the-drive-and-axis',
+  'deciding/drive-or-power-module': 'trip/output-stage-failure',
+  'deciding/why-not-swap': 'deciding/motor-and-cable-together',
+};
+
 // A static host may serve the site below a folder: SITE_BASE=/fieldbook/ npm run build.
 const base = process.env.SITE_BASE ?? '/';
 
@@ -27,6 +40,9 @@ export default defineConfig({
   base,
   outDir: process.env.SITE_OUT ?? './dist',
   trailingSlash: 'always',
+  redirects: Object.fromEntries(
+    Object.entries(movedPages).map(([from, to]) => [`/articles/${from}/`, `${base}articles/${to}/`]),
+  ),
   // The default removes the space if a line of prose ends before a link.
   compressHTML: true,
   // No article shows code, and reading the colours of a dozen languages takes time.

@@ -12,14 +12,17 @@ const testNamed: Record<Exclude<Fault['hidden'], undefined | 'watch'>, (OpenItem
   'dry-and-repeat': ['insulation-open', 'moisture'],
 };
 
+/** A reading so near its limit that two of it do not decide leaves a visit undecided, as it should. */
+const toldShare = 0.99;
+
 /** The missed goals of these visits to one fault, in words; empty if all are met. */
 export function missedGoals(fault: string, outcomes: readonly Outcome[]): string[] {
   const { visits, exact, overCalled, missed, unsafe, combination, hidden, label } = summarise(fault, outcomes);
   const goals: [sentence: string, holds: boolean][] = [
     ['no unsafe step', unsafe.length === 0],
     ['no sound part proven bad', overCalled === 0],
-    ['named exactly', hidden !== undefined || exact === visits],
-    ['no part missed in a combination', !combination || missed === 0],
+    ['named exactly', hidden !== undefined || exact >= toldShare * visits],
+    ['no part missed in a combination', !combination || missed <= (1 - toldShare) * visits],
     ['what can not be told ends undecided and names the test', outcomes.every(honest)],
     ['a healthy axis loses nothing', fault !== 'nuisance' || outcomes.every(({ named }) => named.length === 0)],
   ];

@@ -78,10 +78,16 @@ describe('the classes of stored energy', () => {
     expect([limitValue('capacitor-reflex-voltage'), limitValue('capacitor-reflex-energy')]).toEqual([400, 0.25]);
   });
 
+  /** Source: NFPA 70E, 2021, article 360: 1 J; recalled from memory. Stricter, so it classes a charged bus. */
+  it('the later shock hazard', () => {
+    expect(limitValue('capacitor-shock-energy-later')).toBe(1);
+    expect(limit('capacitor-shock-energy-later').recalled).toBe(true);
+  });
+
   // Each figure from both sides: E = C · V² / 2 worked out by hand.
   it.each<[number, number, EnergyFinding['code']]>([
-    [100, 2.0e-3, 'energy-shock'],
-    [100, 1.98e-3, 'energy-below'],
+    [100, 2.0e-4, 'energy-shock'],
+    [100, 1.98e-4, 'energy-below'],
     [99, 0.0205, 'energy-burn'],
     [99, 0.02, 'energy-below'],
     [1000, 0.02, 'energy-arc'],

@@ -1,6 +1,7 @@
 import { defineCalculator } from '../../kernel/form/calculator-form.ts';
 import type { ChoiceField, ReadingField } from '../../kernel/form/field.ts';
 import { instrumentFields, instrumentOf } from '../../kernel/form/instrument.ts';
+import { insulationUnits } from '../../kernel/form/measured-units.ts';
 import type { ReadForm } from '../../kernel/form/read-form.ts';
 import { temperatureUnit, windingTemperature } from '../../kernel/form/shared-fields.ts';
 import { limitValue } from '../../kernel/limits.ts';
@@ -40,6 +41,8 @@ export const timedFields: ReadingField[] = absorptionTimes.map((seconds) => ({
   label: markName(seconds),
   name: `Reading at ${markName(seconds)}`,
   quantity: 'resistance',
+  units: insulationUnits,
+  row: 'times',
 }));
 
 export const testerFields = instrumentFields('5 GΩ');

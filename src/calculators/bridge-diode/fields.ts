@@ -10,7 +10,14 @@ export { busVoltage, motorLeads };
 export const diodeFields = (rail: Rail, way: DiodeWay): ReadingField[] =>
   phases.map((phase) => {
     const place: DiodePlace = { position: `${rail}${phase}`, way };
-    return { kind: 'reading', id: diodeField(place), label: phase, name: readingName(place), quantity: 'diode' };
+    return {
+      kind: 'reading',
+      id: diodeField(place),
+      label: phase,
+      name: readingName(place),
+      quantity: 'diode',
+      row: `${rail} ${way}`,
+    };
   });
 
 export const steadiness: ChoiceField = {

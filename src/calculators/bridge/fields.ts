@@ -30,7 +30,7 @@ export const motorLeads: ChoiceField = {
 export const railFields = (rail: Rail): ReadingField[] =>
   phases.map((phase) => {
     const id: SwitchPosition = `${rail}${phase}`;
-    return { kind: 'reading', id, label: `to ${phase}`, name: positionName(id), quantity: 'resistance' };
+    return { kind: 'reading', id, label: `to ${phase}`, name: positionName(id), quantity: 'resistance', row: rail };
   });
 
 /** The first terminal of a rail, read once more after the other two. */
@@ -40,6 +40,7 @@ export const againField = (rail: Rail): ReadingField => ({
   label: 'U again',
   name: `${positionName(`${rail}U`)}, read again last`,
   quantity: 'resistance',
+  row: rail,
 });
 
 const exchangedField = (rail: Rail): ReadingField => ({

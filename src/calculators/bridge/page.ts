@@ -28,5 +28,5 @@ export const page: PageHead = {
     'over limit',
     'ohm check',
   ],
-  related: ['measuring/bridge-check', 'trip/causes-of-an-overcurrent-trip', 'safety/safe-measurement'],
+  related: ['measuring/bridge-check', 'trip/when-it-trips', 'safety/safe-measurement'],
 };

@@ -1,6 +1,7 @@
 import { defineCalculator } from '../../kernel/form/calculator-form.ts';
 import type { ChoiceField, ReadingField } from '../../kernel/form/field.ts';
 import { instrumentFields, instrumentOf } from '../../kernel/form/instrument.ts';
+import { insulationUnits } from '../../kernel/form/measured-units.ts';
 import type { ReadForm } from '../../kernel/form/read-form.ts';
 import { temperatureUnit } from '../../kernel/form/shared-fields.ts';
 import { missing } from '../../kernel/reading/reading.ts';
@@ -56,6 +57,7 @@ export const testFields: ReadingField[] = [
     name: 'Reading of one core',
     hint: 'To the other cores, screen and PE joined.',
     quantity: 'resistance',
+    units: insulationUnits,
   },
   {
     kind: 'reading',

@@ -1,6 +1,7 @@
 import { phases } from '../../kernel/electrics/phases.ts';
 import type { ChoiceField, ReadingField } from '../../kernel/form/field.ts';
 import { instrumentFields } from '../../kernel/form/instrument.ts';
+import { conductorUnits, insulationUnits } from '../../kernel/form/measured-units.ts';
 import { limitValue } from '../../kernel/limits.ts';
 import { formatRounded } from '../../kernel/reading/format-reading.ts';
 
@@ -30,6 +31,8 @@ export const phaseFields: ReadingField[] = phases.map((phase) => ({
   label: `${phase} to PE`,
   name: `${phase} to PE`,
   quantity: 'resistance',
+  units: insulationUnits,
+  row: 'phases',
 }));
 
 /** The windings join the three anyway, so one reading is enough and has no charge of the one before in it. */
@@ -39,6 +42,7 @@ export const together: ReadingField = {
   label: 'U, V, W joined to PE',
   name: 'U, V and W joined, to PE',
   quantity: 'resistance',
+  units: insulationUnits,
 };
 
 export const pe: ReadingField = {
@@ -47,6 +51,7 @@ export const pe: ReadingField = {
   label: 'PE pin to frame',
   name: 'PE pin to frame',
   quantity: 'resistance',
+  units: conductorUnits,
 };
 
 export const testMinutes: ReadingField = {

@@ -2,6 +2,7 @@ import { phases } from '../../kernel/electrics/phases.ts';
 import { filter, idleCores, rowKind } from '../../kernel/form/cable-end-fields.ts';
 import type { ChoiceField, FormField, ReadingField } from '../../kernel/form/field.ts';
 import { instrumentFields } from '../../kernel/form/instrument.ts';
+import { conductorUnits, insulationUnits } from '../../kernel/form/measured-units.ts';
 import {
   correction,
   frameEarthed,
@@ -22,9 +23,14 @@ const terminals: Record<StageName, readonly string[]> = {
   motor: [...phases, 'PE'],
 };
 
+/** PE reads a dead short beside its neighbours' megohms, but where both ends are free it must read as they do. */
+const measuredAt = (stage: StageName, terminal: string) =>
+  terminal === 'PE' && stage !== 'cable' ? { units: conductorUnits } : { units: insulationUnits, row: stage };
+
 /** The readings of one stage: `joinedU` … `motorPE`. */
 export const stageFields = (stage: StageName): ReadingField[] =>
   terminals[stage].map((terminal) => ({
+    ...measuredAt(stage, terminal),
     kind: 'reading',
     id: stage + terminal,
     label: terminal,
@@ -39,6 +45,7 @@ export const togetherField = (stage: 'joined' | 'motor'): ReadingField => ({
   label: 'U, V, W joined',
   name: `${stageNames[stage]}: U, V and W joined`,
   quantity: 'resistance',
+  units: insulationUnits,
 });
 
 export const peAgain: ReadingField = {
@@ -48,6 +55,7 @@ export const peAgain: ReadingField = {
   name: 'PE once more',
   hint: 'Only if PE reads no dead short: contacts cleaned, leads zeroed.',
   quantity: 'resistance',
+  units: conductorUnits,
 };
 
 /** What can convict or clear a part that fails. */
@@ -59,6 +67,7 @@ export const moreFields = (part: 'cable' | 'motor'): ReadingField[] => [
     name: `Lowest terminal of the ${part}, read again`,
     hint: 'Leads off and on again in between.',
     quantity: 'resistance',
+    units: insulationUnits,
   },
   {
     kind: 'reading',
@@ -67,6 +76,7 @@ export const moreFields = (part: 'cable' | 'motor'): ReadingField[] => [
     name: `The ${part} before the trip, or a sound one of the same kind`,
     hint: 'Of the same age, at about the same temperature.',
     quantity: 'resistance',
+    units: insulationUnits,
   },
 ];
 

@@ -23,5 +23,5 @@ export const page: PageHead = {
     'brake coil test',
     'encoder test voltage',
   ],
-  related: ['measuring/choosing-the-limit', 'measuring/insulation-hook-ups', 'measuring/insulation-testing'],
+  related: ['measuring/choosing-the-limit', 'measuring/choosing-the-limit', 'measuring/insulation-testing'],
 };

@@ -24,5 +24,5 @@ export const page: PageHead = {
     'CSV',
     'remaining life',
   ],
-  related: ['measuring/reading-a-trend', 'measuring/insulation-testing', 'safety/safe-measurement'],
+  related: ['deciding/baseline-and-record', 'measuring/insulation-testing', 'safety/safe-measurement'],
 };

@@ -1,5 +1,6 @@
 import type { ChoiceField, ReadingField } from '../../kernel/form/field.ts';
 import { instrumentFields } from '../../kernel/form/instrument.ts';
+import { conductorUnits } from '../../kernel/form/measured-units.ts';
 import { windingTemperature } from '../../kernel/form/shared-fields.ts';
 import { limitValue } from '../../kernel/limits.ts';
 import { formatRounded } from '../../kernel/reading/format-reading.ts';
@@ -12,6 +13,8 @@ export const pairFields: ReadingField[] = windingPairs.map((pair) => ({
   label: pairNames[pair],
   name: pairNames[pair],
   quantity: 'resistance',
+  units: conductorUnits,
+  row: 'first set',
 }));
 
 /** The second set, which confirms the first. */
@@ -21,6 +24,8 @@ export const againFields: ReadingField[] = windingPairs.map((pair) => ({
   label: pairNames[pair],
   name: `${pairNames[pair]}, second set`,
   quantity: 'resistance',
+  units: conductorUnits,
+  row: 'second set',
 }));
 
 export const acrossJoint: ReadingField = {
@@ -30,6 +35,7 @@ export const acrossJoint: ReadingField = {
   name: 'Across the mated connector, odd lead',
   hint: `Only if it fails through the cable and passes at the motor. Connector plugged, four leads: from the crimp of the cable’s pin to the motor’s terminal behind it. A sound one has a few milliohms, above ${formatRounded(limitValue('winding-joint'), 'Ω')} is bad.`,
   quantity: 'resistance',
+  units: conductorUnits,
 };
 
 const needed = formatRounded(limitValue('winding-four-leads-below'), 'Ω');
@@ -54,6 +60,7 @@ export const leadOhms: ReadingField = {
   name: 'Resistance of the leads, tips held together',
   hint: 'Only where it is to be taken off. Type 0.2 Ω.',
   quantity: 'resistance',
+  units: conductorUnits,
 };
 
 export const connection: ChoiceField = {
@@ -126,6 +133,7 @@ export const referenceFields: ReadingField[] = [
     name: 'Nameplate or earlier value',
     hint: 'Line to line. A value for one winding of a star is half of that: type the double.',
     quantity: 'resistance',
+    units: conductorUnits,
     check: (reading) =>
       reading.kind === 'missing' || (reading.kind === 'value' && reading.value > 0)
         ? undefined

@@ -16,6 +16,13 @@ export interface ReadingField {
   /** How it is named in the line that sums up a step of a visit. */
   inLine?: string;
   quantity: Quantity;
+  /** The units that what is measured here can have, if not those of its quantity. */
+  units?: readonly string[];
+  /**
+   * Readings with the same word are taken one after the other with one instrument: `rowUnit` offers the unit of one to
+   * those after it.
+   */
+  row?: string;
   /** The choice field that says which unit a bare number has. */
   bareUnitFrom?: string;
   /** What is wrong with a reading that can be read, and what to do. */

@@ -1,6 +1,7 @@
 import type { Instrument } from '../reading/interval.ts';
 import type { Reading } from '../reading/reading.ts';
 import type { ReadingField } from './field.ts';
+import { upperLimitUnits } from './measured-units.ts';
 import type { ReadForm } from './read-form.ts';
 
 /** The optional fields about the accuracy of an instrument; `example` is what its highest reading may be. */
@@ -29,6 +30,7 @@ export function instrumentFields(example: string): ReadingField[] {
       name: 'Highest reading that the instrument can show',
       hint: `For example ${example}. OL then counts as at least this much.`,
       quantity: 'resistance',
+      units: upperLimitUnits,
       check: (reading) =>
         reading.kind === 'value' && reading.value > 0
           ? undefined

@@ -1,9 +1,12 @@
 import { parseReading } from '../reading/parse-reading.ts';
 import { missing, type Reading } from '../reading/reading.ts';
+import type { ReadingErrorCode } from '../reading/reading-error.ts';
 import type { ChoiceField, FormField, ReadingField, Typed } from './field.ts';
 
 /** What is wrong with an entry, what to do, and texts that would be readable. */
 export interface FieldError {
+  /** Absent if the text can be read and the field's own check refuses it. */
+  code?: ReadingErrorCode;
   message: string;
   suggestions: string[];
 }
@@ -58,7 +61,7 @@ function readReading(field: ReadingField, typed: Typed, read: ReadForm): void {
 }
 
 function understood(field: ReadingField, text: string, bareUnit: string): { reading: Reading; error?: FieldError } {
-  const result = parseReading(text, field.quantity, bareUnit);
+  const result = parseReading(text, field.quantity, bareUnit, field.units);
   if (!result.ok) return { reading: missing, error: result.error };
   const complaint = field.check?.(result.reading);
   if (complaint !== undefined) return { reading: missing, error: { message: complaint, suggestions: [] } };

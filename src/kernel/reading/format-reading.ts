@@ -20,6 +20,18 @@ const largestExponent: Record<Unit, number> = {
   ...{ s: 0, F: 0, J: 3, C: 0 },
 };
 
+/**
+ * From here on a resistance below one ohm is shown in ohms, as most meters show it: 0.4 Ω. `mΩ` is left to what needs
+ * it: it is easily taken for `MΩ`.
+ */
+const ohmsFrom = 0.1;
+
+/** The symbol of a unit with the prefix of this power of ten: `kΩ` for 3. Undefined if no prefix has it. */
+export function unitSymbol(exponent: number, unit: Unit): string | undefined {
+  const prefix = prefixes.find(([e]) => e === exponent);
+  return prefix && prefix[1] + unit;
+}
+
 /** A reading as a person would note it: `450 kΩ`, `>700 MΩ`, `OL`; empty for a missing one. `parseReading` reads it back, or asks about its point. */
 export function formatReading(reading: Reading): string {
   switch (reading.kind) {
@@ -42,8 +54,7 @@ export function formatQuantity(value: number, unit: Unit, resolution?: number): 
   if (!Number.isFinite(value)) return value > 0 ? '∞' : '−∞';
   const exponent = prefixExponent(value, unit, resolution);
   const numeral = resolution === undefined ? shifted(value, exponent) : withStep(value, exponent, resolution);
-  const symbol = prefixes.find(([e]) => e === exponent)?.[1] ?? '';
-  return `${numeral} ${symbol}${unit}`;
+  return `${numeral} ${unitSymbol(exponent, unit)}`;
 }
 
 /** For sentences: three significant digits, as accurate as such an instrument is. */
@@ -57,7 +68,8 @@ export const inCelsius = (celsius: number) => formatRounded(celsius, '°C');
 
 function prefixExponent(value: number, unit: Unit, resolution?: number): number {
   const magnitude = Math.abs(value);
-  const wanted = magnitude === 0 ? 0 : prefixes.find(([e]) => magnitude >= 10 ** e)?.[0];
+  const whole = magnitude === 0 || (unit === 'Ω' && magnitude >= ohmsFrom && magnitude < 1);
+  const wanted = whole ? 0 : prefixes.find(([e]) => magnitude >= 10 ** e)?.[0];
   // A step coarser than the prefix would need digits that were not read: 0.01 MΩ is not 10 kΩ.
   const forStep = resolution === undefined ? -Infinity : Math.ceil(roundedLog10(resolution) / 3) * 3;
   const exponent = Math.max(wanted ?? smallestExponent[unit], forStep);

@@ -13,39 +13,39 @@ type ParseResult = { ok: true; reading: Reading } | { ok: false; error: ReadingE
 /** The longest text that can be one reading; anything longer was pasted into the wrong field. */
 const longest = 40;
 
-/**
- * Quantities that may be negative: a diode test beside a charged bus reads below zero, which must be reported, not
- * refused.
- */
-const signed: readonly Quantity[] = ['temperature', 'diode'];
-
 /** IEC 60062 notation: the letter replaces the decimal mark. */
-const letterAsMark = /^(\d+)([kKmMgGtTrRΩ])(\d+) ?(?:Ω|ohms?)?$/;
+export const letterAsMark = /^(\d+)([kKmMgGtTrRΩ])(\d+) ?(?:Ω|ohms?)?$/;
 const numberThenUnit = /^([-+]?)((?:\d|[.,](?=\d))[\d.,' ]*?)(?:e([-+]?\d{1,2}))? ?([^\d.,' ].*)?$/i;
 
 /**
  * Reads what people type: `450k`, `2,2 MΩ`, `2M2`, `0.45 Mohm`, `OL`, `>700M`, `<1k`, with either decimal mark.
- * `bareUnit` is the unit of a bare number if the form lets the person choose one (°F). An empty text or a dash is a
- * missing reading. Anything else that can't be read without guessing is an error with suggestions; this function never
+ * `bareUnit` is the unit of a bare number if the form lets the person choose one (°F); `units` are those that a bare
+ * number is asked about, if the field knows better than the quantity. An empty text or a dash is a missing reading.
+ * Anything else that can't be read without guessing is an error with suggestions; this function never
  * throws and never gives NaN. `pointInDoubt` explains when a point is asked about.
  */
-export function parseReading(text: string, quantity: Quantity, bareUnit = ''): ParseResult {
+export function parseReading(
+  text: string,
+  quantity: Quantity,
+  bareUnit = '',
+  units: readonly string[] = quantityRules[quantity].units,
+): ParseResult {
   const typed = tidy(text);
   const fail = (code: ReadingErrorCode, candidates: string[] = []) =>
-    failure(code, candidates, { typed, quantity, bareUnit, length: text.length });
+    failure(code, candidates, { typed, quantity, bareUnit, units, length: text.length });
   if (typed === '' || isDash(typed)) return { ok: true, reading: missing };
   if (typed.length > longest) return fail('too-long');
-  const { unit, overRange, asked = [unit] } = quantityRules[quantity];
+  const { unit, overRange, asks } = quantityRules[quantity];
   const word = rangeWord(typed, quantity !== 'voltage');
   if (word !== undefined) return overRange ? { ok: true, reading: { kind: word, unit } } : fail('no-over-range');
   if (overRange && bareUnit === '' && /^1\.?$/.test(typed)) {
-    return fail('lone-one', [...asked.map((symbol) => `1 ${symbol}`), 'OL']);
+    return fail('lone-one', [...(asks ? units : [unit]).map((symbol) => `1 ${symbol}`), 'OL']);
   }
   const bound = /^(>=?|≥|<=?|≤|over |under |above |below )\s*(.+)$/i.exec(typed);
-  if (bound === null) return parseValue(typed, quantity, bareUnit);
+  if (bound === null) return parseValue(typed, quantity, bareUnit, units);
   if (!overRange) return fail('no-over-range');
   const sign = /^(>|≥|over|above)/i.test(bound[1] ?? '') ? '>' : '<';
-  return asBound(parseValue(bound[2] ?? '', quantity, bareUnit), sign);
+  return asBound(parseValue(bound[2] ?? '', quantity, bareUnit, units), sign);
 }
 
 function asBound(result: ParseResult, sign: '>' | '<'): ParseResult {
@@ -60,9 +60,9 @@ function asBound(result: ParseResult, sign: '>' | '<'): ParseResult {
   };
 }
 
-function parseValue(typed: string, quantity: Quantity, bareUnit: string): ParseResult {
+function parseValue(typed: string, quantity: Quantity, bareUnit: string, units: readonly string[]): ParseResult {
   const fail = (code: ReadingErrorCode, candidates: string[] = [], other?: Quantity) =>
-    failure(code, candidates, { typed, quantity, bareUnit, ...(other && { other }) });
+    failure(code, candidates, { typed, quantity, bareUnit, units, ...(other && { other }) });
   const lettered = quantity === 'resistance' ? letterAsMark.exec(typed) : null;
   const match = lettered
     ? [typed, '', `${lettered[1]}.${lettered[3]}`, undefined, lettered[2]]
@@ -73,8 +73,8 @@ function parseValue(typed: string, quantity: Quantity, bareUnit: string): ParseR
   // A degree sign alone does not name the scale, so the form's choice applies.
   const unitText = unitTyped.trim().replace(/^°$/, '') || bareUnit;
   if (number.kind === 'invalid') return fail('not-a-number');
-  if (sign === '-' && !signed.includes(quantity)) return fail('negative');
-  const { unit, bareDecimals, asked = [], meaning, accepts } = quantityRules[quantity];
+  const { unit, bareDecimals, asks, signed, meaning, accepts } = quantityRules[quantity];
+  if (sign === '-' && !signed) return fail('negative');
   const unitMeaning = unitText === '' ? ({ kind: 'scale', exponent: 0 } as const) : meaning(unitText);
   if (unitMeaning.kind === 'unknown') {
     const other = quantityOfUnit(unitText);
@@ -100,13 +100,13 @@ function parseValue(typed: string, quantity: Quantity, bareUnit: string): ParseR
   const { from, to } = limitRange(accepts);
   const value = toBase(sign === '-' ? `-${digits}` : digits);
   const fits = value >= from && value <= to;
-  const bare = unitText === '' && asked.length > 0;
+  const bare = unitText === '' && asks;
   if (bare && Number(digits) === 0 && decimals < bareDecimals)
     return { ok: true, reading: { kind: 'value', value: 0, unit } };
   if (bare && (decimals < bareDecimals || !fits)) {
     return fail(
       'unit-missing',
-      asked.map((symbol) => written(digits, symbol)),
+      units.map((symbol) => written(digits, symbol)),
     );
   }
   if (!fits) return fail('out-of-range');
@@ -135,20 +135,21 @@ interface Entry {
   typed: string;
   quantity: Quantity;
   bareUnit: string;
+  units: readonly string[];
   other?: Quantity;
   length?: number;
 }
 
 /** Only readable texts are offered; a text that is still in doubt is replaced by its own suggestions. */
 function failure(code: ReadingErrorCode, candidates: readonly string[], entry: Entry): ParseResult {
-  const { quantity, bareUnit, ...detail } = entry;
+  const { quantity, bareUnit, units, ...detail } = entry;
   const suggestions = candidates.flatMap((text) => {
-    const result = parseReading(text, quantity, bareUnit);
+    const result = parseReading(text, quantity, bareUnit, units);
     // Only a typed lone 1 may mean over-range, not an offered one.
     return result.ok ? [text] : result.error.suggestions.filter((one) => one !== 'OL');
   });
   const { accepts, unit } = quantityRules[quantity];
   const { from, to } = limitRange(accepts);
   const accepted = `${formatQuantity(from, unit)} to ${formatQuantity(to, unit)}`;
-  return { ok: false, error: readingError(code, quantity, { ...detail, accepted }, [...new Set(suggestions)]) };
+  return { ok: false, error: readingError(code, quantity, { ...detail, units, accepted }, [...new Set(suggestions)]) };
 }

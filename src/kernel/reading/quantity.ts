@@ -29,8 +29,12 @@ interface QuantityRule {
    * so that 0.512 can only be volts, and 2 is a blocking 2 V or a short of 2 mV.
    */
   bareDecimals: number;
-  /** The units offered if one is missing. */
-  asked?: string[];
+  /** The units that instruments and labels show: the keys of a keypad, and the question. */
+  units: readonly string[];
+  /** A bare number may be in any of the units, so the person is asked. */
+  asks?: true;
+  /** May be negative: a diode test beside a charged bus reads below zero, which must be reported, not refused. */
+  signed?: true;
   /** Taken from a label, a drawing or a clock, not from a display, whose point is always the decimal mark. */
   printed?: true;
   /** At or below is safe, above is dangerous: a figure that may be on either side is asked about. */
@@ -51,7 +55,8 @@ export const quantityRules: Record<Quantity, QuantityRule> = {
     example: '450k, 2.2 MΩ, 2M2, OL or >700M',
     accepts: 'entry-resistance',
     bareDecimals: never,
-    asked: ['Ω', 'kΩ', 'MΩ'],
+    units: ['Ω', 'kΩ', 'MΩ'],
+    asks: true,
     dangerAbove: ['pe-dead-short'],
     overRange: true,
     meaning: (text) => lookUp(text, resistanceWords),
@@ -61,6 +66,7 @@ export const quantityRules: Record<Quantity, QuantityRule> = {
     example: '0.02, 500 V, 30 mV or 1 kV',
     accepts: 'entry-voltage',
     bareDecimals: 0,
+    units: ['mV', 'V', 'kV'],
     dangerAbove: ['resistance-residual-voltage', 'touch-voltage'],
     usualTo: 'low-voltage-dc',
     overRange: true,
@@ -71,7 +77,9 @@ export const quantityRules: Record<Quantity, QuantityRule> = {
     example: '0.412, 412 mV or OL',
     accepts: 'entry-diode',
     bareDecimals: 1,
-    asked: ['V', 'mV'],
+    units: ['V', 'mV'],
+    asks: true,
+    signed: true,
     dangerAbove: ['diode-short'],
     overRange: true,
     meaning: (text) => lookUp(text, voltageWords),
@@ -81,6 +89,8 @@ export const quantityRules: Record<Quantity, QuantityRule> = {
     example: '25, 25 °C or 77 °F',
     accepts: 'entry-temperature',
     bareDecimals: 0,
+    units: ['°C', '°F'],
+    signed: true,
     overRange: false,
     meaning: (text) => lookUp(text, temperatureWords),
   },
@@ -89,6 +99,7 @@ export const quantityRules: Record<Quantity, QuantityRule> = {
     example: '10 or 1.5 %',
     accepts: 'entry-percent',
     bareDecimals: 0,
+    units: [],
     overRange: false,
     meaning: (text) => lookUp(text, [[/^(%|percent)( ?rh)?$/i, scale(0)]]),
   },
@@ -97,6 +108,7 @@ export const quantityRules: Record<Quantity, QuantityRule> = {
     example: '3',
     accepts: 'entry-counts',
     bareDecimals: 0,
+    units: [],
     overRange: false,
     meaning: (text) => lookUp(text, [[/^(counts?|digits?|dgts?|d)$/i, scale(0)]]),
   },
@@ -105,6 +117,7 @@ export const quantityRules: Record<Quantity, QuantityRule> = {
     example: '1, 60 s or 10 min',
     accepts: 'entry-duration',
     bareDecimals: 0,
+    units: ['s', 'min'],
     printed: true,
     overRange: false,
     meaning: (text) =>
@@ -119,6 +132,7 @@ export const quantityRules: Record<Quantity, QuantityRule> = {
     example: '30, 30 s or 2 min',
     accepts: 'entry-seconds',
     bareDecimals: 0,
+    units: ['s', 'min', 'h'],
     printed: true,
     overRange: false,
     meaning: (text) =>
@@ -134,7 +148,8 @@ export const quantityRules: Record<Quantity, QuantityRule> = {
     example: '1500 µF, 1.5 mF or 0.0015 F',
     accepts: 'entry-capacitance',
     bareDecimals: never,
-    asked: ['µF', 'mF'],
+    units: ['µF', 'mF'],
+    asks: true,
     printed: true,
     overRange: false,
     // MFD, MF and mfd mean micro on old labels and milli elsewhere, so they are refused.
@@ -151,6 +166,7 @@ export const quantityRules: Record<Quantity, QuantityRule> = {
     example: '35, 35 m or 115 ft',
     accepts: 'entry-length',
     bareDecimals: 0,
+    units: ['m', 'ft'],
     printed: true,
     overRange: false,
     meaning: (text) =>
@@ -165,6 +181,7 @@ export const quantityRules: Record<Quantity, QuantityRule> = {
     example: '2.8, 2.8 mm or 0.11 in',
     accepts: 'entry-diameter',
     bareDecimals: 0,
+    units: ['mm', 'in'],
     printed: true,
     overRange: false,
     meaning: (text) =>

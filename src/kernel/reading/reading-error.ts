@@ -41,6 +41,7 @@ const quantityNames: Record<Quantity, string> = {
 
 interface Detail {
   typed: string;
+  units?: readonly string[];
   other?: Quantity;
   accepted?: string;
   length?: number;
@@ -50,10 +51,9 @@ interface Detail {
 export function readingError(
   code: ReadingErrorCode,
   quantity: Quantity,
-  { typed, other, accepted, length }: Detail,
+  { typed, units = quantityRules[quantity].units, other, accepted, length }: Detail,
   suggestions: string[] = [],
 ): ReadingError {
-  const { asked = [quantityRules[quantity].unit] } = quantityRules[quantity];
   const like = `Type it like ${quantityRules[quantity].example}.`;
   const sentences: Record<ReadingErrorCode, string> = {
     'too-long': `This is ${length} characters long, too long for one reading. ${like}`,
@@ -64,7 +64,7 @@ export function readingError(
     'zero-leads-groups': `“${typed}” begins with a zero before a group of three digits: a digit may be lost, or a mark has slipped. Choose what you read, or type it anew.`,
     'lone-one': `“${typed}” can be a one, or over-range: some displays show nothing but a 1 at the left for it. Choose which one you read.`,
     'milli-or-mega': `“${typed}” can mean milli (a thousandth) or mega (a million). Choose which one you read.`,
-    'unit-missing': `“${typed}” has no unit: ${asked.join(', ')}. Prefixes are a thousandfold apart: choose the one that ${quantityRules[quantity].printed ? 'is printed' : 'the meter shows'}.`,
+    'unit-missing': `“${typed}” has no unit: ${units.join(', ')}. Prefixes are a thousandfold apart: choose the one that ${quantityRules[quantity].printed ? 'is printed' : 'the meter shows'}.`,
     'unit-unknown': `The unit in “${typed}” is not known here. ${like}`,
     'other-quantity': `“${typed}” is ${quantityNames[other ?? quantity]}, and this field takes ${quantityNames[quantity]}. ${like}`,
     negative: `“${typed}” is negative. Leave out the minus sign: type what the meter shows with its leads the right way round.`,

@@ -7,6 +7,8 @@ import Heading4 from '../../site/parts/Heading4.astro';
 import Limit from '../../site/parts/Limit.astro';
 import TableScroll from '../../site/parts/TableScroll.astro';
 import Figure from './Figure.astro';
+import Fold from './Fold.astro';
+import PageLink from './PageLink.astro';
 import Reading from './Reading.astro';
 
 /**
@@ -17,8 +19,10 @@ export const articleComponents = {
   Caution,
   Cite,
   Figure,
+  Fold,
   FormerAddress,
   Limit,
+  PageLink,
   Reading,
   h2: Heading2,
   h3: Heading3,

@@ -7,7 +7,14 @@ export const articleSchema = z.strictObject({
   /** Two or three sentences: what the reader can do after reading. Shown on top, in lists and in search. */
   summary: z.string().min(60).max(400),
   /** Who it is for, in one sentence. */
-  audience: z.string(),
+  audience: z.string().optional(),
+  /**
+   * What the page settles, in one sentence. Such a page has the steps first: `## Steps`, `## Results`, then the rest in
+   * `Fold`s.
+   */
+  settles: z.string().max(140).optional(),
+  /** How long the steps take, in minutes, without the waits that depend on the machine. */
+  minutes: z.number().int().positive().optional(),
   section: z.enum(['trip', 'safety', 'measuring', 'deciding']),
   /** Place within its section, lowest first. */
   order: z.number(),

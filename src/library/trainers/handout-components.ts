@@ -1,7 +1,9 @@
 import Caution from '../../site/parts/Caution.astro';
 import Cite from '../../site/parts/Cite.astro';
 import Limit from '../../site/parts/Limit.astro';
+import PageLink from '../articles/PageLink.astro';
 import Reading from '../articles/Reading.astro';
+import FoldOnPaper from './FoldOnPaper.astro';
 import Nothing from './Nothing.astro';
 
 /** The components of articles, without forms and drawings, which a handout leaves out. */
@@ -10,7 +12,9 @@ export const handoutComponents = {
   Caution,
   Cite,
   Figure: Nothing,
+  Fold: FoldOnPaper,
   FormerAddress: Nothing,
   Limit,
+  PageLink,
   Reading,
 };

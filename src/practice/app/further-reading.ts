@@ -6,14 +6,14 @@ import type { Unsafe } from '../case/unsafe-acts.ts';
 
 const safe = 'safety/safe-measurement';
 const insulation = 'measuring/insulation-testing';
-const causes = 'trip/causes-of-an-overcurrent-trip';
+const causes = 'trip/when-it-trips';
 
 const stored = ['safety/lockout-and-stored-energy', safe];
 const bus = ['safety/the-dc-bus', safe];
 const dead = ['safety/proving-dead', safe];
 const hanging = ['safety/gravity-loaded-axes', safe];
 const power = ['deciding/before-power-goes-on-again', safe];
-const hookUps = ['measuring/insulation-hook-ups', insulation];
+const hookUps = ['measuring/choosing-the-limit', insulation];
 
 export const unsafeArticles: Record<Unsafe, readonly string[]> = {
   'hands-with-power': stored,
@@ -36,15 +36,15 @@ export const unsafeArticles: Record<Unsafe, readonly string[]> = {
   'powered-with-bonds': power,
   'live-open-end': power,
   'bus-on-low-voltage-circuit': power,
-  'tried-again-untested': ['trip/what-the-drive-means', causes],
+  'tried-again-untested': ['trip/find-the-drive-and-axis', causes],
 };
 
 export const voidArticles: Record<VoidPurpose | 'again', readonly string[]> = {
   'through-the-drive': ['measuring/bridge-check', safe],
   'pe-still-on': hookUps,
-  'multimeter-as-tester': ['measuring/multimeter-or-insulation-tester', insulation],
+  'multimeter-as-tester': ['safety/instruments-and-leads', insulation],
   'tells-nothing': hookUps,
-  again: ['measuring/how-sure-is-a-reading'],
+  again: ['measuring/choosing-the-limit'],
 };
 
 export const stepArticles: Partial<Record<StepId, readonly string[]>> = {

@@ -1,8 +1,12 @@
-import { useEffect, useRef } from 'preact/hooks';
+import { useRef, useState } from 'preact/hooks';
 import type { ReadingField } from '../../kernel/form/field.ts';
-import type { Quantity } from '../../kernel/reading/quantity.ts';
+import { type Quantity, quantityRules } from '../../kernel/reading/quantity.ts';
 import { missing } from '../../kernel/reading/reading.ts';
+import { Keypad } from '../keypad/Keypad.tsx';
+import { markOf } from '../keypad/keys.ts';
+import { useKeypad } from '../keypad/use-keypad.ts';
 import { focusNextQuestion } from './form-behaviour.ts';
+import { MendReading } from './MendReading.tsx';
 import { readback } from './readback.ts';
 import type { FieldsState } from './use-fields.ts';
 
@@ -16,25 +20,39 @@ interface Props {
 }
 
 /**
- * Which keyboard a screen brings up. A keyboard of digits has no k, M, Ω, < or >, no OL and, on some devices, no minus:
- * the readings need letters. A percentage and a number of counts never do. Capitals stay off, since `m` is not `M`;
- * the next key goes on to the next field, so that a gloved thumb need not find it.
+ * Which keyboard of the device comes up where the keypad doesn't. A keyboard of digits has no k, M, Ω, < or >, no OL
+ * and, on some devices, no minus: the readings need letters. A percentage and a number of counts never do. Capitals stay
+ * off, since `m` is not `M`; the next key goes on to the next field, so that a gloved thumb need not find it.
  */
 const keyboardOf = (quantity: Quantity) => (quantity === 'percent' || quantity === 'counts' ? 'decimal' : 'text');
 
-/** A text field for a reading: label, hint, field, what was understood, error, offers to mend it. */
+/** A text field for a reading: label, hint, field, keypad, what was understood, error, offers to mend it. */
 export function ReadingInput({ name, field, form, likelyUnit }: Props) {
   const input = useRef<HTMLInputElement>(null);
-  const error = form.errors[field.id];
+  const { typed, rowUnits } = form;
+  /** The person wanted to go on from an entry that can't be read. */
+  const [asked, setAsked] = useState(false);
+  const unread = form.read.errors[field.id];
   const note = form.notes[field.id];
   const id = `${name}-${field.id}`;
+  const { shown, onPointerDown, inputProps, ...keypad } = useKeypad({
+    input,
+    deviceMode: keyboardOf(field.quantity),
+    onLeave: () => {
+      setAsked(false);
+      form.leave();
+    },
+  });
+  // Between two keys of the keypad nearly every entry lacks something: nothing is marked until the person goes on.
+  const typing = shown === 'keypad' && !asked;
+  const error = typing ? undefined : asked ? unread : form.errors[field.id];
   const described = [field.hint && `${id}-hint`, note && `${id}-note`, error ? `${id}-error` : `${id}-echo`]
     .filter(Boolean)
     .join(' ');
-  const place = useInView(input, error?.message);
-  const suggestions = likeliestFirst(error?.suggestions ?? [], likelyUnit);
+  const offered = rowUnits.offered(field.id);
+  const taken = rowUnits.taken(field.id);
   return (
-    <div class={error ? 'field is-bad' : 'field'}>
+    <div class={error ? 'field is-bad' : 'field'} onPointerDown={onPointerDown}>
       <label for={id}>{field.label}</label>
       {field.hint && (
         <p class="hint" id={`${id}-hint`}>
@@ -51,61 +69,62 @@ export function ReadingInput({ name, field, form, likelyUnit }: Props) {
         id={id}
         name={field.id}
         type="text"
-        inputMode={keyboardOf(field.quantity)}
         autoCapitalize="off"
         autocorrect="off"
         spellcheck={false}
         enterKeyHint="next"
         aria-describedby={described}
         aria-invalid={error ? 'true' : undefined}
-        value={form.typed[field.id]}
-        onInput={(event) => form.type(field.id, event.currentTarget.value)}
-        onBlur={form.leave}
+        value={typed[field.id]}
+        onInput={(event) => {
+          setAsked(false);
+          form.type(field.id, event.currentTarget.value);
+        }}
+        {...inputProps}
       />
+      {shown === 'keypad' && (
+        <Keypad
+          input={input}
+          label={field.name}
+          quantity={field.quantity}
+          units={field.units ?? quantityRules[field.quantity].units}
+          mark={markOf(Object.keys(form.read.readings).map((one) => typed[one] ?? ''))}
+          rowUnit={(taken ?? offered)?.symbol}
+          onNext={() => {
+            if (unread !== undefined) setAsked(true);
+            else if (input.current !== null) focusNextQuestion(input.current);
+          }}
+          onDevice={keypad.toDevice}
+          onLeave={keypad.leave}
+        />
+      )}
       <p class="echo" id={`${id}-echo`}>
-        {readback(form.read.readings[field.id] ?? missing, form.typed[field.id])}
+        {offered && `${offered.symbol} as in “${offered.from}”, or type a unit`}
+        {readback(form.read.readings[field.id] ?? missing, typed[field.id])}
+        {taken && <b>, unit of “{taken.from}”</b>}
+        {typing && unread && (unread.code === 'unit-missing' ? 'Which unit?' : 'Not complete')}
       </p>
-      <div ref={place} class="mend">
-        {error && (
-          <p class="error" id={`${id}-error`}>
-            {error.message}
-          </p>
-        )}
-        {suggestions.length > 0 && (
-          <div class="suggestions">
-            {suggestions.map((text) => (
-              <button
-                type="button"
-                key={text}
-                onClick={() => {
-                  form.choose(field.id, text);
-                  // The button goes away with the error: without a field to go to, the keyboard would shut.
-                  if (input.current !== null) focusNextQuestion(input.current);
-                }}
-              >
-                {text}
-              </button>
-            ))}
-          </div>
-        )}
-      </div>
+      {shown === 'offered' && (
+        <button
+          type="button"
+          class="plain keypad-offer"
+          onMouseDown={(event) => event.preventDefault()}
+          onClick={keypad.toKeypad}
+        >
+          Use the keypad of this page
+        </button>
+      )}
+      <MendReading
+        id={id}
+        error={error}
+        likelyUnit={likelyUnit}
+        isAt={() => input.current === document.activeElement}
+        onTake={(text) => {
+          form.choose(field.id, text);
+          // The button goes away with the error: without a field to go to, the keyboard would shut.
+          if (input.current !== null) focusNextQuestion(input.current);
+        }}
+      />
     </div>
   );
-}
-
-/** An error that comes up beside the field that somebody is at must not lie below the window's edge or the bar there. */
-function useInView(input: { current: HTMLInputElement | null }, message: string | undefined) {
-  const place = useRef<HTMLDivElement>(null);
-  useEffect(() => {
-    if (message === undefined || input.current !== document.activeElement) return;
-    place.current?.scrollIntoView({ block: 'nearest' });
-  }, [message]);
-  return place;
-}
-
-const unitOf = (text: string) => text.replace(/^[<>\s]*[-\d.,\s]+/, '');
-
-function likeliestFirst(suggestions: readonly string[], unit: string | undefined): string[] {
-  const likely = (text: string) => Number(unitOf(text) === unit);
-  return [...suggestions].sort((a, b) => likely(b) - likely(a));
 }

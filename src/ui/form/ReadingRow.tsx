@@ -1,5 +1,6 @@
 import type { ReadingField } from '../../kernel/form/field.ts';
 import { lastIn } from '../../kernel/reading/last-in.ts';
+import { typedUnit } from '../../kernel/reading/typed-unit.ts';
 import { ReadingInput } from './ReadingInput.tsx';
 import type { FieldsState } from './use-fields.ts';
 
@@ -27,8 +28,18 @@ export function ReadingRow({ name, legend, hint, fields, form }: Props) {
           likelyUnit={unitOfNeighbours(field, fields, form)}
         />
       ))}
+      <p class="visually-hidden" role="status">
+        {unitTaken(fields, form)}
+      </p>
     </fieldset>
   );
+}
+
+/** Said to those who have left the field and don't see what was written into it. */
+function unitTaken(fields: readonly ReadingField[], { typed, rowUnits }: FieldsState): string | undefined {
+  const field = fields.find(({ id }) => id === rowUnits.lastTaken);
+  const taken = field && rowUnits.taken(field.id);
+  return taken && `${field.label}: ${typed[field.id]}, unit of “${taken.from}”`;
 }
 
 /** The unit that the last neighbour of the same quantity was typed with; undefined while none was. */
@@ -40,6 +51,6 @@ function unitOfNeighbours(
   const units = fields
     .filter((other) => other !== field && other.quantity === field.quantity)
     .filter(({ id }) => read.errors[id] === undefined)
-    .flatMap(({ id }) => /[^\s\d.,<>+-]+$/.exec((typed[id] ?? '').trim()) ?? []);
+    .flatMap(({ id }) => typedUnit(typed[id] ?? '', field.quantity) ?? []);
   return lastIn(units);
 }

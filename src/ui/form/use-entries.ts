@@ -3,6 +3,8 @@ import { useSettling } from './use-settling.ts';
 
 interface Options<T> {
   start: T;
+  /** Fills in what the typed text leaves out; gives the same object if that is nothing. For settling, and on leaving. */
+  complete?: ((typed: T) => T) | undefined;
   /** Takes each key, so that it can be kept. */
   onTyped?: ((typed: T) => void) | undefined;
   /** Takes the entries once the person has paused, left a field or chosen an answer. */
@@ -12,7 +14,7 @@ interface Options<T> {
 /** What is typed in a form: the only thing that its controls are drawn from. */
 export interface Entries<T> {
   typed: T;
-  /** The entries when the person last paused, left a field or chose an answer. */
+  /** The entries, completed, when the person last paused, left a field or chose an answer. */
   settled: T;
   /** Something was typed that has not settled. */
   pending: boolean;
@@ -25,15 +27,19 @@ export interface Entries<T> {
 }
 
 /** The state of any form: calculators, the questions of a step, the details of a visit. */
-export function useEntries<T extends object>({ start, onTyped, onSettled }: Options<T>): Entries<T> {
+export function useEntries<T extends object>({ start, complete, onTyped, onSettled }: Options<T>): Entries<T> {
   const [typed, setTyped] = useState<T>(start);
-  const [settled, setSettled] = useState<T>(typed);
+  const [settled, setSettled] = useState({ from: typed, whole: typed });
   // Two events can come between two renders: each builds on the entries of the one before.
   const latest = useRef<T>(typed);
   useRedrawOnShow();
   const { onType, onLeave, settle } = useSettling(() => {
-    setSettled(latest.current);
-    onSettled(latest.current);
+    const from = latest.current;
+    const whole = complete?.(from) ?? from;
+    setSettled({ from, whole });
+    // What is kept of each key must not differ from what is judged.
+    if (whole !== from) onTyped?.(whole);
+    onSettled(whole);
   });
   const put = (next: T) => {
     latest.current = next;
@@ -42,13 +48,20 @@ export function useEntries<T extends object>({ start, onTyped, onSettled }: Opti
   };
   return {
     typed,
-    settled,
-    pending: typed !== settled,
+    settled: settled.whole,
+    pending: typed !== settled.from,
     type: (next) => {
       put(next(latest.current));
       onType();
     },
-    leave: onLeave,
+    leave: () => {
+      const whole = complete?.(latest.current) ?? latest.current;
+      if (whole !== latest.current) {
+        put(whole);
+        onType();
+      }
+      onLeave();
+    },
     replace: (next) => {
       const before = latest.current;
       put(next(before));

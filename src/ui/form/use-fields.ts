@@ -2,6 +2,7 @@ import { useMemo } from 'preact/hooks';
 import type { FormField, Typed } from '../../kernel/form/field.ts';
 import { type FieldError, type ReadForm, readForm } from '../../kernel/form/read-form.ts';
 import { useEntries } from './use-entries.ts';
+import { type UnitOfRow, useRowUnits } from './use-row-units.ts';
 
 /** What the controls of a form work with. Each control is drawn from `typed`, and from nothing else. */
 export interface FieldsState {
@@ -12,6 +13,8 @@ export interface FieldsState {
   errors: Readonly<Record<string, FieldError>>;
   /** What is shown beside a field, by its id: where its entry comes from. */
   notes: Readonly<Record<string, string>>;
+  /** The unit that a row of readings offers to a field, or has given to its figure. */
+  rowUnits: Record<'offered' | 'taken', (id: string) => UnitOfRow | undefined> & { lastTaken: string | undefined };
   type: (id: string, value: string) => void;
   /** The person left the field. */
   leave: () => void;
@@ -37,8 +40,10 @@ const noNotes = {};
 
 /** The state of a form that has fields: what is typed, and how it reads. */
 export function useFields({ fields, start, notes = noNotes, onTyped, onSettled }: Options): Fields {
-  const { typed, settled, pending, type, leave, replace } = useEntries({ start, onTyped, onSettled });
-  const read = useMemo(() => readForm(fields, typed), [fields, typed]);
+  const rowUnits = useRowUnits(fields);
+  const entries = useEntries({ start, complete: rowUnits.complete, onTyped, onSettled });
+  const { typed, settled, pending } = entries;
+  const read = useMemo(() => readForm(fields, rowUnits.complete(typed)), [fields, typed]);
   const settledErrors = useMemo(() => readForm(fields, settled).errors, [fields, settled]);
   const errors = Object.entries(read.errors).filter(([id]) => settledErrors[id] !== undefined);
   const changed = (id: string, value: string) => (before: Typed) => ({ ...before, [id]: value });
@@ -49,9 +54,26 @@ export function useFields({ fields, start, notes = noNotes, onTyped, onSettled }
     read,
     errors: Object.fromEntries(errors),
     notes,
-    type: (id, value) => type(changed(id, value)),
-    leave,
-    choose: (id, value) => void replace(changed(id, value)),
-    replace: (next) => replace(() => next),
+    rowUnits: {
+      offered: (id) => rowUnits.offered(id, typed),
+      taken: (id) => rowUnits.taken(id, typed),
+      lastTaken: rowUnits.lastTaken(typed),
+    },
+    type: (id, value) => {
+      rowUnits.begin(id);
+      entries.type(changed(id, value));
+    },
+    leave: () => {
+      entries.leave();
+      rowUnits.end();
+    },
+    choose: (id, value) => {
+      if (rowUnits.isAt(id)) rowUnits.end();
+      entries.replace(changed(id, value));
+    },
+    replace: (next) => {
+      rowUnits.end();
+      return entries.replace(() => next);
+    },
   };
 }

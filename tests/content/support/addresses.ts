@@ -2,7 +2,7 @@ import { basename } from 'node:path';
 import Slugger from 'github-slugger';
 import { calculatorNames } from '../../../src/calculators/registry.ts';
 import { limitIds } from '../../../src/kernel/limits.ts';
-import { splitArticle } from './article-text.ts';
+import { attributesOf, splitArticle } from './article-text.ts';
 import { filesOf, jsonOf } from './files.ts';
 
 /** Parts of every article that the layout draws. */
@@ -28,7 +28,8 @@ export function knownAddresses(): Map<string, string[] | null> {
   }
   for (const { path, text } of filesOf('content/articles/**/*.mdx')) {
     const id = path.replace(/^content\/articles\/|\.mdx$/g, '');
-    known.set(`/articles/${id}/`, [...headingIds(text), ...ofLayout]);
+    const folds = [...attributesOf(text, 'Fold', 'id'), ...attributesOf(text, 'FormerAddress', 'id')];
+    known.set(`/articles/${id}/`, [...headingIds(text), ...folds, ...ofLayout]);
   }
   for (const { path, data } of jsonOf('content/exercises/**/*.json')) {
     const id = path.replace(/^content\/exercises\/|\.json$/g, '');

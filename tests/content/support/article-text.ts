@@ -24,7 +24,11 @@ export function listed(text: string, field: string): string[] {
  * values.
  */
 export function typedProse(text: string): string {
-  const { body } = splitArticle(text);
+  return proseOf(splitArticle(text).body);
+}
+
+/** The same of a body, or of a part of it. */
+export function proseOf(body: string): string {
   const withoutCode = body.replace(/^(import|export) .*$/gm, '');
   const withoutReadings = withoutCode.replace(/<Reading>[^<]*<\/Reading>/g, ' … ');
   const withCaptions = withoutReadings.replace(/<Figure caption="([^"]*)">/g, '$1');
@@ -40,4 +44,14 @@ export function matterProse(text: string): string {
 
 export function wordCount(prose: string): number {
   return prose.match(/[\p{L}\p{N}][\p{L}\p{N}'’.-]*/gu)?.length ?? 0;
+}
+
+/** Whether a page begins with its steps: such a page says what it settles. */
+export function isStepsFirst(text: string): boolean {
+  return /^settles: ./m.test(splitArticle(text).matter);
+}
+
+/** The body of a page up to what it folds. */
+export function beforeFolds(body: string): string {
+  return body.split(/^<Fold /m)[0] ?? '';
 }

@@ -28,8 +28,8 @@ const classes: EnergyClass[] = [
   {
     code: 'energy-shock',
     voltage: 'capacitor-shock-voltage',
-    energy: 'capacitor-shock-energy',
-    holds: (volts, joules) => volts >= v('capacitor-shock-voltage') && joules >= v('capacitor-shock-energy'),
+    energy: 'capacitor-shock-energy-later',
+    holds: (volts, joules) => volts >= v('capacitor-shock-voltage') && joules >= v('capacitor-shock-energy-later'),
   },
   {
     code: 'energy-reflex',
@@ -52,7 +52,7 @@ export function judgeEnergy(farads: number, volts: number): EnergyFinding {
   const stored = { joules: energy, volts };
   const found = classes.find(({ holds }) => holds(volts, energy));
   if (found === undefined) {
-    const limits: LimitId[] = ['capacitor-shock-voltage', 'capacitor-shock-energy', 'capacitor-reflex-energy'];
+    const limits: LimitId[] = ['capacitor-shock-voltage', 'capacitor-shock-energy-later', 'capacitor-reflex-energy'];
     return finding('energy-below', 'note', { readings, limits, ...stored });
   }
   return finding(found.code, 'caution', { readings, limits: [found.voltage, found.energy], ...stored });

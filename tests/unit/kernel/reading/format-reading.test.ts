@@ -5,7 +5,9 @@ import { missing, ohms, overOhms, type Unit, underOhms } from '../../../../src/k
 describe('a quantity with as many digits as it needs', () => {
   const rows: [number, Unit, string][] = [
     [0, 'Ω', '0 Ω'],
-    [0.3, 'Ω', '300 mΩ'],
+    [0.3, 'Ω', '0.3 Ω'],
+    [0.1, 'Ω', '0.1 Ω'],
+    [0.099, 'Ω', '99 mΩ'],
     [1, 'Ω', '1 Ω'],
     [4.7, 'Ω', '4.7 Ω'],
     [999, 'Ω', '999 Ω'],
@@ -57,7 +59,8 @@ describe('a quantity with the digits that were read', () => {
     [0, 'Ω', 1e4, '0.00 MΩ'],
     [0, 'Ω', 0.1, '0.0 Ω'],
     [0.3, 'Ω', 0.1, '0.3 Ω'],
-    [0.3, 'Ω', 1e-3, '300 mΩ'],
+    [0.3, 'Ω', 1e-3, '0.300 Ω'],
+    [0.03, 'Ω', 1e-3, '30 mΩ'],
     [1e9, 'Ω', 1e9, '1 GΩ'],
     [0.02, 'V', 0.01, '0.02 V'],
     [0.02, 'V', 1e-3, '20 mV'],

@@ -1,0 +1,85 @@
+import { limitValue } from '../limits.ts';
+import { parseReading } from '../reading/parse-reading.ts';
+import type { Reading } from '../reading/reading.ts';
+import { typedUnit } from '../reading/typed-unit.ts';
+import type { FormField, ReadingField, Typed } from './field.ts';
+
+/** The unit that a row of readings has so far. */
+export interface RowUnit {
+  /** Such as `kΩ`. */
+  symbol: string;
+  /** The field in which it was typed. */
+  from: ReadingField;
+}
+
+/**
+ * The unit that a figure without one can have in the field `id`: that of the last reading before it in its row that
+ * has one. Undefined outside a row, and before a unit was typed in it.
+ */
+export function rowUnit(fields: readonly FormField[], id: string, typed: Typed): RowUnit | undefined {
+  const before = neighbourBefore(fields, id, typed);
+  return before && { symbol: before.symbol, from: before.from };
+}
+
+/**
+ * What is typed in the field `id`, with the unit of its row written after it: `460` after `450k` is `460 kΩ`. Undefined
+ * if nothing is taken over, so that the field is read and asked about as ever. Only a missing unit is filled in, and only
+ * for a figure that has one meaning with it and lies near its neighbour (`entry-row-alike`): a zero, a lone 1, a doubtful
+ * comma or point, and a figure that may come from another range of the meter are never decided here.
+ */
+export function withRowUnit(fields: readonly FormField[], id: string, typed: Typed): string | undefined {
+  const field = readingField(fields, id);
+  const before = neighbourBefore(fields, id, typed);
+  if (field === undefined || before === undefined) return undefined;
+  const text = (typed[id] ?? '').trim();
+  const alone = parseReading(text, field.quantity, '', field.units);
+  if (alone.ok || alone.error.code !== 'unit-missing') return undefined;
+  const whole = `${text} ${before.symbol}`;
+  const result = parseReading(whole, field.quantity, '', field.units);
+  if (!result.ok) return undefined;
+  const figure = figureOf(result.reading);
+  return figure !== undefined && areAlike(figure, before.figure) ? whole : undefined;
+}
+
+interface Neighbour extends RowUnit {
+  figure: number;
+}
+
+function neighbourBefore(fields: readonly FormField[], id: string, typed: Typed): Neighbour | undefined {
+  const field = readingField(fields, id);
+  if (field?.row === undefined) return undefined;
+  const before = fields.slice(0, fields.indexOf(field)).reverse();
+  for (const from of before) {
+    if (from.kind !== 'reading' || from.row !== field.row || from.quantity !== field.quantity) continue;
+    const text = typed[from.id] ?? '';
+    const result = parseReading(text, from.quantity);
+    const symbol = typedUnit(text, from.quantity);
+    const figure = result.ok ? figureOf(result.reading) : undefined;
+    if (symbol !== undefined && figure !== undefined) return { symbol, from, figure };
+  }
+  return undefined;
+}
+
+function readingField(fields: readonly FormField[], id: string): ReadingField | undefined {
+  const field = fields.find((one) => one.id === id);
+  return field?.kind === 'reading' ? field : undefined;
+}
+
+/** The number in a reading, in the base unit: a value or a noted bound. */
+function figureOf(reading: Reading): number | undefined {
+  switch (reading.kind) {
+    case 'value':
+      return reading.value;
+    case 'over':
+      return reading.atLeast;
+    case 'under':
+      return reading.atMost;
+    case 'missing':
+      return undefined;
+  }
+}
+
+function areAlike(a: number, b: number): boolean {
+  const [low, high] = [Math.min(Math.abs(a), Math.abs(b)), Math.max(Math.abs(a), Math.abs(b))];
+  return low > 0 && a * b > 0 && high <= low * limitValue('entry-row-alike');
+}

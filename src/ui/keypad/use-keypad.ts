@@ -1,0 +1,56 @@
+import type { RefObject } from 'preact';
+import { useEffect, useState } from 'preact/hooks';
+import { holdBackKeyboard, isTouch, opensKeypad, preferKeyboard, watchTouch } from './touch.ts';
+
+interface Options {
+  input: RefObject<HTMLInputElement>;
+  /** Which keyboard of the device suits the field, as `inputmode` names it. */
+  deviceMode: 'text' | 'decimal';
+  /** The person has left the field, and its keypad. */
+  onLeave: () => void;
+}
+
+/** The keypad of one field: whether it is open, and what opens and closes it. */
+export function useKeypad({ input, deviceMode, onLeave }: Options) {
+  /** `offered`: the person types with the keyboard of the device by choice, and can come back. */
+  const [shown, setShown] = useState<'keypad' | 'offered'>();
+  useEffect(watchTouch, []);
+  const open = () => {
+    if (input.current !== null) input.current.inputMode = opensKeypad() ? 'none' : deviceMode;
+    setShown(opensKeypad() ? 'keypad' : isTouch() ? 'offered' : undefined);
+  };
+  const leave = () => {
+    setShown(undefined);
+    if (input.current !== null) input.current.inputMode = deviceMode;
+    onLeave();
+  };
+  /** Leaves the field and comes back, so that the keyboard of the device comes or goes. */
+  const change = (which: 'device' | 'keypad') => {
+    preferKeyboard(which);
+    const field = input.current;
+    if (field === null) return;
+    field.blur();
+    field.inputMode = which === 'keypad' ? 'none' : deviceMode;
+    field.focus();
+    setShown(which === 'keypad' ? 'keypad' : 'offered');
+  };
+  return {
+    shown,
+    /** For what surrounds the field and its label: a touch there may bring the focus. */
+    onPointerDown: () => {
+      if (input.current !== null) holdBackKeyboard(input.current);
+    },
+    inputProps: {
+      'data-keypad': '',
+      inputMode: shown === 'keypad' ? ('none' as const) : deviceMode,
+      onFocus: open,
+      onClick: open,
+      onBlur: ({ relatedTarget }: FocusEvent) => {
+        if (!(relatedTarget instanceof Element && relatedTarget.closest('.keypad') !== null)) leave();
+      },
+    },
+    toDevice: () => change('device'),
+    toKeypad: () => change('keypad'),
+    leave,
+  };
+}
