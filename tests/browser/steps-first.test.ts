@@ -15,7 +15,10 @@ test('the first step of each page is within a screen and a half of a tablet', as
   const far: string[] = [];
   for (const id of pages) {
     await page.goto(new URL(`/articles/${id}/`, page.url()).href);
-    const top = await page.locator('.prose ol > li').first().evaluate((step) => step.getBoundingClientRect().top + scrollY);
+    const top = await page
+      .locator('.prose ol > li')
+      .first()
+      .evaluate((step) => step.getBoundingClientRect().top + scrollY);
     if (top > screens * tablet.height) far.push(`${id}: ${(top / tablet.height).toFixed(2)}`);
   }
   expect(far).toEqual([]);
