@@ -2,6 +2,7 @@ import { extractText, getDocumentProxy } from 'unpdf';
 import { describe, expect, test } from 'vitest';
 import type { VisitRecord } from '../../src/visit/record/visit-schema.ts';
 import { driveOnly, motorAndCable, visitOf } from '../support/marrow-bay-visits.ts';
+import { nothingProven } from '../visits/nothing-proven.ts';
 import { open } from './support/open.ts';
 import { cameraPicture, pictureFile } from './support/pictures.ts';
 import { importVisit } from './support/visit-files.ts';
@@ -33,11 +34,16 @@ async function printed(visit: VisitRecord, { format = 'A4', only }: Wish = {}) {
 const drive = visitOf(driveOnly);
 const motor = visitOf(motorAndCable);
 const unfinished = visitOf(driveOnly.slice(0, 9));
+const suspects = visitOf(nothingProven['feedback-not-separated']?.typed ?? [], {
+  controllerMessage: 'OVERCURRENT, AXIS LIFT '.repeat(21).trim(),
+  drive: 'Drive 2 of 3 '.repeat(38).trim(),
+});
 
 describe.each([
   ['drive only', drive],
   ['motor with its cable', motor],
   ['not finished', unfinished],
+  ['two suspects, and a long message', suspects],
 ] as [string, VisitRecord][])('%s', (_name, visit) => {
   test.each([
     ['owner', 'A4'],
