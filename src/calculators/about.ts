@@ -9,11 +9,13 @@ export interface About {
   question: string;
 }
 
-/** What the page of a calculator says before the form, and how it is found. */
+/** What the page of a calculator says around the form, and how it is found. */
 export interface PageHead {
-  /** One paragraph: what it judges, and from what. */
+  /** One paragraph: what it judges, and from what. It follows the form. */
   intro: string;
   hazards: readonly HazardId[];
+  /** All preconditions in one line, in sight before the first field. */
+  conditions: string;
   preconditions: readonly string[];
   /** Other words that people type for it in the search box. */
   otherWords: readonly string[];

@@ -8,8 +8,8 @@ export type Symptom =
   | 'when-hot'
   | 'now-and-then';
 
-/** What an inspection of a part can show. */
-export type Damage = 'nothing' | 'burnt' | 'wet' | 'chafed';
+/** What an inspection of a part can show. `unseen`: nobody could look at it. */
+export type Damage = 'nothing' | 'burnt' | 'chafed' | 'wet' | 'corroded' | 'bent' | 'loose' | 'unseen';
 
 export type InspectedPart = 'drive' | 'motor' | 'motorCable' | 'feedbackCable';
 

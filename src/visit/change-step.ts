@@ -1,4 +1,4 @@
-import { busReading } from './bus-reading.ts';
+import { busReading, busTyped } from './bus-reading.ts';
 import { type EvaluatedVisit, evaluate } from './evaluate.ts';
 import { newestBusReading } from './guide/dead-proofs.ts';
 import { answerStep, noteDecision } from './record/change-visit.ts';
@@ -54,7 +54,7 @@ function provedNow({ stretch }: EvaluatedVisit, step: StepRecord, typed: Form): 
 function withoutOldBus({ visit, stretch, answers }: EvaluatedVisit, typed: Form): Form {
   if (stretch === visit.stretch) return typed;
   const newest = newestBusReading(answers);
-  const old = [visit.steps.bridge, newest && visit.steps[newest]].map((step) => step?.form.busVoltage);
+  const old = [visit.steps.bridge?.form.busVoltage, busTyped(newest && visit.steps[newest])?.value];
   return old.includes(typed.busVoltage) ? { ...typed, busVoltage: '' } : typed;
 }
 

@@ -15,7 +15,7 @@ test('by keyboard: form-wound with a steep curve is a go, a flat one a no-go', a
   await typeInto(page, { 'absorption-t30': '310M', 'absorption-t60': '400M', 'absorption-t600': '1200M' });
   await page.waitForSelector('.verdict[data-verdict="go"]');
   await page.waitForSelector('.plot');
-  expect(await page.locator('.findings').textContent()).toContain('at least 40 minutes');
+  expect(await page.locator('.verdict').textContent()).toContain('at least 40 minutes');
   expect(await axe(page)).toEqual([]);
   await page.fill('#absorption-t600', '420M');
   await page.waitForSelector('.verdict[data-verdict="no-go"]');
@@ -29,7 +29,7 @@ test('a servo motor’s index stays undecided; an entry without a unit is asked 
   await page.waitForSelector('.field.is-bad .error');
   await page.locator('.suggestions button', { hasText: 'MΩ' }).click();
   await page.waitForSelector('.verdict[data-verdict="undecided"]');
-  expect(await page.locator('.findings').textContent()).toContain('random-wound');
+  expect(await page.locator('.verdict').textContent()).toContain('random-wound');
 });
 
 test('pasted lines fill the fields, and what is left out is shown', async () => {

@@ -13,7 +13,7 @@ async function calculator(path: string, options: Parameters<typeof open>[1] = {}
 }
 
 const verdict = (page: Page, word: string) => page.waitForSelector(`.verdict[data-verdict="${word}"]`);
-const findings = (page: Page) => page.locator('.findings').textContent();
+const findings = (page: Page) => page.locator('.verdict').textContent();
 const tapVisit = (page: Page) => page.getByRole('button', { name: /Fill in the worked visit/ }).click();
 
 describe('by keyboard alone', () => {

@@ -19,7 +19,7 @@ test('by keyboard: the wait with its limits and curve, never a go, and the meter
     'discharge-bleeder': '33k',
   });
   await page.waitForSelector('.verdict[data-verdict="undecided"]');
-  expect(await page.locator('.findings').textContent()).toContain('below 50 V');
+  expect(await page.locator('.verdict').textContent()).toContain('below 50 V');
   expect(await page.locator('.findings li').first().textContent()).toContain(onlyMeter);
   await page.waitForSelector('.plot');
   for (const place of ['.wait-caution', '.plot figcaption', '.plot desc']) {
@@ -35,7 +35,7 @@ test('a rising bus stops, a slow one fails, an entry that can’t be read is kep
   await page.fill('#discharge-second', '565');
   await page.fill('#discharge-elapsed', '30');
   await page.waitForSelector('.verdict[data-verdict="stop"]');
-  expect(await page.locator('.findings').textContent()).toContain('Something feeds the bus');
+  expect(await page.locator('.verdict').textContent()).toContain('Something feeds the bus');
   await page.fill('#discharge-first', '565');
   await page.fill('#discharge-second', '500');
   await page.fill('#discharge-elapsed', '60');

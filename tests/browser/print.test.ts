@@ -32,14 +32,7 @@ const kinds: Record<string, string[]> = {
   '/practice/codes/': ['Codes of practice cases'],
 };
 
-const navigation = [
-  'Skip to the content',
-  'On this page',
-  'Search',
-  'Fill in the worked visit',
-  'Clear the form',
-  'To the form',
-];
+const navigation = ['Skip to the content', 'On this page', 'Search', 'Fill in the worked visit', 'Clear the form'];
 
 describe('on paper stands what the page says, and nothing that only works on a screen', () => {
   test.each(Object.entries(kinds))('%s', async (path, words) => {

@@ -22,7 +22,7 @@ describe('the test voltage', () => {
     await page.waitForSelector('.verdict[data-verdict="go"]');
     await page.fill('#test-voltage-set', '1 kV');
     await page.waitForSelector('.verdict[data-verdict="no-go"]');
-    expect(await page.locator('.findings').textContent()).toContain('1 kV is too high');
+    expect(await page.locator('.verdict').textContent()).toContain('1 kV is too high');
     expect(await axe(page)).toEqual([]);
   });
 
@@ -52,7 +52,7 @@ describe('the cable by its length', () => {
       'cable-length-temperature': '20',
     });
     await page.waitForSelector('.verdict[data-verdict="no-go"]');
-    expect(await page.locator('.findings').textContent()).toContain('The length does not explain it');
+    expect(await page.locator('.verdict').textContent()).toContain('The length does not explain it');
     await page.fill('#cable-length-length', '3300 ft');
     await page.waitForSelector('.verdict[data-verdict="undecided"]');
     expect(await page.locator('.next-steps').textContent()).toContain('Test the other cores');

@@ -30,7 +30,7 @@ test('pasted from a spreadsheet: a go with its plot, its table and the day until
   await page.waitForSelector('.verdict[data-verdict="go"]');
   await expect.poll(() => page.locator('.plot svg[role="img"] desc').textContent()).toContain('5 readings');
   await expect
-    .poll(() => page.locator('.findings').textContent())
+    .poll(() => page.locator('.verdict').textContent())
     .toContain(`holds until ${iso(new Date(Date.parse(iso(recent)) + years))}`);
   await expect.poll(() => page.locator('.plot tbody tr').count()).toBe(5);
   expect(await axe(page)).toEqual([]);
@@ -40,7 +40,7 @@ test('a record that ends years ago gives no go, and says what to do', async () =
   const page = await calculator(360);
   await page.fill('#trend-rows', yearlyUntil(new Date('2023-05-03')));
   await page.waitForSelector('.verdict[data-verdict="undecided"]');
-  await expect.poll(() => page.locator('.findings').textContent()).toContain('That day has passed');
+  await expect.poll(() => page.locator('.verdict').textContent()).toContain('That day has passed');
   await expect.poll(() => page.locator('.verdict').textContent()).toContain('Measure now');
 });
 
@@ -84,7 +84,7 @@ test('the longest file, with decimal commas, is read, fitted, and every row of i
   await expect.poll(() => page.locator('#trend-rows-echo').textContent()).toBe(`= ${rows} rows read, 0 kept out`);
   await expect.poll(() => page.locator('.plot .speck').count()).toBeGreaterThan(rows * 0.9);
   await expect
-    .poll(() => page.locator('.findings').textContent())
+    .poll(() => page.locator('.verdict').textContent())
     .toContain(`The line through ${rows} readings: a loss of`);
   await page.getByRole('button', { name: 'Undo' }).click();
   await expect.poll(() => page.inputValue('#trend-rows')).toBe('');

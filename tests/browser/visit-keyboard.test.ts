@@ -3,6 +3,8 @@ import { KeyboardWalker } from './support/focus.ts';
 import { open } from './support/open.ts';
 import { sound } from './support/visitor.ts';
 
+const busRows = ['DC+ to DC−', 'DC+ to PE', 'DC− to PE'];
+
 // A whole visit without a mouse or a finger. At each press of Tab the focus is looked at: support/focus.ts.
 
 test('a guided visit by keyboard alone, from its start to the decision, and out of the page', async () => {
@@ -16,11 +18,14 @@ test('a guided visit by keyboard alone, from its start to the decision, and out 
       .toMatch(new RegExp(`^\\d+Step \\d+: ${next}`));
   };
 
+  /** The next step stands on the same screen: Tab goes on into it. */
+  const below = (next: string) => page.getByText(`Done. Next, below: ${next}`).waitFor();
+
   expect(await walker.tab()).toBe('Skip to the content');
   await walker.press('Start a visit');
   await page.locator('.visit-steps').waitFor();
   await walker.choose(/^How did you find the drive/, 'From the drawings');
-  await goOn('What was live or moving');
+  await below('What was live or moving');
   await walker.choose(/^What was live or moving/, 'The load was speeding up, or moving');
   await walker.choose(/any axis fall/, 'No');
   await goOn('Lock out');
@@ -28,15 +33,15 @@ test('a guided visit by keyboard alone, from its start to the decision, and out 
   await walker.tick(/has passed/);
   await walker.tick('The meter was proved');
   await walker.tick(/^PE at the drive is proved/);
-  await walker.type(/^Supply terminals, highest/, '0.2 V');
-  await walker.type(/^U, V, W, highest/, '0.1 V');
-  await walker.type(/^DC\+, DC−, highest/, '0.03 V');
+  for (const row of ['AC, each to each', 'AC, each to PE', 'DC, each to each', 'DC, each to PE'])
+    await walker.type(row, '0.2 V');
+  for (const row of ['AC, each to each', 'AC, each to PE', 'DC, each to each', 'DC, each to PE'])
+    await walker.type(row, '0.1 V');
+  for (const row of busRows) await walker.type(row, '0.03 V');
   await goOn('Look at all parts');
-  for (const part of ['Drive', 'Motor and its connector', 'Motor cable', 'Feedback cable']) {
-    await walker.choose(`${part}: what do you see?`, 'Nothing');
-  }
+  await walker.press('Nothing on the parts that are still open');
   await walker.choose(/^Last: did you seat/, 'Seated anew');
-  await goOn('Take the motor leads off');
+  await below('Take the motor leads off');
   await walker.choose(/^Is it done/, 'Done');
   await goOn('Move it by hand');
   await walker.choose(/^What did you find/, 'It moves freely');
@@ -51,14 +56,14 @@ test('a guided visit by keyboard alone, from its start to the decision, and out 
   await walker.choose(/^What else is on DC/, 'Nothing');
   await goOn('Measure the DC bus again');
   await walker.tick('The meter was proved');
-  await walker.type(/^DC\+, DC−, highest/, '0.05 V');
-  await goOn('Winding resistance');
+  for (const row of busRows) await walker.type(row, '0.05 V');
+  await below('Winding resistance');
   for (const [index, text] of Object.values(sound.winding).entries())
     await walker.type(['U–V', 'V–W', 'W–U'][index] as string, text);
   await walker.choose(/test leads/, 'Four leads');
   await goOn('Brake and sensor cores');
   await walker.choose(/^Has the motor cable cores/, 'No, only U, V, W and PE');
-  await goOn('Insulation');
+  await below('Insulation');
   const { together, PE, testVoltage, ratedVoltage, windingTemperature } = sound.insulation;
   await walker.type('U, V, W joined', together);
   await walker.type('PE pin', PE);

@@ -30,7 +30,7 @@ test('drive only: it trips with everything off it, motor and cable pass', async 
   await visitor.goOn('Lock out, wait, measure the DC bus');
   await visitor.lockOut('320 V');
   await page.getByText('Stop. The bus is not shown to be below').waitFor();
-  await page.getByLabel('DC+, DC−, highest').fill('0.03 V');
+  await visitor.points({ busBetween: '0.03 V' });
   await visitor.goOn('Look at all parts');
   await visitor.seeNothing();
   await visitor.goOn('Take the motor leads off the drive');

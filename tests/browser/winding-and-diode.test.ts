@@ -13,7 +13,7 @@ async function calculator(path: string, width = 820) {
 type Page = Awaited<ReturnType<typeof calculator>>;
 
 const verdict = (page: Page, word: string) => page.waitForSelector(`.verdict[data-verdict="${word}"]`);
-const findings = (page: Page) => page.locator('.findings').textContent();
+const findings = (page: Page) => page.locator('.verdict').textContent();
 const steps = (page: Page) => page.locator('.next-steps').textContent();
 
 describe('the winding', () => {

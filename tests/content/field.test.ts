@@ -1,9 +1,11 @@
 import { readFileSync } from 'node:fs';
 import { describe, expect, test } from 'vitest';
+import minuteData from '../../content/field/minutes.json' with { type: 'json' };
 import { fieldSchema } from '../../src/library/tables/field-schema.ts';
 import { allFaultIds } from '../../src/practice/simulator/faulted-axis.ts';
 import { fieldFaults } from '../../src/practice/simulator/field-faults.ts';
 import { fieldCauses } from '../../src/practice/world/field-mix.ts';
+import { stepIds } from '../../src/visit/steps/ids.ts';
 import { filesOf } from './support/files.ts';
 
 const files = filesOf('content/field/*.json');
@@ -14,8 +16,18 @@ describe.each(files.map(({ path }) => path))('%s', (path) => {
   });
 });
 
-test('there is a file of causes and one of prevalences', () => {
-  expect(files.map(({ path }) => path).sort()).toEqual(['content/field/causes.json', 'content/field/prevalences.json']);
+test('there is a file of causes, one of prevalences and one of minutes', () => {
+  expect(files.map(({ path }) => path).sort()).toEqual([
+    'content/field/causes.json',
+    'content/field/minutes.json',
+    'content/field/prevalences.json',
+  ]);
+});
+
+test('minutes are given for steps that a visit has', () => {
+  expect(Object.keys(minuteData.minutes.steps).filter((id) => !(stepIds as readonly string[]).includes(id))).toEqual(
+    [],
+  );
 });
 
 test('each cause names faults that the simulator knows, and none twice', () => {

@@ -1,5 +1,6 @@
 import { temperatureUnit, windingTemperature } from '../../kernel/form/shared-fields.ts';
 import { Choices } from '../../ui/form/Choices.tsx';
+import { LeadPicture } from '../../ui/form/LeadPicture.tsx';
 import { MoreFields } from '../../ui/form/MoreFields.tsx';
 import { ReadingInput } from '../../ui/form/ReadingInput.tsx';
 import { ReadingRow } from '../../ui/form/ReadingRow.tsx';
@@ -28,16 +29,30 @@ export function Calculator(props: CalculatorProps) {
         />
       )}
     >
-      <Choices name={name} field={windingKindField} form={form} />
-      <Choices name={name} field={thermalClassField} form={form} />
       <StopwatchPanel name={name} />
       <ReadingRow
         name={name}
         legend="Winding to frame"
         hint="One test, one steady voltage. Leave empty what you missed: 85 MΩ, 1.4G, >5G."
+        picture={
+          <LeadPicture
+            at="Motor"
+            meter="MΩ"
+            terminals={['U', 'V', 'W', 'frame']}
+            red={['U']}
+            black={['frame']}
+            joined={['U', 'V', 'W']}
+          />
+        }
         fields={timedFields}
         form={form}
       />
+      <p class="row-note">
+        Start the stopwatch at the moment that the test voltage goes on. It says when to read. What you have typed
+        stays.
+      </p>
+      <Choices name={name} field={windingKindField} form={form} />
+      <Choices name={name} field={thermalClassField} form={form} />
       <PasteReadings name={name} form={form} />
       <ReadingInput name={name} field={windingTemperature} form={form} />
       <Choices name={name} field={temperatureUnit} form={form} />

@@ -16,9 +16,6 @@ export function StopwatchPanel({ name, clock }: Props) {
   const mark = stage?.mark;
   return (
     <section class="stopwatch" aria-label="Stopwatch">
-      <p class="hint">
-        Start it at the moment that the test voltage goes on. It says when to read. What you have typed stays.
-      </p>
       <p class="stopwatch-face" role="timer" aria-live="off">
         {clockFace(stage?.elapsed ?? 0)}
       </p>

@@ -7,6 +7,7 @@ import { temperatureUnit, windingTemperature } from '../../kernel/form/shared-fi
 import { limitValue } from '../../kernel/limits.ts';
 import { missing } from '../../kernel/reading/reading.ts';
 import { absorption } from './about.ts';
+import { absorptionHeadline } from './headline.ts';
 import { assessAbsorption } from './rule/assess.ts';
 import { type AbsorptionAssessment, type AbsorptionInput, absorptionField, absorptionTimes } from './rule/input.ts';
 import { markName } from './stopwatch.ts';
@@ -64,4 +65,12 @@ export const calculator = defineCalculator<AbsorptionAssessment>({
   assess: (read) => assessAbsorption(absorptionInput(read)),
   findingTexts: absorptionFindings,
   stepTexts: absorptionSteps,
+  headline: absorptionHeadline,
+  opens: {
+    'judge-one-minute': {
+      calculator: 'insulation',
+      words: 'Insulation',
+      carries: { t60: 'together', windingTemperature: 'windingTemperature', temperatureUnit: 'temperatureUnit' },
+    },
+  },
 });

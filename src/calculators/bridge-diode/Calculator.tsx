@@ -1,4 +1,5 @@
 import { Choices } from '../../ui/form/Choices.tsx';
+import { LeadPicture } from '../../ui/form/LeadPicture.tsx';
 import { MoreFields } from '../../ui/form/MoreFields.tsx';
 import { ReadingInput } from '../../ui/form/ReadingInput.tsx';
 import { ReadingRow } from '../../ui/form/ReadingRow.tsx';
@@ -19,19 +20,32 @@ import { positionStates } from './positions.ts';
 
 const { name } = calculator;
 
+const phaseNames = ['U', 'V', 'W'];
 const rows = [
   {
     legend: 'DC+, conducting',
     hint: 'Diode test. Red tip on the terminal, black on DC+. Type what the meter shows: 0.412, 412 mV, OL.',
+    leads: { red: phaseNames, black: ['DC+'] },
     fields: diodeFields('plus', 'forward'),
   },
-  { legend: 'DC+, blocking', hint: 'Red tip on DC+, black on the terminal.', fields: diodeFields('plus', 'reverse') },
+  {
+    legend: 'DC+, blocking',
+    hint: 'Red tip on DC+, black on the terminal.',
+    leads: { red: ['DC+'], black: phaseNames },
+    fields: diodeFields('plus', 'reverse'),
+  },
   {
     legend: 'DC−, conducting',
     hint: 'Red tip on DC−, black on the terminal.',
+    leads: { red: ['DC−'], black: phaseNames },
     fields: diodeFields('minus', 'forward'),
   },
-  { legend: 'DC−, blocking', hint: 'Red tip on the terminal, black on DC−.', fields: diodeFields('minus', 'reverse') },
+  {
+    legend: 'DC−, blocking',
+    hint: 'Red tip on the terminal, black on DC−.',
+    leads: { red: phaseNames, black: ['DC−'] },
+    fields: diodeFields('minus', 'reverse'),
+  },
 ];
 
 /** The check of a drive's output stage by diode test: twelve readings, and the six resistances beside them. */
@@ -54,8 +68,16 @@ export function Calculator(props: CalculatorProps) {
     >
       <ReadingInput name={name} field={busVoltage} form={form} />
       <Choices name={name} field={motorLeads} form={form} />
-      {rows.map(({ legend, hint, fields }) => (
-        <ReadingRow key={legend} name={name} legend={legend} hint={hint} fields={fields} form={form} />
+      {rows.map(({ legend, hint, leads, fields }) => (
+        <ReadingRow
+          key={legend}
+          name={name}
+          legend={legend}
+          hint={hint}
+          picture={<LeadPicture at="Drive" meter="V" terminals={['DC+', 'DC−', ...phaseNames]} {...leads} />}
+          fields={fields}
+          form={form}
+        />
       ))}
       <Choices name={name} field={steadiness} form={form} />
       <MoreFields

@@ -1,11 +1,13 @@
 import type { Phases } from '../../kernel/electrics/phases.ts';
 import { defineCalculator } from '../../kernel/form/calculator-form.ts';
 import { instrumentOf } from '../../kernel/form/instrument.ts';
+import { sameFields } from '../../kernel/form/opening.ts';
 import type { ReadForm } from '../../kernel/form/read-form.ts';
 import { missing, type Reading } from '../../kernel/reading/reading.ts';
 import type { Rail } from '../bridge/rule/switch-position.ts';
 import { bridgeDiode } from './about.ts';
 import { bridgeDiodeFields, resistanceFields } from './fields.ts';
+import { bridgeDiodeHeadline } from './headline.ts';
 import { assessBridgeDiode, type BridgeDiodeAssessment, type BridgeDiodeInput } from './rule/assess.ts';
 import type { DiodeRail } from './rule/rail.ts';
 import { bridgeDiodeFindings, bridgeDiodeSteps } from './words.ts';
@@ -40,4 +42,15 @@ export const calculator = defineCalculator<BridgeDiodeAssessment>({
   assess: (read) => assessBridgeDiode(bridgeDiodeInput(read)),
   findingTexts: bridgeDiodeFindings,
   stepTexts: bridgeDiodeSteps,
+  headline: bridgeDiodeHeadline,
+  opens: {
+    'take-resistances': { calculator: 'bridge', words: 'Bridge balance' },
+    'complete-resistances': {
+      calculator: 'bridge',
+      words: 'Bridge balance',
+      carries: sameFields(...resistanceFields.map(({ id }) => id)),
+    },
+    'test-motor-and-cable': { calculator: 'isolation', words: 'Cable or motor' },
+    'test-insulation-next': { calculator: 'insulation', words: 'Insulation' },
+  },
 });

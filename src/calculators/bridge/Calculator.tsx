@@ -1,6 +1,7 @@
 import type { Outcome } from '../../kernel/form/calculator-form.ts';
 import { readForm } from '../../kernel/form/read-form.ts';
 import { Choices } from '../../ui/form/Choices.tsx';
+import { LeadPicture } from '../../ui/form/LeadPicture.tsx';
 import { MoreFields } from '../../ui/form/MoreFields.tsx';
 import { ReadingInput } from '../../ui/form/ReadingInput.tsx';
 import { ReadingRow } from '../../ui/form/ReadingRow.tsx';
@@ -25,6 +26,8 @@ import type { BridgeAssessment } from './rule/assess.ts';
 const { name } = calculator;
 const plus = [...railFields('plus'), againField('plus')];
 const minus = [...railFields('minus'), againField('minus')];
+const phaseNames = ['U', 'V', 'W'];
+const drive = { at: 'Drive', meter: 'Ω', terminals: ['DC+', 'DC−', ...phaseNames] };
 const optional = [tipsTogether, tolerance, ...meterFields];
 
 /** The six-reading check of a drive's output stage. */
@@ -43,6 +46,7 @@ export function Calculator(props: CalculatorProps) {
         name={name}
         legend="DC+ to each terminal"
         hint="Resistance range. Red tip on DC+, black on the terminal. Hold on U until the figure stands still, then V, W, and U once more: the bus capacitor charges from the meter. Type the unit too: 450k, 1.2 MΩ, OL, >72M."
+        picture={<LeadPicture {...drive} red={['DC+']} black={phaseNames} />}
         fields={plus}
         form={form}
       />
@@ -50,6 +54,7 @@ export function Calculator(props: CalculatorProps) {
         name={name}
         legend="DC− to each terminal"
         hint="Black tip on DC−, red on the terminal, so that the diodes block. U once more at the end here too."
+        picture={<LeadPicture {...drive} red={phaseNames} black={['DC−']} />}
         fields={minus}
         form={form}
       />

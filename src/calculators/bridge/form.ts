@@ -15,6 +15,7 @@ import {
   tipsTogether,
   tolerance,
 } from './fields.ts';
+import { bridgeHeadline } from './headline.ts';
 import { assessBridge, type BridgeAssessment, type BridgeInput } from './rule/assess.ts';
 import type { Rail } from './rule/switch-position.ts';
 import { bridgeFindings, bridgeSteps } from './words.ts';
@@ -73,4 +74,9 @@ export const calculator = defineCalculator<BridgeAssessment>({
   assess: (read) => assessBridge(bridgeInput(read)),
   findingTexts: bridgeFindings,
   stepTexts: bridgeSteps,
+  headline: bridgeHeadline,
+  opens: {
+    'test-motor-and-cable': { calculator: 'isolation', words: 'Cable or motor' },
+    'test-insulation-next': { calculator: 'insulation', words: 'Insulation' },
+  },
 });

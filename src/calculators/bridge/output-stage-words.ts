@@ -1,5 +1,6 @@
 import type { Step } from '../../kernel/assessment/assessment.ts';
 import { inVolts } from '../../kernel/reading/format-reading.ts';
+import type { ShortWords } from '../../kernel/words/headlines.ts';
 import type { FindingSentences, StepSentences } from '../../kernel/words/sentences.ts';
 import type { BridgeFinding } from './rule/findings.ts';
 import type { BridgeStepCode } from './rule/next-steps.ts';
@@ -20,6 +21,11 @@ export const busFindings: FindingSentences<StageFinding> = {
   'bus-discharged': () => 'The bus was measured and is discharged.',
   'motor-leads-not-stated': () =>
     'You have not said whether the motor leads are off the drive. With them on, a fault looks balanced.',
+};
+
+export const busHeadlines: ShortWords<StageFinding> = {
+  'bus-not-discharged': ({ volts }) =>
+    volts === undefined ? 'the bus is not discharged' : `up to ${inVolts(volts)} on the bus`,
 };
 
 export const moreThanOne = () =>

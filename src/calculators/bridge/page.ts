@@ -4,6 +4,7 @@ export const page: PageHead = {
   intro:
     'Judges the output stage of a drive from six resistance readings: DC+ and DC− to each of U, V and W. It names the switch that is suspect.',
   hazards: ['lethal-voltage', 'stored-energy', 'hanging-axis'],
+  conditions: 'supply locked out, bus measured, motor leads off, meter tips tried, axis held',
   preconditions: [
     'The supply is locked out, and the time on the warning label of the drive has passed.',
     'You have measured the DC bus, from DC+ to DC−, with a meter that you tried on a known source before and after.',

@@ -25,8 +25,8 @@ export function Calculator(props: CalculatorProps) {
         />
       )}
     >
-      <Choices name={name} field={insulationField} form={form} />
       <ReadingRow name={name} legend="One core of the cable" fields={buildFields} form={form} />
+      <Choices name={name} field={insulationField} form={form} />
       <ReadingRow
         name={name}
         legend="The test"

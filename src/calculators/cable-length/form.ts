@@ -6,6 +6,7 @@ import type { ReadForm } from '../../kernel/form/read-form.ts';
 import { temperatureUnit } from '../../kernel/form/shared-fields.ts';
 import { missing } from '../../kernel/reading/reading.ts';
 import { cableLength } from './about.ts';
+import { cableLengthHeadline } from './headline.ts';
 import { assessCableLength } from './rule/assess.ts';
 import type { CableLengthAssessment, CableLengthInput } from './rule/input.ts';
 import { cableLengthFindings, cableLengthSteps } from './words.ts';
@@ -91,4 +92,5 @@ export const calculator = defineCalculator<CableLengthAssessment>({
   assess: (read) => assessCableLength(cableLengthInput(read)),
   findingTexts: cableLengthFindings,
   stepTexts: cableLengthSteps,
+  headline: cableLengthHeadline,
 });

@@ -1,3 +1,4 @@
+import { LeadPicture } from '../../ui/form/LeadPicture.tsx';
 import { MoreFields } from '../../ui/form/MoreFields.tsx';
 import { ReadingInput } from '../../ui/form/ReadingInput.tsx';
 import { ReadingRow } from '../../ui/form/ReadingRow.tsx';
@@ -40,6 +41,7 @@ export function Calculator(props: CalculatorProps) {
         name={name}
         legend="Two readings of the voltmeter"
         hint="With the supply locked out, and the meter left connected between them. Leave empty if you took none."
+        picture={<LeadPicture at="Drive" meter="V" terminals={['DC+', 'DC−']} red={['DC+']} black={['DC−']} />}
         fields={pairFields}
         form={form}
       />

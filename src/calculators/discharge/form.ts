@@ -4,6 +4,7 @@ import type { ReadForm } from '../../kernel/form/read-form.ts';
 import { missing } from '../../kernel/reading/reading.ts';
 import { discharge } from './about.ts';
 import { busFields, labelFields, meterFields, pairFields, toleranceFields } from './fields.ts';
+import { dischargeHeadline } from './headline.ts';
 import { assessDischarge, type DischargeAssessment } from './rule/assess.ts';
 import type { DischargeInput } from './rule/input.ts';
 import { dischargeFindings, dischargeSteps } from './words.ts';
@@ -31,4 +32,5 @@ export const calculator = defineCalculator<DischargeAssessment>({
   assess: (read) => assessDischarge(dischargeInput(read)),
   findingTexts: dischargeFindings,
   stepTexts: dischargeSteps,
+  headline: dischargeHeadline,
 });

@@ -12,6 +12,7 @@ import {
   windingTemperature,
 } from '../../kernel/form/shared-fields.ts';
 import { Choices } from '../../ui/form/Choices.tsx';
+import { LeadPicture } from '../../ui/form/LeadPicture.tsx';
 import { MoreFields } from '../../ui/form/MoreFields.tsx';
 import { ReadingInput } from '../../ui/form/ReadingInput.tsx';
 import { ReadingRow } from '../../ui/form/ReadingRow.tsx';
@@ -47,16 +48,30 @@ export function Calculator(props: CalculatorProps) {
         />
       )}
     >
-      {/* A visit begins with a trip, so it does not ask for the occasion. */}
-      {props.visit === undefined && <Choices name={name} field={occasion} form={form} />}
-      <Choices name={name} field={rowKind} form={form} />
       <ReadingRow
         name={name}
         legend="Readings"
-        hint="Insulation tester, drive disconnected, read after the same time each: 3.2 MΩ, 1.4G, >700M. PE by multimeter, lowest range, with the PE core of the cable off the drive: left on, it reads a dead short even when it is broken. Last lead off, first lead on, before anything is powered."
+        hint="Drive disconnected, read after the same time each: 3.2 MΩ, 1.4G, >700M."
+        picture={
+          <LeadPicture
+            at="Cable"
+            meter="MΩ"
+            terminals={['U', 'V', 'W', 'PE']}
+            red={single ? ['U', 'V', 'W'] : ['U']}
+            black={['PE']}
+            joined={single ? [] : ['U', 'V', 'W']}
+          />
+        }
         fields={[...terminals, pe]}
         form={form}
       />
+      <p class="row-note">
+        PE by multimeter, lowest range, with the PE core of the cable off the drive: left on, it reads a dead short even
+        when it is broken. Last lead off, first lead on, before anything is powered.
+      </p>
+      <Choices name={name} field={rowKind} form={form} />
+      {/* A visit begins with a trip, so it does not ask for the occasion. */}
+      {props.visit === undefined && <Choices name={name} field={occasion} form={form} />}
       <Choices name={name} field={idleCores} form={form} />
       <ReadingRow name={name} legend="Test" fields={[testVoltage, ratedVoltage, testMinutes]} form={form} />
       <ReadingInput name={name} field={windingTemperature} form={form} />

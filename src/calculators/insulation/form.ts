@@ -1,6 +1,7 @@
 import { filter, filterOf, idleCores, idleCoresOf, rowKind, rowKindOf } from '../../kernel/form/cable-end-fields.ts';
 import { defineCalculator } from '../../kernel/form/calculator-form.ts';
 import { instrumentOf } from '../../kernel/form/instrument.ts';
+import { sameFields } from '../../kernel/form/opening.ts';
 import type { ReadForm } from '../../kernel/form/read-form.ts';
 import {
   correction,
@@ -20,6 +21,7 @@ import {
 import { missing } from '../../kernel/reading/reading.ts';
 import { insulation } from './about.ts';
 import { air, occasion, pe, phaseFields, tester, testMinutes, together } from './fields.ts';
+import { insulationHeadline } from './headline.ts';
 import { assessInsulation } from './rule/assess.ts';
 import type { InsulationAssessment, InsulationInput } from './rule/input.ts';
 import { insulationFindings, insulationSteps } from './words.ts';
@@ -49,6 +51,13 @@ export function insulationInput(read: ReadForm): InsulationInput {
   };
 }
 
+/** What the joined stage of cable and motor asks for in the same words. */
+const testedAlike = sameFields(
+  ...['rowKind', 'idleCores', 'filter', 'testVoltage', 'windingTemperature', 'temperatureUnit', 'correction'],
+  ...['peMetres', 'peSection', 'peCurrent', 'frameEarthed'],
+  ...tester.map(({ id }) => id),
+);
+
 export const calculator = defineCalculator<InsulationAssessment>({
   ...insulation,
   fields: [
@@ -76,4 +85,21 @@ export const calculator = defineCalculator<InsulationAssessment>({
   assess: (read) => assessInsulation(insulationInput(read)),
   findingTexts: insulationFindings,
   stepTexts: insulationSteps,
+  headline: insulationHeadline,
+  opens: {
+    'separate-cable-and-motor': {
+      calculator: 'isolation',
+      words: 'Cable or motor',
+      carries: {
+        ...{ U: 'joinedU', V: 'joinedV', W: 'joinedW', together: 'joinedTogether', PE: 'joinedPE' },
+        ...testedAlike,
+      },
+    },
+    'use-insulation-tester': { calculator: 'test-voltage', words: 'Test voltage', carries: { ratedVoltage: 'rated' } },
+    'keep-as-baseline': {
+      calculator: 'winding',
+      words: 'Winding resistance',
+      carries: sameFields('windingTemperature', 'temperatureUnit'),
+    },
+  },
 });

@@ -4,6 +4,8 @@ export const page: PageHead = {
   intro:
     'Judges the insulation of a motor, or of motor and cable, to the protective conductor: after a trip, or in routine monitoring. It corrects for temperature, and says when a reading decides nothing.',
   hazards: ['lethal-voltage', 'stored-energy', 'test-voltage', 'hanging-axis'],
+  conditions:
+    'supply locked out, bus dead, leads and PE core off the drive, feedback off, idle cores at PE, nobody at the far end, axis held',
   preconditions: [
     'The supply is locked out, and the DC bus was measured dead.',
     'The cable is off the drive, its PE core last: left on, PE reads a dead short even when it is broken. It goes on first, before anything is powered.',

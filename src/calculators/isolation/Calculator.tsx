@@ -10,6 +10,7 @@ import {
   windingTemperature,
 } from '../../kernel/form/shared-fields.ts';
 import { Choices } from '../../ui/form/Choices.tsx';
+import { LeadPicture } from '../../ui/form/LeadPicture.tsx';
 import { MoreFields } from '../../ui/form/MoreFields.tsx';
 import { ReadingInput } from '../../ui/form/ReadingInput.tsx';
 import { ReadingRow } from '../../ui/form/ReadingRow.tsx';
@@ -33,6 +34,7 @@ import { calculator } from './form.ts';
 import type { StageName } from './rule/stage.ts';
 import { Stage } from './Stage.tsx';
 import { contradicts, type LaterStage, stagesAsked } from './stages-asked.ts';
+import { badCores } from './suspect-cores.ts';
 
 const { name } = calculator;
 const loadDrawing = () => import('./PartsStrip.tsx').then((module) => module.PartsStrip);
@@ -47,6 +49,15 @@ const fields = {
   motor: stageFields('motor'),
 };
 
+const phaseNames = ['U', 'V', 'W'];
+/** Each core to ground, or to the shell of the motor. */
+const tested = (at: string, ground = 'ground') => ({
+  at,
+  meter: 'MΩ',
+  terminals: [...phaseNames, 'PE', ground],
+  black: [ground],
+});
+
 const fieldsOf = (stage: StageName) =>
   stage === 'joined' || stage === 'motor' ? [...fields[stage], together[stage]] : fields[stage];
 
@@ -55,7 +66,11 @@ export function Calculator(props: CalculatorProps) {
   const form = useForm(calculator, props);
   const { outcome, read } = form;
   const assessment = outcome.state === 'judged' ? outcome.assessment : undefined;
-  const parts = assessment && { parts: assessment.parts, misfit: contradicts(assessment) };
+  const parts = assessment && {
+    parts: assessment.parts,
+    badCores: badCores(assessment.findings),
+    misfit: contradicts(assessment),
+  };
   const asked = stagesAsked(assessment);
   const used = (...stages: StageName[]) =>
     stages.some((stage) => fieldsOf(stage).some(({ id }) => read.readings[id]?.kind !== 'missing' || read.errors[id]));
@@ -83,16 +98,23 @@ export function Calculator(props: CalculatorProps) {
       form={form}
       drawing={() => <LateDrawing load={loadDrawing} shows={parts} />}
     >
-      <Choices name={name} field={suspectedAnyway} form={form} />
-      <Choices name={name} field={idleCores} form={form} />
-      <Choices name={name} field={rowKind} form={form} />
       <ReadingRow
         name={name}
         legend="Stage 1: at the drive end, joined"
-        hint="Leads off the drive, the PE core last: left on, PE reads a dead short even when it is broken. Cable and motor joined. Each to machine ground. PE by multimeter on its lowest range: expect a dead short. Before anything is powered, the PE core goes on first."
+        hint="Cable and motor joined, all leads off the drive. Each to machine ground."
+        picture={
+          <LeadPicture {...tested('Drive end')} red={single ? phaseNames : ['U']} joined={single ? [] : phaseNames} />
+        }
         fields={row('joined')}
         form={form}
       />
+      <p class="row-note">
+        The PE core comes off last: left on, PE reads a dead short even when it is broken. PE by multimeter on its
+        lowest range: expect a dead short. Before anything is powered, the PE core goes on first.
+      </p>
+      <Choices name={name} field={rowKind} form={form} />
+      <Choices name={name} field={idleCores} form={form} />
+      <Choices name={name} field={suspectedAnyway} form={form} />
       <MoreFields
         name={name}
         summary="If PE reads no dead short: read again, length, frame"
@@ -115,6 +137,7 @@ export function Calculator(props: CalculatorProps) {
           name={name}
           legend="Both ends free"
           hint="Off the drive and off the motor. Each core to machine ground. Expect PE isolated like the others."
+          picture={<LeadPicture {...tested('Cable')} red={[...phaseNames, 'PE']} />}
           fields={fields.cable}
           form={form}
         />
@@ -123,6 +146,7 @@ export function Calculator(props: CalculatorProps) {
           name={name}
           legend="Once more, bonded"
           hint="Join the PE core, the screen, all idle cores and the cores that you are not measuring to ground. With both ends free, a core that leaks to them leaks into a dead end and does not show."
+          picture={<LeadPicture {...tested('Cable')} red={['U']} joined={['V', 'W', 'PE', 'ground']} />}
           fields={fields.bonded}
           form={form}
         />
@@ -153,6 +177,13 @@ export function Calculator(props: CalculatorProps) {
           name={name}
           legend="At the motor connector"
           hint="Each pin to the motor shell, brake and sensor pins joined to the shell. Of U, V, W and PE exactly one, PE, reads a dead short; measure it by multimeter on its lowest range."
+          picture={
+            <LeadPicture
+              {...tested('Motor', 'shell')}
+              red={single ? phaseNames : ['U']}
+              joined={single ? [] : phaseNames}
+            />
+          }
           fields={row('motor')}
           form={form}
         />

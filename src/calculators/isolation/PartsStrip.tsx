@@ -1,5 +1,6 @@
 import { partStatusNames } from './part-names.ts';
 import type { IsolationAssessment, PartStatus } from './rule/input.ts';
+import { type Core, cores } from './suspect-cores.ts';
 
 type Parts = IsolationAssessment['parts'];
 
@@ -23,12 +24,14 @@ const rowHeight = 52;
 
 interface Props {
   parts: Parts;
+  /** The cores that fail with the cable alone. */
+  badCores: readonly Core[];
   /** The stages contradict each other. */
   misfit: boolean;
 }
 
 /** The proven status of each part, drawn. */
-export function PartsStrip({ parts, misfit }: Props) {
+export function PartsStrip({ parts, badCores, misfit }: Props) {
   const height = rows.length * rowHeight;
   return (
     <figure class="live-figure">
@@ -41,6 +44,7 @@ export function PartsStrip({ parts, misfit }: Props) {
         <title id="isolation-parts-title">What is proven of each part</title>
         <desc id="isolation-parts-text">
           {rows.map(({ part, name }) => `${name}: ${partStatusNames[parts[part]]}.`).join(' ')}
+          {badCores.length > 0 && ` Cores that fail: ${badCores.join(', ')}.`}
         </desc>
         {rows.map(({ part, name }, index) => (
           <g key={part} data-part={part} data-status={parts[part]} transform={`translate(0 ${index * rowHeight})`}>
@@ -50,6 +54,7 @@ export function PartsStrip({ parts, misfit }: Props) {
             <text x="54" y="32" class="strong">
               {name}
             </text>
+            {part === 'cable' && badCores.length > 0 && <CoreTags bad={badCores} />}
             <text x="348" y="32" text-anchor="end">
               {partStatusNames[parts[part]]}
             </text>
@@ -60,5 +65,27 @@ export function PartsStrip({ parts, misfit }: Props) {
         <figcaption class="misfit">The readings do not fit together. Measure again before you act on this.</figcaption>
       )}
     </figure>
+  );
+}
+
+/** The four cores of the cable, those that fail crossed. */
+function CoreTags({ bad }: { bad: readonly Core[] }) {
+  return (
+    <>
+      {cores.map((core, index) => (
+        <g
+          key={core}
+          data-core={core}
+          data-state={bad.includes(core) ? 'suspect' : undefined}
+          transform={`translate(${112 + index * 34} 13)`}
+        >
+          <rect class="switch" x="0" y="0" width="28" height="26" rx="3" />
+          <text x="14" y="18" text-anchor="middle">
+            {core}
+          </text>
+          {bad.includes(core) && <path class="wire" d="M2 24 26 2" />}
+        </g>
+      ))}
+    </>
   );
 }

@@ -6,6 +6,7 @@ import { correctionOf, frameEarthedOf, peConductorOf } from '../../kernel/form/s
 import { missing } from '../../kernel/reading/reading.ts';
 import { isolation } from './about.ts';
 import { isolationFields } from './fields.ts';
+import { isolationHeadline } from './headline.ts';
 import { assessIsolation } from './rule/assess.ts';
 import type { MoreEvidence } from './rule/conviction.ts';
 import type { IsolationAssessment, IsolationInput, StageReadings } from './rule/input.ts';
@@ -72,4 +73,14 @@ export const calculator = defineCalculator<IsolationAssessment>({
   assess: (read) => assessIsolation(isolationInput(read)),
   findingTexts: isolationFindings,
   stepTexts: isolationSteps,
+  headline: isolationHeadline,
+  opens: {
+    'use-insulation-tester': { calculator: 'test-voltage', words: 'Test voltage' },
+    'state-cable-length': {
+      calculator: 'cable-length',
+      words: 'Cable insulation by length',
+      carries: { cableMetres: 'length', cableTemperature: 'temperature', temperatureUnit: 'temperatureUnit' },
+    },
+    'neither-suspect': { calculator: 'bridge', words: 'Bridge balance' },
+  },
 });

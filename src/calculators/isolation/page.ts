@@ -4,6 +4,8 @@ export const page: PageHead = {
   intro:
     'Separates a bad cable from a bad motor after a trip, in three stages: joined at the drive end, the cable alone, the motor alone. It says what is suspect, what is proven, what to measure next and what to replace.',
   hazards: ['lethal-voltage', 'stored-energy', 'test-voltage', 'hanging-axis'],
+  conditions:
+    'supply locked out, bus dead, leads and PE core off the drive, feedback off, idle cores at PE, nobody at the far end, axis held',
   preconditions: [
     'The supply is locked out, and the DC bus was measured dead.',
     'The cable is off the drive, its PE core last: left on, PE reads a dead short even when it is broken. It goes on first, before anything is powered.',

@@ -19,7 +19,6 @@ export function Calculator(props: CalculatorProps) {
         outcome.state === 'judged' && outcome.assessment.row && <TableRow id={outcome.assessment.row} />
       }
     >
-      <Choices name={name} field={objectField} form={form} />
       <ReadingRow
         name={name}
         legend="Voltages"
@@ -27,6 +26,7 @@ export function Calculator(props: CalculatorProps) {
         fields={[ratedField, setField]}
         form={form}
       />
+      <Choices name={name} field={objectField} form={form} />
       <Choices name={name} field={driveField} form={form} />
       <Choices name={name} field={sensitiveField} form={form} />
     </FormFrame>

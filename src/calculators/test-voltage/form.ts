@@ -3,6 +3,7 @@ import type { ChoiceField, Option, ReadingField } from '../../kernel/form/field.
 import type { ReadForm } from '../../kernel/form/read-form.ts';
 import { missing } from '../../kernel/reading/reading.ts';
 import { testVoltage } from './about.ts';
+import { testVoltageHeadline } from './headline.ts';
 import { assessTestVoltage } from './rule/assess.ts';
 import {
   type TestObject,
@@ -98,4 +99,12 @@ export const calculator = defineCalculator<TestVoltageChoice>({
   assess: (read) => assessTestVoltage(testVoltageInput(read)),
   findingTexts: testVoltageFindings,
   stepTexts: testVoltageSteps,
+  headline: testVoltageHeadline,
+  opens: {
+    'set-the-tester': {
+      calculator: 'insulation',
+      words: 'Insulation',
+      carries: { rated: 'ratedVoltage', set: 'testVoltage' },
+    },
+  },
 });

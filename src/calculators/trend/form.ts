@@ -6,6 +6,7 @@ import { missing } from '../../kernel/reading/reading.ts';
 import { trend } from './about.ts';
 import { cellsOf } from './cells.ts';
 import { trendFields } from './fields.ts';
+import { trendHeadline } from './headline.ts';
 import { assessTrend } from './rule/assess.ts';
 import type { TrendAssessment, TrendInput, TrendTable } from './rule/input.ts';
 import { readTrendTable } from './rule/table.ts';
@@ -41,6 +42,11 @@ export const trendAt = (clock: () => number) =>
     assess: (read) => assessTrend(trendInput(read, clock())),
     findingTexts: trendFindings,
     stepTexts: trendSteps,
+    headline: trendHeadline,
+    opens: {
+      'judge-reading-itself': { calculator: 'insulation', words: 'Insulation' },
+      'separate-and-repair': { calculator: 'isolation', words: 'Cable or motor' },
+    },
   });
 
 export const calculator = trendAt(Date.now);

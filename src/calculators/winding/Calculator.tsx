@@ -1,6 +1,7 @@
 import { temperatureUnit } from '../../kernel/form/shared-fields.ts';
 import { Choices } from '../../ui/form/Choices.tsx';
 import { useOpening } from '../../ui/form/folded-parts.ts';
+import { LeadPicture } from '../../ui/form/LeadPicture.tsx';
 import { MoreFields } from '../../ui/form/MoreFields.tsx';
 import { ReadingInput } from '../../ui/form/ReadingInput.tsx';
 import { ReadingRow } from '../../ui/form/ReadingRow.tsx';
@@ -48,6 +49,7 @@ export function Calculator(props: CalculatorProps) {
         name={name}
         legend="Readings"
         hint="Milliohm meter, or the lowest range of a multimeter. Type every digit that it shows: 1.820 Ω, 842 mΩ."
+        picture={<LeadPicture at="Motor" meter="mΩ" terminals={['U', 'V', 'W']} red={['U', 'V']} black={['V', 'W']} />}
         fields={pairFields}
         form={form}
       />

@@ -19,6 +19,7 @@ import {
   temperatureField,
   windingKind,
 } from './fields.ts';
+import { windingHeadline } from './headline.ts';
 import { assessWinding, type WindingAssessment, type WindingInput } from './rule/assess.ts';
 import type { LeadHandling } from './rule/leads.ts';
 import type { WindingPair } from './rule/phases.ts';
@@ -69,4 +70,5 @@ export const calculator = defineCalculator<WindingAssessment>({
   assess: (read) => assessWinding(windingInput(read)),
   findingTexts: windingFindings,
   stepTexts: windingSteps,
+  headline: windingHeadline,
 });

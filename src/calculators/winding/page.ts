@@ -4,6 +4,7 @@ export const page: PageHead = {
   intro:
     'Judges whether the three windings of a motor are alike, from the resistances between its terminals. It finds open windings and large differences, names the winding that is suspect, and says when the meter or its leads are too coarse to tell.',
   hazards: ['lethal-voltage', 'stored-energy', 'hanging-axis'],
+  conditions: 'supply locked out, bus dead, motor leads off, winding discharged, axis held',
   preconditions: [
     'The supply is locked out, and the DC bus was measured dead.',
     'The motor leads are off U, V and W at the drive, or the motor connector is open.',

@@ -19,3 +19,6 @@ export function testReminders(minutes: number = limitValue('reading-time')): Rem
     finding('discharge-after-test', 'note', { limits: ['discharge-after-test'], minutes: times * minutes, times }),
   ];
 }
+
+/** What protects the person after a test and the drive from it. */
+export const reminderCodes: readonly string[] = ['never-on-drive', 'discharge-after-test'];

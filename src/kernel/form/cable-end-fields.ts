@@ -33,7 +33,7 @@ export const rowKind: ChoiceField = {
   id: 'rowKind',
   name: 'U, V and W are read',
   options: [
-    { value: 'joined', label: 'Joined, in one reading', hint: 'The windings connect them anyway.' },
+    { value: 'joined', label: 'Joined, in one reading' },
     { value: 'single', label: 'One by one' },
   ],
   initial: 'joined',

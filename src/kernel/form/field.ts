@@ -68,8 +68,20 @@ export interface TickField {
   inLine?: string;
 }
 
+/**
+ * A question that can have several answers at once. Its text is their values with a space between them. An answer that is
+ * `alone` can't stand beside another one.
+ */
+export interface SeveralField {
+  kind: 'several';
+  id: string;
+  name: string;
+  hint?: string;
+  options: (Option & { alone?: true })[];
+}
+
 /** The fields of every form: calculators and the questions of a visit. */
-export type FormField = ReadingField | ChoiceField | TextField | TickField;
+export type FormField = ReadingField | ChoiceField | SeveralField | TextField | TickField;
 
 /** The form as it is before anybody has typed. */
 export function blankForm(fields: readonly FormField[]): Typed {
@@ -83,7 +95,8 @@ export function blankForm(fields: readonly FormField[]): Typed {
 export function isBlank(fields: readonly FormField[], typed: Typed, offered: Typed = {}): boolean {
   return fields.every(({ kind, id }) => {
     const text = (typed[id] ?? '').trim();
-    return kind === 'choice' || kind === 'tick' || text === '' || text === offered[id];
+    const readsNothing = kind === 'choice' || kind === 'several' || kind === 'tick';
+    return readsNothing || text === '' || text === offered[id];
   });
 }
 

@@ -37,6 +37,7 @@ export function readForm(fields: readonly FormField[], typed: Typed): ReadForm {
       case 'tick':
         read.choices[field.id] = typed[field.id] === 'yes' ? 'yes' : '';
         break;
+      case 'several':
       case 'text':
         read.texts[field.id] = typed[field.id] ?? '';
     }

@@ -31,13 +31,19 @@ export function findingsShown(outcome: Outcome): FindingLine[] {
   return outcome.state === 'unreadable' ? outcome.dangers : [];
 }
 
+/** What is said beside the verdict's word: its reason in one line, or why there is none. */
+export function headlineOf(outcome: Outcome): string {
+  if (outcome.state === 'judged') return outcome.headline;
+  return outcome.state === 'unreadable' && outcome.dangers.length > 0 ? outcome.headline : whyEmpty(outcome);
+}
+
 /** Why there is no verdict, and what to do about it. */
 export function whyEmpty(outcome: Outcome): string {
   switch (outcome.state) {
     case 'blank':
-      return 'Type your readings above. The verdict follows as you go.';
+      return 'Type your readings. The verdict follows as you go.';
     case 'unchosen':
-      return `Answer first: ${outcome.questions.join(', ')}.`;
+      return `Answer first: ${outcome.questions.join(', ')}`;
     case 'unreadable':
       return Object.keys(outcome.errors).length === 1
         ? 'Mend the field that is marked. The other entries are kept.'
@@ -47,8 +53,9 @@ export function whyEmpty(outcome: Outcome): string {
   }
 }
 
-/** What a screen reader hears when the verdict changes: the word and the weightiest reason. */
+/** What a screen reader hears when the verdict changes: the word and the headline. */
 export function announcement(outcome: Outcome): string {
-  const reason = findingsShown(outcome)[0]?.text ?? whyEmpty(outcome);
-  return outcome.state === 'blank' ? '' : `Verdict: ${verdictWords[shownVerdict(outcome)]}. ${reason}`;
+  const reason = headlineOf(outcome);
+  const end = reason.endsWith('.') ? '' : '.';
+  return outcome.state === 'blank' ? '' : `Verdict: ${verdictWords[shownVerdict(outcome)]}. ${reason}${end}`;
 }

@@ -23,8 +23,18 @@ const prevalence = z.strictObject({
   why: z.string().min(5),
 });
 
-/** The files of content/field: causes with their weights, and prevalences of properties and slips. All are judgement. */
+const minutes = z.strictObject({
+  /** By step of a visit. */
+  steps: z.record(id, z.number().positive()),
+  /** One try with power. */
+  try: z.number().positive(),
+  /** A step that is not listed. */
+  other: z.number().positive(),
+});
+
+/** The files of content/field: causes with their weights, prevalences of properties and slips, minutes. All are judgement. */
 export const fieldSchema = z.union([
   z.strictObject({ about: z.string().min(20), causes: z.record(id, cause) }),
   z.strictObject({ about: z.string().min(20), prevalences: z.record(id, prevalence) }),
+  z.strictObject({ about: z.string().min(20), minutes }),
 ]);

@@ -13,7 +13,9 @@ export function Choices({ name, field, form }: Props) {
   const value = form.typed[field.id];
   const error = form.errors[field.id];
   const id = `${name}-${field.id}`;
-  const short = field.options.every(({ label, hint }) => label.length < 12 && hint === undefined);
+  const plain = field.options.every(({ hint }) => hint === undefined);
+  const longest = Math.max(...field.options.map(({ label }) => label.length));
+  const layout = plain && longest < 12 ? ' short' : plain && longest < 25 && field.options.length === 2 ? ' pair' : '';
   return (
     <fieldset id={id} tabIndex={-1} aria-describedby={field.hint && `${id}-hint`}>
       <legend>{field.name}</legend>
@@ -22,7 +24,7 @@ export function Choices({ name, field, form }: Props) {
           {field.hint}
         </p>
       )}
-      <div class={short ? 'choices short' : 'choices'}>
+      <div class={`choices${layout}`}>
         {field.options.map((option) => (
           <label key={option.value}>
             <input

@@ -1,5 +1,19 @@
 import type { FormState, WorkedVisit } from './use-form.ts';
 
+/** What has changed the whole form at once, and the way back. */
+export function FormChange({ form: { change, undo } }: { form: FormState }) {
+  return (
+    <p class="form-change">
+      <span role="status">{change?.text}</span>{' '}
+      {change && (
+        <button type="button" class="plain" onClick={undo}>
+          {change.back.label}
+        </button>
+      )}
+    </p>
+  );
+}
+
 interface Props {
   visits: readonly WorkedVisit[];
   form: FormState;
@@ -25,14 +39,6 @@ export function FormActions({ visits, form }: Props) {
       <button type="button" class="plain" onClick={form.clear}>
         Clear the form
       </button>
-      <p class="form-change">
-        <span role="status">{form.change?.text}</span>{' '}
-        {form.change && (
-          <button type="button" class="plain" onClick={form.undo}>
-            {form.change.back.label}
-          </button>
-        )}
-      </p>
     </div>
   );
 }

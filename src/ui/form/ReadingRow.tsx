@@ -1,3 +1,4 @@
+import type { ComponentChildren } from 'preact';
 import type { ReadingField } from '../../kernel/form/field.ts';
 import { lastIn } from '../../kernel/reading/last-in.ts';
 import { typedUnit } from '../../kernel/reading/typed-unit.ts';
@@ -9,16 +10,19 @@ interface Props {
   name: string;
   legend: string;
   hint?: string;
+  /** Which lead goes where. */
+  picture?: ComponentChildren;
   fields: readonly ReadingField[];
   form: FieldsState;
 }
 
 /** Readings that belong together, side by side where there is room. */
-export function ReadingRow({ name, legend, hint, fields, form }: Props) {
+export function ReadingRow({ name, legend, hint, picture, fields, form }: Props) {
   return (
     <fieldset class="reading-row">
       <legend>{legend}</legend>
       {hint && <p class="hint">{hint}</p>}
+      {picture}
       {fields.map((field) => (
         <ReadingInput
           key={field.id}

@@ -10,14 +10,17 @@ export function useOpening(wanted: boolean): RefObject<HTMLDetailsElement> {
   return details;
 }
 
-/** Opens all folded parts with fields while the page is printed: a verdict may rest on what they hold. */
+/**
+ * Opens folded parts while the page is printed: those with fields, since a verdict may rest on what they hold, and the
+ * details of a verdict.
+ */
 export function useUnfoldedPrint<T extends HTMLElement>(): RefObject<T> {
   const place = useRef<T>(null);
   useEffect(() => {
     let opened: HTMLDetailsElement[] = [];
     const unfold = () => {
       const folded = place.current?.querySelectorAll<HTMLDetailsElement>('details:not([open])') ?? [];
-      opened = [...folded].filter((part) => part.querySelector('input, textarea') !== null);
+      opened = [...folded].filter((part) => part.matches('.verdict-details') || part.querySelector('input, textarea'));
       for (const part of opened) part.open = true;
     };
     const fold = () => {

@@ -43,7 +43,7 @@ export function keepEntries(name: string, typed: Typed | undefined, now: Date = 
 }
 
 /** What is true of the machine at the moment, and is not known any more after a break. */
-const trueOfTheMoment = ['busVoltage', 'motorLeads'];
+export const trueOfTheMoment: readonly string[] = ['busVoltage', 'motorLeads'];
 
 export interface KeptEntries {
   typed: Typed;

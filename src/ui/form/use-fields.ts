@@ -19,6 +19,8 @@ export interface FieldsState {
   /** The person left the field. */
   leave: () => void;
   choose: (id: string, value: string) => void;
+  /** The same answer to several questions at once. */
+  chooseAll: (ids: readonly string[], value: string) => void;
 }
 
 interface Options {
@@ -74,6 +76,10 @@ export function useFields({ fields, start, notes = noNotes, onTyped, onSettled }
     replace: (next) => {
       rowUnits.end();
       return entries.replace(() => next);
+    },
+    chooseAll: (ids, value) => {
+      if (ids.some(rowUnits.isAt)) rowUnits.end();
+      void entries.replace((before) => ({ ...before, ...Object.fromEntries(ids.map((id) => [id, value])) }));
     },
   };
 }

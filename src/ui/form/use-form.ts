@@ -46,6 +46,8 @@ export interface FormState<A extends Assessment = Assessment> extends FieldsStat
   outcome: Outcome<A>;
   /** Something was typed that the outcome does not know yet. */
   pending: boolean;
+  /** The entries that the outcome is about. */
+  settled: Typed;
   change: Change | undefined;
   fill: (values: Typed, text: string) => void;
   clear: () => void;

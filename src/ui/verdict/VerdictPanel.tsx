@@ -1,12 +1,14 @@
-import type { FindingLine, Outcome } from '../../kernel/form/calculator-form.ts';
+import type { ComponentChildren } from 'preact';
+import type { Outcome } from '../../kernel/form/calculator-form.ts';
+import type { StepLine } from '../../kernel/form/opening.ts';
 import {
   announcement,
   findingsShown,
-  severityWords,
+  headlineOf,
   shownVerdict,
   verdictWords,
-  whyEmpty,
 } from '../../kernel/form/verdict-words.ts';
+import { Findings } from './Findings.tsx';
 import { LimitsUsed } from './LimitsUsed.tsx';
 import { VerdictShape } from './VerdictShape.tsx';
 
@@ -17,15 +19,28 @@ interface Props {
   outcome: Outcome;
   /** Something was typed since, so the verdict on the older entries must not be shown for the new ones. */
   pending: boolean;
+  /** The link of a step that goes on with another calculator; without it, steps are words alone. */
+  link?: (opens: NonNullable<StepLine['opens']>) => ComponentChildren;
+  /** What else can be done with a verdict, after its steps. */
+  onward?: ComponentChildren;
+  /** What is drawn of the verdict. */
+  children?: ComponentChildren;
 }
 
+/** What lies in the way of a decision, or qualifies it; the rest is folded. */
+const pressing = ['stop', 'fail', 'undecided', 'caution'];
+
 /**
- * The verdict with its reasons, next steps and limits. The bar stays at the bottom of the window until the panel covers
- * it, so that a change is seen on a phone. It is hidden from screen readers, which announce the status.
+ * The verdict in one line, what decides it, and what to do next; what passes and the limits are folded below. The bar
+ * stays at the bottom of the window until the panel covers it, so that a change is seen on a phone. It is hidden from
+ * screen readers, which announce the status.
  */
-export function VerdictPanel({ name, label, outcome, pending }: Props) {
+export function VerdictPanel({ name, label, outcome, pending, link, onward, children }: Props) {
   const verdict = pending ? 'empty' : shownVerdict(outcome);
   const word = pending ? 'Reading your entries' : verdictWords[verdict];
+  const headline = pending ? '' : headlineOf(outcome);
+  const findings = findingsShown(outcome);
+  const older = pending || undefined;
   const id = `${name}-verdict`;
   return (
     <>
@@ -34,52 +49,54 @@ export function VerdictPanel({ name, label, outcome, pending }: Props) {
       </p>
       <div class="verdict-bar" data-verdict={verdict} aria-hidden="true" onClick={() => showPanel(id)}>
         <VerdictShape verdict={verdict} />
-        <span>{word}</span>
+        <span class="verdict-bar-words">
+          <b>{word}</b>
+          {headline && ` ${headline}`}
+        </span>
         <span class="verdict-bar-more">Why</span>
       </div>
       <section class="verdict" data-verdict={verdict} id={id} tabIndex={-1} aria-label={`${label}: verdict`}>
-        <h3 class="verdict-word">
-          <VerdictShape verdict={verdict} />
-          {word}
+        <h3 class="verdict-head">
+          <span class="verdict-word">
+            <VerdictShape verdict={verdict} />
+            {word}
+          </span>
+          {headline && <span class="visually-hidden">: </span>}
+          {headline && <span class="verdict-headline">{headline}</span>}
         </h3>
         {/* The space of the last verdict is kept, so that the page does not jump with each key. */}
-        <div
-          class={pending ? 'verdict-reasons of-older-entries' : 'verdict-reasons'}
-          aria-hidden={pending || undefined}
-        >
-          <Findings lines={findingsShown(outcome)} />
-          {outcome.state === 'judged' ? <WhatNext outcome={outcome} /> : <p>{whyEmpty(outcome)}</p>}
+        <div class={older ? 'verdict-reasons of-older-entries' : 'verdict-reasons'} aria-hidden={older}>
+          <Findings lines={findings.filter(({ severity }) => pressing.includes(severity))} />
+          {outcome.state === 'judged' && <NextSteps steps={outcome.steps} link={link} />}
+          <Findings lines={findings.filter(({ reminder }) => reminder)} />
+          {outcome.state === 'judged' && onward}
         </div>
+        {children}
+        {outcome.state === 'judged' && (
+          <details class={older ? 'verdict-details of-older-entries' : 'verdict-details'}>
+            <summary>Details: what passes, remarks, limits used</summary>
+            <Findings lines={findings.filter(({ severity, reminder }) => !pressing.includes(severity) && !reminder)} />
+            <LimitsUsed ids={outcome.limits} />
+          </details>
+        )}
       </section>
     </>
   );
 }
 
-function Findings({ lines }: { lines: readonly FindingLine[] }) {
-  if (lines.length === 0) return null;
-  return (
-    <ul class="findings">
-      {lines.map(({ severity, text }) => (
-        <li key={text} data-severity={severity}>
-          <b>{severityWords[severity]}:</b> {text}
-        </li>
-      ))}
-    </ul>
-  );
-}
-
-function WhatNext({ outcome }: { outcome: Extract<Outcome, { state: 'judged' }> }) {
+function NextSteps({ steps, link }: { steps: readonly StepLine[]; link: Props['link'] }) {
+  if (steps.length === 0) return null;
   return (
     <>
-      {outcome.steps.length > 0 && <h4>Next</h4>}
-      {outcome.steps.length > 0 && (
-        <ol class="next-steps">
-          {outcome.steps.map((text) => (
-            <li key={text}>{text}</li>
-          ))}
-        </ol>
-      )}
-      <LimitsUsed ids={outcome.limits} />
+      <h4>Next</h4>
+      <ol class="next-steps">
+        {steps.map(({ text, opens }) => (
+          <li key={text}>
+            {text}
+            {opens && link?.(opens)}
+          </li>
+        ))}
+      </ol>
     </>
   );
 }

@@ -29,47 +29,50 @@ export function DetailsForm({ visit, change, draft }: Props) {
     more.type((before) => ({ ...before, ...part(before) }));
   const isNew = axis === '' && visit.seq === 0;
   return (
-    <form class="visit-details" {...formProps}>
-      <details class="more" ref={useOpening(isNew)}>
-        <summary>Machine, axis, message</summary>
-        <DetailFields fields={nameFields} entries={name} />
-      </details>
-      <details class="more">
-        <summary>Drive, motor, instruments, conditions, notes</summary>
-        <DetailFields fields={plateFields} entries={more} />
-        <ServedAxes
-          rows={visit.servedAxes}
-          onTyped={(servedAxes) => onTyped({ servedAxes })}
-          onSettled={(servedAxes) => onSettled({ servedAxes })}
-        />
-        <Instruments
-          instruments={visit.instruments}
-          onTyped={(instruments) => onTyped({ instruments })}
-          onSettled={(instruments) => onSettled({ instruments })}
-        />
-        <fieldset>
-          <legend>Conditions</legend>
-          {conditionFields.map(({ id, label, hint }) => (
-            <TextInput
-              key={id}
-              id={`visit-${id}`}
-              label={label}
-              hint={hint}
-              value={more.typed.conditions[id]}
-              onInput={(value) => typeMore(({ conditions: before }) => ({ conditions: { ...before, [id]: value } }))}
-              onLeave={more.leave}
-            />
-          ))}
-        </fieldset>
-        <TextInput
-          id="visit-notes"
-          label="Notes"
-          long
-          value={more.typed.notes}
-          onInput={(value) => typeMore(() => ({ notes: value }))}
-          onLeave={more.leave}
-        />
-      </details>
-    </form>
+    <>
+      <form class="visit-details" {...formProps}>
+        <details class="more" ref={useOpening(isNew)}>
+          <summary>Machine, axis, message</summary>
+          <DetailFields fields={nameFields} entries={name} />
+        </details>
+        <details class="more">
+          <summary>Drive, motor, conditions, notes</summary>
+          <DetailFields fields={plateFields} entries={more} />
+          <ServedAxes
+            rows={visit.servedAxes}
+            onTyped={(servedAxes) => onTyped({ servedAxes })}
+            onSettled={(servedAxes) => onSettled({ servedAxes })}
+          />
+          <fieldset>
+            <legend>Conditions</legend>
+            {conditionFields.map(({ id, label, hint }) => (
+              <TextInput
+                key={id}
+                id={`visit-${id}`}
+                label={label}
+                hint={hint}
+                value={more.typed.conditions[id]}
+                onInput={(value) => typeMore(({ conditions: before }) => ({ conditions: { ...before, [id]: value } }))}
+                onLeave={more.leave}
+              />
+            ))}
+          </fieldset>
+          <TextInput
+            id="visit-notes"
+            label="Notes"
+            long
+            value={more.typed.notes}
+            onInput={(value) => typeMore(() => ({ notes: value }))}
+            onLeave={more.leave}
+          />
+        </details>
+      </form>
+      <Instruments
+        instruments={visit.instruments}
+        isNew={visit.seq === 0}
+        onTyped={(instruments) => onTyped({ instruments })}
+        onSettled={(instruments) => onSettled({ instruments })}
+      />
+    </>
   );
 }

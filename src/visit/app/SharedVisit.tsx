@@ -1,7 +1,6 @@
 import { useMemo, useState } from 'preact/hooks';
 import type { Problem } from '../../kernel/link/problem.ts';
 import { isoTime, shownTime } from '../../kernel/time/iso-time.ts';
-import { href } from '../../ui/href.ts';
 import { completed } from '../change-step.ts';
 import { type EvaluatedVisit, evaluate } from '../evaluate.ts';
 import { readShare } from '../record/share.ts';
@@ -11,6 +10,7 @@ import { questions } from '../steps/questions.ts';
 import type { VisitStore } from '../storage/visit-store.ts';
 import { decisionHeadline } from '../words/decision.ts';
 import { listHash, visitHash } from './route.ts';
+import { SharedReadings } from './SharedReadings.tsx';
 import { StoreImported } from './StoreImported.tsx';
 import { visitTitle } from './visit-summary.ts';
 
@@ -18,20 +18,8 @@ import { visitTitle } from './visit-summary.ts';
 export function SharedVisit({ share, store }: { share: string; store: VisitStore }) {
   const read = useMemo(() => readShare(share), [share]);
   if (!read.ok) return <Refused problem={read.problem} />;
-  if (read.value.kind !== 'visit') return <OfCalculator name={read.value.calculator} share={share} />;
+  if (read.value.kind !== 'visit') return <SharedReadings entries={read.value} share={share} store={store} />;
   return <Offer visit={read.value.visit} store={store} />;
-}
-
-function OfCalculator({ name, share }: { name: string; share: string }) {
-  return (
-    <>
-      <h1 tabIndex={-1}>A filled calculator from a link</h1>
-      <p>
-        This link fills a calculator, not a visit.{' '}
-        <a href={`${href(`/calculators/${name}/`)}#share=${share}`}>Open the calculator</a>.
-      </p>
-    </>
-  );
 }
 
 function Refused({ problem }: { problem: Problem }) {

@@ -16,10 +16,13 @@ import { AskedStep } from './AskedStep.tsx';
 import { ConfirmStep } from './ConfirmStep.tsx';
 import { MeasuredStep } from './MeasuredStep.tsx';
 import { StepPhotographs } from './photographs/StepPhotographs.tsx';
+import { StepWaits } from './StepWaits.tsx';
+import type { Waits } from './use-waits.ts';
 
 interface Props {
   id: StepId;
   evaluated: EvaluatedVisit;
+  waits: Waits;
   /** Each key; `onEnter` comes once what was typed has settled. */
   onTyped: (form: Form) => void;
   onEnter: (form: Form) => void;
@@ -27,7 +30,7 @@ interface Props {
 }
 
 /** An open step: cautions first, then what to do and why, the questions or the calculator, and what is still missing. */
-export function StepBody({ id, evaluated, onTyped, onEnter, onConfirm }: Props) {
+export function StepBody({ id, evaluated, waits, onTyped, onEnter, onConfirm }: Props) {
   const { instructions, why, caution, danger } = questions[id];
   const { visit, stretch } = evaluated;
   const { onWay, line, stale, refuted, undone, changedBefore } = evaluated.steps[id];
@@ -71,6 +74,7 @@ export function StepBody({ id, evaluated, onTyped, onEnter, onConfirm }: Props) 
           <li key={text}>{text}</li>
         ))}
       </ul>
+      <StepWaits id={id} waits={waits} />
       <p class="step-why">{why}</p>
       {isAsked(id) && !startsBlank && (
         <AskedStep

@@ -21,11 +21,13 @@ interface Props {
   line: string;
   open: boolean;
   onToggle: () => void;
+  /** The way on, once the step is answered: it stays at the lower edge of the window while the step is longer than that. */
+  next: ComponentChildren;
   children: ComponentChildren;
 }
 
 /** One step: a line that opens it, and its instructions and questions while it is open. */
-export function StepItem({ id, number, mark, line, open, onToggle, children }: Props) {
+export function StepItem({ id, number, mark, line, open, onToggle, next, children }: Props) {
   return (
     <li class="visit-step" data-step={id} data-mark={mark}>
       <h3>
@@ -49,7 +51,12 @@ export function StepItem({ id, number, mark, line, open, onToggle, children }: P
           </span>
         </button>
       </h3>
-      {open && <div class="step-body">{children}</div>}
+      {open && (
+        <div class={next ? 'step-body goes-on' : 'step-body'}>
+          {children}
+          {next && <div class="go-on-bar">{next}</div>}
+        </div>
+      )}
     </li>
   );
 }

@@ -1,22 +1,27 @@
 import { useEffect, useRef, useState } from 'preact/hooks';
+import { lastIn } from '../../kernel/reading/last-in.ts';
 import { confirmStep, enterStep } from '../change-step.ts';
 import type { EvaluatedVisit } from '../evaluate.ts';
 import { stepsAhead } from '../guide/next-step.ts';
 import type { StepId } from '../steps/ids.ts';
 import { questions } from '../steps/questions.ts';
+import { sharesSheet } from '../steps/sheets.ts';
+import { sheetTexts } from '../words/visit.ts';
 import { StepBody } from './StepBody.tsx';
 import { StepItem, type StepMark } from './StepItem.tsx';
 import type { VisitSession } from './use-session.ts';
+import type { Waits } from './use-waits.ts';
 
 interface Props {
   evaluated: EvaluatedVisit;
   session: VisitSession;
+  waits: Waits;
 }
 
 /** The steps so far, with the due one open; the steps that have left the way; and those that may follow. */
-export function StepList({ evaluated, session: { change, draft, loaded } }: Props) {
+export function StepList({ evaluated, session: { change, draft, loaded }, waits }: Props) {
   const { guide } = evaluated;
-  const [open, setOpen] = useState<StepId | undefined>(guide.due);
+  const [open, setOpen] = useState<readonly StepId[]>(guide.due === undefined ? [] : [guide.due]);
   const focusOn = useRef<string>();
   const { path, offPath, due } = guide;
 
@@ -29,10 +34,26 @@ export function StepList({ evaluated, session: { change, draft, loaded } }: Prop
     target?.focus({ preventScroll: true });
   });
 
+  // The next step of the same sheet opens below the one that was just answered.
+  const last = lastIn(open);
+  const follows = due !== undefined && last !== undefined && !open.includes(due) && sharesSheet(last, due);
+  useEffect(() => {
+    if (follows) setOpen((before) => [...before, due]);
+  }, [follows, due]);
+
   const goOn = () => {
-    setOpen(due);
+    setOpen(due === undefined ? [] : [due]);
     focusOn.current = due === undefined ? 'decision' : `step-${due}`;
   };
+
+  const next = (id: StepId) =>
+    due !== undefined && open.includes(due) ? (
+      sharesSheet(id, due) && <p role="status">{sheetTexts.below(questions[due].title)}</p>
+    ) : (
+      <button type="button" class="primary go-on" onClick={goOn}>
+        {due === undefined ? 'Go on to the decision' : `Go on: ${questions[due].title}`}
+      </button>
+    );
 
   const item = (id: StepId, number: number | undefined, mark: StepMark) => (
     <StepItem
@@ -41,23 +62,20 @@ export function StepList({ evaluated, session: { change, draft, loaded } }: Prop
       number={number}
       mark={mark}
       line={evaluated.steps[id].line}
-      open={open === id}
-      onToggle={() => setOpen(open === id ? undefined : id)}
+      open={open.includes(id)}
+      onToggle={() => setOpen(open.includes(id) ? open.filter((one) => one !== id) : [id])}
+      next={isAnswered(mark) && next(id)}
     >
       <StepBody
         // Read from storage again, the form starts from what is stored; the step stays open.
         key={loaded}
         id={id}
         evaluated={evaluated}
+        waits={waits}
         onTyped={(form) => draft({ step: id, form })}
         onEnter={(form) => change((before, at) => enterStep(before, id, form, at))}
         onConfirm={() => change((before, at) => confirmStep(before, id, at))}
       />
-      {mark !== 'due' && mark !== 'problem' && mark !== 'check-again' && (
-        <button type="button" class="primary go-on" onClick={goOn}>
-          {due === undefined ? 'Go on to the decision' : `Go on: ${questions[due].title}`}
-        </button>
-      )}
     </StepItem>
   );
 
@@ -89,4 +107,9 @@ export function StepList({ evaluated, session: { change, draft, loaded } }: Prop
       )}
     </section>
   );
+}
+
+/** A step with an open problem, or one to look at again, does not lead on. */
+function isAnswered(mark: StepMark): boolean {
+  return mark === 'done' || mark === 'left';
 }

@@ -3,6 +3,7 @@ import { isoTime, shownTime } from '../../kernel/time/iso-time.ts';
 import { newVisit, type VisitDetails } from '../record/change-visit.ts';
 import { mergedPhotographs } from '../record/photograph.ts';
 import type { VisitRecord } from '../record/visit-schema.ts';
+import { deviceInstruments } from '../storage/device-instruments.ts';
 import { newId } from '../storage/new-id.ts';
 import type { Removed, VisitStore } from '../storage/visit-store.ts';
 import { visitsLead } from '../words/visit.ts';
@@ -30,7 +31,7 @@ export function VisitList({ store }: { store: VisitStore }) {
   }, []);
 
   const start = async (details: Partial<VisitDetails> = {}) => {
-    const visit = newVisit(newId(), isoTime(new Date()), details);
+    const visit = newVisit(newId(), isoTime(new Date()), withInstruments(details));
     const result = await store.save(visit);
     // Without storage the visit still works, in this window only.
     if (!result.ok) holdUnsaved(visit);
@@ -118,6 +119,12 @@ export function VisitList({ store }: { store: VisitStore }) {
 /** What a new visit to the same machine takes over. */
 function sameMachine({ machine, site, person, servedAxes, instruments }: VisitRecord): Partial<VisitDetails> {
   return { machine, site, person, servedAxes, instruments };
+}
+
+/** The instruments that were noted last on this device; those of an older visit only if there are none. */
+function withInstruments(details: Partial<VisitDetails>): Partial<VisitDetails> {
+  const instruments = deviceInstruments();
+  return instruments.length === 0 ? details : { ...details, instruments };
 }
 
 interface UnreadableProps {

@@ -2,13 +2,17 @@ import type { EvaluatedVisit } from '../evaluate.ts';
 import type { VisitStore } from '../storage/visit-store.ts';
 import { DecisionPanel } from './DecisionPanel.tsx';
 import { DetailsForm } from './DetailsForm.tsx';
+import { MinutesAhead } from './MinutesAhead.tsx';
 import { listHash, reportHash } from './route.ts';
 import { SaveStatus } from './SaveStatus.tsx';
+import { ScreenOn } from './ScreenOn.tsx';
 import { SendVisit } from './SendVisit.tsx';
 import { StaleVerdicts } from './StaleVerdicts.tsx';
 import { StepList } from './StepList.tsx';
 import type { VisitSession } from './use-session.ts';
+import { useWaits } from './use-waits.ts';
 import { visitTitle } from './visit-summary.ts';
+import { WaitBar } from './WaitBar.tsx';
 
 interface Props {
   evaluated: EvaluatedVisit;
@@ -19,6 +23,7 @@ interface Props {
 /** One visit: its details, the steps, the decision, and its record. */
 export function VisitScreen({ evaluated, session, store }: Props) {
   const { visit, guide } = evaluated;
+  const waits = useWaits(visit.id);
   return (
     <>
       <p class="running-head">
@@ -28,7 +33,10 @@ export function VisitScreen({ evaluated, session, store }: Props) {
       <SaveStatus session={session} store={store} />
       <StaleVerdicts differs={evaluated.differs} />
       <DetailsForm key={session.loaded} visit={visit} change={session.change} draft={session.draft} />
-      <StepList evaluated={evaluated} session={session} />
+      <MinutesAhead answers={evaluated.answers} />
+      <WaitBar waits={waits} />
+      <StepList evaluated={evaluated} session={session} waits={waits} />
+      <ScreenOn />
       {guide.decision && <DecisionPanel decision={guide.decision} />}
       <section aria-labelledby="record">
         <h2 id="record">Report and record</h2>

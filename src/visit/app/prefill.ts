@@ -1,6 +1,7 @@
 import { isBlank, type Typed } from '../../kernel/form/field.ts';
+import { parseReading } from '../../kernel/reading/parse-reading.ts';
 import { shownTime } from '../../kernel/time/iso-time.ts';
-import { busReading } from '../bus-reading.ts';
+import { busReading, busTyped } from '../bus-reading.ts';
 import type { EvaluatedVisit } from '../evaluate.ts';
 import { newestBusReading } from '../guide/dead-proofs.ts';
 import { pointsAtCableOrMotor } from '../guide/evidence.ts';
@@ -56,7 +57,8 @@ function stillTrue({ visit, stretch }: EvaluatedVisit, id: MeasuredStepId): Type
 /** Why nothing is filled in although there is an earlier reading. */
 function busNote({ visit, answers }: EvaluatedVisit): [string, string][] {
   const id = newestBusReading(answers);
-  const at = id && (visit.steps[id]?.readAt.busVoltage ?? visit.steps[id]?.at);
+  const step = id && visit.steps[id];
+  const at = busTyped(step)?.at ?? step?.at;
   return at === undefined ? [] : [['busVoltage', prefillTexts.busExpired(shownTime(at))]];
 }
 
@@ -119,7 +121,7 @@ export function notedInstrument({ instruments }: VisitRecord, id: MeasuredStepId
     .find((instrument) => instrument !== undefined);
 }
 
-/** The noted accuracy, for a blank form only: readings that were judged without it must not get it afterwards. */
+/** What is noted of the instrument, for a blank form only: readings that were judged without it must not get it afterwards. */
 function fromInstrument(visit: VisitRecord, id: MeasuredStepId, typed: Typed): Offer[] {
   if (!isBlank(stepCalculators[id].fields, typed)) return [];
   const used = notedInstrument(visit, id);
@@ -129,7 +131,21 @@ function fromInstrument(visit: VisitRecord, id: MeasuredStepId, typed: Typed): O
   return [
     { field: 'accuracyPercent', value: percent, note },
     { field: 'accuracyCounts', value: counts, note },
+    { field: 'upperLimit', value: highestShown(used.largest), note: prefillTexts.fromLimits(used.what) },
+    { field: 'testVoltage', value: onlyVoltage(used.testVoltages), note: prefillTexts.onlyTestVoltage },
   ];
+}
+
+/** A text that a calculator reads as a plain resistance; empty otherwise, since an error of another form can't be mended there. */
+function highestShown(text = ''): string {
+  const read = parseReading(text, 'resistance');
+  return read.ok && read.reading.kind === 'value' && read.reading.value > 0 ? text.trim() : '';
+}
+
+/** The test voltage, if the tester has one only; which one of several was set is asked. */
+function onlyVoltage(text = ''): string {
+  const voltages = text.match(/\d+(?:[.,]\d+)?\s*k?V/gi) ?? [];
+  return voltages.length === 1 ? (voltages[0] ?? '') : '';
 }
 
 /** The two usual figures of a data sheet, `±(2.1 % + 6 counts)`; empty if the text does not state them clearly. */

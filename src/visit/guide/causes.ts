@@ -63,7 +63,7 @@ const all: readonly Cause[] = [
 /** The families that the moment of this visit makes likely, the most frequent first. */
 function likelyCauses(visit: VisitAnswers): readonly Cause[] {
   const when = visit.symptom?.answer.when;
-  if (when === undefined) return [];
+  if (when === undefined || when === 'unknown') return [];
   const first = feedbackGone(visit) ? likelyWithoutFeedback : [];
   return [...new Set([...first, ...likely[when]])];
 }

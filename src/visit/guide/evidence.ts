@@ -1,4 +1,4 @@
-import type { InspectedPart } from '../../kernel/vocabulary.ts';
+import type { Damage, InspectedPart, Symptom } from '../../kernel/vocabulary.ts';
 import type { VisitAnswers } from '../steps/questions.ts';
 
 /** A burnt drive is never switched on again, not even for a trial; a wet or chafed one not before that is mended. */
@@ -9,10 +9,37 @@ export function mayBePowered(visit: VisitAnswers): boolean {
 /** Damage of drive or feedback cable that proves no part bad but must be dried or mended before the axis is tried. */
 export function damageOpen(visit: VisitAnswers): boolean {
   const seen = visit.inspect?.answer.seen;
-  return seen?.drive === 'wet' || seen?.drive === 'chafed' || seen?.feedbackCable === 'wet';
+  return mendable(seen?.drive, ['burnt']) || mendable(seen?.feedbackCable, ['burnt', 'chafed']);
 }
 
-/** Whether this part shows damage of any kind. Then it gets no voltage, whatever it measures. */
+function mendable(damage: Damage | undefined, beyond: readonly Damage[]): boolean {
+  return damage !== undefined && damage !== 'nothing' && damage !== 'unseen' && !beyond.includes(damage);
+}
+
+/** Parts that nobody could look at. */
+export function notLookedAt(visit: VisitAnswers): InspectedPart[] {
+  const seen = Object.entries({ ...visit.inspect?.answer.seen });
+  return seen.flatMap(([part, damage]) => (damage === 'unseen' ? [part as InspectedPart] : []));
+}
+
+/** Whether this part is seen damaged. */
+export function seenDamaged(visit: VisitAnswers, part: InspectedPart): boolean {
+  return looksBad(visit, part) && !notLookedAt(visit).includes(part);
+}
+
+/** Seen so damaged that water or a contact does not explain it. */
+export function feedbackCableRuined(visit: VisitAnswers): boolean {
+  const damage = visit.inspect?.answer.seen.feedbackCable;
+  return damage === 'burnt' || damage === 'chafed';
+}
+
+/** Whether it tripped at this moment, or may have because nobody saw it. */
+export function mayBe(visit: VisitAnswers, moment: Symptom): boolean {
+  const when = visit.symptom?.answer.when;
+  return when === moment || when === 'unknown';
+}
+
+/** Whether this part is not known to look sound. Then it gets no voltage, whatever it measures. */
 export function looksBad(visit: VisitAnswers, part: InspectedPart): boolean {
   return (visit.inspect?.answer.seen[part] ?? 'nothing') !== 'nothing';
 }
@@ -33,7 +60,7 @@ export function cableOrJoint(visit: VisitAnswers): boolean {
   return through === 'no-go' && visit['winding-motor']?.answer.assessment.verdict === 'go';
 }
 
-/** Motor or cable looks damaged. */
+/** Motor or cable is not known to look sound. */
 export function looksDamaged(visit: VisitAnswers): boolean {
   return looksBad(visit, 'motor') || looksBad(visit, 'motorCable');
 }
@@ -43,8 +70,7 @@ export function looksDamaged(visit: VisitAnswers): boolean {
  * cable or motor. Then a good joined reading is not enough: it can't show a leak from core to core.
  */
 export function pointsAtCableOrMotor(visit: VisitAnswers): boolean {
-  const moving = visit.symptom?.answer.when === 'position-or-cable';
-  return moving || looksDamaged(visit) || cableOrJoint(visit) || tripsAsAWhole(visit);
+  return mayBe(visit, 'position-or-cable') || looksDamaged(visit) || cableOrJoint(visit) || tripsAsAWhole(visit);
 }
 
 /** Everything passed and is connected again, and it trips with the motor on it. */

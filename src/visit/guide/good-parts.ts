@@ -4,7 +4,7 @@ import type { StepId } from '../steps/ids.ts';
 import type { VisitAnswers } from '../steps/questions.ts';
 import { brakingState } from './braking.ts';
 import { atRest, bentSteady, peSound } from './causes.ts';
-import { insulationSettled, isolationClears, looksBad, measuredHot } from './evidence.ts';
+import { insulationSettled, isolationClears, looksBad, mayBe, measuredHot } from './evidence.ts';
 import { tripsEveryTime } from './tries.ts';
 
 export interface Excluded {
@@ -31,10 +31,9 @@ export function passedParts(visit: VisitAnswers): Part[] {
 
 /** Whether this part was measured in the state in which it trips: warm, bent, or with its braking circuit. */
 export function measuredAsItTrips(visit: VisitAnswers, part: Part): boolean {
-  const when = visit.symptom?.answer.when;
-  if (when === 'when-hot' && part === 'motor') return measuredHot(visit, limitValue('hot-winding'));
-  if (when === 'on-braking' && part === 'drive') return brakingKnown(visit);
-  return when !== 'position-or-cable' || part !== 'motor-cable' || bentSteady(visit);
+  if (part === 'motor' && mayBe(visit, 'when-hot')) return measuredHot(visit, limitValue('hot-winding'));
+  if (part === 'drive' && mayBe(visit, 'on-braking')) return brakingKnown(visit);
+  return part !== 'motor-cable' || !mayBe(visit, 'position-or-cable') || bentSteady(visit);
 }
 
 /** Without a braking resistor nothing switches it; one that was not measured leaves the switch inside the drive unknown. */

@@ -1,5 +1,5 @@
 import { limitValue } from '../../kernel/limits.ts';
-import type { Part } from '../../kernel/vocabulary.ts';
+import type { InspectedPart, Part } from '../../kernel/vocabulary.ts';
 import type { VisitAnswers } from '../steps/questions.ts';
 import { brakingState } from './braking.ts';
 import { atRest, bentSteady } from './causes.ts';
@@ -11,8 +11,10 @@ import {
   insulationSettled,
   isolationClears,
   isolationLeavesOpen,
-  looksBad,
+  mayBe,
   measuredHot,
+  notLookedAt,
+  seenDamaged,
 } from './evidence.ts';
 import { idleCoreLow, idleCoresKnown } from './idle-cores.ts';
 import { bendTestBad } from './power.ts';
@@ -26,6 +28,7 @@ export type OpenItem =
   | 'damage-open'
   | 'motor-damaged'
   | 'cable-damaged'
+  | 'not-looked-at'
   | 'feedback-device-untested'
   | 'left-evidence'
   | 'retry-not-done'
@@ -50,27 +53,27 @@ const undecided = (answer: { assessment: { verdict: string } } | undefined) =>
   answer?.assessment.verdict === 'undecided';
 
 export function openItems(visit: VisitAnswers): OpenItem[] {
-  const when = visit.symptom?.answer.when;
   const joinedFails = visit.insulation !== undefined && !insulationSettled(visit);
   const found = visit.mechanics?.answer.found;
   const measured = visit.bridge !== undefined;
   const items: [OpenItem, boolean][] = [
     ...feedbackItems(visit),
     ['damage-open', damageOpen(visit)],
-    ['motor-damaged', looksBad(visit, 'motor')],
-    ['cable-damaged', looksBad(visit, 'motorCable')],
+    ['motor-damaged', seenDamaged(visit, 'motor')],
+    ['cable-damaged', seenDamaged(visit, 'motorCable')],
+    ['not-looked-at', notLookedAt(visit).length > 0],
     ['retry-not-done', anyRetry(visit, 'not-done')],
     ['another-message', anyRetry(visit, 'other-message')],
     ...strippedItems(visit),
     ['bridge-open', undecided(visit.bridge?.answer)],
-    ['braking-open', when === 'on-braking' && measured && brakingUnclear(visit)],
-    ['bend-test-open', when === 'position-or-cable' && measured && !bentSteady(visit) && !motorCableBendsBad(visit)],
+    ['braking-open', mayBe(visit, 'on-braking') && measured && brakingUnclear(visit)],
+    ['bend-test-open', mayBe(visit, 'position-or-cable') && measured && bendsUnclear(visit)],
     ['idle-cores-open', visit.insulation !== undefined && !idleCoresKnown(visit) && !idleCoreLow(visit)],
     ['insulation-open', joinedFails || undecided(visit.isolation?.answer)],
     ['cable-open', isolationLeavesOpen(visit, 'cable')],
     ['motor-open', isolationLeavesOpen(visit, 'motor')],
     ['winding-open', undecided(visit.winding?.answer) || undecided(visit['winding-motor']?.answer)],
-    ['measure-hot', when === 'when-hot' && measured && !measuredHot(visit, limitValue('hot-winding'))],
+    ['measure-hot', mayBe(visit, 'when-hot') && measured && !measuredHot(visit, limitValue('hot-winding'))],
     ['mechanics', found === 'stiff' || found === 'brake-drags'],
     ['axis-held', found === 'held'],
     ['mechanics-not-checked', found === 'not-checked'],
@@ -82,7 +85,7 @@ export function openItems(visit: VisitAnswers): OpenItem[] {
 function feedbackItems(visit: VisitAnswers): [OpenItem, boolean][] {
   const atDeviceEnd = visit['retry-device-end']?.answer.result ?? 'not-done';
   const untried = feedbackGone(visit) && (atDeviceEnd === 'not-done' || atDeviceEnd === 'other-message');
-  const damaged = looksBad(visit, 'feedbackCable');
+  const damaged = seenDamaged(visit, 'feedbackCable');
   const back = goneWithoutDevice(visit) ? (visit['retry-feedback-on']?.answer.result ?? 'not-done') : undefined;
   return [
     ['feedback-device-untested', untried && damaged],
@@ -121,6 +124,10 @@ function motorCableBendsBad(visit: VisitAnswers): boolean {
   return bendTestBad(visit) && visit['bend-test']?.answer.core !== 'feedback';
 }
 
+function bendsUnclear(visit: VisitAnswers): boolean {
+  return !bentSteady(visit) && !motorCableBendsBad(visit);
+}
+
 function brakingUnclear(visit: VisitAnswers): boolean {
   const state = brakingState(visit);
   return (
@@ -132,8 +139,12 @@ function brakingUnclear(visit: VisitAnswers): boolean {
 function notOftenEnough(visit: VisitAnswers): boolean {
   if (visit['retry-all']?.answer.result !== 'no-trip') return false;
   const asItTrips = atRest(visit) || visit['retry-all'].answer.asItTrips === true;
-  return visit.symptom?.answer.when === 'now-and-then' || !asItTrips || !staysAway(visit, 'retry-all');
+  return mayBe(visit, 'now-and-then') || !asItTrips || !staysAway(visit, 'retry-all');
 }
+
+const partOf: Record<InspectedPart, Part> = {
+  ...{ drive: 'drive', motor: 'motor', motorCable: 'motor-cable', feedbackCable: 'feedback-cable' },
+};
 
 /** A part that is replaced needs no further test; a retry that was not done matters only while nothing is proven. */
 export function explained(item: OpenItem, replaced: readonly Part[], visit: VisitAnswers): boolean {
@@ -156,6 +167,8 @@ export function explained(item: OpenItem, replaced: readonly Part[], visit: Visi
     case 'motor-damaged':
     case 'measure-hot':
       return has('motor');
+    case 'not-looked-at':
+      return notLookedAt(visit).every((part) => has(partOf[part]));
     case 'winding-open':
       // Bad through the cable and not known at the motor: a core of the cable may be open too.
       return has('motor') && (visit.winding?.answer.assessment.verdict !== 'no-go' || has('motor-cable'));

@@ -2,7 +2,7 @@ import type { Part } from '../../kernel/vocabulary.ts';
 import type { VisitAnswers } from '../steps/questions.ts';
 import { brakingState } from './braking.ts';
 import { bridgeConvicts, isolationConvicts, jointExcluded, windingConvicts } from './convictions.ts';
-import { cableOrJoint, goneWithoutDevice, peBroken } from './evidence.ts';
+import { cableOrJoint, feedbackCableRuined, goneWithoutDevice, peBroken } from './evidence.ts';
 import { staysAway, tripsEveryTime } from './tries.ts';
 
 /** What proves a part bad: at least two readings against it that do not rest on each other. */
@@ -77,17 +77,12 @@ function bentTwice(visit: VisitAnswers): boolean {
   return (answer?.result === 'opens' || answer?.result === 'leaks') && answer.again;
 }
 
-function cableDamaged(visit: VisitAnswers): boolean {
-  const { feedbackCable } = seen(visit);
-  return feedbackCable === 'burnt' || feedbackCable === 'chafed';
-}
-
 /**
  * Seen damaged, and the trip stays away without it; not if it stayed away with the cable plugged and the device off: then
  * the device is the one. Water proves nothing: a wet cable is dried.
  */
 function tripGoneWithoutDamaged(visit: VisitAnswers): boolean {
-  return cableDamaged(visit) && staysAway(visit, 'retry-feedback-off') && !goneWithoutDevice(visit);
+  return feedbackCableRuined(visit) && staysAway(visit, 'retry-feedback-off') && !goneWithoutDevice(visit);
 }
 
 function tripFollowsCable(visit: VisitAnswers): boolean {

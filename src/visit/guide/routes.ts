@@ -9,6 +9,7 @@ import {
   goneWithoutDevice,
   insulationSettled,
   isolationLeavesOpen,
+  mayBe,
   mayBePowered,
   pointsAtCableOrMotor,
   tripsAsAWhole,
@@ -78,7 +79,7 @@ const always: Wanted = () => true;
  */
 const order: readonly [Measuring, Wanted][] = [
   ['bridge', always],
-  ['braking', (visit, record) => visit.symptom?.answer.when === 'on-braking' || brakingBad(record)],
+  ['braking', (visit, record) => mayBe(visit, 'on-braking') || brakingBad(record)],
   // In a record of the older order a motor that is bad by its insulation was not measured further.
   ['winding', (_, record) => record.winding !== undefined || !motorKnownBad(record)],
   ['winding-motor', windingDoubted],
@@ -87,7 +88,7 @@ const order: readonly [Measuring, Wanted][] = [
     (visit, record) => onEnable(visit) && (mayEnable(visit) || record['retry-leads-off'] !== undefined),
   ],
   ['strip-drive', tripsUnexplained],
-  ['bend-test', (visit, record) => visit.symptom?.answer.when === 'position-or-cable' || bendTestBad(record)],
+  ['bend-test', (visit, record) => mayBe(visit, 'position-or-cable') || bendTestBad(record)],
   // A record of the older order has the insulation without it; then it is asked for before anything is connected.
   ['idle-cores', (_, record) => record['idle-cores'] !== undefined || record.insulation === undefined],
   ['insulation', always],

@@ -2,7 +2,7 @@ import type { Part } from '../../kernel/vocabulary.ts';
 import type { VisitAnswers } from '../steps/questions.ts';
 import { brakingState } from './braking.ts';
 import { bridgeConvicts, isolationSuspects, windingConvicts } from './convictions.ts';
-import { cableOrJoint, feedbackGone, goneWithoutDevice, looksBad, peSpeaksAgainst } from './evidence.ts';
+import { cableOrJoint, feedbackCableRuined, feedbackGone, goneWithoutDevice, peSpeaksAgainst } from './evidence.ts';
 import { idleCoreLow } from './idle-cores.ts';
 import { provenBad } from './proofs.ts';
 import { trips } from './tries.ts';
@@ -51,7 +51,7 @@ const rules: readonly [Part, Suspicion, (visit: VisitAnswers) => boolean][] = [
   ['motor-cable', 'idle-core-low', idleCoreLow],
   ['motor-cable', 'bent-once', (visit) => bent(visit) && visit['bend-test']?.answer.core !== 'feedback'],
   ['feedback-cable', 'bent-once', (visit) => bent(visit) && visit['bend-test']?.answer.core === 'feedback'],
-  ['feedback-cable', 'feedback-cable-damaged', cableDamaged],
+  ['feedback-cable', 'feedback-cable-damaged', feedbackCableRuined],
   ['feedback-cable', 'gone-without-feedback', (visit) => feedbackGone(visit) && !goneWithoutDevice(visit)],
   ['feedback-cable', 'follows-feedback-cable', (visit) => feedbackGone(visit) && trips(visit, 'retry-device-end')],
   ['feedback-device', 'gone-without-feedback', (visit) => feedbackGone(visit) && !trips(visit, 'retry-device-end')],
@@ -77,7 +77,7 @@ function mended(part: Part, visit: VisitAnswers): boolean {
   const contact = goneWithoutDevice(visit) && visit['retry-feedback-on']?.answer.result === 'no-trip';
   const settled = provenBad(visit).some(({ part: other }) => other === 'feedback-cable' || other === 'feedback-device');
   if (part === 'feedback-device') return contact || settled;
-  return part === 'feedback-cable' && !cableDamaged(visit) && !bent(visit) && (contact || settled);
+  return part === 'feedback-cable' && !feedbackCableRuined(visit) && !bent(visit) && (contact || settled);
 }
 
 function verdictOf(visit: VisitAnswers, id: 'bridge' | 'winding-motor'): string | undefined {
@@ -87,8 +87,4 @@ function verdictOf(visit: VisitAnswers, id: 'bridge' | 'winding-motor'): string 
 function bent(visit: VisitAnswers): boolean {
   const result = visit['bend-test']?.answer.result;
   return result === 'opens' || result === 'leaks';
-}
-
-function cableDamaged(visit: VisitAnswers): boolean {
-  return looksBad(visit, 'feedbackCable') && visit.inspect?.answer.seen.feedbackCable !== 'wet';
 }

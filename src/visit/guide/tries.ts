@@ -42,7 +42,7 @@ export function tripsEveryTime(visit: VisitAnswers, id: PowerStepId): boolean {
   const symptom = visit.symptom?.answer;
   if (answer === undefined || symptom === undefined || answer.result !== 'trips') return false;
   const { tries = 1, trips: came = 1, stage } = answer;
-  return came >= tries && enough(visit, tries) && stage === stageOf[symptom.when];
+  return came >= tries && enough(visit, tries) && symptom.when !== 'unknown' && stage === stageOf[symptom.when];
 }
 
 /** No try of enough tries brought the trip. */

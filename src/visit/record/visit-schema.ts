@@ -1,6 +1,7 @@
 import * as z from 'zod/mini';
 import { byField, list, longText, runningNumber, text, time, visitId } from '../../kernel/link/schema-parts.ts';
 import { stepIds } from '../steps/ids.ts';
+import { instrumentSchema } from './instrument-schema.ts';
 import { decisionSnapshotSchema, snapshotSchema } from './snapshot-schema.ts';
 
 export const visitFormat = 'overcurrent-fieldbook-visit';
@@ -46,7 +47,7 @@ export const visitSchema = z.strictObject({
   person: text,
   /** Which drive serves which axes, in the order of the drive's own indications. */
   servedAxes: list(z.strictObject({ drive: text, axes: list(text) })),
-  instruments: list(z.strictObject({ what: text, identification: text, accuracy: text })),
+  instruments: list(instrumentSchema),
   conditions: z.strictObject({ airTemperature: text, humidity: text, surroundings: text }),
   steps: z.partialRecord(z.enum(stepIds), stepRecordSchema),
   decision: z.optional(decisionSnapshotSchema),

@@ -4,6 +4,7 @@ import type { BridgeAssessment } from '../../calculators/bridge/rule/assess.ts';
 import { PartsStrip } from '../../calculators/isolation/PartsStrip.tsx';
 import type { IsolationAssessment } from '../../calculators/isolation/rule/input.ts';
 import { contradicts } from '../../calculators/isolation/stages-asked.ts';
+import { badCores } from '../../calculators/isolation/suspect-cores.ts';
 import type { Outcome } from '../../kernel/form/calculator-form.ts';
 import type { EvaluatedVisit } from '../evaluate.ts';
 import type { StepId } from '../steps/ids.ts';
@@ -32,7 +33,13 @@ export function ReportDrawings({ evaluated, ids }: { evaluated: EvaluatedVisit; 
           caption="Output stage of the drive. Each reading stands at the switch that it passes through."
         />
       )}
-      {isOneBad && isolation && parts && <PartsStrip parts={parts} misfit={contradicts(isolation.assessment)} />}
+      {isOneBad && isolation && parts && (
+        <PartsStrip
+          parts={parts}
+          badCores={badCores(isolation.assessment.findings)}
+          misfit={contradicts(isolation.assessment)}
+        />
+      )}
     </div>
   );
 }

@@ -1,4 +1,4 @@
-import type { ChoiceField, Option, ReadingField, TextField, TickField } from '../../kernel/form/field.ts';
+import type { ChoiceField, FormField, Option, SeveralField, TextField, TickField } from '../../kernel/form/field.ts';
 import { parseReading } from '../../kernel/reading/parse-reading.ts';
 import type { Quantity } from '../../kernel/reading/quantity.ts';
 import type { Reading } from '../../kernel/reading/reading.ts';
@@ -9,6 +9,20 @@ export type Form = Readonly<Record<string, string>>;
 /** A question with a few answers; the type knows them. */
 export interface Choice<Value extends string> extends ChoiceField {
   options: (Option & { value: Value })[];
+}
+
+/** A question with several answers at once; the type knows them. */
+export interface Several<Value extends string> extends SeveralField {
+  options: (Option & { value: Value; alone?: true })[];
+}
+
+/** Fields that are drawn as rows under one heading. */
+export interface FieldGroup {
+  legend: string;
+  hint?: string;
+  fields: readonly FormField[];
+  /** Offers this answer for all fields of the group that have none yet. */
+  offer?: { label: string; value: string };
 }
 
 type Label = string | { label: string; hint: string };
@@ -22,13 +36,22 @@ export function choice<Value extends string>(id: string, name: string, labels: R
   return { kind: 'choice', id, name, options, initial: '' };
 }
 
-export function tick(id: string, name: string, inLine?: string): TickField {
-  return { kind: 'tick', id, name, ...(inLine !== undefined && { inLine }) };
+/** A question with several of these answers. Those that are listed as `alone` exclude the others. */
+export function several<Value extends string>(
+  id: string,
+  name: string,
+  labels: Record<Value, Label>,
+  alone: readonly NoInfer<Value>[],
+): Several<Value> {
+  const { options } = choice(id, name, labels);
+  return {
+    ...{ kind: 'several', id, name },
+    options: options.map((option) => ({ ...option, ...(alone.includes(option.value) && { alone: true as const }) })),
+  };
 }
 
-/** One field for many points: only the highest figure decides, so only one is typed. */
-export function highest(id: string, label: string, hint: string, inLine: string): ReadingField {
-  return { kind: 'reading', id, label, name: label, hint, quantity: 'voltage', inLine };
+export function tick(id: string, name: string, inLine?: string): TickField {
+  return { kind: 'tick', id, name, ...(inLine !== undefined && { inLine }) };
 }
 
 /** A whole number. */
@@ -55,6 +78,14 @@ export function chosen<Value extends string, Other extends string = never>(
   ...others: Other[]
 ): Value | Other | undefined {
   return [...options.map(({ value }) => value), ...others].find((value) => value === textOf(form, id));
+}
+
+/** All that is chosen; undefined if nothing is, or answers that exclude each other. */
+export function allChosen<Value extends string>(form: Form, { id, options }: Several<Value>): Value[] | undefined {
+  const values = textOf(form, id).split(' ').filter(Boolean);
+  const known = options.filter(({ value }) => values.includes(value));
+  const fits = known.length === new Set(values).size && (known.length === 1 || known.every(({ alone }) => !alone));
+  return known.length > 0 && fits ? known.map(({ value }) => value) : undefined;
 }
 
 /** A whole number; undefined for anything else and outside the range, both ends included in it. */

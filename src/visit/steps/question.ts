@@ -1,7 +1,7 @@
 import type { FormField } from '../../kernel/form/field.ts';
 import { lastIn } from '../../kernel/reading/last-in.ts';
 import { shownTime } from '../../kernel/time/iso-time.ts';
-import type { Form } from './fields.ts';
+import type { FieldGroup, Form } from './fields.ts';
 
 /** The words of a step. */
 export interface StepWords {
@@ -26,6 +26,10 @@ export type Times = Readonly<Record<string, string>>;
 /** A step that asks a few questions. */
 export interface Question<Answer> extends StepWords {
   fields: readonly FormField[];
+  /** Those of the fields that are drawn together. */
+  groups?: readonly FieldGroup[];
+  /** Those that only older records hold: drawn while they hold a text, so that nothing that counts is hidden. */
+  older?: readonly FormField[];
   /**
    * The guide's answer from the form as typed; undefined if the form is incomplete or can't be read, so that the step
    * stays due. Never throws.
@@ -37,14 +41,17 @@ export interface Question<Answer> extends StepWords {
 
 /** The line of most steps: each answer in short, and the time of the voltages. */
 export function lineOf(fields: readonly FormField[]): Question<unknown>['line'] {
-  return (form, readAt) => {
-    const times = Object.values(readAt).sort();
-    const measured = times.length === 0 ? [] : [`measured ${shownTime(lastIn(times) ?? '')}`];
-    return [...fields.flatMap((field) => answerInLine(field, form)), ...measured].join(', ');
-  };
+  return (form, readAt) => [...fields.flatMap((field) => answerInLine(field, form)), ...measuredAt(readAt)].join(', ');
 }
 
-function answerInLine(field: FormField, form: Form): string[] {
+/** When the last of the readings was typed. */
+export function measuredAt(readAt: Times): string[] {
+  const times = Object.values(readAt).sort();
+  return times.length === 0 ? [] : [`measured ${shownTime(lastIn(times) ?? '')}`];
+}
+
+/** The answer to one field in short; nothing if there is none. */
+export function answerInLine(field: FormField, form: Form): string[] {
   const value = (form[field.id] ?? '').trim();
   if (value === '' || field.id === 'remark') return [];
   switch (field.kind) {
@@ -54,6 +61,8 @@ function answerInLine(field: FormField, form: Form): string[] {
       return field.inLine === undefined ? [] : [field.inLine];
     case 'choice':
       return [field.options.find((option) => option.value === value)?.label ?? value];
+    case 'several':
+      return value.split(' ').map((one) => field.options.find((option) => option.value === one)?.label ?? one);
     case 'text':
       return [value];
   }

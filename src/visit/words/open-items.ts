@@ -13,6 +13,8 @@ export const openTexts: Record<OpenItem, string> = {
     'The motor or its connector is seen damaged, whatever it measures. Nothing is switched on with it as it is. Dry it, or have it opened and repaired, look again and measure again. What can’t be mended is replaced for what was seen.',
   'cable-damaged':
     'The motor cable is seen damaged, whatever it measures. Nothing is switched on with it as it is. Dry it, or mend or replace it, look again and measure again.',
+  'not-looked-at':
+    'A part was not looked at, so nobody knows whether it is burnt, wet or chafed. It is not called good, and nothing is switched on with it. Look at it, and say in that step what you see.',
   'feedback-device-untested':
     'The feedback device was not tried: the damaged feedback cable is not plugged in for that. Once the cable is replaced, switch on with the device unplugged, then with it plugged in, control off.',
   'left-evidence':

@@ -12,6 +12,8 @@ export const prefillTexts = {
   insulationSource: 'The insulation step',
   differs: (source: string, value: string): string => `${source} says ${value}.`,
   fromAccuracy: (instrument: string): string => `From the accuracy that you noted for the ${instrument.toLowerCase()}.`,
+  fromLimits: (instrument: string): string => `From what you noted for the ${instrument.toLowerCase()}.`,
+  onlyTestVoltage: 'The one test voltage that you noted for the insulation tester. Change it if another one was set.',
 } as const;
 
 /** Sentences of the report. */
@@ -47,4 +49,29 @@ export const sendTexts = {
     `Saved as ${name}, where this browser keeps downloads. It opens here and on another device by “Import a visit”.`,
   handedOver: 'Handed over. The file opens on another device by “Import a visit”.',
   refused: 'The share sheet did not take the file. ',
+} as const;
+
+/** About the instruments of a visit. */
+export const instrumentTexts = {
+  asked:
+    'Asked once. In each step the calculators then count the accuracy and the highest figure by themselves: a verdict that they leave in doubt is undecided.',
+  kept: 'Kept on this device for the next visit. What you change here is changed there too.',
+  ofThisVisit: 'Noted in this visit only, not kept on this device.',
+  forget: 'Forget them on this device',
+} as const;
+
+/** Whether the screen stays on. */
+export const screenTexts = {
+  label: 'Keep the screen on while this visit is open',
+  unsupported: 'This browser can’t do that. Set the device’s own time until the screen goes dark to its longest.',
+  refused: 'The device does not allow it now, perhaps because its battery is low.',
+} as const;
+
+/** How long the way ahead takes. */
+export const minutesText = (minutes: number, steps: number): string =>
+  `About ${minutes} min to the decision if everything passes: ${steps} ${steps === 1 ? 'step' : 'steps'}, waits included. A reading that fails changes the way.`;
+
+/** How a screen with several steps continues. */
+export const sheetTexts = {
+  below: (title: string): string => `Done. Next, below: ${title}.`,
 } as const;

@@ -19,9 +19,9 @@ export class Visitor {
     await this.page.getByRole('heading', { level: 1, name: `${machine}, ${axis}` }).waitFor();
   }
 
-  /** The title of the step that is open. */
+  /** The title of the step that is open, of several on one screen the last one. */
   openStep(): Promise<string | null> {
-    return this.page.locator('.visit-step button[aria-expanded="true"] .step-name').textContent();
+    return this.page.locator('.visit-step button[aria-expanded="true"] .step-name').last().textContent();
   }
 
   /** Chooses an answer of a question: clicks its label, as a thumb does. */
@@ -47,11 +47,14 @@ export class Visitor {
     await this.page.keyboard.press('Tab');
   }
 
-  /** Waits until the step is done, goes on by its button, and finds the next step open. */
+  /** Waits until the step is done, goes on by its button unless the next step is on the same screen, and finds that open. */
   async goOn(next: string): Promise<void> {
-    await this.page
-      .getByRole('button', { name: next === 'decision' ? 'Go on to the decision' : `Go on: ${next}` })
-      .click();
+    const button = this.page.getByRole('button', {
+      name: next === 'decision' ? 'Go on to the decision' : `Go on: ${next}`,
+    });
+    const below = this.page.getByText(`Done. Next, below: ${next}.`);
+    await button.or(below).first().waitFor();
+    if (await button.isVisible()) await button.click();
     if (next === 'decision') await this.page.locator('.decision').waitFor();
     else await expect.poll(() => this.openStep()).toBe(next);
   }
@@ -61,10 +64,20 @@ export class Visitor {
     await this.tick('has passed');
     await this.tick('The meter was proved');
     await this.tick('PE at the drive is proved');
-    await this.page.getByLabel('Supply terminals, highest').fill('0.2 V');
-    await this.page.getByLabel('U, V, W, highest').fill('0.1 V');
-    await this.page.getByLabel('DC+, DC−, highest').fill(bus);
+    await this.points({ supplyEachAc: '0.2 V', supplyPeAc: '0.1 V', supplyEachDc: '0 V', supplyPeDc: '0 V' });
+    await this.points({ outputEachAc: '0.1 V', outputPeAc: '0.1 V', outputEachDc: '0 V', outputPeDc: '0 V' });
+    await this.measurePoints(bus);
+  }
+
+  /** The bus, point by point. `bus`: DC+ to DC−. */
+  private async measurePoints(bus: string): Promise<void> {
+    await this.points({ busBetween: bus, busPlusPe: '0.01 V', busMinusPe: '0.01 V' });
     await this.page.keyboard.press('Tab');
+  }
+
+  /** Types what measured points read, in the step of a lockout that is open. */
+  async points(readings: Typed): Promise<void> {
+    for (const [id, text] of Object.entries(readings)) await this.page.locator(`.step-form [id$="-${id}"]`).fill(text);
   }
 
   /** The bus once more; if it was measured again before, the step starts over. */
@@ -72,13 +85,15 @@ export class Visitor {
     const again = this.page.getByRole('button', { name: 'Begin this step again' });
     if ((await again.count()) > 0) await again.click();
     await this.tick('The meter was proved');
-    await this.page.getByLabel('DC+, DC−, highest').fill(bus);
-    await this.page.keyboard.press('Tab');
+    await this.measurePoints(bus);
   }
 
   async seeNothing(seen: Typed = {}): Promise<void> {
     for (const part of ['Drive', 'Motor and its connector', 'Motor cable', 'Feedback cable']) {
-      await this.choose(`${part}: what do you see?`, seen[part] ?? 'Nothing');
+      await this.page
+        .getByRole('group', { name: part, exact: true })
+        .getByText(seen[part] ?? 'Nothing')
+        .click();
     }
     await this.choose(/^Last: did you seat/, 'Seated anew');
   }

@@ -26,6 +26,16 @@ const lines: [StepId, Form, string][] = [
   ['lockout-2', { lockedOut: 'yes' }, 'Locked out'],
   ['inspect', nothingSeen, 'Nothing seen'],
   ['inspect', { ...nothingSeen, seenMotorCable: 'chafed', remark: 'at the clamp' }, 'Motor cable: chafed'],
+  [
+    'inspect',
+    { ...nothingSeen, seenMotor: 'corroded loose', seenFeedbackCable: 'unseen' },
+    'Motor and its connector: corroded and loose, Feedback cable: not looked at',
+  ],
+  [
+    'symptom',
+    { when: 'unknown', gravityLoaded: 'no', once: 'yes' },
+    'At a moment that nobody saw, no axis can fall, happened once',
+  ],
   ['retry-all', retried('no-trip'), 'No trip'],
   ['retry-leads-off', retried('not-done'), 'Not done'],
   ['mechanics', { found: 'brake-drags', remark: 'warm' }, 'The brake drags'],

@@ -41,6 +41,8 @@ afterEach(() => {
 
 const none = { bridge: 0, insulation: 0, isolation: 0, winding: 0 };
 
+const noWaits = { running: [], now: 0, start: () => undefined, remove: () => undefined };
+
 describe('each measured step is assessed once', () => {
   test('when a visit is opened', () => {
     evaluate(visit, changedAt);
@@ -128,7 +130,7 @@ describe('list, screen and report show one evaluation', () => {
   });
 
   test('in the list of steps and in that of visits', () => {
-    const steps = renderToString(<StepList evaluated={marked} session={sessionOf(marked)} />);
+    const steps = renderToString(<StepList evaluated={marked} session={sessionOf(marked)} waits={noWaits} />);
     expect(steps).toContain('A line from the evaluation');
     expect(visitState(marked)).toBe('Mend the mechanics first. No part is replaced on this evidence.');
   });

@@ -1,9 +1,11 @@
+import type { FormField } from '../../../kernel/form/field.ts';
 import { limitValue } from '../../../kernel/limits.ts';
 import { formatRounded } from '../../../kernel/reading/format-reading.ts';
 import type { Reading } from '../../../kernel/reading/reading.ts';
-import { type Form, highest, tick, ticked, voltage } from '../fields.ts';
+import { type Form, tick, ticked } from '../fields.ts';
 import { oneReadingField } from '../ids.ts';
-import { lineOf, type Question } from '../question.ts';
+import { answerInLine, measuredAt, type Question } from '../question.ts';
+import { busPoints, groupReading, highestOf, outputPoints, type PointGroup, supplyPoints } from './points.ts';
 
 export type LockoutId = 'lockout-1' | 'lockout-2' | 'lockout-3';
 
@@ -32,41 +34,22 @@ export interface LockoutAnswer {
 /** The bus measured once more under a lockout that holds. */
 export type BusAnswer = Pick<LockoutAnswer, 'meterProved' | 'busVoltage'>;
 
-const bus = highest('busVoltage', 'DC+, DC−, highest', 'DC+ to DC−, each to PE. On a DC range, such as 0.03 V.', 'bus');
-
-const lockoutFields = [
+const lockoutTicks = [
   tick('lockedOut', 'The supply is locked out and tagged. I keep the key.', 'Locked out'),
   tick('waited', 'The time on the drive’s warning label has passed.', 'waited'),
   tick('meterProved', 'The meter was proved on a known source before and after, on AC and on DC.', 'meter proved'),
   tick('peProved', 'PE at the drive is proved: a dead short to bare metal of the machine.', 'PE proved'),
-  highest(
-    'supplyVoltage',
-    'Supply terminals, highest',
-    'Each to each, each to PE. AC, then DC: filters keep DC.',
-    'supply',
-  ),
-  highest(
-    'outputVoltage',
-    'U, V, W, highest',
-    'Each to each, each to PE. AC, then DC: a motor that turns feeds them.',
-    'U V W',
-  ),
-  bus,
 ];
-
-const busFields = [
-  tick('meterProved', 'The meter was proved on a known DC source before and after.', 'meter proved'),
-  bus,
-];
+const busTick = tick('meterProved', 'The meter was proved on a known DC source before and after.', 'meter proved');
 
 /** What is not ticked was not done; the guide then says what is missing. */
 function readLockout(form: Form): LockoutAnswer | undefined {
-  const busVoltage = voltage(form, 'busVoltage');
+  const busVoltage = groupReading(form, busPoints);
   // Version 1 asked for the highest of all points in one field, and not for PE.
   const oneReading = ticked(form, oneReadingField);
-  const supplyVoltage = oneReading ? busVoltage : voltage(form, 'supplyVoltage');
-  const outputVoltage = oneReading ? busVoltage : voltage(form, 'outputVoltage');
-  if (!begun(form) || !busVoltage || !supplyVoltage || !outputVoltage) return undefined;
+  const supplyVoltage = oneReading ? busVoltage : groupReading(form, supplyPoints);
+  const outputVoltage = oneReading ? busVoltage : groupReading(form, outputPoints);
+  if (!begun(form, asked(allPoints)) || !busVoltage || !supplyVoltage || !outputVoltage) return undefined;
   return {
     lockedOut: ticked(form, 'lockedOut'),
     waited: ticked(form, 'waited'),
@@ -79,13 +62,30 @@ function readLockout(form: Form): LockoutAnswer | undefined {
 }
 
 function readBus(form: Form): BusAnswer | undefined {
-  const busVoltage = voltage(form, 'busVoltage');
-  return busVoltage && begun(form) ? { meterProved: ticked(form, 'meterProved'), busVoltage } : undefined;
+  const busVoltage = groupReading(form, busPoints);
+  return busVoltage && begun(form, asked([busPoints]))
+    ? { meterProved: ticked(form, 'meterProved'), busVoltage }
+    : undefined;
 }
 
-function begun(form: Form): boolean {
-  return Object.entries(form).some(([id, value]) => (id.endsWith('Voltage') ? value.trim() !== '' : value === 'yes'));
+const allPoints = [supplyPoints, outputPoints, busPoints];
+const asked = (groups: readonly PointGroup[]) => groups.flatMap(({ fields }) => fields);
+
+function begun(form: Form, points: readonly FormField[]): boolean {
+  const readings = new Set(points.filter(({ kind }) => kind === 'reading').map(({ id }) => id));
+  return Object.entries(form).some(([id, value]) => (readings.has(id) ? value.trim() !== '' : value === 'yes'));
 }
+
+/** What is ticked, the highest reading of each group, and when. */
+const lineOfPoints =
+  (ticks: readonly FormField[], groups: readonly PointGroup[]): Question<unknown>['line'] =>
+  (form, readAt) => {
+    const highest = groups.flatMap((group) => {
+      const { text } = highestOf(form, group) ?? {};
+      return text === undefined ? [] : [`${group.older.inLine} ${text}`];
+    });
+    return [...ticks.flatMap((field) => answerInLine(field, form)), ...highest, ...measuredAt(readAt)].join(', ');
+  };
 
 const touch = () => formatRounded(limitValue('touch-voltage'), 'V');
 const pause = () => formatRounded(limitValue('work-pause'), 'min');
@@ -94,13 +94,17 @@ const pause = () => formatRounded(limitValue('work-pause'), 'min');
 const proveDead = [
   `Prove the PE that you measure to: no voltage between the drive’s PE and bare metal of the machine, then at most ${formatRounded(limitValue('pe-dead-short'), 'Ω')}.`,
   'Prove the meter on a known source, AC and DC.',
-  'Supply terminals: each to each, each to PE. AC, then DC.',
-  'U, V, W: each to each, each to PE. AC, then DC. The motor stands still.',
-  'DC+ to DC−, DC+ to PE, DC− to PE: DC.',
-  'Prove the meter again. Of each group type the highest reading, without its sign.',
+  'Measure each point below, the motor at rest. In a row with several terminals type the highest reading, without its sign.',
+  'Prove the meter again.',
 ];
 
-const askLockout = { fields: lockoutFields, read: readLockout, line: lineOf(lockoutFields) };
+const askLockout: Pick<Question<LockoutAnswer>, 'fields' | 'groups' | 'older' | 'read' | 'line'> = {
+  fields: [...lockoutTicks, ...asked(allPoints)],
+  groups: allPoints,
+  older: allPoints.map(({ older }) => older),
+  read: readLockout,
+  line: lineOfPoints(lockoutTicks, allPoints),
+};
 
 export const firstLockout: Question<LockoutAnswer> = {
   title: 'Lock out, wait, measure the DC bus',
@@ -138,14 +142,16 @@ export const busAgain: Question<BusAnswer> = {
   title: 'Measure the DC bus again',
   instructions: [
     'Still locked out. Nobody moves the axis.',
-    'Prove the meter on a known DC source. Measure DC+ to DC−, DC+ to PE, DC− to PE. Prove the meter again. Type the highest reading, without its sign.',
+    'Prove the meter on a known DC source. Measure each point below on a DC range, without its sign. Prove the meter again.',
   ],
   why: 'An axis that is moved by hand with its leads on charges the bus, and so can the voltage of an instrument that measures at it.',
   when: 'After the axis was moved by hand, and after readings at the output stage.',
   caution: 'Until the bus is measured again, it counts as charged.',
-  fields: busFields,
+  fields: [busTick, ...busPoints.fields],
+  groups: [busPoints],
+  older: [busPoints.older],
   read: readBus,
-  line: lineOf(busFields),
+  line: lineOfPoints([busTick], [busPoints]),
 };
 
 export const lockoutProblems = {
@@ -153,10 +159,13 @@ export const lockoutProblems = {
   'not-waited': 'The waiting time has not passed. Wait what the label says, then measure.',
   'meter-not-proved': 'Prove the meter on a known source before and after. A dead meter shows zero on a live bus.',
   'pe-not-proved': 'Prove PE at the drive first. Against a PE that is not connected every point reads zero.',
-  'supply-not-measured': 'Type the highest reading at the supply terminals, each to each and each to PE, AC and DC.',
+  'supply-not-measured':
+    'Type what each point of the supply terminals reads, AC and DC. A point that is not measured is not proved.',
   'supply-live': `Stop. The supply terminals are not shown to be below ${touch()}. Keep away, and find out what feeds them: another supply, or the capacitors of a filter.`,
-  'output-not-measured': 'Type the highest reading at U, V and W, each to each and each to PE, AC and DC.',
+  'output-not-measured':
+    'Type what each point of U, V and W reads, AC and DC. A point that is not measured is not proved.',
   'output-live': `Stop. U, V and W are not shown to be below ${touch()}. Keep away, and find out what feeds them: a motor that turns, or the bus.`,
-  'bus-not-measured': 'Type the bus voltage that you measured. A waiting time alone proves nothing.',
+  'bus-not-measured':
+    'Type what you measured at the bus: DC+ to DC−, and each to PE. A waiting time alone proves nothing.',
   'bus-not-discharged': `Stop. The bus is not shown to be below ${touch()}. Keep away and find out what feeds it.`,
 };

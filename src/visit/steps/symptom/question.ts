@@ -1,10 +1,11 @@
 import { limitRange } from '../../../kernel/limits.ts';
 import type { Symptom } from '../../../kernel/vocabulary.ts';
-import { choice, chosen, count, digits, type Form, textOf } from '../fields.ts';
+import { choice, chosen, count, digits, type Form, textOf, tick, ticked } from '../fields.ts';
 import type { Question } from '../question.ts';
 
 export interface SymptomAnswer {
-  when: Symptom;
+  /** `unknown`: nobody saw it. Then nothing that depends on the moment counts, and what any moment needs is measured. */
+  when: Symptom | 'unknown';
   /**
    * Whether any axis that this enable releases can fall: axes of the drive, and of a group with one enable. `unknown` is
    * treated as yes: support costs minutes. `own-no`: an older record, which asked only about the axis that tripped; it
@@ -14,6 +15,8 @@ export interface SymptomAnswer {
   /** The trip came `came` times in `of` starts or moves. Absent: not known. */
   came?: number;
   of?: number;
+  /** It happened once and was not tried since. */
+  once?: true;
   /** Whether parts or parameters were changed before the first trip. Absent: not asked. */
   changed?: 'nothing' | 'something' | 'unknown';
 }
@@ -27,7 +30,7 @@ interface SymptomText {
   likely: string;
 }
 
-export const symptomTexts: Record<Symptom, SymptomText> = {
+export const symptomTexts: Record<SymptomAnswer['when'], SymptomText> = {
   'control-off': {
     live: 'Only the bus was up: the control was still off',
     label: 'At once when the drive gets power, control still off',
@@ -62,20 +65,27 @@ export const symptomTexts: Record<Symptom, SymptomText> = {
       'Motor insulation or winding, or a drive that is poorly cooled: insulation resistance falls with temperature.',
   },
   'now-and-then': {
-    live: 'Something else each time, or nobody knows',
+    live: 'Something else each time',
     label: 'Now and then',
     likely: 'Contacts, moisture, a cable about to fail, or interference: a fault that is not there while you look.',
+  },
+  unknown: {
+    live: 'Nobody saw it',
+    label: 'At a moment that nobody saw',
+    likely:
+      'Nothing more than anything else. So everything is measured, braking circuit and moving cable too, and only what passes in every state is called good.',
   },
 };
 
 const live = Object.fromEntries(Object.entries(symptomTexts).map(([when, text]) => [when, text.live]));
-const when = choice('when', 'What was live or moving when it tripped?', live as Record<Symptom, string>);
+const when = choice('when', 'What was live or moving when it tripped?', live as Record<SymptomAnswer['when'], string>);
 const gravityLoaded = choice('gravityLoaded', 'Can any axis fall whose brake opens with this enable?', {
   yes: { label: 'Yes', hint: 'Of this drive, or of a group that is enabled together.' },
   no: 'No, none of them',
   unknown: { label: 'I don’t know', hint: 'Treated as yes: support costs minutes.' },
 });
 
+const once = tick('once', 'It happened once, and was not tried since.');
 const came = digits('came', 'How often did it trip?', 'A number. Leave it empty if you don’t know.');
 const of = digits('of', 'In how many starts or moves?', 'The tries with and without a trip together, such as 6.');
 const changed = choice<NonNullable<SymptomAnswer['changed']>>('changed', 'What was changed before the first trip?', {
@@ -93,7 +103,7 @@ const gravityInLine: Record<SymptomAnswer['gravityLoaded'], string> = {
 };
 
 /** The moment alone, even while the second question is unanswered. */
-export function symptomIn(form: Form): Symptom | undefined {
+export function symptomIn(form: Form): SymptomAnswer['when'] | undefined {
   return chosen(form, when);
 }
 
@@ -106,7 +116,7 @@ export const symptom: Question<SymptomAnswer> = {
   ],
   why: 'A bad part usually shows with the first thing that stresses it. This says what to measure first. How often it comes says how many tries show anything.',
   when: 'After the drive is found.',
-  fields: [when, gravityLoaded, came, of, changed],
+  fields: [when, gravityLoaded, once, came, of, changed],
   read: (form) => {
     const moment = symptomIn(form);
     const falls = chosen(form, gravityLoaded, 'own-no');
@@ -117,6 +127,7 @@ export const symptom: Question<SymptomAnswer> = {
     return {
       ...{ when: moment, gravityLoaded: falls },
       ...(times !== undefined && starts !== undefined && { came: times, of: starts }),
+      ...(ticked(form, once.id) && { once: true as const }),
       ...(before !== undefined && { changed: before }),
     };
   },
@@ -135,11 +146,13 @@ export const symptom: Question<SymptomAnswer> = {
 };
 
 function often(form: Form): string {
+  const happenedOnce = ticked(form, once.id) ? 'happened once' : '';
   const [times, starts] = [textOf(form, came.id).trim(), textOf(form, of.id).trim()];
-  if (times === '' && starts === '') return '';
+  if (times === '' && starts === '') return happenedOnce;
   return `came ${times || 'an unknown number'} of ${starts || 'an unknown number of'} times`;
 }
 
 export const symptomProblems = {
-  'came-contradicts': 'It can’t have tripped more often than it was started. Correct one of the two numbers.',
+  'came-contradicts':
+    'The numbers contradict each other: it can’t have tripped more often than it was started, nor more than once if it happened once. Correct them.',
 };

@@ -41,9 +41,11 @@ test('any rows are judged in complete sentences', () => {
       const result = form.judge(typed);
       if (result.state === 'blank') return;
       if (result.state !== 'judged') throw new Error(result.state);
-      const said = [...result.findings.map(({ text }) => text), ...result.steps, trendInWords(result.assessment)].join(
-        ' ',
-      );
+      const said = [
+        ...result.findings.map(({ text }) => text),
+        ...result.steps.map(({ text }) => text),
+        trendInWords(result.assessment),
+      ].join(' ');
       expect(said).not.toMatch(/NaN|undefined|Infinity|∞/);
     }),
     { numRuns: runs },

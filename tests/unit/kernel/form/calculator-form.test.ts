@@ -21,7 +21,7 @@ describe('the verdict panel', () => {
   test('shows stop as a state of its own', () => {
     const outcome = bridge({ busVoltage: '320 V' });
     expect(shownVerdict(outcome)).toBe('stop');
-    expect(announcement(outcome)).toMatch(/^Verdict: Stop\. Stop\. The bus/);
+    expect(announcement(outcome)).toMatch(/^Verdict: Stop\. Up to 320 V/);
   });
 
   test('shows stop also beside an entry that can’t be read', () => {

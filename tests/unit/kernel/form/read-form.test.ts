@@ -116,6 +116,7 @@ function textsFor(field: FormField): string[] {
     case 'reading':
       return readable[field.quantity];
     case 'choice':
+    case 'several':
       return field.options.map(({ value }) => value);
     case 'text':
       return tables;

@@ -23,12 +23,14 @@ const nextDay = '2026-03-04T08:00:00+01:00';
 const atOnce = '2026-03-03T06:25:00+01:00';
 const dayAfter = '2026-03-05T08:00:00+01:00';
 
+const waits = { running: [], now: 0, start: () => undefined, remove: () => undefined };
+
 function drawn(of: VisitRecord, now: string) {
   const evaluated = evaluate(of, now);
   const id = evaluated.guide.due as StepId;
   const nothing = () => undefined;
   const html = renderToString(
-    <StepBody id={id} evaluated={evaluated} onTyped={nothing} onEnter={nothing} onConfirm={nothing} />,
+    <StepBody id={id} evaluated={evaluated} waits={waits} onTyped={nothing} onEnter={nothing} onConfirm={nothing} />,
   );
   return { id, html, asks: html.includes('<input'), beginsAgain: html.includes('Begin this step again') };
 }

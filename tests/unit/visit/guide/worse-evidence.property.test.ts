@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { missing } from '../../../../src/kernel/reading/reading.ts';
-import type { Symptom } from '../../../../src/kernel/vocabulary.ts';
+import type { Damage, Symptom } from '../../../../src/kernel/vocabulary.ts';
 import type { Decision } from '../../../../src/visit/guide/decision.ts';
 import { nextStep } from '../../../../src/visit/guide/next-step.ts';
 import type { StepId } from '../../../../src/visit/steps/ids.ts';
@@ -29,7 +29,9 @@ type Evidence = Pick<
 >;
 
 /** Answers what the guide asks, from the evidence, until it decides. Undecided readings are left open. */
-function decisionFrom(evidence: Evidence, when: Symptom): Decision {
+type Moment = Answers['symptom']['when'];
+
+function decisionFrom(evidence: Evidence, when: Moment): Decision {
   const answers: Partial<Answers> = {
     'find-drive': { observation: 'looked', axesOnDrive: 2, indicatedAxis: 1 },
     symptom: { when, gravityLoaded: 'unknown', came: 5, of: 5 },
@@ -92,21 +94,27 @@ type Scale = keyof typeof scales;
 const scaleIds = Object.keys(scales) as Scale[];
 const grades = Object.fromEntries(scaleIds.map((id) => [id, fc.nat(scales[id].length - 1)]));
 
+/** From the least to the gravest, as the question of the step counts them. */
+const byGravity: Damage[] = ['nothing', 'unseen', 'loose', 'bent', 'corroded', 'wet', 'chafed', 'burnt'];
+const damaged = byGravity.slice(1);
+
 const damage = fc.oneof(
-  { weight: 6, arbitrary: fc.constant('nothing' as const) },
-  { weight: 1, arbitrary: fc.constantFrom('burnt' as const, 'wet' as const, 'chafed' as const) },
+  { weight: 6, arbitrary: fc.constant<Damage>('nothing') },
+  { weight: 1, arbitrary: fc.constantFrom(...damaged) },
 );
 
+const moments: Symptom[] = [
+  'control-off',
+  'on-enable',
+  'on-acceleration',
+  'on-braking',
+  'position-or-cable',
+  'when-hot',
+  'now-and-then',
+];
+
 const found = fc.record({
-  when: fc.constantFrom<Symptom>(
-    'control-off',
-    'on-enable',
-    'on-acceleration',
-    'on-braking',
-    'position-or-cable',
-    'when-hot',
-    'now-and-then',
-  ),
+  when: fc.constantFrom<Moment>(...moments, 'unknown'),
   seen: fc.record({ drive: damage, motor: damage, motorCable: damage, feedbackCable: damage }),
   // The two retries without feedback show which part it is; neither result is worse than the other.
   feedbackOff: fc.constantFrom('trips' as const, 'no-trip' as const, 'not-done' as const),
@@ -156,12 +164,48 @@ describe('worse evidence', () => {
 
   it('a part that looks damaged does not either', () => {
     const part = fc.constantFrom('drive', 'motor', 'motorCable', 'feedbackCable');
-    const looks = fc.constantFrom('burnt' as const, 'wet' as const, 'chafed' as const);
+    const looks = fc.constantFrom(...damaged);
     fc.assert(
       fc.property(found, part, looks, (before, id, now) => {
         fc.pre(decide(before).kind !== 'no-fault-found');
         const seen = { ...before.seen, [id]: now };
         expect(decide({ ...before, seen }).kind).not.toBe('no-fault-found');
+      }),
+      { numRuns: runs },
+    );
+  });
+
+  it('a part that was not looked at is never called good, never suspect for that, and is named', () => {
+    const parts = {
+      drive: 'drive',
+      motor: 'motor',
+      motorCable: 'motor-cable',
+      feedbackCable: 'feedback-cable',
+    } as const;
+    fc.assert(
+      fc.property(found, fc.constantFrom(...(Object.keys(parts) as (keyof typeof parts)[])), (before, id) => {
+        const unseen = decide({ ...before, seen: { ...before.seen, [id]: 'unseen' } });
+        const bad = ({ replace, suspect }: Decision) => [...replace, ...suspect].map(({ part }) => part);
+        expect(unseen.good).not.toContain(parts[id]);
+        if (!bad(unseen).includes(parts[id])) expect(unseen.open).toContain('not-looked-at');
+        const reasons = unseen.suspect.flatMap(({ part, reasons: all }) => (part === parts[id] ? all : []));
+        expect(reasons).not.toContain('drive-burnt');
+        expect(reasons).not.toContain('feedback-cable-damaged');
+      }),
+      { numRuns: runs },
+    );
+  });
+
+  it('a moment that nobody saw proves no part and clears none that a known moment does not', () => {
+    fc.assert(
+      fc.property(found, fc.constantFrom(...moments), (one, when) => {
+        const [unknown, known] = [decide({ ...one, when: 'unknown' }), decide({ ...one, when })];
+        expect(unknown.kind).not.toBe('no-fault-found');
+        // On the way of another moment other steps are asked, so only what both ways measure can be compared.
+        const measured = unknown.baseline.every((id) => known.baseline.includes(id));
+        fc.pre(measured && when !== 'control-off');
+        const proven = ({ replace }: Decision) => replace.map(({ part }) => part);
+        expect(proven(known)).toEqual(expect.arrayContaining(proven(unknown)));
       }),
       { numRuns: runs },
     );

@@ -68,6 +68,23 @@ describe('a complete form gives its answer', () => {
       { reseated: 'none', ...seen },
       { reseated: 'none', seen: { drive: 'nothing', motor: 'wet', motorCable: 'chafed', feedbackCable: 'burnt' } },
     ],
+    // Of several damages the gravest counts; a part that nobody could look at is not known to be sound.
+    [
+      'inspect',
+      {
+        reseated: 'none',
+        seenDrive: 'unseen',
+        seenMotor: 'wet loose',
+        seenMotorCable: 'bent chafed',
+        seenFeedbackCable: 'loose',
+      },
+      { reseated: 'none', seen: { drive: 'unseen', motor: 'wet', motorCable: 'chafed', feedbackCable: 'loose' } },
+    ],
+    [
+      'symptom',
+      { when: 'unknown', gravityLoaded: 'no', once: 'yes' },
+      { when: 'unknown', gravityLoaded: 'no', once: true },
+    ],
     ['unplug-feedback', { done: 'yes' }, { done: true }],
     ['support-axis', { done: 'no' }, { done: false }],
     ['retry-leads-off', { powerAllowed: 'yes', result: 'trips' }, { powerAllowed: true, result: 'trips' }],
@@ -97,6 +114,8 @@ describe('an incomplete or unreadable form gives undefined', () => {
     ['lockout-1', { lockedOut: '', waited: 'no', meterProved: 'true', busVoltage: ' ' }],
     ['inspect', { reseated: 'yes', ...seen, seenMotor: '' }],
     ['inspect', { reseated: '', ...seen }],
+    ['inspect', { reseated: 'yes', ...seen, seenMotor: 'nothing wet' }],
+    ['inspect', { reseated: 'yes', ...seen, seenMotor: 'wet dusty' }],
     ['reconnect', { done: '' }],
     ['reconnect', { done: 'YES' }],
     ['retry-all', { powerAllowed: 'yes', result: '' }],

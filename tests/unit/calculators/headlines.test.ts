@@ -1,0 +1,200 @@
+import { describe, expect, it } from 'vitest';
+import { calculator as absorption } from '../../../src/calculators/absorption/form.ts';
+import { calculator as bridge } from '../../../src/calculators/bridge/form.ts';
+import { calculator as bridgeDiode } from '../../../src/calculators/bridge-diode/form.ts';
+import { calculator as cableLength } from '../../../src/calculators/cable-length/form.ts';
+import { calculator as discharge } from '../../../src/calculators/discharge/form.ts';
+import { calculator as insulation } from '../../../src/calculators/insulation/form.ts';
+import { calculator as isolation } from '../../../src/calculators/isolation/form.ts';
+import { calculator as testVoltage } from '../../../src/calculators/test-voltage/form.ts';
+import { calculator as trend } from '../../../src/calculators/trend/form.ts';
+import { calculator as winding } from '../../../src/calculators/winding/form.ts';
+import type { CalculatorForm } from '../../../src/kernel/form/calculator-form.ts';
+import { fillForm, type Typed } from '../../../src/kernel/form/field.ts';
+import { headlineOf } from '../../../src/kernel/form/verdict-words.ts';
+
+// Readings and verdicts by common practice and the limits of content/limits; the words are the project's own.
+
+/** Headlines by what is typed beside a sound set. */
+function says(calculator: CalculatorForm, sound: Typed, table: [string, Typed, string, string][]) {
+  it.each(table)('%s', (_, change, verdict, headline) => {
+    const outcome = calculator.judge(fillForm(calculator.fields, { ...sound, ...change }));
+    expect(outcome.state === 'judged' ? outcome.verdict : outcome.state).toBe(verdict);
+    expect(headlineOf(outcome)).toBe(headline);
+  });
+}
+
+describe('bridge', () => {
+  const sound = {
+    ...{ busVoltage: '0.03 V', motorLeads: 'off' },
+    ...{ plusU: '450k', plusV: '455k', plusW: '452k', plusAgain: '450k' },
+    ...{ minusU: '460k', minusV: '458k', minusW: '461k', minusAgain: '460k' },
+  };
+  const short = { minusV: '3.8 Ω' };
+  const twice = { ...short, worstAgain: '3.9 Ω', alsoOnBus: 'nothing' };
+  says(bridge, sound, [
+    ['sound', {}, 'go', 'No short, and none of the six reads odd'],
+    ['one short', short, 'no-go', 'Short read at the lower switch of V; drive suspect, not proven bad'],
+    ['the short twice', twice, 'no-go', 'The lower switch of V is shorted'],
+    ['charged', { busVoltage: '311 V' }, 'stop', 'Up to 311 V on the bus'],
+    ['charged, beside a slip', { busVoltage: '311 V', plusU: '4x' }, 'unreadable', 'Up to 311 V on the bus'],
+    ['a slip', { plusU: '4x' }, 'unreadable', 'Mend the field that is marked. The other entries are kept.'],
+    ['no bus reading', { busVoltage: '' }, 'undecided', 'Still missing: the DC-bus voltage'],
+    ['two lacking', { minusV: '', minusW: '' }, 'undecided', 'Still missing: DC− to V and DC− to W'],
+    ['not clearly off', { minusV: '260k' }, 'undecided', 'DC− to V is odd, but not clearly off'],
+    ['a high one', { minusV: '1.2M' }, 'no-go', 'DC− to V reads high; drive suspect, not proven bad'],
+  ]);
+});
+
+describe('bridge by diode test', () => {
+  const rows = ['plus', 'minus'].flatMap((rail) =>
+    ['U', 'V', 'W'].flatMap((phase) => [
+      [`${rail}Forward${phase}`, '0.412 V'],
+      [`${rail}Reverse${phase}`, 'OL'],
+    ]),
+  );
+  const sound = {
+    busVoltage: '0.03 V',
+    motorLeads: 'off',
+    steadiness: 'steady',
+    ...Object.fromEntries(rows),
+  };
+  const low = { minusForwardV: '0.002 V' };
+  says(bridgeDiode, sound, [
+    ['sound', {}, 'go', 'All six positions block and conduct alike'],
+    ['both ways', { ...low, minusReverseV: '0.002 V' }, 'no-go', 'The lower switch of V is shorted'],
+    ['one way', low, 'no-go', 'Short read at the lower switch of V; drive suspect, not proven bad'],
+    ['drifting', { steadiness: 'drifting' }, 'stop', 'The readings drift: the bus is not dead'],
+    ['not said', { steadiness: '' }, 'undecided', 'Still missing: whether the readings stand still'],
+  ]);
+});
+
+describe('insulation', () => {
+  const sound = {
+    ...{
+      occasion: 'after-trip',
+      together: '1.2 GΩ',
+      PE: '0.2 Ω',
+      idleCores: 'to-pe',
+    },
+    ...{
+      testVoltage: '500 V',
+      ratedVoltage: '400 V',
+      windingTemperature: '22 °C',
+    },
+  };
+  const single = {
+    rowKind: 'single',
+    together: '',
+    U: '1 MΩ',
+    V: '2 GΩ',
+    W: '320k',
+  };
+  const warm = { together: '60 MΩ', windingTemperature: '80 °C' };
+  says(insulation, sound, [
+    ['sound', {}, 'go', 'The insulation to PE passes, and PE reads its dead short'],
+    ['bad', { together: '320k' }, 'no-go', 'U, V and W joined (320 kΩ) to PE fails the point of 100 MΩ'],
+    ['two of three', single, 'no-go', 'U and W to PE fail the point of 100 MΩ'],
+    ['PE open', { PE: 'OL' }, 'no-go', 'PE reads no dead short: broken or bad contact'],
+    ['warm', warm, 'undecided', 'U, V and W joined may be low only because the winding is warm'],
+    ['begun', { PE: '', testVoltage: '' }, 'undecided', 'Still missing: the PE pin to the frame and the test voltage'],
+    ['no occasion', { occasion: '' }, 'unchosen', 'Answer first: Why do you measure?'],
+  ]);
+});
+
+describe('isolation', () => {
+  const joined = {
+    ...{ idleCores: 'to-pe', joinedTogether: '12k', joinedPE: '0.2 Ω' },
+    ...{ testVoltage: '500 V', windingTemperature: '22 °C' },
+  };
+  const cable = {
+    ...{ cableU: '2 GΩ', cableV: '2 GΩ', cableW: '12k', cablePE: '2 GΩ' },
+    ...{ bondedU: '2 GΩ', bondedV: '2 GΩ', bondedW: '12k' },
+  };
+  const motor = { motorTogether: '2 GΩ', motorPE: '0.1 Ω' };
+  const again = { cableAgain: '11k', cableDried: 'yes' };
+  const bothGood = {
+    joinedTogether: '1 GΩ',
+    ...cable,
+    cableW: '2 GΩ',
+    bondedW: '2 GΩ',
+    ...motor,
+  };
+  says(isolation, joined, [
+    ['joined fails', {}, 'no-go', 'Joined, U, V and W fail: cable or motor'],
+    ['cable once', { ...cable, ...motor }, 'no-go', 'Cable suspect, core W, not proven bad; motor proven good'],
+    ['cable twice', { ...cable, ...motor, ...again }, 'no-go', 'Cable proven bad, core W; motor proven good'],
+    ['all good', bothGood, 'go', 'Cable and motor both proven good'],
+    ['PE', { joinedTogether: '1 GΩ', joinedPE: 'OL' }, 'no-go', 'PE suspect: it reads no dead short'],
+    ['joined', { joinedTogether: '1 GΩ' }, 'undecided', 'Joined reads good; only the parts alone prove them'],
+  ]);
+});
+
+describe('winding', () => {
+  const sound = {
+    UV: '1.820 Ω',
+    VW: '1.822 Ω',
+    WU: '1.821 Ω',
+    leads: 'four',
+    connection: 'star',
+  };
+  const open = { UV: 'OL', WU: 'OL' };
+  const low = { UV: '2.100 Ω', WU: '2.100 Ω' };
+  const both = {
+    ...low,
+    UVagain: '2.100 Ω',
+    VWagain: '1.822 Ω',
+    WUagain: '2.100 Ω',
+  };
+  says(winding, sound, [
+    ['alike', {}, 'go', 'The three windings are alike'],
+    ['open', open, 'no-go', 'U–V and W–U are open; suspect phase U; cause not proven'],
+    ['one off', low, 'no-go', 'The windings differ by 9.2 % from their mean; suspect U if in star; cause not proven'],
+    ['off twice', both, 'no-go', 'The windings differ by 9.2 % from their mean; suspect U if in star; two sets agree'],
+    ['lacking', { VW: '' }, 'undecided', 'Still missing: V–W'],
+  ]);
+});
+
+describe('the others', () => {
+  const curve = { windingKind: 'form-wound', t60: '200 MΩ', t600: '500 MΩ' };
+  says(absorption, curve, [
+    ['rises', {}, 'go', 'The curve passes: polarization index 2.49 to 2.51'],
+    ['flat', { t600: '240 MΩ' }, 'no-go', 'Polarization index 1.19 to 1.21, below 2'],
+    ['begun', { t600: '' }, 'undecided', 'Still missing: the readings at 1 minute and at 10 minutes'],
+  ]);
+  const meter = 'only the meter tells that it is dead';
+  says(discharge, { startVoltage: '560 V', timeConstant: '60 s' }, [
+    ['wait', {}, 'undecided', `Up to 3 min 3 s to 50 V after the supply is cut; ${meter}`],
+    [
+      'feed',
+      { first: '300 V', second: '320 V', elapsed: '60 s' },
+      'stop',
+      'The voltage rises: something feeds the bus',
+    ],
+  ]);
+  says(
+    testVoltage,
+    {
+      object: 'winding',
+      rated: '400 V',
+      set: '500 V',
+      drive: 'off',
+      sensitive: 'off',
+    },
+    [
+      ['fits', {}, 'go', 'As stated, the test may be made with 500 V'],
+      ['drive on', { drive: 'connected' }, 'stop', 'A drive still hangs on these conductors'],
+    ],
+  );
+  says(cableLength, { insulation: 'pvc' }, [
+    ['begun', { reading: '5 MΩ' }, 'undecided', 'Still missing: both diameters and the length'],
+  ]);
+  says(trend, {}, [
+    [
+      'rows',
+      { rows: 'date,reading,temperature\n2020-01-01,900 MΩ,20' },
+      'undecided',
+      'Too few readings to tell a trend from scatter',
+    ],
+  ]);
+});
