@@ -87,6 +87,7 @@ test('the parts desk sees the suspect switch, and cable and motor', async () => 
     return page.locator(`[data-sheet="parts"] ${drawing}`);
   };
   expect(await (await position(drive, '[data-state="suspect"]')).getAttribute('data-position')).toBe('minusV');
+  expect(await (await position(drive, 'li b')).first().textContent()).toBe('The lower switch of V is shorted');
   const parts = await position(motor, '[data-status="proven-bad"]');
   expect(await parts.evaluateAll((all) => all.map((one) => one.getAttribute('data-part')))).toEqual(['cable', 'motor']);
 });

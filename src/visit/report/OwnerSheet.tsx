@@ -38,9 +38,13 @@ export function OwnerSheet({ evaluated: { visit, guide }, measured }: Props) {
         <p>Nothing yet.</p>
       ) : (
         <ul class="report-summary">
-          {measured.map(({ id, title, verdict }) => (
+          {measured.map(({ id, title, verdict, headline }) => (
             <li key={id}>
-              <span>{title}</span> <b>{verdict}</b>
+              <span>
+                {title}
+                {headline && `: ${headline}`}
+              </span>{' '}
+              <b>{verdict}</b>
             </li>
           ))}
         </ul>

@@ -1,18 +1,20 @@
 import type { EvaluatedVisit } from '../evaluate.ts';
 import type { StepId } from '../steps/ids.ts';
 import { sheetTexts } from '../words/sheets.ts';
+import type { MeasuredReport } from './measured.ts';
 import { partRows } from './parts-rows.ts';
 import { ReportDrawings } from './ReportDrawings.tsx';
 import { ReportNextDrive } from './ReportNextDrive.tsx';
 
 interface Props {
   evaluated: EvaluatedVisit;
+  measured: readonly MeasuredReport[];
   /** The steps that count. */
   ids: readonly StepId[];
 }
 
 /** What to order and what not, by plate, with the reason and where the fault is, on one sheet. */
-export function PartsSheet({ evaluated, ids }: Props) {
+export function PartsSheet({ evaluated, measured, ids }: Props) {
   const { visit, answers, guide } = evaluated;
   const { decision } = guide;
   const counted = Object.fromEntries(ids.map((id) => [id, answers[id]]).filter(([, answer]) => answer !== undefined));
@@ -46,6 +48,20 @@ export function PartsSheet({ evaluated, ids }: Props) {
             ))}
           </tbody>
         </table>
+      )}
+      {measured.some(({ fails }) => fails) && (
+        <>
+          <h3>{sheetTexts.where}</h3>
+          <ul>
+            {measured
+              .filter(({ fails }) => fails)
+              .map(({ id, title, headline }) => (
+                <li key={id}>
+                  {title}: <b>{headline}</b>
+                </li>
+              ))}
+          </ul>
+        </>
       )}
       <ReportDrawings evaluated={evaluated} ids={ids} />
       <ReportNextDrive

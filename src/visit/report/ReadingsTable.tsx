@@ -5,11 +5,12 @@ import { limitLetter } from './reading-rows.ts';
 
 /** One measurement: verdict, a row for each reading, findings, and the limits with values and sources. */
 export function ReadingsTable({ report }: { report: MeasuredReport }) {
-  const { id, title, verdict, rows, circumstances, instrument, sentences, limits } = report;
+  const { id, title, verdict, headline, rows, circumstances, instrument, sentences, limits } = report;
   return (
     <section class="report-measurement">
       <h4 id={`report-${id}`}>
         {title}: {verdict}
+        {headline && `. ${headline}`}
       </h4>
       {rows.length > 0 && (
         <table class="report-readings" aria-labelledby={`report-${id}`}>
