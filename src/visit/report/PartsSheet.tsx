@@ -26,28 +26,31 @@ export function PartsSheet({ evaluated, measured, ids }: Props) {
         <b>{replaces ? sheetTexts.onlyThese : sheetTexts.orderNothing}</b>
       </p>
       {rows.length > 0 && (
-        <table class="report-parts">
-          <thead>
-            <tr>
-              <th scope="col">Part</th>
-              <th scope="col">What to do</th>
-              <th scope="col">Plate</th>
-              <th scope="col">Why</th>
-            </tr>
-          </thead>
-          <tbody>
-            {rows.map(({ part, name, what, plate, why }) => (
-              <tr key={part}>
-                <th scope="row">{name}</th>
-                <td>
-                  <b>{what}</b>
-                </td>
-                <td>{plate || sheetTexts.notNoted}</td>
-                <td>{why}</td>
+        // biome-ignore lint/a11y/noNoninteractiveTabindex: a box that scrolls must be within reach of the keyboard
+        <section class="table-scroll" tabIndex={0} aria-label={sheetTexts.parts}>
+          <table class="report-parts">
+            <thead>
+              <tr>
+                <th scope="col">Part</th>
+                <th scope="col">What to do</th>
+                <th scope="col">Plate</th>
+                <th scope="col">Why</th>
               </tr>
-            ))}
-          </tbody>
-        </table>
+            </thead>
+            <tbody>
+              {rows.map(({ part, name, what, plate, why }) => (
+                <tr key={part}>
+                  <th scope="row">{name}</th>
+                  <td>
+                    <b>{what}</b>
+                  </td>
+                  <td>{plate || sheetTexts.notNoted}</td>
+                  <td>{why}</td>
+                </tr>
+              ))}
+            </tbody>
+          </table>
+        </section>
       )}
       {measured.some(({ fails }) => fails) && (
         <>

@@ -21,6 +21,7 @@ export const sheetTexts = {
   measuredGood: 'Measured and good.',
   suspectParts: 'Suspect, not proven, not replaced',
   goodParts: 'Measured and good, stays',
+  parts: 'Parts and what to do with them',
   where: 'What the readings say',
   notNoted: 'not noted',
   onlyThese: 'Order what stands beside “Replace”, and nothing else, on this sheet.',
