@@ -1,5 +1,6 @@
 import absorption from '../../content/limits/absorption.json' with { type: 'json' };
 import air from '../../content/limits/air.json' with { type: 'json' };
+import axisHistory from '../../content/limits/axis-history.json' with { type: 'json' };
 import bridge from '../../content/limits/bridge.json' with { type: 'json' };
 import cable from '../../content/limits/cable.json' with { type: 'json' };
 import formEntries from '../../content/limits/form-entries.json' with { type: 'json' };
@@ -30,6 +31,7 @@ const all = {
   ...cable.limits,
   ...trend.limits,
   ...absorption.limits,
+  ...axisHistory.limits,
 };
 
 export type LimitId = keyof typeof all;

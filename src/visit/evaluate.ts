@@ -1,5 +1,6 @@
 import { changedBefore } from './changed-before.ts';
 import { type EvaluatedForm, evaluateForm, isEmpty } from './evaluate-form.ts';
+import { nextBaselineStep } from './guide/baseline.ts';
 import { busProofProblem, isDeadProof } from './guide/dead-proofs.ts';
 import { type GuideState, nextStep } from './guide/next-step.ts';
 import type { PathStep } from './guide/path.ts';
@@ -48,7 +49,7 @@ export function evaluate(visit: VisitRecord, now: string, previous?: EvaluatedVi
   const stretch = stretchAt(visit, now);
   const forms = eachStep((id) => formOf(visit, id, previous));
   const answers = answersOf(visit, stretch, forms);
-  const guide = nextStep(answers);
+  const guide = visit.purpose === 'baseline' ? nextBaselineStep(answers) : nextStep(answers);
   return {
     ...{ visit, stretch, answers, guide },
     steps: eachStep((id) => ({ ...forms[id], ...relationsOf(visit, stretch, answers, guide, id) })),

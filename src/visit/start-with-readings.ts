@@ -1,5 +1,5 @@
 import type { Typed } from '../kernel/form/field.ts';
-import { trueOfTheMoment } from '../ui/form/kept-entries.ts';
+import { trueOfTheMoment } from '../kernel/form/opening.ts';
 import { enterStep } from './change-step.ts';
 import { evaluate } from './evaluate.ts';
 import type { VisitRecord } from './record/visit-schema.ts';

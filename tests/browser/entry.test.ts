@@ -25,7 +25,7 @@ test('the next key goes to the next question, and never past one that has no ans
   expect(await focused(page)).toBe('bridge-plusU');
 });
 
-test('after a unit is chosen the next field has the focus, and the unit is offered first there', async () => {
+test('after a unit is chosen the next field has the focus; a figure of another size is asked about, that unit first', async () => {
   const page = await calculator('bridge');
   await page.locator('#bridge-plusU').fill('450');
   const suggestions = (id: string) => page.locator(`.field:has(#bridge-${id}) .suggestions button`);
@@ -33,12 +33,29 @@ test('after a unit is chosen the next field has the focus, and the unit is offer
   const usual = await suggestions('plusU').allTextContents();
   await page.locator('.field:has(#bridge-plusU) .suggestions').getByText('MΩ').click();
   expect(await focused(page)).toBe('bridge-plusV');
-  await page.keyboard.type('460');
+  await page.keyboard.type('46');
   await suggestions('plusV').first().waitFor();
   const offered = await suggestions('plusV').allTextContents();
   expect(usual[0]).not.toContain('MΩ');
-  expect(offered[0]).toBe('460 MΩ');
+  expect(offered[0]).toBe('46 MΩ');
   expect(offered).toHaveLength(usual.length);
+});
+
+test('a figure near its neighbour takes the unit of the row, says so, and keeps it as text', async () => {
+  const page = await calculator('bridge');
+  await page.locator('#bridge-plusU').fill('450 MΩ');
+  await page.locator('#bridge-plusV').focus();
+  await page.keyboard.type('460');
+  const echo = page.locator('#bridge-plusV-echo');
+  expect(await echo.textContent()).toBe('= 460 MΩ, unit of “to U”');
+  // Nothing is written into the field while somebody types in it.
+  await page.locator('.verdict[data-verdict="undecided"]').waitFor();
+  expect(await page.locator('#bridge-plusV').inputValue()).toBe('460');
+  await page.keyboard.press('Tab');
+  expect(await page.locator('#bridge-plusV').inputValue()).toBe('460 MΩ');
+  expect(await echo.textContent()).toBe('= 460 MΩ, unit of “to U”');
+  const said = page.locator('.reading-row:has(#bridge-plusV) > [role="status"]');
+  expect(await said.textContent()).toBe('to V: 460 MΩ, unit of “to U”');
 });
 
 test('an error beside the field that somebody is at is never behind the bar', async () => {

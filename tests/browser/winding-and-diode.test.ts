@@ -40,7 +40,7 @@ describe('the winding', () => {
     expect(await page.locator('#winding-leadOhms-error').textContent()).toContain('has no unit');
     await page.getByRole('button', { name: '0.2 Ω', exact: true }).click();
     await verdict(page, 'no-go');
-    expect(await findings(page)).toContain('200 mΩ of the leads is taken off');
+    expect(await findings(page)).toContain('0.2 Ω of the leads is taken off');
     expect(await findings(page)).toContain('winding U is lower than the other two: shorted turns');
     await page.locator('summary', { hasText: 'Winding temperature' }).click();
     await page.fill('#winding-windingTemperature', '45');

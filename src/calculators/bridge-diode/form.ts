@@ -43,6 +43,7 @@ export const calculator = defineCalculator<BridgeDiodeAssessment>({
   findingTexts: bridgeDiodeFindings,
   stepTexts: bridgeDiodeSteps,
   headline: bridgeDiodeHeadline,
+  inSight: ['diode-passed', 'diode-suspect', 'diode-failed'],
   opens: {
     'take-resistances': { calculator: 'bridge', words: 'Bridge balance' },
     'complete-resistances': {

@@ -33,6 +33,8 @@ const optional = [tipsTogether, tolerance, ...meterFields];
 /** The six-reading check of a drive's output stage. */
 export function Calculator(props: CalculatorProps) {
   const form = useForm(calculator, props);
+  // One bad reading convicts nothing: the second one is then in sight.
+  const fails = form.outcome.state === 'judged' && form.outcome.verdict === 'no-go';
   return (
     <FormFrame
       {...props}
@@ -65,6 +67,7 @@ export function Calculator(props: CalculatorProps) {
         fields={secondFields}
         choices={secondChoices}
         form={form}
+        answered={fails}
       />
       <MoreFields
         name={name}

@@ -75,6 +75,7 @@ export const calculator = defineCalculator<BridgeAssessment>({
   findingTexts: bridgeFindings,
   stepTexts: bridgeSteps,
   headline: bridgeHeadline,
+  inSight: ['bridge-passed', 'bridge-suspect', 'bridge-failed'],
   opens: {
     'test-motor-and-cable': { calculator: 'isolation', words: 'Cable or motor' },
     'test-insulation-next': { calculator: 'insulation', words: 'Insulation' },

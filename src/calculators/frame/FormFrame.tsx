@@ -43,6 +43,7 @@ export function FormFrame<A extends Assessment>({ calculator, form, visits, chil
           label={title}
           outcome={form.outcome}
           pending={form.pending}
+          earlier={visit?.earlier}
           {...(alone && { link: nextCalculator, onward: <StartVisit name={name} typed={form.settled} /> })}
         >
           {drawn}

@@ -1,6 +1,5 @@
 import type { Typed } from '../../kernel/form/field.ts';
-import type { StepLine } from '../../kernel/form/opening.ts';
-import { trueOfTheMoment } from '../../ui/form/kept-entries.ts';
+import { type StepLine, trueOfTheMoment } from '../../kernel/form/opening.ts';
 import { OpenFilled } from './OpenFilled.tsx';
 
 /** The next calculator, filled with what is known. */

@@ -86,6 +86,7 @@ export const calculator = defineCalculator<InsulationAssessment>({
   findingTexts: insulationFindings,
   stepTexts: insulationSteps,
   headline: insulationHeadline,
+  inSight: ['insulation-passed', 'insulation-failed'],
   opens: {
     'separate-cable-and-motor': {
       calculator: 'isolation',

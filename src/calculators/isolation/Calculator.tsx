@@ -74,6 +74,8 @@ export function Calculator(props: CalculatorProps) {
   const asked = stagesAsked(assessment);
   const used = (...stages: StageName[]) =>
     stages.some((stage) => fieldsOf(stage).some(({ id }) => read.readings[id]?.kind !== 'missing' || read.errors[id]));
+  const asksAgain = (part: 'cable' | 'motor') =>
+    assessment?.next.some(({ code }) => code === `read-${part}-again`) === true;
   const filled = (id: string) => (form.typed[id] ?? '') !== '';
   const single = rowKindOf(read) === 'single';
   // An entry is never hidden, whichever way was chosen.
@@ -167,7 +169,7 @@ export function Calculator(props: CalculatorProps) {
           hint="One reading convicts nothing."
           fields={more.cable}
           form={form}
-          answered={filled(dried.cable.id)}
+          answered={filled(dried.cable.id) || asksAgain('cable')}
         >
           <Choices name={name} field={dried.cable} form={form} />
         </MoreFields>
@@ -194,7 +196,7 @@ export function Calculator(props: CalculatorProps) {
           hint="One reading convicts nothing. A sound old motor may read tens of megohms."
           fields={more.motor}
           form={form}
-          answered={filled(dried.motor.id)}
+          answered={filled(dried.motor.id) || asksAgain('motor')}
         >
           <Choices name={name} field={dried.motor} form={form} />
         </MoreFields>

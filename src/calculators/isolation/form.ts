@@ -74,6 +74,7 @@ export const calculator = defineCalculator<IsolationAssessment>({
   findingTexts: isolationFindings,
   stepTexts: isolationSteps,
   headline: isolationHeadline,
+  inSight: ['also-test-other-part', 'part-not-known'],
   opens: {
     'use-insulation-tester': { calculator: 'test-voltage', words: 'Test voltage' },
     'state-cable-length': {

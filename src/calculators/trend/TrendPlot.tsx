@@ -9,14 +9,14 @@ import { trendInWords } from './plot-words.ts';
 import type { TrendAssessment } from './rule/input.ts';
 
 /** The corrected readings over the years, the line through them, and the minimum. */
-export function TrendPlot({ assessment }: { assessment: TrendAssessment }) {
+export function TrendPlot({ assessment, id = 'trend-plot' }: { assessment: TrendAssessment; id?: string }) {
   const drawing = trendPlotData(assessment);
   if (drawing === undefined) return null;
   const { frame, points, line, upper, lower, table } = drawing;
   const { minimum } = assessment;
   return (
     <Plot
-      id="trend-plot"
+      id={id}
       title="Corrected readings over the years"
       desc={trendInWords(assessment)}
       frame={frame}

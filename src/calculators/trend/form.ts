@@ -43,6 +43,7 @@ export const trendAt = (clock: () => number) =>
     findingTexts: trendFindings,
     stepTexts: trendSteps,
     headline: trendHeadline,
+    inSight: ['trend-only-the-record', 'trend-holds-until'],
     opens: {
       'judge-reading-itself': { calculator: 'insulation', words: 'Insulation' },
       'separate-and-repair': { calculator: 'isolation', words: 'Cable or motor' },

@@ -71,4 +71,5 @@ export const calculator = defineCalculator<WindingAssessment>({
   findingTexts: windingFindings,
   stepTexts: windingSteps,
   headline: windingHeadline,
+  inSight: ['winding-passed', 'winding-failed', 'winding-not-confirmed'],
 });

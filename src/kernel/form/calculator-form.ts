@@ -19,6 +19,8 @@ interface Definition<A extends Assessment> {
   stepTexts: StepSentences<A['next'][number]>;
   /** The verdict's reason in one line, without the word of the verdict. It never says more than the findings. */
   headline: (assessment: A) => string;
+  /** Remarks that are never folded away: what a verdict does not mean, and what it still lacks. */
+  inSight?: readonly A['findings'][number]['code'][];
   /** The calculators with which steps go on. */
   opens?: Partial<Record<A['next'][number]['code'], Opening>>;
 }
@@ -38,8 +40,8 @@ export interface CalculatorForm<A extends Assessment = Assessment>
 export interface FindingLine {
   severity: Severity;
   text: string;
-  /** Holds beside every verdict and protects the person: never folded away. */
-  reminder?: true;
+  /** Protects the person, or says what the verdict does not mean: never folded away. */
+  inSight?: true;
 }
 
 /** What the verdict panel shows. `stop` is a verdict of its own here: nothing is judged because going on is dangerous. */
@@ -77,6 +79,7 @@ export function defineCalculator<A extends Assessment>(definition: Definition<A>
 function judge<A extends Assessment>(definition: Definition<A>, typed: Typed, offered: Typed): Outcome<A> {
   const { fields, judgesFrom, findingTexts, stepTexts } = definition;
   const opens: Partial<Record<string, Opening>> = definition.opens ?? {};
+  const inSight: readonly string[] = [...reminderCodes, ...(definition.inSight ?? [])];
   const read = readForm(fields, typed);
   const isReadable = Object.keys(read.errors).length === 0;
   const asked = judgesFrom !== undefined && (typed[judgesFrom] ?? '') !== '';
@@ -91,7 +94,7 @@ function judge<A extends Assessment>(definition: Definition<A>, typed: Typed, of
       (finding): FindingLine => ({
         severity: finding.severity,
         text: sentenceOf(findingTexts, finding),
-        ...(reminderCodes.includes(finding.code) && { reminder: true }),
+        ...(inSight.includes(finding.code) && { inSight: true }),
       }),
     )
     .sort((a, b) => weight.indexOf(a.severity) - weight.indexOf(b.severity));

@@ -1,5 +1,6 @@
 /** Folds what stands after the steps, and opens it for an address that leads into it, and on paper. */
 const folds = [...document.querySelectorAll<HTMLDetailsElement>('details.fold')];
+const onPaper = [...folds, ...document.querySelectorAll<HTMLDetailsElement>('details.hazards-of-steps')];
 
 function openNamed(): void {
   const named = document.getElementById(decodeURIComponent(location.hash.slice(1)));
@@ -15,7 +16,7 @@ addEventListener('hashchange', openNamed);
 
 let printed: HTMLDetailsElement[] = [];
 addEventListener('beforeprint', () => {
-  printed = folds.filter((fold) => !fold.open);
+  printed = onPaper.filter((fold) => !fold.open);
   for (const fold of printed) fold.open = true;
 });
 addEventListener('afterprint', () => {

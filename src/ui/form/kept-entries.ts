@@ -1,4 +1,5 @@
 import type { Typed } from '../../kernel/form/field.ts';
+import { trueOfTheMoment } from '../../kernel/form/opening.ts';
 import { isoTime } from '../../kernel/time/iso-time.ts';
 import { continues } from '../../kernel/time/work-pause.ts';
 
@@ -41,9 +42,6 @@ export function keepEntries(name: string, typed: Typed | undefined, now: Date = 
   const keptAt = (same ? before.keptAt : undefined) ?? isoTime(now);
   for (const where of places) storeTexts(name, typed && { ...typed, keptAt }, where);
 }
-
-/** What is true of the machine at the moment, and is not known any more after a break. */
-export const trueOfTheMoment: readonly string[] = ['busVoltage', 'motorLeads'];
 
 export interface KeptEntries {
   typed: Typed;

@@ -13,10 +13,18 @@ export interface WorkedVisit {
   form: Typed;
 }
 
+/** What readings say when they are compared with earlier ones; `short`: a few words beside the verdict's own. */
+export interface EarlierLine {
+  short: string;
+  text: string;
+}
+
 /** What ties a calculator to the visit that it is a step of. */
 export interface VisitTie {
   /** What the record offers in fields that the person has not filled: alone it is no entry, and nothing is judged. */
   offered: Typed;
+  /** What earlier visits say about the readings: beside the verdict, which it never changes. */
+  earlier?: readonly EarlierLine[];
   /** Takes each key, so that it can be kept. */
   onTyped: (typed: Typed) => void;
   /** Takes what the person has entered or changed, once it has settled. */

@@ -19,6 +19,8 @@ interface Props {
   outcome: Outcome;
   /** Something was typed since, so the verdict on the older entries must not be shown for the new ones. */
   pending: boolean;
+  /** What earlier readings of the same part say about these: said with the verdict, and never changing it. */
+  earlier?: readonly { short: string; text: string }[] | undefined;
   /** The link of a step that goes on with another calculator; without it, steps are words alone. */
   link?: (opens: NonNullable<StepLine['opens']>) => ComponentChildren;
   /** What else can be done with a verdict, after its steps. */
@@ -35,17 +37,18 @@ const pressing = ['stop', 'fail', 'undecided', 'caution'];
  * stays at the bottom of the window until the panel covers it, so that a change is seen on a phone. It is hidden from
  * screen readers, which announce the status.
  */
-export function VerdictPanel({ name, label, outcome, pending, link, onward, children }: Props) {
+export function VerdictPanel({ name, label, outcome, pending, earlier = [], link, onward, children }: Props) {
   const verdict = pending ? 'empty' : shownVerdict(outcome);
   const word = pending ? 'Reading your entries' : verdictWords[verdict];
-  const headline = pending ? '' : headlineOf(outcome);
+  const compared = outcome.state === 'judged' && !pending ? earlier : [];
+  const headline = pending ? '' : [headlineOf(outcome), compared[0]?.short].filter(Boolean).join(', ');
   const findings = findingsShown(outcome);
   const older = pending || undefined;
   const id = `${name}-verdict`;
   return (
     <>
       <p class="visually-hidden" role="status">
-        {announcement(outcome)}
+        {[announcement(outcome), ...compared.map(({ text }) => text)].join(' ')}
       </p>
       <div class="verdict-bar" data-verdict={verdict} aria-hidden="true" onClick={() => showPanel(id)}>
         <VerdictShape verdict={verdict} />
@@ -67,15 +70,16 @@ export function VerdictPanel({ name, label, outcome, pending, link, onward, chil
         {/* The space of the last verdict is kept, so that the page does not jump with each key. */}
         <div class={older ? 'verdict-reasons of-older-entries' : 'verdict-reasons'} aria-hidden={older}>
           <Findings lines={findings.filter(({ severity }) => pressing.includes(severity))} />
+          <Findings lines={compared.map(({ text }) => ({ severity: 'caution', text }))} />
           {outcome.state === 'judged' && <NextSteps steps={outcome.steps} link={link} />}
-          <Findings lines={findings.filter(({ reminder }) => reminder)} />
+          <Findings lines={findings.filter((line) => line.inSight && !pressing.includes(line.severity))} />
           {outcome.state === 'judged' && onward}
         </div>
         {children}
         {outcome.state === 'judged' && (
           <details class={older ? 'verdict-details of-older-entries' : 'verdict-details'}>
             <summary>Details: what passes, remarks, limits used</summary>
-            <Findings lines={findings.filter(({ severity, reminder }) => !pressing.includes(severity) && !reminder)} />
+            <Findings lines={findings.filter((line) => !line.inSight && !pressing.includes(line.severity))} />
             <LimitsUsed ids={outcome.limits} />
           </details>
         )}

@@ -6,6 +6,7 @@ import { Calculator as WindingCalculator } from '../../calculators/winding/Calcu
 import type { Typed } from '../../kernel/form/field.ts';
 import type { EvaluatedVisit } from '../evaluate.ts';
 import type { MeasuredStepId } from '../steps/questions.ts';
+import { useBackground } from './background.ts';
 import { prefill } from './prefill.ts';
 import { TickInput } from './TickInput.tsx';
 
@@ -33,14 +34,18 @@ export function MeasuredStep({ id, evaluated, askToLeaveOpen, onTyped, onSettled
   // What is offered when the step is opened stays as it is while the person types.
   const [{ start, notes, typedBefore }] = useState(() => ({ ...prefill(evaluated, id), typedBefore: form }));
   const whole = (typed: Typed) => ({ ...typed, leftOpen: form.leftOpen ?? '' });
+  const background = useBackground();
+  const beside = background?.beside(id) ?? {};
+  const earlier = background?.against(evaluated).filter(({ step }) => step === id) ?? [];
   const tie = {
+    earlier,
     offered: offeredIn(id, start, typedBefore),
     onTyped: (typed: Typed) => onTyped(whole(typed)),
     onSettled: (typed: Typed) => onSettled(whole(typed)),
   };
   return (
     <>
-      <Calculator visits={[]} start={start} notes={notes} visit={tie} />
+      <Calculator visits={[]} start={start} notes={joined(notes, beside)} visit={tie} />
       {askToLeaveOpen && (
         <TickInput
           id={`${id}-left-open`}
@@ -50,6 +55,14 @@ export function MeasuredStep({ id, evaluated, askToLeaveOpen, onTyped, onSettled
         />
       )}
     </>
+  );
+}
+
+/** A field may have both: where its entry comes from, and what was read there earlier. */
+function joined(notes: Record<string, string>, beside: Record<string, string>): Record<string, string> {
+  const fields = new Set([...Object.keys(notes), ...Object.keys(beside)]);
+  return Object.fromEntries(
+    [...fields].map((field) => [field, [notes[field], beside[field]].filter(Boolean).join(' ')]),
   );
 }
 

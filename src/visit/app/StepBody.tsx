@@ -16,6 +16,7 @@ import { AskedStep } from './AskedStep.tsx';
 import { ConfirmStep } from './ConfirmStep.tsx';
 import { MeasuredStep } from './MeasuredStep.tsx';
 import { StepPhotographs } from './photographs/StepPhotographs.tsx';
+import { ReportedAnswer } from './ReportedAnswer.tsx';
 import { StepWaits } from './StepWaits.tsx';
 import type { Waits } from './use-waits.ts';
 
@@ -40,6 +41,10 @@ export function StepBody({ id, evaluated, waits, onTyped, onEnter, onConfirm }: 
   const [restarts, setRestarts] = useState(0);
   const restart = () => {
     onEnter({});
+    setRestarts(restarts + 1);
+  };
+  const takeReported = (confirmed: Form) => {
+    onEnter(confirmed);
     setRestarts(restarts + 1);
   };
   return (
@@ -76,6 +81,7 @@ export function StepBody({ id, evaluated, waits, onTyped, onEnter, onConfirm }: 
       </ul>
       <StepWaits id={id} waits={waits} />
       <p class="step-why">{why}</p>
+      {isAsked(id) && <ReportedAnswer id={id} visit={visit} onConfirm={takeReported} />}
       {isAsked(id) && !startsBlank && (
         <AskedStep
           // A break while the form is open ends it: what was ticked before it does not count after it.

@@ -7,6 +7,7 @@ import type { StepId } from '../steps/ids.ts';
 import { questions } from '../steps/questions.ts';
 import { sharesSheet } from '../steps/sheets.ts';
 import { sheetTexts } from '../words/visit.ts';
+import { useBackground } from './background.ts';
 import { StepBody } from './StepBody.tsx';
 import { StepItem, type StepMark } from './StepItem.tsx';
 import type { VisitSession } from './use-session.ts';
@@ -23,6 +24,9 @@ export function StepList({ evaluated, session: { change, draft, loaded }, waits 
   const { guide } = evaluated;
   const [open, setOpen] = useState<readonly StepId[]>(guide.due === undefined ? [] : [guide.due]);
   const focusOn = useRef<string>();
+  const against = useBackground()?.against(evaluated) ?? [];
+  const lineOf = (id: StepId) =>
+    [evaluated.steps[id].line, against.find(({ step }) => step === id)?.short].filter(Boolean).join(', ');
   const { path, offPath, due } = guide;
 
   // The target of the focus exists only after the step has been drawn.
@@ -46,14 +50,17 @@ export function StepList({ evaluated, session: { change, draft, loaded }, waits 
     focusOn.current = due === undefined ? 'decision' : `step-${due}`;
   };
 
-  const next = (id: StepId) =>
-    due !== undefined && open.includes(due) ? (
-      sharesSheet(id, due) && <p role="status">{sheetTexts.below(questions[due].title)}</p>
-    ) : (
+  // One way on a screen: below the last step that is open.
+  const onScreen = path.map(({ id }) => id).filter((id) => open.includes(id));
+  const next = (id: StepId) => {
+    const below = onScreen.includes(id) ? onScreen[onScreen.indexOf(id) + 1] : undefined;
+    if (below !== undefined) return <p role="status">{sheetTexts.below(questions[below].title)}</p>;
+    return (
       <button type="button" class="primary go-on" onClick={goOn}>
         {due === undefined ? 'Go on to the decision' : `Go on: ${questions[due].title}`}
       </button>
     );
+  };
 
   const item = (id: StepId, number: number | undefined, mark: StepMark) => (
     <StepItem
@@ -61,7 +68,7 @@ export function StepList({ evaluated, session: { change, draft, loaded }, waits 
       id={id}
       number={number}
       mark={mark}
-      line={evaluated.steps[id].line}
+      line={lineOf(id)}
       open={open.includes(id)}
       onToggle={() => setOpen(open.includes(id) ? open.filter((one) => one !== id) : [id])}
       next={isAnswered(mark) && next(id)}

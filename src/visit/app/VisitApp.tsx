@@ -2,6 +2,7 @@ import type { ComponentChildren } from 'preact';
 import { useEffect, useLayoutEffect, useMemo, useRef, useState } from 'preact/hooks';
 import { VisitReport } from '../report/VisitReport.tsx';
 import { type VisitStore, visitStore } from '../storage/visit-store.ts';
+import { BackgroundContext, useLoadedBackground } from './background.ts';
 import { PhotographsContext, usePhotographs } from './photographs/use-photographs.ts';
 import { listHash, type Route, routeOf } from './route.ts';
 import { SharedVisit } from './SharedVisit.tsx';
@@ -73,6 +74,7 @@ function OpenVisit({ id, report, store, onShown }: OpenProps) {
   const session = useSession(store, id);
   const photographs = usePhotographs(store, id);
   const { evaluated, missing } = session;
+  const background = useLoadedBackground(evaluated?.visit);
   if (missing !== undefined) {
     return (
       <TitledView title="Visit not found" onShown={onShown}>
@@ -97,7 +99,11 @@ function OpenVisit({ id, report, store, onShown }: OpenProps) {
       <VisitScreen evaluated={evaluated} session={session} store={store} />
     </TitledView>
   );
-  return <PhotographsContext.Provider value={photographs}>{opened}</PhotographsContext.Provider>;
+  return (
+    <BackgroundContext.Provider value={background}>
+      <PhotographsContext.Provider value={photographs}>{opened}</PhotographsContext.Provider>
+    </BackgroundContext.Provider>
+  );
 }
 
 interface TitledViewProps {

@@ -92,10 +92,11 @@ export function VisitList({ store }: { store: VisitStore }) {
             <a href={visitHash(visit.id)}>{visitTitle(visit)}</a>
             <p>
               {unsaved && <b>Not saved, only in this window. </b>}
+              {visit.secondVersionOf !== undefined && <b>Second version, changed on another device. </b>}
               {state} <span class="when">Last change {shownTime(visit.changedAt)}.</span>
             </p>
             <p class="banner-actions">
-              <button type="button" class="plain" onClick={() => void start(sameMachine(visit))}>
+              <button type="button" class="plain" onClick={() => void start(sameAxis(visit))}>
                 New visit here<span class="visually-hidden">: {visitTitle(visit)}</span>
               </button>
               <button type="button" class="plain" onClick={() => void exportWhole(visit)}>
@@ -116,9 +117,14 @@ export function VisitList({ store }: { store: VisitStore }) {
   );
 }
 
-/** What a new visit to the same machine takes over. */
-function sameMachine({ machine, site, person, servedAxes, instruments }: VisitRecord): Partial<VisitDetails> {
-  return { machine, site, person, servedAxes, instruments };
+/** What a new visit to the same axis takes over: what it is made of, and nothing that was measured. */
+function sameAxis(visit: VisitRecord): Partial<VisitDetails> {
+  const { machine, axis, axisId, drive, motor, cable, site, person, servedAxes, instruments } = visit;
+  return {
+    ...{ machine, axis, drive, motor, site, person, servedAxes, instruments },
+    ...(axisId !== undefined && { axisId }),
+    ...(cable !== undefined && { cable }),
+  };
 }
 
 /** The instruments that were noted last on this device; those of an older visit only if there are none. */

@@ -20,7 +20,11 @@ export interface Prefill {
 /** The start of a calculator within a visit. Only empty fields are filled; nothing typed is replaced. */
 export function prefill(evaluated: EvaluatedVisit, id: MeasuredStepId): Prefill {
   const typed = stillTrue(evaluated, id);
-  const offers = [...fromEarlierSteps(evaluated, id), ...fromInstrument(evaluated.visit, id, typed)];
+  const offers = [
+    ...fromEarlierSteps(evaluated, id),
+    ...fromInstrument(evaluated.visit, id, typed),
+    ...fromAxis(evaluated.visit, id),
+  ];
   const known = new Set(stepCalculators[id].fields.map((field) => field.id));
   const filled = offers.filter(
     ({ value, field }) => known.has(field) && value !== '' && (typed[field] ?? '').trim() === '',
@@ -112,6 +116,23 @@ function joinedStage(visit: VisitRecord): Offer[] {
       (field) => offer(field, field),
     ),
   ];
+}
+
+/** The cable as the register knows it. Its length and section are facts about the axis, not readings of this visit. */
+function fromAxis({ cable }: VisitRecord, id: MeasuredStepId): Offer[] {
+  if (cable === undefined || (id !== 'insulation' && id !== 'isolation')) return [];
+  const { metres, section, material } = cable;
+  const note = prefillTexts.fromRegister;
+  const offers: Offer[] = [
+    { field: 'peMetres', value: metres, note },
+    { field: 'cableMetres', value: metres, note },
+    { field: 'peSection', value: section },
+    { field: 'cableMaterial', value: material },
+  ];
+  return offers.filter(({ field, value }) => {
+    const asked = stepCalculators[id].fields.find((one) => one.id === field);
+    return asked?.kind !== 'choice' || asked.options.some((option) => option.value === value);
+  });
 }
 
 /** The instrument that is noted for this step. */

@@ -3,6 +3,7 @@ import type { EvaluatedVisit } from '../evaluate.ts';
 import type { VisitRecord } from '../record/visit-schema.ts';
 import type { StepId } from '../steps/ids.ts';
 import { questions } from '../steps/questions.ts';
+import { baselineTexts } from '../words/baseline.ts';
 import { decisionHeadline } from '../words/decision.ts';
 
 /** The name of a visit: machine and axis, if they are noted. */
@@ -28,7 +29,8 @@ export function visitProgress({ changedAt, steps, decision }: VisitRecord): stri
 }
 
 /** The decision, or the step that is due. */
-export function visitState({ guide: { decision, due, path } }: EvaluatedVisit): string {
+export function visitState({ guide: { decision, due, path, baseline } }: EvaluatedVisit): string {
   if (decision !== undefined) return decisionHeadline(decision);
+  if (baseline !== undefined && due === undefined) return `${baselineTexts.headline[baseline]}.`;
   return due === undefined ? '' : `Step ${path.length} is due: ${questions[due].title}.`;
 }

@@ -46,7 +46,8 @@ const likelyWithoutFeedback: readonly Cause[] = [
   'drive-control',
 ];
 
-const all: readonly Cause[] = [
+/** Every family of causes. */
+export const everyCause: readonly Cause[] = [
   ...([
     'output-stage',
     'drive-control',
@@ -59,6 +60,11 @@ const all: readonly Cause[] = [
   ...(['idle-core', 'feedback-supply', 'feedback-signal', 'brake', 'load', 'tuning', 'commutation'] as const),
   ...(['magnets', 'braking-circuit', 'other-axis', 'supply', 'interference'] as const),
 ];
+
+/** The families that a trip at this moment makes likely, the most frequent first. */
+export function likelyAt(when: Symptom): readonly Cause[] {
+  return likely[when];
+}
 
 /** The families that the moment of this visit makes likely, the most frequent first. */
 function likelyCauses(visit: VisitAnswers): readonly Cause[] {
@@ -74,7 +80,7 @@ function likelyCauses(visit: VisitAnswers): readonly Cause[] {
  */
 export function possibleCauses(visit: VisitAnswers): Cause[] {
   const excluded = new Set(exclusions.filter(([, holds]) => holds(visit)).flatMap(([causes]) => causes));
-  return [...new Set([...likelyCauses(visit), ...all])].filter((cause) => !excluded.has(cause));
+  return [...new Set([...likelyCauses(visit), ...everyCause])].filter((cause) => !excluded.has(cause));
 }
 
 /** What each observation excludes. A pass at rest excludes nothing that needs motion, heat or the voltage of the

@@ -17,6 +17,9 @@ export interface Conditions {
   axisSupported: boolean;
 }
 
+/** How a baseline visit stands. `not-sound`: something did not pass, so these readings are no baseline. */
+export type BaselineState = 'open' | 'complete' | 'not-sound';
+
 export interface GuideState {
   /** The steps so far, in order; the last one is due unless there is a decision. */
   path: PathStep[];
@@ -26,6 +29,8 @@ export interface GuideState {
   /** Answered steps that are no longer on the way: kept, marked, not counted. */
   offPath: StepId[];
   conditions: Conditions;
+  /** Only in a baseline visit, which has no decision. */
+  baseline?: BaselineState;
 }
 
 /**
@@ -49,7 +54,7 @@ export function nextStep(visit: VisitAnswers): GuideState {
   return stateOf(way, decide(way.answers(), visit));
 }
 
-function stateOf({ path, visit, lockedBy, axisSupported }: Way, decision: Decision | undefined): GuideState {
+export function stateOf({ path, visit, lockedBy, axisSupported }: Way, decision: Decision | undefined): GuideState {
   const on = new Set(path.map(({ id }) => id));
   return {
     path,
@@ -61,8 +66,8 @@ function stateOf({ path, visit, lockedBy, axisSupported }: Way, decision: Decisi
 }
 
 /** Steps that may still follow, in their usual order. Of the lockouts only the next one, since they are alike. */
-export function stepsAhead({ path, offPath, decision }: GuideState): StepId[] {
-  if (decision !== undefined) return [];
+export function stepsAhead({ path, offPath, decision, baseline }: GuideState): StepId[] {
+  if (decision !== undefined || baseline !== undefined) return [];
   const listed = new Set<StepId>([...path.map(({ id }) => id), ...offPath]);
   const ahead = stepIds.filter((id) => !listed.has(id));
   const firstLockout = ahead.find(isLockout);

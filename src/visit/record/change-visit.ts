@@ -9,7 +9,18 @@ import { type StepRecord, type VisitRecord, visitFormat, visitVersion } from './
 /** What a person notes about a visit besides its steps. */
 export type VisitDetails = Omit<
   VisitRecord,
-  'format' | 'version' | 'id' | 'revision' | 'createdAt' | 'changedAt' | 'seq' | 'stretch' | 'steps' | 'decision'
+  | 'format'
+  | 'version'
+  | 'id'
+  | 'revision'
+  | 'createdAt'
+  | 'changedAt'
+  | 'seq'
+  | 'stretch'
+  | 'steps'
+  | 'decision'
+  | 'reported'
+  | 'secondVersionOf'
 >;
 
 const blank: VisitDetails = {
@@ -45,6 +56,11 @@ export function newVisit(id: string, now: string, details: Partial<VisitDetails>
 
 export function changeDetails(visit: VisitRecord, details: Partial<VisitDetails>, now: string): VisitRecord {
   return { ...visit, ...details, changedAt: now };
+}
+
+/** A baseline visit that found something goes on as a visit after a trip, with everything that was measured. */
+export function asTripVisit({ purpose: _baseline, ...visit }: VisitRecord, now: string): VisitRecord {
+  return { ...visit, changedAt: now };
 }
 
 export interface StepEntry {

@@ -4,7 +4,20 @@ import { stepIds } from '../steps/ids.ts';
 import type { VisitDetails } from './change-visit.ts';
 import { type VisitRecord, visitSchema } from './visit-schema.ts';
 
-const { format, version, id, revision, createdAt, changedAt, seq, steps, decision, ...details } = visitSchema.shape;
+const {
+  format,
+  version,
+  id,
+  revision,
+  createdAt,
+  changedAt,
+  seq,
+  steps,
+  decision,
+  reported,
+  secondVersionOf,
+  ...details
+} = visitSchema.shape;
 
 /** What is being typed into a visit and has not settled; until then no verdict uses it. */
 const draftSchema = z.strictObject({

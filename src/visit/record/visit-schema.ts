@@ -1,7 +1,9 @@
 import * as z from 'zod/mini';
 import { byField, list, longText, runningNumber, text, time, visitId } from '../../kernel/link/schema-parts.ts';
 import { stepIds } from '../steps/ids.ts';
+import { axisPart } from './axis-part.ts';
 import { instrumentSchema } from './instrument-schema.ts';
+import { reportedSchema } from './reported-schema.ts';
 import { decisionSnapshotSchema, snapshotSchema } from './snapshot-schema.ts';
 
 export const visitFormat = 'overcurrent-fieldbook-visit';
@@ -52,6 +54,11 @@ export const visitSchema = z.strictObject({
   steps: z.partialRecord(z.enum(stepIds), stepRecordSchema),
   decision: z.optional(decisionSnapshotSchema),
   notes: longText,
+  ...axisPart,
+  /** Since visits begin with a call: absent in older records. */
+  reported: z.optional(reportedSchema),
+  /** The visit that two devices had changed without sight of each other; this is the version beside it. */
+  secondVersionOf: z.optional(visitId),
 });
 
 export type StepRecord = z.output<typeof stepRecordSchema>;

@@ -2,12 +2,14 @@ import type { ComponentChildren } from 'preact';
 import { useContext, useState } from 'preact/hooks';
 import { shownTime } from '../../kernel/time/iso-time.ts';
 import { VerdictShape } from '../../ui/verdict/VerdictShape.tsx';
+import { EarlierVisits } from '../app/EarlierVisits.tsx';
 import { PhotographsContext } from '../app/photographs/use-photographs.ts';
 import { visitHash } from '../app/route.ts';
 import { StaleVerdicts } from '../app/StaleVerdicts.tsx';
 import { visitTitle } from '../app/visit-summary.ts';
 import type { EvaluatedVisit } from '../evaluate.ts';
 import { questions } from '../steps/questions.ts';
+import { baselineTexts } from '../words/baseline.ts';
 import { decisionHeadline, decisionShapes } from '../words/decision.ts';
 import { type Sheet, sheetNames, sheets, sheetTexts } from '../words/sheets.ts';
 import { reportTexts } from '../words/visit.ts';
@@ -31,7 +33,9 @@ export function VisitReport({ evaluated }: { evaluated: EvaluatedVisit }) {
   };
   return (
     <article class="report">
-      <h1 tabIndex={-1}>Overcurrent trip: {visitTitle(visit)}</h1>
+      <h1 tabIndex={-1}>
+        {guide.baseline ? 'Baseline' : 'Overcurrent trip'}: {visitTitle(visit)}
+      </h1>
       <div class="report-actions">
         <SheetChoice chosen={chosen} onChoose={setChosen} />
         <p class="banner-actions">
@@ -57,6 +61,7 @@ export function VisitReport({ evaluated }: { evaluated: EvaluatedVisit }) {
                 <h2 id={`sheet-${sheet}`}>{sheetNames[sheet]}</h2>
               </header>
               <Headline evaluated={evaluated} />
+              {sheet !== 'parts' && <EarlierVisits evaluated={evaluated} />}
               {content[sheet]}
             </section>
           ))}
@@ -67,7 +72,18 @@ export function VisitReport({ evaluated }: { evaluated: EvaluatedVisit }) {
 
 /** What was decided, or that nothing is yet. */
 function Headline({ evaluated: { guide } }: { evaluated: EvaluatedVisit }) {
-  const { decision, due } = guide;
+  const { decision, due, baseline } = guide;
+  if (baseline !== undefined && baseline !== 'open') {
+    return (
+      <div class="sheet-decision">
+        <VerdictShape verdict={baseline === 'complete' ? 'go' : 'undecided'} />
+        <div>
+          <p class="sheet-headline">{baselineTexts.headline[baseline]}</p>
+          <p>{baseline === 'complete' ? baselineTexts.complete : baselineTexts.notSound}</p>
+        </div>
+      </div>
+    );
+  }
   return decision === undefined ? (
     <div class="sheet-decision">
       <VerdictShape verdict="empty" />

@@ -1,6 +1,6 @@
-import { type DBSchema, type IDBPDatabase, type IDBPObjectStore, openDB } from 'idb';
+import type { DBSchema, IDBPObjectStore, StoreNames } from 'idb';
 import type { Photograph } from '../record/photograph.ts';
-import { HeldByOtherTab, NoStorage } from './storage-problem.ts';
+import { openStores } from './stores.ts';
 
 /** A stored visit. `order` grows with each save of any visit, so that the list does not depend on a clock. */
 export interface VisitRow {
@@ -26,10 +26,9 @@ interface VisitSchema extends DBSchema {
 }
 
 type Mode = 'readonly' | 'readwrite';
-const storeNames: ['visits', 'photographs'] = ['visits', 'photographs'];
 type Store<Name extends 'visits' | 'photographs', M extends Mode> = IDBPObjectStore<
   VisitSchema,
-  typeof storeNames,
+  StoreNames<VisitSchema>[],
   Name,
   M
 >;
@@ -45,114 +44,19 @@ export interface Database {
 /** Version of the database's layout, not of the records in it. */
 const databaseVersion = 2;
 
-/** Opens when first used, and again after the browser or another tab has closed it. */
+/** The database of the visits. */
 export function database(name = 'overcurrent-fieldbook', version = databaseVersion): Database {
-  let opening: Promise<IDBPDatabase<VisitSchema>> | undefined;
-  let held: Promise<never> | undefined;
-  const running = new Set<{ abort(): void }>();
-
-  const forget = (which: Promise<unknown> | undefined) => {
-    if (opening === which) opening = undefined;
-  };
-
-  const begin = () => {
-    const { promise: heldByOther, reject } = rejection();
-    held = heldByOther;
-    const promise = openDB<VisitSchema>(name, version, {
-      upgrade(db, from) {
-        if (from < 1) db.createObjectStore('visits', { keyPath: 'id' }).createIndex('order', 'order');
-        if (from < 2) db.createObjectStore('photographs', { keyPath: ['visit', 'step', 'id'] });
-      },
-      blocked: () => reject(new HeldByOtherTab()),
-      // A newer tab wants to change the database's layout, and waits until this connection is closed.
-      blocking: () => {
-        forget(promise);
-        void promise.then((db) => db.close());
-      },
-      terminated: () => forget(promise),
-    });
-    promise.catch(() => forget(promise));
-    return promise;
-  };
-
-  const open = async () => {
-    // If the person has switched storage off, reading the property throws.
-    if (typeof indexedDB === 'undefined') throw new NoStorage();
-    opening ??= begin();
-    // If both are settled the first wins: once the other tab has closed its connection, the database is open.
-    return Promise.race([opening, held as Promise<never>]);
-  };
-
-  const transaction = async <M extends Mode>(mode: M) => {
-    // Strict: a tablet's battery can fail at any moment, and "saved" must mean written to the disk.
-    const start = async () => (await open()).transaction(storeNames, mode, { durability: 'strict' });
-    try {
-      return await start();
-    } catch (error) {
-      if (opening === undefined || !(error instanceof DOMException && error.name === 'InvalidStateError')) throw error;
-      // The browser closed the connection: try once with a new one.
-      forget(opening);
-      return start();
-    }
-  };
-
-  const close = () => {
-    void opening?.then((db) => db.close()).catch(() => undefined);
-    opening = undefined;
-  };
-
-  // A page that the browser keeps for "back" keeps its transactions too, and in WebKit the next page waits for them
-  // forever. What is aborted here is in the draft journal, or still in the window when it comes back.
-  const releaseDatabase = ({ persisted }: PageTransitionEvent) => {
-    if (!persisted) return;
-    for (const tx of running) abort(tx);
-    close();
-  };
-  globalThis.addEventListener?.('pagehide', releaseDatabase);
-
-  return {
-    async run(mode, work) {
-      const tx = await transaction(mode);
-      running.add(tx);
-      const ended = tx.done.then(
-        () => undefined,
-        (error: unknown) => tx.error ?? error,
-      );
-      try {
-        const value = await work(tx.objectStore('visits'), tx.objectStore('photographs'));
-        const error = await ended;
-        if (error !== undefined) throw error;
-        return value;
-      } catch (error) {
-        abort(tx);
-        await ended;
-        // The transaction's error names the reason, such as a full disk; a request's may only say that it was aborted.
-        throw tx.error ?? error;
-      } finally {
-        running.delete(tx);
-      }
+  const { run, close } = openStores<VisitSchema>({
+    name,
+    version,
+    stores: ['visits', 'photographs'],
+    upgrade(db, from) {
+      if (from < 1) db.createObjectStore('visits', { keyPath: 'id' }).createIndex('order', 'order');
+      if (from < 2) db.createObjectStore('photographs', { keyPath: ['visit', 'step', 'id'] });
     },
-    close() {
-      globalThis.removeEventListener?.('pagehide', releaseDatabase);
-      close();
-    },
-  };
-}
-
-/** A promise that can only be rejected, without a warning if nothing handles it. */
-function rejection(): { promise: Promise<never>; reject: (error: Error) => void } {
-  let reject: (error: Error) => void = () => undefined;
-  const promise = new Promise<never>((_, refuse) => {
-    reject = refuse;
   });
-  promise.catch(() => undefined);
-  return { promise, reject };
-}
-
-function abort(tx: { abort(): void }): void {
-  try {
-    tx.abort();
-  } catch {
-    // Already ended.
-  }
+  return {
+    run: (mode, work) => run(mode, (tx) => work(tx.objectStore('visits'), tx.objectStore('photographs'))),
+    close,
+  };
 }

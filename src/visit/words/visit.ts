@@ -10,6 +10,7 @@ export const prefillTexts = {
   lockoutSource: (measured: string): string => `Your last lockout step, ${measured},`,
   fromInsulation: 'Filled in from the insulation step.',
   insulationSource: 'The insulation step',
+  fromRegister: 'From what is known about this axis. Check it once on the jacket.',
   differs: (source: string, value: string): string => `${source} says ${value}.`,
   fromAccuracy: (instrument: string): string => `From the accuracy that you noted for the ${instrument.toLowerCase()}.`,
   fromLimits: (instrument: string): string => `From what you noted for the ${instrument.toLowerCase()}.`,

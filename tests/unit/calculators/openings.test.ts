@@ -11,8 +11,7 @@ import { calculator as trend } from '../../../src/calculators/trend/form.ts';
 import { calculator as winding } from '../../../src/calculators/winding/form.ts';
 import type { CalculatorForm } from '../../../src/kernel/form/calculator-form.ts';
 import { fillForm, type Typed } from '../../../src/kernel/form/field.ts';
-import { stepLine } from '../../../src/kernel/form/opening.ts';
-import { trueOfTheMoment } from '../../../src/ui/form/kept-entries.ts';
+import { stepLine, trueOfTheMoment } from '../../../src/kernel/form/opening.ts';
 
 // No source: how the calculators hand readings on.
 

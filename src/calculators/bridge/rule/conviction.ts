@@ -72,7 +72,7 @@ function proofOf(one: RailFinding, evidence: SecondReadings, { worst, dcBus }: C
   if (one.high) return 'high';
   // Rather a capacitor that still charges than two bad switches, even if U stands where it stood.
   if (noTwoAgree(one.rail, evidence)) return 'all-differ';
-  const leaks = one.leaks.filter((position) => one.suspects.includes(position));
+  const { leaks } = one;
   if (leaks.length === 0 && evidence.sister !== 'differs') return 'needs-sister';
   const { rows, tolerancePercent, instrument } = evidence;
   if (!isSteady(rows[one.rail], tolerancePercent, instrument)) return 'moves';

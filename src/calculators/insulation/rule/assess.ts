@@ -59,10 +59,8 @@ function judgePePin({ pe, peConductor }: InsulationInput): InsulationFinding {
 /** The windings meet in a star point, so their readings to PE should be alike at any level. */
 function judgeDifference({ readings, instrument, filter }: InsulationInput): InsulationFinding[] {
   if (filter === 'fitted') return [];
-  const intervals = phases
-    .filter((p) => readings[p].kind !== 'missing')
-    .map((p) => intervalOf(readings[p], instrument));
-  if (intervals.length < 2) return [];
+  // A missing reading leaves everything open, so it differs from none.
+  const intervals = phases.map((p) => intervalOf(readings[p], instrument));
   const highest = Math.max(...intervals.map(({ lo }) => lo));
   const lowest = Math.min(...intervals.map(({ hi }) => hi));
   const ratio = limitValue('phase-difference');
@@ -96,7 +94,6 @@ const stepAfter: Partial<Record<InsulationFinding['code'], InsulationStepCode[]>
   'pe-higher-than-expected': ['measure-pe-low-range'],
   'pe-not-short': ['mend-pe', 'repeat-after-pe'],
   'temperature-missing': ['measure-temperature'],
-  'phase-temperature-needed': ['measure-temperature'],
   'temperature-out-of-validity': ['other-method-or-temperature'],
   'test-voltage-missing': ['state-test-voltage'],
   'test-voltage-too-low': ['use-insulation-tester'],

@@ -92,9 +92,9 @@ function judgeTerminal(
 /** Raw value (or bound), factor and corrected value, each if it is a single finite number. */
 function shownOf(reading: Reading, factor: Interval): Pick<PhaseJudged, 'kind' | 'ohms' | 'corrected'> {
   const { kind } = reading;
-  const interval = intervalOf(reading);
-  const raw = kind === 'over' ? interval.lo : interval.hi;
-  if (!Number.isFinite(raw)) return { kind };
+  const raw = reading.kind === 'over' ? reading.atLeast : intervalOf(reading).hi;
+  // A bound that was not noted leaves no figure.
+  if (raw === undefined || !Number.isFinite(raw)) return { kind };
   if (factor.lo !== factor.hi) return { kind, ohms: raw };
   const corrected = times({ lo: raw, hi: raw }, factor).lo;
   return { kind, ohms: raw, corrected: { ohms: corrected, factor: factor.lo } };

@@ -43,8 +43,14 @@ describe('a failure', () => {
     expect(fold).not.toContain('Discharge the winding to the frame after the test');
     expect(rest.join('')).toContain('Discharge the winding to the frame after the test');
     expect(rest.join('')).toContain('Never put an insulation tester on the terminals of a drive');
+    expect(rest.join('')).toContain('Do not connect a drive to this');
     expect(fold).not.toMatch(/data-severity="(stop|fail|undecided|caution)"/);
   });
+});
+
+test('a pass says in sight what it does not mean', () => {
+  const [, before = ''] = /^(.*)<details class="verdict-details"/s.exec(shown({})) ?? [];
+  expect(before).toContain('The test says nothing of shorts between phases or turns');
 });
 
 test('the bar has the verdict’s word and its headline', () => {

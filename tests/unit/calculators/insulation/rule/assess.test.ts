@@ -1,30 +1,8 @@
 import { describe, expect, it } from 'vitest';
-import { assessInsulation } from '../../../../../src/calculators/insulation/rule/assess.ts';
-import type { InsulationFinding, InsulationInput } from '../../../../../src/calculators/insulation/rule/input.ts';
+import type { InsulationInput } from '../../../../../src/calculators/insulation/rule/input.ts';
 import { missing } from '../../../../../src/kernel/reading/reading.ts';
-import { found } from '../../../../support/found.ts';
 import { typed, typedPhases } from '../../../../support/typed.ts';
-
-const sound: InsulationInput = {
-  occasion: 'after-trip',
-  readings: typedPhases('700M | 710M | 705M'),
-  idleCores: 'to-pe',
-  pe: typed('0.2 Ω'),
-  testVoltage: typed('500 V', 'voltage'),
-  ratedVoltage: typed('400 V', 'voltage'),
-  windingTemperature: typed('20 °C', 'temperature'),
-  ambient: missing,
-  humidity: missing,
-  machineClass: 'random-wound',
-  correction: 'halving',
-  testMinutes: typed('1 min', 'duration'),
-};
-
-const assess = (change: Partial<InsulationInput>) => assessInsulation({ ...sound, ...change });
-const codes = (change: Partial<InsulationInput>) => assess(change).findings.map(({ code }) => code);
-const steps = (change: Partial<InsulationInput>) => assess(change).next.map(({ code }) => code);
-const find = <Code extends InsulationFinding['code']>(change: Partial<InsulationInput>, code: Code) =>
-  found(assess(change).findings, code);
+import { assess, codes, find, sound, steps } from './sound.ts';
 
 describe('a sound winding after a trip', () => {
   it('is go, phase by phase and with its PE pin', () => {

@@ -1,0 +1,41 @@
+import type { VisitRecord } from '../../visit/record/visit-schema.ts';
+import { type MeasuredId, type ReadingSet, readingsOf } from '../record/visit-digest.ts';
+import { type Exchange, sameSince } from './changes.ts';
+import type { Earlier } from './earlier.ts';
+import { type Compared, fallsOf } from './falls.ts';
+import { type InsulatedPart, type Point, pointsOf } from './points.ts';
+
+/** The step that shows what is said about a part. */
+const stepOf: Record<InsulatedPart, MeasuredId> = { joined: 'insulation', motor: 'isolation', cable: 'isolation' };
+
+/**
+ * What the insulation readings of a visit say against those before. A part that was exchanged since is another part:
+ * readings before that day are left out.
+ */
+export function againstPast(
+  visit: VisitRecord,
+  own: readonly Earlier[],
+  exchanges: readonly Exchange[],
+): { step: MeasuredId; compared: Compared }[] {
+  const { sets } = readingsOf(visit);
+  const now = pointsOf({ id: visit.id, baseline: visit.purpose === 'baseline' }, sets);
+  const before = own.flatMap(({ visit: earlier, sets: taken }) => pointsOf(earlier, taken));
+  return now.flatMap((point) =>
+    fallsOf(point, ofSamePart(before, point.part, exchanges)).map((compared) => ({
+      step: shownIn(point.part, sets),
+      compared,
+    })),
+  );
+}
+
+/** The joined stage is judged where it was typed. */
+function shownIn(part: InsulatedPart, sets: readonly ReadingSet[]): MeasuredId {
+  const step = stepOf[part];
+  return sets.some((set) => set.step === step) ? step : 'isolation';
+}
+
+/** The points since the part was last exchanged. */
+export function ofSamePart(points: readonly Point[], part: InsulatedPart, exchanges: readonly Exchange[]): Point[] {
+  const since = sameSince(exchanges, part);
+  return points.filter((point) => point.part === part && point.at.slice(0, 10) >= since);
+}

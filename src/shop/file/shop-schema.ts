@@ -1,0 +1,44 @@
+import * as z from 'zod/mini';
+import { limitValue } from '../../kernel/limits.ts';
+import { runningNumber, time, visitId } from '../../kernel/link/schema-parts.ts';
+import { photographList } from '../../visit/record/photograph.ts';
+import { visitSchema } from '../../visit/record/visit-schema.ts';
+
+export const recordFormat = 'overcurrent-fieldbook-shop-record';
+export const shopFormat = 'overcurrent-fieldbook-shop';
+export const shopVersion = 1;
+
+/** How many changes of each device are in this version: one is newer than another if no number in it is smaller. */
+export const versionsSchema = z
+  .record(visitId, runningNumber)
+  .check(
+    z.refine((versions) => Object.keys(versions).length <= limitValue('record-items'), { error: 'too many devices' }),
+  );
+
+const head = {
+  format: z.literal(recordFormat),
+  version: z.literal(shopVersion),
+  id: visitId,
+  versions: versionsSchema,
+};
+
+/** A visit as the tablets of a shop exchange it: one file in the shared folder. */
+const sharedVisitSchema = z.strictObject({
+  ...head,
+  kind: z.literal('visit'),
+  visit: visitSchema,
+  photographs: z.optional(photographList),
+});
+
+/** What is left of a deleted visit, so that it is deleted on every device. */
+const deletedSchema = z.strictObject({ ...head, kind: z.literal('deleted'), deletedAt: time });
+
+export const sharedSchema = z.discriminatedUnion('kind', [sharedVisitSchema, deletedSchema]);
+
+/** Everything of one device in one file. */
+export const shopSchema = z.strictObject({
+  format: z.literal(shopFormat),
+  version: z.literal(shopVersion),
+  writtenAt: time,
+  records: z.array(sharedSchema),
+});

@@ -1,0 +1,4 @@
+import type { Finding } from '../../src/kernel/assessment/assessment.ts';
+
+/** A finding as one line of a table: code, severity, and the readings that it names. */
+export const line = ({ code, severity, readings }: Finding) => [code, severity, ...readings].join(' ');

@@ -1,0 +1,121 @@
+import { type Content, type Picture, picturesOf, withPictures } from '../../../../src/shop/merge/content.ts';
+import type { DeviceState } from '../../../../src/shop/merge/exchange.ts';
+import { type Known, printOf } from '../../../../src/shop/merge/merge-visit.ts';
+import type { Device } from '../../../../src/shop/merge/sync.ts';
+import { newVisit } from '../../../../src/visit/record/change-visit.ts';
+import { readVisit } from '../../../../src/visit/record/read-visit.ts';
+import { photograph } from '../../../support/photographs.ts';
+
+/** A device whose storage is a map; every change gives a visit a new revision, as the site's storage does. */
+export class Tablet implements Device {
+  visits = new Map<string, Content>();
+  known = new Map<string, Known>();
+  unreadable = new Set<string>();
+  /** Called before each change by an exchange: what a person does meanwhile. */
+  meanwhile: () => void = () => undefined;
+  readonly name: string;
+  private clock = 0;
+
+  constructor(name: string) {
+    this.name = name;
+  }
+
+  /** Seconds as an ISO time; the clocks of two tablets differ. */
+  now(): string {
+    this.clock += 7;
+    return new Date(Date.UTC(2026, 2, 3, 6) + 1000 * (this.clock + this.name.length * 600)).toISOString();
+  }
+
+  begin(id: string, notes: string): void {
+    this.put({ ...newVisit(id, this.now(), { machine: 'Marrow Bay line 2 (invented)' }), notes });
+  }
+
+  write(id: string, words: string): void {
+    const visit = this.visits.get(id);
+    if (visit) this.put({ ...visit, notes: `${visit.notes} ${words}`, changedAt: this.now() });
+  }
+
+  /** The picture's id is the word; its revision stays, as in the site's storage. */
+  attach(id: string, word: string): void {
+    const visit = this.visits.get(id);
+    if (visit) this.visits.set(id, withPictures(visit, [...picturesOf(visit), photograph(word, { id: word })]));
+  }
+
+  put(visit: Content): void {
+    const { photographs: _pictures, ...record } = visit;
+    const fits = readVisit(JSON.parse(JSON.stringify(record)));
+    if (!fits.ok) throw new Error(`${fits.problem.message} ${fits.problem.where ?? ''}`);
+    this.visits.set(visit.id, { ...visit, revision: visit.revision + 1 });
+  }
+
+  async read(): Promise<DeviceState> {
+    return {
+      device: this.name,
+      // Without the pictures themselves, as the site reads its storage.
+      visits: new Map(
+        [...this.visits].map(([id, visit]) => [id, withPictures(visit, picturesOf(visit).map(headOnly))]),
+      ),
+      unreadable: new Set(this.unreadable),
+      known: new Map(this.known),
+    };
+  }
+
+  async store(visit: Content, before: Content | undefined): Promise<boolean> {
+    this.meanwhile();
+    if (this.visits.get(visit.id)?.revision !== before?.revision) return false;
+    const seen = new Set((before ? picturesOf(before) : []).map(({ id }) => id));
+    const here = [visit.id, visit.secondVersionOf].flatMap((id) => {
+      const stored = id === undefined ? undefined : this.visits.get(id);
+      return stored ? picturesOf(stored) : [];
+    });
+    const whole = picturesOf(visit).map((one) => (one.jpeg ? one : here.find(({ id }) => id === one.id)));
+    if (whole.some((one) => one?.jpeg === undefined)) return false;
+    // One that was attached meanwhile stays.
+    const own = this.visits.get(visit.id);
+    const meanwhile = own ? picturesOf(own).filter(({ id }) => !seen.has(id)) : [];
+    this.put({
+      ...withPictures(visit, [...whole.flatMap((one) => one ?? []), ...meanwhile]),
+      revision: before?.revision ?? 0,
+    });
+    return true;
+  }
+
+  async remove(before: Content): Promise<boolean> {
+    this.meanwhile();
+    if (this.visits.get(before.id)?.revision !== before.revision) return false;
+    const seen = new Set(picturesOf(before).map(({ id }) => id));
+    const own = this.visits.get(before.id);
+    if (own && picturesOf(own).some(({ id }) => !seen.has(id))) return false;
+    return this.visits.delete(before.id);
+  }
+
+  async pictures(id: string) {
+    const visit = this.visits.get(id);
+    return visit ? picturesOf(visit) : [];
+  }
+
+  async remember(known: ReadonlyMap<string, Known>): Promise<void> {
+    for (const [id, one] of known) this.known.set(id, one);
+  }
+
+  /** Id and content of every visit. */
+  prints(): string[] {
+    return [...this.visits.values()].map((visit) => `${visit.id} ${printOf(visit)}`).sort();
+  }
+
+  notes(): string[] {
+    return [...this.visits.values()].map(({ notes }) => notes);
+  }
+
+  /** Every word and every photograph of every visit. */
+  words(): Set<string> {
+    return new Set([...this.visits.values()].flatMap(wordsOf));
+  }
+}
+
+export const wordsOf = (visit: Content): string[] => [
+  ...visit.notes.split(' '),
+  ...picturesOf(visit).map(({ id }) => id),
+];
+
+const headOnly = ({ jpeg: _picture, ...head }: Picture): Picture => head;
