@@ -19,7 +19,7 @@ const guarded: Record<string, string> = {
   'StorageManager.persisted': 'asked only where it is there',
   'Navigator.share': 'the visit is saved as a file',
   'Navigator.canShare': 'the visit is saved as a file',
-  'CanvasRenderingContext2D.imageSmoothingQuality': 'a photograph is scaled down with less care',
+  'CanvasImageSmoothing.imageSmoothingQuality': 'a photograph is scaled down with less care',
   requestIdleCallback: 'a timer takes its place',
   'Window.requestIdleCallback': 'a timer takes its place',
   'Window.visualViewport': 'the height of the window takes its place',

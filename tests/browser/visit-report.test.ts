@@ -2,6 +2,7 @@ import { extractText, getDocumentProxy } from 'unpdf';
 import { describe, expect, test } from 'vitest';
 import type { VisitRecord } from '../../src/visit/record/visit-schema.ts';
 import { driveOnly, motorAndCable, visitOf } from '../support/marrow-bay-visits.ts';
+import { nothingProven } from '../visits/nothing-proven.ts';
 import { open } from './support/open.ts';
 import { cameraPicture, pictureFile } from './support/pictures.ts';
 import { importVisit } from './support/visit-files.ts';
@@ -33,11 +34,16 @@ async function printed(visit: VisitRecord, { format = 'A4', only }: Wish = {}) {
 const drive = visitOf(driveOnly);
 const motor = visitOf(motorAndCable);
 const unfinished = visitOf(driveOnly.slice(0, 9));
+const suspects = visitOf(nothingProven['feedback-not-separated']?.typed ?? [], {
+  controllerMessage: 'OVERCURRENT, AXIS LIFT '.repeat(21).trim(),
+  drive: 'Drive 2 of 3 '.repeat(38).trim(),
+});
 
 describe.each([
   ['drive only', drive],
   ['motor with its cable', motor],
   ['not finished', unfinished],
+  ['two suspects, and a long message', suspects],
 ] as [string, VisitRecord][])('%s', (_name, visit) => {
   test.each([
     ['owner', 'A4'],
@@ -81,6 +87,7 @@ test('the parts desk sees the suspect switch, and cable and motor', async () => 
     return page.locator(`[data-sheet="parts"] ${drawing}`);
   };
   expect(await (await position(drive, '[data-state="suspect"]')).getAttribute('data-position')).toBe('minusV');
+  expect(await (await position(drive, 'li b')).first().textContent()).toBe('The lower switch of V is shorted');
   const parts = await position(motor, '[data-status="proven-bad"]');
   expect(await parts.evaluateAll((all) => all.map((one) => one.getAttribute('data-part')))).toEqual(['cable', 'motor']);
 });
@@ -107,7 +114,9 @@ test('the drive’s report says what happened, what was measured, by which limit
   expect(text).toContain('OVERCURRENT, AXES BRIDGE CARRIAGE LIFT');
   expect(text).toContain('When the axes are enabled.');
   // What was measured, with its unit as it was judged, with what and when.
-  expect(text).toMatch(/Terminals Reading Limit Verdict Time Instrument DC-bus voltage 0.03 V 100 mV \[a\] Passes/);
+  expect(text).toMatch(
+    /Terminals Reading Limit Verdict Time Instrument of the step DC-bus voltage 0.03 V 100 mV \[a\] Passes/,
+  );
   expect(text).toMatch(/DC\+ to U 482 kΩ 10 % \[b\] Passes 06:36/);
   expect(text).toMatch(/DC− to V 3.8 Ω .+ Fails 06:36/);
   expect(text).toContain('Multimeter, M-07, calibrated until 2026-09, 1.2 % + 4 counts');

@@ -21,7 +21,7 @@ describe('a file', () => {
     ['foreign', { format: 'shopping-list', items: [] }, 'This is not a visit of this handbook'],
     ['newer', { ...half, version: 99 }, 'This was made with a newer edition'],
     ['edited so that it does not fit', { ...half, machine: 7 }, 'does not fit its format at machine'],
-    ['huge', JSON.stringify({ ...half, notes: 'x'.repeat(5_000_000) }), 'This is larger than a visit can be'],
+    ['huge', JSON.stringify({ ...half, notes: 'x'.repeat(9_000_000) }), 'This is larger than a visit can be'],
   ])('that is %s gives a clear message and changes nothing', async (_kind, content, message) => {
     const page = await open('/visit/', { width: 360 });
     await importVisit(page, whole);

@@ -18,7 +18,7 @@ export interface AxisPart {
 }
 
 const when = '/articles/trip/when-it-trips/';
-const means = '/articles/trip/what-the-drive-means/';
+const message = '/articles/trip/find-the-drive-and-axis/';
 
 export const axisParts: AxisPart[] = [
   {
@@ -30,7 +30,7 @@ export const axisParts: AxisPart[] = [
     ],
     measured: [
       { text: 'Lock it out before anything else', path: '/articles/safety/lockout-and-stored-energy/' },
-      { text: 'Messages that came together', path: `${means}#neighbours-with-similar-names` },
+      { text: 'Read the messages that came together', path: message },
       { text: 'The input rectifier, by diode test', path: '/articles/measuring/diode-test/#the-input-rectifier' },
     ],
     limits: ['touch-voltage'],
@@ -43,13 +43,9 @@ export const axisParts: AxisPart[] = [
       'Heat kills it slowly: a dead fan, a blocked filter, a warm cabinet.',
     ],
     measured: [
-      { text: 'What the drive means by overcurrent', path: means },
-      {
-        text: 'Find the drive and the axis behind the message',
-        path: '/articles/trip/find-the-drive-and-axis/',
-      },
-      { text: 'When it trips, and what that tells', path: when },
-      { text: 'Complete drive or power module alone?', path: '/articles/deciding/drive-or-power-module/' },
+      { text: 'Read the message, find the drive and the axis', path: message },
+      { text: 'When it trips: the first suspects', path: when },
+      { text: 'A failed output stage: what to replace', path: '/articles/trip/output-stage-failure/' },
     ],
     limits: ['short-circuit-withstand', 'retry-doubt'],
   },
@@ -88,7 +84,7 @@ export const axisParts: AxisPart[] = [
       { text: 'Judge six readings', path: '/calculators/bridge/' },
       { text: 'Judge a diode test', path: '/calculators/bridge-diode/' },
       { text: 'Take the six readings', path: '/articles/measuring/bridge-check/' },
-      { text: 'Why it fails, and what it takes along', path: '/articles/trip/output-stage-failure/' },
+      { text: 'A failed output stage: what to replace', path: '/articles/trip/output-stage-failure/' },
     ],
     limits: ['bridge-short', 'bridge-tolerance', 'diode-short'],
   },
@@ -100,12 +96,9 @@ export const axisParts: AxisPart[] = [
       'A loose or burnt terminal, a filter, choke or contactor between drive and motor: measure before and behind it.',
     ],
     measured: [
-      {
-        text: 'What comes off, every time',
-        path: '/articles/measuring/insulation-hook-ups/#what-comes-off-every-time',
-      },
-      { text: 'Measure without hurting anyone', path: '/articles/safety/safe-measurement/#disconnect-before-you-test' },
-      { text: 'The instrument to PE: what it should read', path: '/articles/safety/instruments-and-leads/' },
+      { text: 'Disconnect before you test', path: '/articles/safety/safe-measurement/#disconnect-before-you-test' },
+      { text: 'Hook up the insulation test', path: '/articles/measuring/insulation-testing/' },
+      { text: 'Instruments and leads', path: '/articles/safety/instruments-and-leads/' },
     ],
     limits: ['pe-dead-short', 'idle-core-free', 'tips-together'],
   },
@@ -119,7 +112,7 @@ export const axisParts: AxisPart[] = [
     measured: [
       { text: 'Cable or motor?', path: '/calculators/isolation/' },
       { text: 'What a cable of this length should read', path: '/calculators/cable-length/' },
-      { text: 'Where a moving cable fails', path: '/articles/trip/cable-and-connector-failure/' },
+      { text: 'Is the moving cable bad?', path: '/articles/trip/cable-and-connector-failure/' },
     ],
     limits: ['after-trip-point', 'moving-bend-radius', 'winding-open'],
   },
@@ -131,12 +124,12 @@ export const axisParts: AxisPart[] = [
       'A pin that has lost its grip turns brown. Both halves are replaced.',
     ],
     measured: [
-      {
-        text: 'Connectors and water',
-        path: '/articles/trip/cable-and-connector-failure/#connectors-and-water',
-      },
+      { text: 'Connectors and water', path: '/articles/trip/cable-and-connector-failure/#connectors-and-water' },
       { text: 'The winding, through the cable and at the motor', path: '/articles/measuring/winding-resistance/' },
-      { text: 'Temperature, moisture and time', path: '/articles/measuring/temperature-moisture-and-time/' },
+      {
+        text: 'Hot, cold or wet: can you believe the reading?',
+        path: '/articles/measuring/temperature-moisture-and-time/',
+      },
     ],
     limits: ['winding-joint', 'after-trip-point'],
   },
@@ -163,7 +156,10 @@ export const axisParts: AxisPart[] = [
     ],
     measured: [
       { text: 'The brake and its coil, measured dead', path: '/articles/trip/mechanics-tuning-and-brake/#the-brake' },
-      { text: 'Hook-up for the brake coil', path: '/articles/measuring/insulation-hook-ups/#the-brake-coil' },
+      {
+        text: 'When a lower test voltage is right',
+        path: '/articles/measuring/choosing-the-limit/#when-a-lower-voltage-is-right',
+      },
       { text: 'Gravity-loaded axes', path: '/articles/safety/gravity-loaded-axes/' },
     ],
     limits: ['test-voltage-extra-low', 'idle-core-free'],

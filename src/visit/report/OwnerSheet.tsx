@@ -1,11 +1,11 @@
 import { capital } from '../../kernel/words/sentences.ts';
 import type { EvaluatedVisit } from '../evaluate.ts';
 import type { Decision } from '../guide/decision.ts';
-import { decisionParts } from '../words/causes.ts';
 import { decisionAdvice, neverSwap } from '../words/decision.ts';
 import { proofTexts } from '../words/evidence.ts';
 import { openTexts } from '../words/open-items.ts';
 import { partNames } from '../words/parts.ts';
+import { sheetTexts } from '../words/sheets.ts';
 import { reportTexts } from '../words/visit.ts';
 import type { MeasuredReport } from './measured.ts';
 
@@ -19,14 +19,32 @@ export function OwnerSheet({ evaluated: { visit, guide }, measured }: Props) {
   return (
     <>
       {guide.decision && <Decided decision={guide.decision} />}
+      {(visit.site.trim() !== '' || visit.controllerMessage.trim() !== '') && (
+        <p>
+          {visit.site.trim() !== '' && (
+            <>
+              <b>Site:</b> {visit.site}.{' '}
+            </>
+          )}
+          {visit.controllerMessage.trim() !== '' && (
+            <>
+              <b>Message of the controller:</b> {visit.controllerMessage}
+            </>
+          )}
+        </p>
+      )}
       <h3>What was measured</h3>
       {measured.length === 0 ? (
         <p>Nothing yet.</p>
       ) : (
         <ul class="report-summary">
-          {measured.map(({ id, title, verdict }) => (
+          {measured.map(({ id, title, verdict, headline }) => (
             <li key={id}>
-              <span>{title}</span> <b>{verdict}</b>
+              <span>
+                {title}
+                {headline && `: ${headline}`}
+              </span>{' '}
+              <b>{verdict}</b>
             </li>
           ))}
         </ul>
@@ -61,12 +79,12 @@ function Decided({ decision: { replace, suspect, good } }: { decision: Decision 
       ))}
       {suspect.length > 0 && (
         <li>
-          <b>{decisionParts.suspect}</b>: {suspect.map(({ part }) => partNames[part]).join(', ')}.
+          <b>{sheetTexts.suspectParts}</b>: {suspect.map(({ part }) => partNames[part]).join(', ')}.
         </li>
       )}
       {good.length > 0 && (
         <li>
-          <b>{decisionParts.good}</b>: {good.map((part) => partNames[part]).join(', ')}.
+          <b>{sheetTexts.goodParts}</b>: {good.map((part) => partNames[part]).join(', ')}.
         </li>
       )}
     </ul>

@@ -5,37 +5,41 @@ import { limitLetter } from './reading-rows.ts';
 
 /** One measurement: verdict, a row for each reading, findings, and the limits with values and sources. */
 export function ReadingsTable({ report }: { report: MeasuredReport }) {
-  const { id, title, verdict, rows, circumstances, instrument, sentences, limits } = report;
+  const { title, verdict, headline, rows, circumstances, instrument, sentences, limits } = report;
   return (
     <section class="report-measurement">
-      <h4 id={`report-${id}`}>
+      <h4>
         {title}: {verdict}
+        {headline && `. ${headline}`}
       </h4>
       {rows.length > 0 && (
-        <table class="report-readings" aria-labelledby={`report-${id}`}>
-          <thead>
-            <tr>
-              <th scope="col">Terminals</th>
-              <th scope="col">Reading</th>
-              <th scope="col">Limit</th>
-              <th scope="col">Verdict</th>
-              <th scope="col">Time</th>
-              <th scope="col">Instrument</th>
-            </tr>
-          </thead>
-          <tbody>
-            {rows.map((row, index) => (
-              <tr key={row.id} data-verdict={row.verdict}>
-                <th scope="row">{row.terminals}</th>
-                <td>{row.reading}</td>
-                <td>{row.limit}</td>
-                <td>{row.verdict}</td>
-                <td>{row.time}</td>
-                {index === 0 && <td rowSpan={rows.length}>{instrument}</td>}
+        // biome-ignore lint/a11y/noNoninteractiveTabindex: a box that scrolls must be within reach of the keyboard
+        <section class="table-scroll" tabIndex={0} aria-label={`Readings: ${title}`}>
+          <table class="report-readings">
+            <thead>
+              <tr>
+                <th scope="col">Terminals</th>
+                <th scope="col">Reading</th>
+                <th scope="col">Limit</th>
+                <th scope="col">Verdict</th>
+                <th scope="col">Time</th>
+                <th scope="col">Instrument of the step</th>
               </tr>
-            ))}
-          </tbody>
-        </table>
+            </thead>
+            <tbody>
+              {rows.map((row, index) => (
+                <tr key={row.id} data-verdict={row.verdict}>
+                  <th scope="row">{row.terminals}</th>
+                  <td>{row.reading}</td>
+                  <td>{row.limit}</td>
+                  <td>{row.verdict}</td>
+                  <td>{row.time}</td>
+                  {index === 0 && <td rowSpan={rows.length}>{instrument}</td>}
+                </tr>
+              ))}
+            </tbody>
+          </table>
+        </section>
       )}
       {circumstances.length > 0 && (
         <p class="report-with">

@@ -28,7 +28,7 @@ export function VisitReport({ evaluated }: { evaluated: EvaluatedVisit }) {
   const measured = measuredReports(evaluated, ids);
   const content: Record<Sheet, ComponentChildren> = {
     owner: <OwnerSheet evaluated={evaluated} measured={measured} />,
-    parts: <PartsSheet evaluated={evaluated} ids={ids} />,
+    parts: <PartsSheet evaluated={evaluated} measured={measured} ids={ids} />,
     annex: <Annex evaluated={evaluated} measured={measured} photographs={photographs} />,
   };
   return (
@@ -48,22 +48,24 @@ export function VisitReport({ evaluated }: { evaluated: EvaluatedVisit }) {
         </p>
       </div>
       <StaleVerdicts differs={differs} />
-      {sheets
-        .filter((sheet) => chosen.includes(sheet))
-        .map((sheet) => (
-          <section key={sheet} class="sheet" data-sheet={sheet} aria-labelledby={`sheet-${sheet}`}>
-            <header class="sheet-head">
-              <p>{visitTitle(visit)}</p>
-              <p class="report-when">
-                Begun {shownTime(visit.createdAt)}, last entry {shownTime(visit.changedAt)}. Record {visit.id}
-              </p>
-              <h2 id={`sheet-${sheet}`}>{sheetNames[sheet]}</h2>
-            </header>
-            <Headline evaluated={evaluated} />
-            {sheet !== 'parts' && <EarlierVisits evaluated={evaluated} />}
-            {content[sheet]}
-          </section>
-        ))}
+      <div class="report-sheets">
+        {sheets
+          .filter((sheet) => chosen.includes(sheet))
+          .map((sheet) => (
+            <section key={sheet} class="sheet" data-sheet={sheet} aria-labelledby={`sheet-${sheet}`}>
+              <header class="sheet-head">
+                <p>{visitTitle(visit)}</p>
+                <p class="report-when">
+                  Begun {shownTime(visit.createdAt)}, last entry {shownTime(visit.changedAt)}. Record {visit.id}
+                </p>
+                <h2 id={`sheet-${sheet}`}>{sheetNames[sheet]}</h2>
+              </header>
+              <Headline evaluated={evaluated} />
+              {sheet !== 'parts' && <EarlierVisits evaluated={evaluated} />}
+              {content[sheet]}
+            </section>
+          ))}
+      </div>
     </article>
   );
 }

@@ -11,6 +11,9 @@ export interface MeasuredReport {
   id: MeasuredStepId;
   title: string;
   verdict: string;
+  fails: boolean;
+  /** The finding behind the verdict, in words: `lower switch of V is shorted`. */
+  headline: string;
   rows: ReadingRow[];
   circumstances: Circumstance[];
   instrument: string;
@@ -30,6 +33,8 @@ export function measuredReports({ visit, steps }: EvaluatedVisit, ids: readonly 
       {
         ...{ id, verdict, sentences, limits },
         title: questions[id].title,
+        headline: outcome.headline,
+        fails: snapshot.verdict === 'no-go',
         rows: readingRows(fields, outcome, step, limits),
         circumstances: circumstances(fields, outcome, step),
         instrument: instrumentText(visit, id),

@@ -31,7 +31,7 @@ async function attach(exif: number[]): Promise<void> {
   const files = new DataTransfer();
   const parts = [bytes.slice(0, 2), Uint8Array.from(exif), bytes.slice(2)];
   files.items.add(new File(parts, 'IMG_0417.jpg', { type: 'image/jpeg' }));
-  const input = document.querySelector<HTMLInputElement>('.photographs input[multiple]');
+  const input = document.querySelector<HTMLInputElement>('[data-step="inspect"] .photographs input[multiple]');
   if (input === null) throw new Error('no field');
   input.files = files.files;
   input.dispatchEvent(new Event('change', { bubbles: true }));
@@ -75,9 +75,9 @@ eachEngine((engine) => {
     await tab.evaluate(importFile, half);
     await tab.see('#step-inspect');
     await tab.click('#step-inspect');
-    await tab.see('.photographs input[multiple]');
+    await tab.see('[data-step="inspect"] .photographs input[multiple]');
     await tab.evaluate(attach, exifOf(6));
-    await tab.see('.photograph');
+    await tab.see('[data-step="inspect"] .photograph');
     const expectKept = async () => {
       const { jpeg, ...drawn } = await tab.evaluate(kept);
       expect(drawn).toEqual({ width: 800, height: 1600, top: 'red', bottom: 'blue' });
@@ -88,7 +88,7 @@ eachEngine((engine) => {
     await tab.reload();
     await tab.see('#step-inspect');
     await tab.click('#step-inspect');
-    await tab.see('.photograph');
+    await tab.see('[data-step="inspect"] .photograph');
     await expectKept();
   });
 });

@@ -7,7 +7,7 @@ import { inOrder, mergedPhotographs, type Photograph } from '../../record/photog
 import { overBudget, photographRefused } from '../../record/photograph-problem.ts';
 import type { StepId } from '../../steps/ids.ts';
 import { keepLocalCaption, localCaptions } from '../../storage/local-captions.ts';
-import { newId } from '../../storage/new-id.ts';
+import { newPhotographId } from '../../storage/new-id.ts';
 import type { VisitStore } from '../../storage/visit-store.ts';
 import { guarded, heldPhotographs, holdPhotograph, releasePhotograph } from './held-photographs.ts';
 import { scaledPhotograph } from './scale-photograph.ts';
@@ -90,7 +90,7 @@ export function usePhotographs({ photographs: store, listen }: VisitStore, visit
     const scaled = await scaledPhotograph(file);
     if (!scaled.ok) return refuse(scaled.problem);
     const at = now();
-    const one: Photograph = { id: newId(), step, at, changedAt: at, caption: '', jpeg: scaled.value };
+    const one: Photograph = { id: newPhotographId(), step, at, changedAt: at, caption: '', jpeg: scaled.value };
     const problem = overBudget([...latest.current, one]);
     return problem === undefined ? put(one) : refuse(problem);
   };

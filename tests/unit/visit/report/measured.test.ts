@@ -96,6 +96,11 @@ describe('a measurement in the report', () => {
     expect(names).not.toContain('Accuracy, counts');
   });
 
+  test('says what was found in the words of the calculator', () => {
+    expect(isolation).toMatchObject({ fails: true, headline: expect.stringContaining('motor proven bad') });
+    expect(bridge).toMatchObject({ fails: false, verdict: 'Go' });
+  });
+
   test('has its instrument', () => {
     expect(bridge?.instrument).toBe('Multimeter, M-07, calibrated until 2026-09, 1.2 % + 4 counts');
     expect(isolation?.instrument).toMatch(/^Insulation tester, T-02/);
