@@ -9,7 +9,8 @@ export const shopTexts = {
   folderHint:
     'A folder on a file server, or one that a synchronising client keeps. Each tablet chooses it once. A visit is one file in it.',
   noPermission: 'The browser asks again for permission to use the folder. Tap to exchange.',
-  filesHint: 'All visits of this device, with those that were deleted. Another tablet reads the file and merges it.',
+  filesHint:
+    'All visits of this device, with those that were deleted, and the register of axes. Another tablet reads the file and merges it.',
   importHint: 'A file of another tablet, or several files of the shared folder. Nothing here is lost by it.',
   csvHint: 'One row a reading, for a spreadsheet: what was typed, its figure in SI units, time, step and verdict.',
   apart:
@@ -20,15 +21,20 @@ export const shopTexts = {
 
 const visits = (count: number) => `${count} ${count === 1 ? 'visit' : 'visits'}`;
 
+const axes = (count: number) => `${count} ${count === 1 ? 'axis' : 'axes'}`;
+
 /** What an exchange did, in one sentence. Into files that a person chose nothing is written. */
-export function exchangeSentence({ stored, removed, written }: SyncReport, withWhat: 'folder' | 'files'): string {
+export function exchangeSentence(report: SyncReport, withWhat: 'folder' | 'files'): string {
+  const { stored, removed, written, storedAxes, writtenAxes } = report;
+  const toFiles = [written > 0 && visits(written), writtenAxes > 0 && axes(writtenAxes)].filter(Boolean).join(' and ');
   const parts = [
+    storedAxes > 0 && `${axes(storedAxes)} of the register united`,
     stored.length > 0 && `${visits(stored.length)} taken over`,
     removed.length > 0 && `${visits(removed.length)} deleted that another device had deleted`,
-    written > 0 &&
+    toFiles !== '' &&
       (withWhat === 'folder'
-        ? `${visits(written)} written`
-        : `${visits(written)} of this device not in those files: export everything for the other tablet`),
+        ? `${toFiles} written`
+        : `${toFiles} of this device not in those files: export everything for the other tablet`),
   ].filter(Boolean);
   return parts.length === 0 ? 'Nothing was new on either side.' : `${parts.join(', ')}.`;
 }

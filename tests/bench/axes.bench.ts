@@ -65,7 +65,7 @@ export const bench: Bench = {
     withSite(async (browser, site) => {
       const page = await browser.newPage({ serviceWorkers: 'block' });
       await page.goto(`${site}visit/`);
-      await page.waitForSelector('.visit-list[data-ready]');
+      await page.waitForSelector('.visit-list[data-ready]', { state: 'attached' });
       await page.goto(`${site}tables/`);
       await fill(page);
       await page.addInitScript(stopwatch);

@@ -7,13 +7,14 @@ import { withSite } from './with-site.ts';
  * One visit on a shop tablet by touch: it trips on the enable, the lower switch of V is shorted, core W of the cable is chafed,
  * the motor is good. Invented, at the Marrow Bay Glassworks. The instruments are known from the visit before.
  */
-export async function walk(page: Page, site: string): Promise<CountedVisitor> {
+async function walk(page: Page, site: string): Promise<CountedVisitor> {
   const visitor = new CountedVisitor(page);
   await page.goto(`${site}visit/`);
   await page.evaluate(
     (kept) => localStorage.setItem('fieldbook-instruments', JSON.stringify(kept)),
     [
       { what: 'Multimeter', identification: 'M-07', accuracy: '1.2 % + 4 counts', smallest: '0.1 Ω', largest: '60 MΩ' },
+      { what: 'Milliohm meter', identification: 'R-01', accuracy: '0.1 % + 1 count', largest: '20 Ω' },
       { what: 'Insulation tester', identification: 'T-02', accuracy: '3 % + 5 counts', testVoltages: '500 V' },
     ],
   );
@@ -61,14 +62,14 @@ export async function walk(page: Page, site: string): Promise<CountedVisitor> {
   await visitor.goOn('Brake and sensor cores against U, V, W and PE');
 
   await visitor.answer('No, only U, V, W and PE');
-  await visitor.type('insulation', { together: '2M', PE: '.2Ω', windingTemperature: '22' });
+  await visitor.type('insulation', { together: '2.1M', PE: '.2Ω', windingTemperature: '22' });
   await visitor.goOn('Cable or motor');
 
-  await visitor.type('isolation', { cableU: '2G', cableV: '2G', cableW: '2M', cablePE: '2G' });
+  await visitor.type('isolation', { cableU: '900M', cableV: '900M', cableW: '2.1M', cablePE: '900M' });
   await visitor.tap(page.locator('#isolation-cableEndsChecked input[value="yes"]'));
-  await visitor.type('isolation', { cableAgain: '2M', cableSister: '2G' });
+  await visitor.type('isolation', { cableAgain: '2.1M', cableSister: '900M' });
   await visitor.tap(page.locator('#isolation-cableDried input[value="yes"]'));
-  await visitor.type('isolation', { motorTogether: '2G', motorPE: '.2Ω' });
+  await visitor.type('isolation', { motorTogether: '900M', motorPE: '.2Ω' });
   await visitor.goOn('decision');
   await page.getByRole('heading', { name: /^Replace: complete drive and motor cable/ }).waitFor();
   return visitor;

@@ -70,7 +70,7 @@ test('the third visit shows the reading before beside the field and the fall bes
   );
   expect(await page.locator('#insulation-together').inputValue()).toBe('150 MΩ');
   expect(await page.locator('#insulation-verdict').getAttribute('data-verdict')).toBe('go');
-  expect(await page.locator('#insulation-verdict h3').textContent()).toContain('but it has fallen');
+  expect(await page.locator('#insulation-verdict h3').textContent()).toContain('but the insulation has fallen');
   await page.getByRole('link', { name: 'History of this axis' }).click();
   await page.getByRole('heading', { level: 1, name: 'Gantry 2, Carriage' }).waitFor();
 });
@@ -113,6 +113,8 @@ describe.each([
     await page.getByText('Merge a spelling into this one').click();
     expect(await overflowing(page)).toEqual([]);
     expect(await axe(page)).toEqual([]);
+    // A mouse points finer: on a desk targets may be smaller.
+    if (look.width > 820) return;
     const small = await page
       .locator('main :is(button, summary, input, select, a.button, td a, th a, .running-head a)')
       .evaluateAll((all) =>

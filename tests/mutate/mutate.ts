@@ -25,7 +25,7 @@ for (const [name, target] of targets) {
   for (const { file, at, line, from, to } of open) console.log(`\n${file}:${at}\n  ${line}\n- ${from}\n+ ${to}`);
 
   const stale = endings.length > 0 ? [] : unneeded(listed, missed);
-  for (const { file, line, from, to } of stale) console.log(`\nno longer needed: ${file}: ${line}\n- ${from}\n+ ${to}`);
+  for (const text of stale) console.log(`\nno longer needed in the list: ${text}`);
 
   const share = (count: number, of: number) => `${((100 * count) / of).toFixed(1)} %`;
   for (const file of new Set(tried.map((one) => one.file))) {

@@ -42,7 +42,8 @@ export async function runTarget({ mutate, tests }: Target, endings: readonly str
         line: (lines[location.start.line - 1] ?? '').trim(),
         from: inOneLine(between(lines, location)),
         to: inOneLine(replacement),
-        noticed: status === 'Killed' || status === 'Timeout',
+        // A test file that can't be loaded with the change fails as well.
+        noticed: status === 'Killed' || status === 'Timeout' || status === 'RuntimeError',
       };
     });
 }

@@ -70,7 +70,8 @@ export function AxisForm({ start, rivals = {}, save, onSave, onLeave }: Props) {
         const others = rivals[id] ?? [];
         const also = others.length === 0 ? undefined : formTexts.rivals(others);
         const options = choices[id];
-        if (options === undefined) return field(id, label, notes[id], [hint, also].filter(Boolean).join(' '), type);
+        if (options === undefined)
+          return field(id, label, notes[id], [hint, also].filter(Boolean).join(' ') || undefined, type);
         return (
           <div class="field" key={id}>
             <label for={`axis-${id}`}>{label}</label>

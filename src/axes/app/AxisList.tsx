@@ -1,6 +1,6 @@
 import { useState } from 'preact/hooks';
 import { exchangesOf, secondDrive } from '../history/changes.ts';
-import { knownOf, searched } from '../history/known.ts';
+import { knownText, searched } from '../history/known.ts';
 import type { Axis, Register } from '../history/register.ts';
 import { axesTexts, axisTitle, countOf } from '../words/axis.ts';
 import { axisHash, newHash } from './route.ts';
@@ -68,9 +68,8 @@ export function AxisList({ open, register }: Props) {
 }
 
 function AxisRow({ axis }: { axis: Axis }) {
-  const { plant, motor } = knownOf(axis);
   const [last] = axis.visits;
-  const about = [plant, motor].filter(Boolean).join('. ');
+  const about = [knownText(axis, 'plant'), knownText(axis, 'motor')].filter(Boolean).join('. ');
   return (
     <li>
       <a href={axisHash(axis.id)}>{axisTitle(axis.names)}</a>

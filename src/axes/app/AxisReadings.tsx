@@ -66,11 +66,13 @@ function PartTrend({
 }) {
   const same = ofSamePart(points, part, exchanges).sort((a, b) => a.day - b.day);
   const newest = same[same.length - 1];
-  const assessment = useMemo(() => trendOf(same, Date.now() / millisecondsADay), [points, exchanges]);
+  // A cable has no winding whose temperature could be corrected.
+  const trend = useMemo(
+    () => (part === 'cable' ? undefined : trendOf(same, Date.now() / millisecondsADay)),
+    [points, exchanges],
+  );
   if (newest === undefined) return null;
   const falls = fallsOf(newest, same);
-  // A cable has no winding whose temperature could be corrected.
-  const trend = part === 'cable' ? undefined : assessment;
   return (
     <div class="axis-trend" data-verdict={trend?.verdict}>
       <h3>{capital(insulatedNames[part])}</h3>

@@ -13,9 +13,14 @@ interface Props {
 /** Brings another spelling of the same axis here, and takes it out again. */
 export function MergeAxes({ axis, open, register }: Props) {
   const [chosen, choose] = useState('');
-  const others = register.axes
-    .filter(({ id }) => id !== axis.id)
-    .sort((a, b) => (axisTitle(a.names) < axisTitle(b.names) ? -1 : 1));
+  const [isOpen, setOpen] = useState(false);
+  // Sorted and drawn only when somebody wants to choose: there may be hundreds.
+  const others = isOpen
+    ? register.axes
+        .filter(({ id }) => id !== axis.id)
+        .map((one) => ({ ...one, title: axisTitle(one.names) }))
+        .sort((a, b) => (a.title < b.title ? -1 : 1))
+    : [];
   const setInto = (one: Axis, mergedInto: string) =>
     open.change(one, (record, now) => withValues(record, { mergedInto }, now));
   const other = others.find(({ id }) => id === chosen);
@@ -35,16 +40,16 @@ export function MergeAxes({ axis, open, register }: Props) {
           ))}
         </ul>
       )}
-      {others.length > 0 && (
-        <details class="more">
+      {register.axes.length > 1 && (
+        <details class="more" onToggle={(event) => setOpen(event.currentTarget.open)}>
           <summary>Merge a spelling into this one</summary>
           <div class="field">
             <label for="merge-axis">The other spelling</label>
             <select id="merge-axis" value={chosen} onChange={(event) => choose(event.currentTarget.value)}>
               <option value="">Choose</option>
-              {others.map(({ id, names }) => (
+              {others.map(({ id, title }) => (
                 <option key={id} value={id}>
-                  {axisTitle(names)}
+                  {title}
                 </option>
               ))}
             </select>

@@ -1,3 +1,4 @@
+import { useEffect, useRef, useState } from 'preact/hooks';
 import { verdictWords } from '../../kernel/form/verdict-words.ts';
 import { limitValue } from '../../kernel/limits.ts';
 import { formatQuantity, formatRounded } from '../../kernel/reading/format-reading.ts';
@@ -19,12 +20,23 @@ interface Props {
 
 /** The readings of one step over the years: a small plot if there are several days, and the table with the limits. */
 export function SeriesPlot({ series, title }: Props) {
+  const [isOpen, setOpen] = useState(false);
   const points = series.rows.flatMap((row) => pointsIn(row, series));
   const days = new Set(points.map(({ x }) => x));
-  const table = tableOf(series);
+  // The rows are drawn when the table is opened: with many visits they are most of the page.
+  const table = tableOf(series, isOpen);
+  const place = useRef<HTMLDivElement>(null);
+  useEffect(() => {
+    const toggled = ({ target }: Event) => {
+      if (target instanceof HTMLDetailsElement) setOpen(target.open);
+    };
+    // The event does not bubble.
+    place.current?.addEventListener('toggle', toggled, true);
+    return () => place.current?.removeEventListener('toggle', toggled, true);
+  }, []);
   if (days.size < 2) {
     return (
-      <div class="axis-series">
+      <div class="axis-series" ref={place}>
         <h3>{title}</h3>
         <PlotTable {...table} />
       </div>
@@ -44,7 +56,7 @@ export function SeriesPlot({ series, title }: Props) {
     { bottom: 220 },
   );
   return (
-    <div class="axis-series">
+    <div class="axis-series" ref={place}>
       <h3>{title}</h3>
       <Plot
         id={`series-${series.step}`}
@@ -52,7 +64,7 @@ export function SeriesPlot({ series, title }: Props) {
         desc={axesTexts.plotted(points.length, formatRounded(Math.min(...points.map(({ y }) => y)), 'Ω'))}
         frame={frame}
         table={table}
-        caption={`${series.fields.map(({ name }, index) => `${shapeNames[index % shapeNames.length]?.[1]}: ${name}`).join('. ')}. Arrows: bounds.`}
+        caption={captionOf(series)}
       >
         {limit !== undefined && (
           <LimitLine frame={frame} at={limit} text={`after a trip ${formatRounded(limit, 'Ω')}`} below />
@@ -71,12 +83,33 @@ const shapeNames: [Shape, string][] = [
   ['cross', 'Crosses'],
 ];
 
-function pointsIn({ at, readings }: SeriesRow, { fields }: Series): Point[] {
-  const x = Date.parse(at) / (365.25 * 86_400_000) + 1970;
-  return fields.flatMap(({ id }, index): Point[] => {
-    const y = ohmsOf(readings[id]);
-    return y === undefined ? [] : [{ x, y, shape: shapeOf(readings[id], index) }];
+/** Terminals of one part or rail look alike: what differs between them is in the table. */
+const groupOf = (id: string) => /^(motor|cable|plus|minus)/.exec(id)?.[0] ?? id;
+
+/** PE would press the insulation together, and the joined stage is drawn with its own step. */
+const isDrawn = (id: string) => !/(PE$|^joined|^bonded)/.test(id);
+
+function groupsIn({ fields }: Series): string[] {
+  return [...new Set(fields.filter(({ id }) => isDrawn(id)).map(({ id }) => groupOf(id)))];
+}
+
+function captionOf(series: Series): string {
+  const groups = groupsIn(series).map((group, index) => {
+    const names = series.fields.filter(({ id }) => isDrawn(id) && groupOf(id) === group).map(({ name }) => name);
+    return `${shapeNames[index % shapeNames.length]?.[1]}: ${names.join(', ')}.`;
   });
+  return `${groups.join(' ')} Arrows: bounds.`;
+}
+
+function pointsIn({ at, readings }: SeriesRow, series: Series): Point[] {
+  const x = Date.parse(at) / (365.25 * 86_400_000) + 1970;
+  const groups = groupsIn(series);
+  return series.fields
+    .filter(({ id }) => isDrawn(id))
+    .flatMap(({ id }): Point[] => {
+      const y = ohmsOf(readings[id]);
+      return y === undefined ? [] : [{ x, y, shape: shapeOf(readings[id], groups.indexOf(groupOf(id))) }];
+    });
 }
 
 function ohmsOf(reading: Reading | undefined): number | undefined {
@@ -100,11 +133,11 @@ function shapeOf(reading: Reading | undefined, index: number): Shape {
 const yearText = (year: number) =>
   Number.isInteger(year) ? String(year) : new Date((year - 1970) * 365.25 * 86_400_000).toISOString().slice(0, 7);
 
-function tableOf({ fields, rows }: Series): TableData {
+function tableOf({ fields, rows }: Series, drawn: boolean): TableData {
   return {
     summary: 'The readings as a table',
     head: ['Day', ...fields.map(({ name }) => name), 'Verdict then', 'Limits then'],
-    rows: [...rows]
+    rows: (drawn ? [...rows] : [])
       .reverse()
       .map((row) => [
         row.baseline ? `${row.at.slice(0, 10)} (baseline)` : row.at.slice(0, 10),

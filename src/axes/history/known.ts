@@ -15,10 +15,10 @@ const fromVisit: Partial<Record<NoteId, (visit: VisitHead) => string>> = {
 
 /** What is known about an axis: what a person noted, else what its newest visit that says anything says. */
 export function knownOf(axis: Axis): AxisNotes {
-  return Object.fromEntries(noteIds.map((id) => [id, known(axis, id)])) as AxisNotes;
+  return Object.fromEntries(noteIds.map((id) => [id, knownText(axis, id)])) as AxisNotes;
 }
 
-function known({ record, merged, visits }: Axis, id: NoteId): string {
+export function knownText({ record, merged, visits }: Axis, id: NoteId): string {
   const noted = [record, ...merged.map((one) => one.record)].flatMap((one) => (one ? [textIn(one, id).trim()] : []));
   const own = noted.find((text) => text !== '');
   return own ?? visits.map((visit) => fromVisit[id]?.(visit).trim() ?? '').find((text) => text !== '') ?? '';
@@ -48,6 +48,5 @@ export function sistersOf(axes: readonly Axis[], axis: Axis): Axis[] {
 }
 
 export function motorModel(axis: Axis): string {
-  const { motorModel: noted, motor } = knownOf(axis);
-  return plain(noted || (motor.split(/[,;]/)[0] ?? ''));
+  return plain(knownText(axis, 'motorModel') || (knownText(axis, 'motor').split(/[,;]/)[0] ?? ''));
 }

@@ -47,12 +47,19 @@ const sources: { step: ReadingSet['step']; part: InsulatedPart; fields: string[]
   },
 ];
 
+/** Of the calculators' fields those that a point is made of. */
+const wanted = new Set([...sources.flatMap(({ fields, temperature }) => [...fields, ...temperature]), 'correction']);
+const fieldsRead = {
+  insulation: insulationForm.fields.filter(({ id }) => wanted.has(id)),
+  isolation: isolationForm.fields.filter(({ id }) => wanted.has(id)),
+};
+
 /** The points of one visit, at most one a part: the joined stage is often in two steps with the same readings. */
 export function pointsOf(visit: { id: string; baseline: boolean }, sets: readonly ReadingSet[]): Point[] {
   const points = sources.flatMap(({ step, part, fields, temperature }): Point[] => {
     const set = sets.find((one) => one.step === step);
     if (set === undefined) return [];
-    const read = readForm((step === 'insulation' ? insulationForm : isolationForm).fields, set.form);
+    const read = readForm(fieldsRead[step === 'insulation' ? 'insulation' : 'isolation'], set.form);
     const lowest = lowestOf(fields, read);
     if (lowest === undefined) return [];
     const celsius = temperature.map((id) => read.readings[id] ?? missing).find(({ kind }) => kind === 'value');

@@ -93,8 +93,12 @@ export function rootOf(id: string, records: ReadonlyMap<string, AxisRecord>): st
 }
 
 function inOrder(axes: Axis[]): Axis[] {
-  for (const axis of axes) axis.visits.sort((a, b) => Date.parse(b.at) - Date.parse(a.at) || (a.id < b.id ? 1 : -1));
-  const last = (axis: Axis) => Date.parse(axis.visits[0]?.at ?? axis.record?.createdAt ?? '');
+  // Each time is read once: sorting compares it many times, and thousands of visits are usual.
+  const times = new Map<VisitHead, number>();
+  for (const { visits } of axes) for (const visit of visits) times.set(visit, Date.parse(visit.at));
+  const timeOf = (visit: VisitHead) => times.get(visit) ?? 0;
+  for (const axis of axes) axis.visits.sort((a, b) => timeOf(b) - timeOf(a) || (a.id < b.id ? 1 : -1));
+  const last = ({ visits: [visit], record }: Axis) => (visit ? timeOf(visit) : Date.parse(record?.createdAt ?? ''));
   return axes.sort((a, b) => last(b) - last(a) || (a.id < b.id ? -1 : 1));
 }
 

@@ -12,7 +12,18 @@ export function nameKey({ machine, axis }: AxisNames): string {
   return `${plain(machine)}\n${plain(axis)}`;
 }
 
+const known = new Map<string, string>();
+
+/** Remembered: thousands of visits name few machines. */
 function plain(text: string): string {
+  const before = known.get(text);
+  if (before !== undefined) return before;
+  const made = normalized(text);
+  known.set(text, made);
+  return made;
+}
+
+function normalized(text: string): string {
   return text.normalize('NFKC').trim().replaceAll(/\s+/g, ' ').toLowerCase();
 }
 

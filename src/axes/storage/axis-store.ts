@@ -82,8 +82,10 @@ export function axisStore(parts: StoreParts = {}): AxisStore {
   return {
     load: () =>
       attempt(async () => {
-        const heads = await syncVisits(visits, axes);
-        const rows = await axes.run('readonly', (tx) => tx.objectStore('axes').getAll());
+        const [heads, rows] = await Promise.all([
+          syncVisits(visits, axes),
+          axes.run('readonly', (tx) => tx.objectStore('axes').getAll()),
+        ]);
         const stored: Stored = { records: [], heads, unreadable: [] };
         for (const { id, record } of rows) {
           const read = readAxis(record);

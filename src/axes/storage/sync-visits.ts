@@ -11,8 +11,11 @@ const batch = 200;
  * order is higher than that of every visit saved before it and still stored.
  */
 export async function syncVisits(visits: Database, axes: AxisDatabase): Promise<VisitHead[]> {
-  const ids = new Set(await visits.run('readonly', (store) => store.getAllKeys()));
-  const rows = await axes.run('readonly', (tx) => tx.objectStore('heads').getAll());
+  const [keys, rows] = await Promise.all([
+    visits.run('readonly', (store) => store.getAllKeys()),
+    axes.run('readonly', (tx) => tx.objectStore('heads').getAll()),
+  ]);
+  const ids = new Set(keys);
   const heads = new Map(rows.filter(({ id }) => ids.has(id)).map((row) => [row.id, row]));
   const gone = rows.filter(({ id }) => !ids.has(id)).map(({ id }) => id);
   if (gone.length > 0) await forget(axes, gone);

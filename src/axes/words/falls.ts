@@ -17,8 +17,8 @@ const sinceNames: Record<Since, string> = {
 
 /** Beside the word of the verdict. */
 export const fallInShort: Record<Exclude<Compared['level'], 'none'>, string> = {
-  unknown: 'lower than before',
-  fall: 'but it has fallen',
+  unknown: 'the insulation reads lower than before',
+  fall: 'but the insulation has fallen',
 };
 
 /** A fall, or why it is not known; for screen, report and decision alike. */

@@ -1,3 +1,4 @@
+import { axisStore } from '../../axes/storage/axis-store.ts';
 import { isoTime } from '../../kernel/time/iso-time.ts';
 import { database } from '../../visit/storage/database.ts';
 import { visitStore } from '../../visit/storage/visit-store.ts';
@@ -22,10 +23,12 @@ function withDevice<T>(work: (device: Device) => Promise<T>): Promise<T> {
   return alone(async () => {
     const visits = database();
     const store = visitStore({ database: visits });
+    const register = axisStore();
     try {
-      return await work(thisDevice({ visits, store, shop: shopDatabase() }));
+      return await work(thisDevice({ visits, store, register, shop: shopDatabase() }));
     } finally {
       store.close();
+      register.close();
     }
   });
 }
@@ -47,7 +50,7 @@ export function exportShop(): Promise<string> {
     const { states } = exchange(await device.read(), []);
     const whole: Shared[] = [];
     for (const state of states.values()) whole.push(await withStoredPictures(device, state));
-    return writeShop(whole, now());
+    return writeShop(whole, await device.axes(), now());
   });
 }
 

@@ -1,3 +1,5 @@
+import { type AxisRecord, axisFormat } from '../../axes/record/axis-schema.ts';
+import { readAxis } from '../../axes/record/read-axis.ts';
 import { isObject, type JsonObject, parseJson } from '../../kernel/link/parse-json.ts';
 import { failed, type Problem, type ReadProblemKind, type Result, succeeded } from '../../kernel/link/problem.ts';
 import { type Photograph, writtenPhotograph } from '../../visit/record/photograph.ts';
@@ -8,9 +10,10 @@ import type { Shared } from '../merge/merge-visit.ts';
 import { sha256 } from '../merge/sha256.ts';
 import { recordFormat, shopFormat, shopVersion, versionsSchema } from './shop-schema.ts';
 
-/** What a file of the shop holds: states of visits, and what in it can't be read. */
+/** What a file of the shop holds: states of visits, axes, and what in it can't be read. */
 export interface ShopContent {
   states: Shared[];
+  axes: AxisRecord[];
   problems: { id: string; problem: Problem }[];
 }
 
@@ -18,6 +21,16 @@ export interface ShopContent {
 export function writeState(state: Shared, now: string): string {
   return `${JSON.stringify(writtenState(state, now), null, 1)}\n`;
 }
+
+/** One axis as a file of the shared folder. */
+export function writeAxis(axis: AxisRecord): string {
+  return `${JSON.stringify(writtenAxis(axis), null, 1)}\n`;
+}
+
+const writtenAxis = (axis: AxisRecord): JsonObject => ({
+  ...{ format: recordFormat, version: shopVersion, id: axis.id },
+  ...{ kind: 'axis', axis },
+});
 
 function writtenState({ id, versions, visit }: Shared, now: string): JsonObject {
   const head = { format: recordFormat, version: shopVersion, id, versions };
@@ -32,9 +45,9 @@ function writtenState({ id, versions, visit }: Shared, now: string): JsonObject 
   };
 }
 
-/** All states in one file. */
-export function writeShop(states: readonly Shared[], now: string): string {
-  const records = states.map((state) => writtenState(state, now));
+/** All states and axes in one file. */
+export function writeShop(states: readonly Shared[], axes: readonly AxisRecord[], now: string): string {
+  const records = [...states.map((state) => writtenState(state, now)), ...axes.map(writtenAxis)];
   return `${JSON.stringify({ format: shopFormat, version: shopVersion, writtenAt: now, records }, null, 1)}\n`;
 }
 
@@ -48,20 +61,21 @@ export function readShopText(text: string): Result<ShopContent, Problem<ReadProb
   const data = json.value;
   if (!isObject(data)) return failed('foreign');
   if (data.format === visitFormat) return plainVisit(data);
+  if (data.format === axisFormat) return plainAxis(data);
   if (data.format !== shopFormat && data.format !== recordFormat) return failed('foreign');
   if (typeof data.version !== 'number' || !Number.isInteger(data.version)) return failed('unknown-version');
   if (data.version > shopVersion) return failed('newer');
   if (data.version < shopVersion) return failed('unknown-version');
   if (data.format === recordFormat) {
-    const state = readState(data);
-    return state.ok ? succeeded({ states: [state.value], problems: [] }) : state;
+    const content: ShopContent = { states: [], axes: [], problems: [] };
+    const problem = readInto(content, data);
+    return problem === undefined ? succeeded(content) : { ok: false, problem };
   }
   if (!Array.isArray(data.records)) return failed('does-not-fit', 'records');
-  const content: ShopContent = { states: [], problems: [] };
+  const content: ShopContent = { states: [], axes: [], problems: [] };
   for (const [index, record] of (data.records as unknown[]).entries()) {
-    const state = readState(record);
-    if (state.ok) content.states.push(state.value);
-    else content.problems.push({ id: idOf(record) ?? `record ${index + 1}`, problem: state.problem });
+    const problem = readInto(content, record);
+    if (problem !== undefined) content.problems.push({ id: idOf(record) ?? `record ${index + 1}`, problem });
   }
   return succeeded(content);
 }
@@ -73,8 +87,27 @@ function plainVisit(data: JsonObject): Result<ShopContent, Problem<ReadProblemKi
   const visit = read.value;
   return succeeded({
     states: [{ id: visit.id, versions: { [`file-${sha256(fingerprint(visit)).slice(0, 24)}`]: 1 }, visit }],
+    axes: [],
     problems: [],
   });
+}
+
+function plainAxis(data: JsonObject): Result<ShopContent, Problem<ReadProblemKind>> {
+  const read = readAxis(data);
+  return read.ok ? succeeded({ states: [], axes: [read.value], problems: [] }) : read;
+}
+
+/** Adds a record to the content; the problem if it can't be read. */
+function readInto(content: ShopContent, data: unknown): Problem<ReadProblemKind> | undefined {
+  if (isObject(data) && data.format === recordFormat && data.kind === 'axis') {
+    const axis = readAxis(data.axis);
+    if (axis.ok && axis.value.id !== data.id) return failed('does-not-fit', 'axis.id').problem;
+    if (axis.ok) content.axes.push(axis.value);
+    return axis.ok ? undefined : axis.problem;
+  }
+  const state = readState(data);
+  if (state.ok) content.states.push(state.value);
+  return state.ok ? undefined : state.problem;
 }
 
 function readState(data: unknown): Result<Shared, Problem<ReadProblemKind>> {

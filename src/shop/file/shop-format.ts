@@ -1,5 +1,5 @@
 import type { Format } from '../merge/sync.ts';
-import { readShopText, writeState } from './shop-file.ts';
+import { readShopText, writeAxis, writeState } from './shop-file.ts';
 
 /** The files of the shared folder. `now`: gives the ISO time with offset. */
 export function shopFormatAt(now: () => string): Format {
@@ -7,9 +7,10 @@ export function shopFormatAt(now: () => string): Format {
     read(text) {
       const read = readShopText(text);
       if (!read.ok) return read.problem;
-      const { states, problems } = read.value;
-      return { states, problems: problems.map(({ id, problem }) => ({ name: id, problem })) };
+      const { states, axes, problems } = read.value;
+      return { states, axes, problems: problems.map(({ id, problem }) => ({ name: id, problem })) };
     },
     write: (state) => writeState(state, now()),
+    writeAxis,
   };
 }

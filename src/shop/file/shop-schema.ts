@@ -1,4 +1,5 @@
 import * as z from 'zod/mini';
+import { axisSchema } from '../../axes/record/axis-schema.ts';
 import { limitValue } from '../../kernel/limits.ts';
 import { runningNumber, time, visitId } from '../../kernel/link/schema-parts.ts';
 import { photographList } from '../../visit/record/photograph.ts';
@@ -33,7 +34,11 @@ const sharedVisitSchema = z.strictObject({
 /** What is left of a deleted visit, so that it is deleted on every device. */
 const deletedSchema = z.strictObject({ ...head, kind: z.literal('deleted'), deletedAt: time });
 
-export const sharedSchema = z.discriminatedUnion('kind', [sharedVisitSchema, deletedSchema]);
+/** An axis of the register: its record keeps what it replaced, so it needs no versions. */
+const { versions: _none, ...axisHead } = head;
+const sharedAxisSchema = z.strictObject({ ...axisHead, kind: z.literal('axis'), axis: axisSchema });
+
+export const sharedSchema = z.discriminatedUnion('kind', [sharedVisitSchema, deletedSchema, sharedAxisSchema]);
 
 /** Everything of one device in one file. */
 export const shopSchema = z.strictObject({

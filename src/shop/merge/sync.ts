@@ -1,6 +1,8 @@
+import type { AxisRecord } from '../../axes/record/axis-schema.ts';
 import { failed, type Problem } from '../../kernel/link/problem.ts';
 import { type Content, type Picture, picturesOf, withPictures } from './content.ts';
 import { type ChangedApart, type DeviceState, type Exchange, exchange, missingIn } from './exchange.ts';
+import { exchangeAxes } from './exchange-axes.ts';
 import type { Known, Shared } from './merge-visit.ts';
 
 /** A folder that all devices read and write, or a file chosen by hand. Throws what the browser throws. */
@@ -21,18 +23,26 @@ export interface Device {
   /** The photographs of a visit that is stored here, with their pictures. */
   pictures(id: string): Promise<readonly Picture[]>;
   remember(known: ReadonlyMap<string, Known>): Promise<void>;
+  axes(): Promise<readonly AxisRecord[]>;
+  /** Unites these with what is stored. */
+  uniteAxes(axes: readonly AxisRecord[]): Promise<void>;
 }
 
 /** How a file is read and written: see src/shop/file. */
 export interface Format {
-  read(text: string): { states: Shared[]; problems: { name: string; problem: Problem }[] } | Problem;
+  read(
+    text: string,
+  ): { states: Shared[]; axes: AxisRecord[]; problems: { name: string; problem: Problem }[] } | Problem;
   write(state: Shared): string;
+  writeAxis(axis: AxisRecord): string;
 }
 
 export interface SyncReport {
   stored: Content[];
   removed: Content[];
   written: number;
+  storedAxes: number;
+  writtenAxes: number;
   apart: ChangedApart[];
   keptAfterDeletion: string[];
   /** Files, or records in them, that can't be read: nothing of them was taken, and none was changed. */
@@ -47,7 +57,7 @@ export interface SyncReport {
  */
 export async function syncFolder(device: Device, folder: Folder, format: Format): Promise<SyncReport> {
   const files = await folder.files();
-  const { theirs, problems, unreadable } = readAll(files, format);
+  const { theirs, theirAxes, problems, unreadable } = readAll(files, format);
   const here = await device.read();
   const result = exchange(here, theirs);
   const done = await applied(device, here, result);
@@ -58,10 +68,22 @@ export async function syncFolder(device: Device, folder: Folder, format: Format)
   const missing = missingIn(theirs, states);
   for (const state of missing) {
     const text = format.write(await withStoredPictures(device, state));
-    await folder.write(nameFor(state.id, here.device, unreadable), text);
+    await folder.write(nameFor(`visit-${state.id}`, here.device, unreadable), text);
+  }
+  const register = exchangeAxes(await device.axes(), theirAxes);
+  await device.uniteAxes(register.store);
+  for (const axis of register.write) {
+    await folder.write(nameFor(`axis-${axis.id}`, here.device, unreadable), format.writeAxis(axis));
   }
   const { apart, keptAfterDeletion } = result;
-  const reported = { stored: done.stored, removed: done.removed, written: missing.length, busy: done.busy.size };
+  const axes = { storedAxes: register.store.length, writtenAxes: register.write.length };
+  const reported = {
+    ...axes,
+    stored: done.stored,
+    removed: done.removed,
+    written: missing.length,
+    busy: done.busy.size,
+  };
   return { ...reported, apart, keptAfterDeletion, problems };
 }
 
@@ -79,19 +101,21 @@ export async function withStoredPictures(device: Pick<Device, 'pictures'>, state
 
 function readAll(files: Awaited<ReturnType<Folder['files']>>, format: Format) {
   const theirs: Shared[] = [];
+  const theirAxes: AxisRecord[] = [];
   const problems: SyncReport['problems'] = [];
   const unreadable = new Set<string>();
   for (const { name, text } of files) {
     const read = text === undefined ? failed('unreadable').problem : format.read(text);
     if ('states' in read) {
       theirs.push(...read.states);
+      theirAxes.push(...read.axes);
       problems.push(...read.problems.map((one) => ({ ...one, name: `${name}, ${one.name}` })));
     } else {
       unreadable.add(name);
       problems.push({ name, problem: read });
     }
   }
-  return { theirs, problems, unreadable };
+  return { theirs, theirAxes, problems, unreadable };
 }
 
 async function applied(device: Device, here: DeviceState, { store, remove, apart }: Exchange) {
@@ -116,8 +140,8 @@ async function applied(device: Device, here: DeviceState, { store, remove, apart
   return { stored, removed, busy };
 }
 
-/** One file a visit; a name of this device's own while the usual file can't be read. */
-function nameFor(id: string, device: string, unreadable: ReadonlySet<string>): string {
-  const usual = `visit-${id}.json`;
-  return unreadable.has(usual) ? `visit-${id}-${device.slice(0, 8)}.json` : usual;
+/** One file a record; a name of this device's own while the usual file can't be read. */
+function nameFor(record: string, device: string, unreadable: ReadonlySet<string>): string {
+  const usual = `${record}.json`;
+  return unreadable.has(usual) ? `${record}-${device.slice(0, 8)}.json` : usual;
 }

@@ -1,3 +1,4 @@
+import type { AxisStore } from '../../axes/storage/axis-store.ts';
 import type { Problem } from '../../kernel/link/problem.ts';
 import type { Photograph } from '../../visit/record/photograph.ts';
 import { overBudget } from '../../visit/record/photograph-problem.ts';
@@ -22,11 +23,12 @@ export class DeviceRefused extends Error {
 interface Parts {
   visits: Database;
   store: Pick<VisitStore, 'add' | 'save' | 'load' | 'remove' | 'restore' | 'photographs'>;
+  register: Pick<AxisStore, 'load' | 'unite'>;
   shop: Pick<ShopDatabase, 'device' | 'known' | 'remember'>;
 }
 
 /** The visits in this browser, for the exchange. Each change is checked by revision, as between two tabs. */
-export function thisDevice({ visits, store, shop }: Parts): Device {
+export function thisDevice({ visits, store, register, shop }: Parts): Device {
   /** The photographs with their pictures: from the file, or from the visit here; undefined if one is gone meanwhile. */
   const whole = async (content: Content): Promise<Photograph[] | undefined> => {
     const wanted = picturesOf(content);
@@ -105,6 +107,16 @@ export function thisDevice({ visits, store, shop }: Parts): Device {
       return false;
     },
     remember: (known) => shop.remember(known),
+    async axes() {
+      const loaded = await register.load();
+      if (!loaded.ok) throw new DeviceRefused(loaded.problem);
+      return loaded.value.records;
+    },
+    async uniteAxes(axes) {
+      if (axes.length === 0) return;
+      const united = await register.unite(axes);
+      if (!united.ok) throw new DeviceRefused(united.problem);
+    },
   };
 }
 

@@ -51,5 +51,5 @@ export const opensKeypad = () => touched && !prefersDevice();
  */
 export function holdBackKeyboard(field: Element): void {
   if (opensKeypad() && field instanceof HTMLInputElement && field.dataset.keypad !== undefined)
-    field.inputMode = 'none';
+    field.setAttribute('inputmode', 'none');
 }

@@ -16,12 +16,12 @@ export function useKeypad({ input, deviceMode, onLeave }: Options) {
   const [shown, setShown] = useState<'keypad' | 'offered'>();
   useEffect(watchTouch, []);
   const open = () => {
-    if (input.current !== null) input.current.inputMode = opensKeypad() ? 'none' : deviceMode;
+    input.current?.setAttribute('inputmode', opensKeypad() ? 'none' : deviceMode);
     setShown(opensKeypad() ? 'keypad' : isTouch() ? 'offered' : undefined);
   };
   const leave = () => {
     setShown(undefined);
-    if (input.current !== null) input.current.inputMode = deviceMode;
+    input.current?.setAttribute('inputmode', deviceMode);
     onLeave();
   };
   /** Leaves the field and comes back, so that the keyboard of the device comes or goes. */
@@ -30,7 +30,7 @@ export function useKeypad({ input, deviceMode, onLeave }: Options) {
     const field = input.current;
     if (field === null) return;
     field.blur();
-    field.inputMode = which === 'keypad' ? 'none' : deviceMode;
+    field.setAttribute('inputmode', which === 'keypad' ? 'none' : deviceMode);
     field.focus();
     setShown(which === 'keypad' ? 'keypad' : 'offered');
   };

@@ -18,11 +18,11 @@ test('what is written is valid by the published schema, and reads back the same'
   for (const state of states) {
     const text = writeState(state, now);
     expect(fits(JSON.parse(text)), JSON.stringify(fits.errors)).toBe(true);
-    expect(readShopText(text)).toEqual({ ok: true, value: { states: [state], problems: [] } });
+    expect(readShopText(text)).toEqual({ ok: true, value: { states: [state], axes: [], problems: [] } });
   }
-  const text = writeShop(states, now);
+  const text = writeShop(states, [], now);
   expect(fits(JSON.parse(text))).toBe(true);
-  expect(readShopText(text)).toEqual({ ok: true, value: { states, problems: [] } });
+  expect(readShopText(text)).toEqual({ ok: true, value: { states, axes: [], problems: [] } });
 });
 
 describe('what the schema refuses is refused', () => {

@@ -1,4 +1,5 @@
 import { describe, expect, test } from 'vitest';
+import { newAxis, withValues } from '../../../src/axes/record/change-axis.ts';
 import { readShopText, writeShop } from '../../../src/shop/file/shop-file.ts';
 import { shopFormatAt } from '../../../src/shop/file/shop-format.ts';
 import { exchange } from '../../../src/shop/merge/exchange.ts';
@@ -117,6 +118,46 @@ describe('photographs', () => {
   });
 });
 
+describe('the register of axes', () => {
+  const names = { machine: 'Marrow Bay line 2 (invented)', axis: 'Lift' };
+  const noted = (drive: string, now: string) => withValues(newAxis(names, '2026-03-03T06:00:00Z'), { drive }, now);
+  const drives = ({ register }: Tablet) =>
+    [...register.values()].map(({ fields }) => (fields.drive ?? []).map(({ value }) => value).sort());
+
+  test('each tablet has what was noted on either, one file an axis, and then nothing more is written', async () => {
+    const { a, b, folder, both } = shop();
+    const [first, second] = [noted('0417', '2026-03-03T06:10:00Z'), noted('0418', '2026-03-03T06:20:00Z')];
+    a.register.set(first.id, first);
+    b.register.set(second.id, second);
+    await both();
+    await both();
+    expect([drives(a), drives(b)]).toEqual([[['0417', '0418']], [['0417', '0418']]]);
+    expect([...folder.texts.keys()]).toEqual([`axis-${first.id}.json`]);
+    const { writes } = folder;
+    await both();
+    expect(folder.writes).toBe(writes);
+  });
+
+  test('a half-written file of an axis is left as it is', async () => {
+    const { a, b, folder, both } = shop();
+    const axis = noted('0417', '2026-03-03T06:10:00Z');
+    a.register.set(axis.id, axis);
+    folder.texts.set(`axis-${axis.id}.json`, '{"format":"overcurrent-fieldbook-shop-rec');
+    const { first } = await both();
+    expect(first.problems).toHaveLength(1);
+    expect(folder.texts.get(`axis-${axis.id}.json`)).toBe('{"format":"overcurrent-fieldbook-shop-rec');
+    expect(drives(b)).toEqual([['0417']]);
+  });
+
+  test('goes into the file with everything, and reads back the same', () => {
+    const axis = noted('0417', '2026-03-03T06:10:00Z');
+    expect(readShopText(writeShop([], [axis], '2026-03-03T08:00:00Z'))).toEqual({
+      ok: true,
+      value: { states: [], axes: [axis], problems: [] },
+    });
+  });
+});
+
 describe('a deleted visit', () => {
   async function deleted() {
     const parts = shop();
@@ -217,7 +258,7 @@ test('everything of a device in one file: the other device merges it', async () 
   a.visits.delete('marrow-bay-2');
   const { states } = exchange(await a.read(), []);
   const folder = new PlainFolder();
-  folder.texts.set('fieldbook-shop.json', writeShop([...states.values()], '2026-03-03T08:00:00Z'));
+  folder.texts.set('fieldbook-shop.json', writeShop([...states.values()], [], '2026-03-03T08:00:00Z'));
   await syncFolder(b, folder, format);
   expect(b.notes()).toEqual(['one']);
 });
@@ -227,7 +268,7 @@ test('one record of a shop file that does not fit costs no other', () => {
   a.begin('marrow-bay-1', 'one');
   a.begin('marrow-bay-2', 'two');
   const states = [...a.visits.values()].map((visit) => ({ id: visit.id, versions: {}, visit }));
-  const text = writeShop(states, '2026-03-03T08:00:00Z').replace('"machine": "', '"machines": "');
+  const text = writeShop(states, [], '2026-03-03T08:00:00Z').replace('"machine": "', '"machines": "');
   const read = readShopText(text);
   expect(read.ok && read.value.states.map(({ id }) => id)).toEqual(['marrow-bay-2']);
   expect(read.ok && read.value.problems.map(({ id }) => id)).toEqual(['marrow-bay-1']);

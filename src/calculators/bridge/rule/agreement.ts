@@ -59,7 +59,7 @@ function judgeOdd(rail: Rail, own: RailReading[], list: RailReading[], tolerance
   if (odd.length === 0) return undefined;
   const clearly = limitValue('bridge-clearly-off');
   const regular = own.filter((one) => !odd.includes(one));
-  const high = regular.length > 0 && odd.every((one) => regular.some((other) => counted(one).lo > counted(other).hi));
+  const high = odd.every((one) => regular.some((other) => counted(one).lo > counted(other).hi));
   const differences = shownSpread(list);
   const parts = { readings: at(list), rail, tolerancePercent: tolerance, high, ...(differences && { differences }) };
   if (own.every((one) => own.every((other) => !disagree(counted(one), counted(other), clearly))))

@@ -49,7 +49,7 @@ describe('the third visit', () => {
     const html = renderToString(
       h(VerdictPanel, { name: 'insulation', label: 'Insulation', outcome, pending: false, earlier }),
     );
-    expect(html).toContain('but it has fallen');
+    expect(html).toContain('but the insulation has fallen');
     expect(html).toContain('Fallen since the last visit');
     expect(html).toContain('Fallen since its best reading');
     expect(html).toContain('400 MΩ on 2025-03-02, 150 MΩ now');

@@ -57,6 +57,11 @@ describe('a winding', () => {
     });
   });
 
+  it('is not doubted by a method that does not hold at its temperature', () => {
+    const at = { ...conditions, temperature: celsius(90) };
+    expect(judgeWinding(ohms(1e9), at)).toEqual({ judgement: 'good', dissenting: [] });
+  });
+
   it('passes if it is good, fails if it is bad, and is undecided otherwise', () => {
     expect((['good', 'bad', 'hot', 'methods-differ'] as const).map(severityOf)).toEqual([
       'pass',

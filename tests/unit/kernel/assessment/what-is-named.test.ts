@@ -135,6 +135,7 @@ describe('the protective conductor', () => {
       limits: ['pe-dead-short', 'pe-broken-unknown-length'],
       shortOhms: 1,
     });
+    expect(peRemarks(ohms(2))[0]).not.toHaveProperty('expectedOhms');
     expect(peRemarks(ohms(1.9), long)[0]).toHaveProperty('expectedOhms', peMarks(long).expected);
   });
 
@@ -146,7 +147,7 @@ describe('the protective conductor', () => {
   });
 
   it('in under-range has no figure that could be too low', () => {
-    expect(peRemarks(typed('<1 Ω'), { ...long, amperes: 0.2 })).toEqual([]);
+    for (const text of ['<1 Ω', '<0.3 Ω']) expect(peRemarks(typed(text), { ...long, amperes: 0.2 })).toEqual([]);
   });
 });
 

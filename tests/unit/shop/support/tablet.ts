@@ -1,3 +1,5 @@
+import type { AxisRecord } from '../../../../src/axes/record/axis-schema.ts';
+import { mergeAxes } from '../../../../src/axes/record/merge-axes.ts';
 import { type Content, type Picture, picturesOf, withPictures } from '../../../../src/shop/merge/content.ts';
 import type { DeviceState } from '../../../../src/shop/merge/exchange.ts';
 import { type Known, printOf } from '../../../../src/shop/merge/merge-visit.ts';
@@ -11,6 +13,7 @@ export class Tablet implements Device {
   visits = new Map<string, Content>();
   known = new Map<string, Known>();
   unreadable = new Set<string>();
+  register = new Map<string, AxisRecord>();
   /** Called before each change by an exchange: what a person does meanwhile. */
   meanwhile: () => void = () => undefined;
   readonly name: string;
@@ -92,6 +95,17 @@ export class Tablet implements Device {
   async pictures(id: string) {
     const visit = this.visits.get(id);
     return visit ? picturesOf(visit) : [];
+  }
+
+  async axes() {
+    return [...this.register.values()];
+  }
+
+  async uniteAxes(axes: readonly AxisRecord[]): Promise<void> {
+    for (const axis of axes) {
+      const here = this.register.get(axis.id);
+      this.register.set(axis.id, { ...mergeAxes(here ?? axis, axis), revision: (here?.revision ?? 0) + 1 });
+    }
   }
 
   async remember(known: ReadonlyMap<string, Known>): Promise<void> {

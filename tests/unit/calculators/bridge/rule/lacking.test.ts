@@ -78,6 +78,11 @@ describe('what a conviction lacks, and the steps to it', () => {
     expect(find({ ...change, ...highMinus }, 'bridge-suspect').lacking).toEqual(['second-reading']);
   });
 
+  it('names no limit, and a short read once comes before a high reading that it does not explain', () => {
+    expect(find(once, 'bridge-suspect').limits).toEqual([]);
+    expect(find({ ...once, ...minus('47k | 47k | 200k') }, 'bridge-suspect').lacking).toEqual(['second-reading']);
+  });
+
   it('is nothing if the bus conducts no more than it should', () => {
     expect(assess({ ...bothWays, dcBus: typed('470k') }).drive).toBe('convicted');
   });

@@ -117,6 +117,7 @@ describe('the six switches', () => {
     expect(fields.slice(0, 2)).toEqual(['plusForwardU', 'plusReverseU']);
     expect(fields.slice(-2)).toEqual(['minusForwardW', 'minusReverseW']);
     expect(fields).toHaveLength(12);
+    expect(diodeWays).toEqual(['forward', 'reverse']);
   });
 });
 

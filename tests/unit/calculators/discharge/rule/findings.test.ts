@@ -142,6 +142,12 @@ describe('what is found, which readings it names, and what comes next', () => {
     expect(steps(change)).toEqual(next);
   });
 
+  it('a value of zero is asked for beside readings that give a time, and a pair without a fall below 50 V', () => {
+    expect(steps({ ...values, ...pair(565, 400, 17), capacitance: farads(0) })).toContain('type-discharge-data');
+    expect(said(pair(40, 40, 60))).not.toContain('no-end undecided');
+    expect(steps(pair(40, 40, 60))).toContain('repeat-pair');
+  });
+
   it('an impossible figure is all that is judged', () => {
     expect(assess({ ...values, startVoltage: volts(-1) })).toEqual({
       verdict: 'undecided',

@@ -111,9 +111,9 @@ describe('the energy', () => {
   // Joules by C · V² / 2; each class begins at its energy, the reflex above its voltage.
   it.each([
     ['energy-arc', 100, 2, ['capacitor-shock-voltage', 'capacitor-arc-energy']],
-    ['energy-shock', 100, 1.999, ['capacitor-shock-voltage', 'capacitor-shock-energy']],
-    ['energy-shock', 100, 2e-3, ['capacitor-shock-voltage', 'capacitor-shock-energy']],
-    ['energy-below', 100, 1.999e-3, undefined],
+    ['energy-shock', 100, 1.999, ['capacitor-shock-voltage', 'capacitor-shock-energy-later']],
+    ['energy-shock', 100, 2e-4, ['capacitor-shock-voltage', 'capacitor-shock-energy-later']],
+    ['energy-below', 100, 1.999e-4, undefined],
     ['energy-burn', 99.9, 2.1, ['capacitor-shock-voltage', 'capacitor-burn-energy']],
     ['energy-burn', 10, 2, ['capacitor-shock-voltage', 'capacitor-burn-energy']],
     ['energy-below', 10, 1.999, undefined],
@@ -125,7 +125,7 @@ describe('the energy', () => {
     expect(finding).toMatchObject({ code, readings: ['capacitance', 'startVoltage'], volts: at });
     expect(finding.joules).toBeCloseTo((size * at ** 2) / 2, 9);
     expect(finding.severity).toBe(code === 'energy-below' ? 'note' : 'caution');
-    const below = ['capacitor-shock-voltage', 'capacitor-shock-energy', 'capacitor-reflex-energy'];
+    const below = ['capacitor-shock-voltage', 'capacitor-shock-energy-later', 'capacitor-reflex-energy'];
     expect(finding.limits).toEqual(limits ?? below);
   });
 });

@@ -55,6 +55,7 @@ describe('a terminal', () => {
   it('has no figure if the range of an over-range was not noted', () => {
     const { ohms: figure, corrected, kind } = find(alike('OL'), 'phase-bound-too-low');
     expect([figure, corrected, kind]).toEqual([undefined, undefined, 'over']);
+    expect(find(alike('under range'), 'phase-bound-too-low')).not.toHaveProperty('ohms');
   });
 
   it('read through a filter is not judged', () => {

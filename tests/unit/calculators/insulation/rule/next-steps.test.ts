@@ -74,6 +74,11 @@ describe('another temperature', () => {
     expect(steps({ ...change, instrument: { percent: 10 } })).toEqual(['repeat-more-exactly']);
   });
 
+  it('is of no use to one that passes or fails at its own', () => {
+    expect(steps(winding('40 °C'))).toEqual(['keep-as-baseline']);
+    expect(steps({ ...alike('5k'), ...winding('10 °C') })).toEqual(['measure-air', 'separate-cable-and-motor']);
+  });
+
   it('is not guessed where none was stated', () => {
     const change = { ...alike('105M'), windingTemperature: missing, instrument: { percent: 10 } };
     expect(steps(change)).toEqual(['measure-temperature', 'repeat-more-exactly']);

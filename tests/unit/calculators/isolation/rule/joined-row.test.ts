@@ -166,6 +166,14 @@ describe('a joined reading above what the parts allow', () => {
     expect(find(change, 'joined-too-high').severity).toBe('caution');
   });
 
+  it('or below what they allow without the bonded row names the error of a tester', () => {
+    expect(find({ ...joined('2G | 2G | 2G'), ...tight }, 'joined-too-high').limits).toEqual([
+      'insulation-tester-error',
+    ]);
+    const { bonded: _bonded, ...alone } = goodCable;
+    expect(find({ ...alone, ...goodMotor }, 'joined-needs-bonded').severity).toBe('caution');
+  });
+
   it('leaves both parts undecided', () => {
     expect(assess({ ...joined('2G | 2G | 2G'), ...tight }).parts).toMatchObject({
       cable: 'undecided',

@@ -160,6 +160,26 @@ describe('the connector', () => {
   });
 });
 
+describe('what a second set that passes leaves', () => {
+  it('doubts what failed, and nothing else', () => {
+    const change: Change = { readings: pairs('2.000 Ω | OL | 2.002 Ω'), again: pairs('2.000 Ω | 2.004 Ω | 2.002 Ω') };
+    expect(find(change, 'winding-open').severity).toBe('undecided');
+    expect(find(change, 'winding-open-alone').severity).toBe('caution');
+  });
+});
+
+describe('a set that fails with its leads subtracted', () => {
+  it('has its suspects as well', () => {
+    const change: Change = { readings: pairs('20.0 Ω | 24.0 Ω | 24.0 Ω'), leads: 'subtract', leadOhms: typed('2.0 Ω') };
+    expect(assess(change).findings.map(({ code }) => code)).toContain('winding-suspect-star');
+  });
+
+  it('and is open, judges the connector without them', () => {
+    const change: Change = { readings: pairs('OL | OL | OL'), leads: 'zeroed', acrossJoint: typed('5 Ω') };
+    expect(assess(change).joint).toBe('bad');
+  });
+});
+
 describe('two sets', () => {
   const again = (first: string, second: string, other: Change = {}) =>
     assess({ readings: pairs(first), again: pairs(second), ...other }).findings.map(({ code }) => code);
