@@ -21,7 +21,7 @@ const mayImport: Record<string, readonly string[]> = {
   'src/kernel/link': ['src/kernel/limits.ts'],
   'src/kernel': [],
   'src/ui': ['src/kernel'],
-  'src/site/parts': ['src/kernel', 'src/ui', 'src/site/memo-per-build.ts'],
+  'src/site/parts': ['src/kernel', 'src/ui', 'src/site/memo-per-build.ts', 'src/site/styles'],
   // This calculator judges the same output stage as `bridge`.
   'src/calculators/bridge-diode': ['src/kernel', 'src/ui', 'src/calculators', 'src/site/parts'],
   'src/calculators': ['src/kernel', 'src/ui', 'src/site/parts'],
@@ -29,7 +29,7 @@ const mayImport: Record<string, readonly string[]> = {
   'src/visit/steps': ['src/kernel', 'src/calculators', 'src/visit/guide'],
   'src/visit/words': ['src/kernel', 'src/visit/guide', 'src/visit/steps'],
   'src/visit/record': ['src/kernel', 'src/calculators', 'src/visit/guide', 'src/visit/steps'],
-  'src/visit/storage': ['src/kernel', 'src/visit/record'],
+  'src/visit/storage': ['src/kernel', 'src/visit/record', 'src/visit/waiting.ts'],
   'src/visit/report': ['src/kernel', 'src/ui', 'src/calculators', 'src/visit'],
   'src/visit/app': ['src/kernel', 'src/ui', 'src/calculators', 'src/visit'],
   'src/visit': [
