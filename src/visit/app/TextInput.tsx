@@ -27,7 +27,8 @@ export function TextInput({ id, label, hint, value, long, digits, onInput, onLea
         </p>
       )}
       {long ? (
-        <textarea {...shared} rows={3} />
+        // Browsers are content with its first line in view.
+        <textarea {...shared} rows={3} onFocus={(event) => event.currentTarget.scrollIntoView({ block: 'nearest' })} />
       ) : (
         <input {...shared} type="text" inputMode={digits ? 'numeric' : 'text'} enterKeyHint="next" />
       )}
