@@ -70,6 +70,6 @@ test('a calculator prints as a filled form: entries, chosen answers, verdict and
   const field = page.locator('#bridge-plusU');
   expect(await field.evaluate((input) => getComputedStyle(input).borderBottomStyle)).toBe('solid');
   expect(await field.evaluate((input) => getComputedStyle(input).color)).toBe('rgb(0, 0, 0)');
-  expect(await page.locator('input:checked').first().isVisible()).toBe(true);
+  expect(await page.locator('.calculator input:checked').first().isVisible()).toBe(true);
   expect(await page.locator('.calculator button:visible').count()).toBe(0);
 });
