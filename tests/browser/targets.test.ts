@@ -24,6 +24,23 @@ const guarded: Record<string, string> = {
   'Window.requestIdleCallback': 'a timer takes its place',
   'Window.visualViewport': 'the height of the window takes its place',
   'VisualViewport.height': 'only where there is one',
+  'Navigator.wakeLock': 'the screen goes dark, and the page says so',
+  'WakeLock.request': 'the screen goes dark, and the page says so',
+  'WakeLockSentinel.release': 'the screen goes dark, and the page says so',
+  'WakeLockSentinel.released': 'the screen goes dark, and the page says so',
+  'LockManager.request': 'two exchanges at once may each write; the next one settles it',
+  'FileSystemFileHandle.getFile': 'offered only where a folder can be chosen; else files by hand, and the page says so',
+  'FileSystemHandle.name': 'offered only where a folder can be chosen; else files by hand, and the page says so',
+  'FileSystemHandle.kind': 'offered only where a folder can be chosen; else files by hand, and the page says so',
+  'FileSystemDirectoryHandle.values':
+    'offered only where a folder can be chosen; else files by hand, and the page says so',
+  'FileSystemDirectoryHandle.getFileHandle':
+    'offered only where a folder can be chosen; else files by hand, and the page says so',
+  'FileSystemFileHandle.createWritable':
+    'offered only where a folder can be chosen; else files by hand, and the page says so',
+  'FileSystemWritableFileStream.write':
+    'offered only where a folder can be chosen; else files by hand, and the page says so',
+  'WritableStream.close': 'offered only where a folder can be chosen; else files by hand, and the page says so',
 };
 
 /** What libraries in the built scripts name; types are unknown there, so some names are their own. */
@@ -43,6 +60,7 @@ const inLibraries: Record<string, string> = {
   memory: 'of a program in WebAssembly, which is as old as that',
   subscribe: 'of the state library itself',
   suffix: 'of the worker’s library itself',
+  try: 'of our table of minutes',
 };
 
 /** What the style sheets use, and what a browser without it shows. */

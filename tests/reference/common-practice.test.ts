@@ -22,7 +22,7 @@ it('the point after a trip has a reason: 500 V over 100 MΩ is a leakage of 5 µ
   expect(afterTripLeakage * 1e6).toBeCloseTo(5, 12);
   expect(shownAfterTrip).toEqual({ volts: '500 V', leakage: '5 µA' });
   expect(insulation.limits['after-trip-point'].note).toContain(
-    'at a test voltage of 500 V the point is a leakage of 5 µA',
+    'at a test voltage of 500 V the limit is a leakage of 5 µA',
   );
 });
 

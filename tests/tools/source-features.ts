@@ -9,8 +9,9 @@ const entries = [
   'src/calculators/mount.ts',
   // The mount script finds them by their names.
   ...globSync('src/calculators/*/Calculator.tsx', { cwd: root }),
-  'src/visit/app/mount-visit.ts',
-  'src/practice/app/mount-practice.ts',
+  ...globSync('src/{axes,call,shop,visit,practice}/app/mount-*.ts', { cwd: root }),
+  // Fetched by the mount scripts when they are needed.
+  'src/axes/app/visit-background.ts',
   'src/search/box/search-box.ts',
   'src/offline/register-worker.ts',
   'src/offline/service-worker.ts',

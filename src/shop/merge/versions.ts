@@ -4,7 +4,7 @@ export type Versions = Readonly<Record<string, number>>;
 /** How one version stands to another; `apart`: each has a change that the other has not. */
 export type Order = 'same' | 'before' | 'after' | 'apart';
 
-const of = (versions: Versions, device: string) => (Object.hasOwn(versions, device) ? (versions[device] ?? 0) : 0);
+const of = (versions: Versions, device: string) => new Map(Object.entries(versions)).get(device) ?? 0;
 
 export function compareVersions(a: Versions, b: Versions): Order {
   const devices = [...Object.keys(a), ...Object.keys(b)];
