@@ -66,11 +66,13 @@ export function weighSecondReadings(
   const { worstAgain, sister } = evidence;
   const worst = worstPosition(findings, evidence);
   const added: SecondFinding[] = [];
-  if (isTaken(worstAgain) && worst === undefined && !fitsAny(evidence))
+  // Below the range of the meter, without its limit, may be a short.
+  const shortNow =
+    worstAgain.kind === 'under' || isShort(counted(railReading('U', worstAgain, evidence.instrument)));
+  if (isTaken(worstAgain) && worst === undefined && (shortNow || !fitsAny(evidence)))
     added.push(second('again-does-not-fit', 'undecided', { readings: ['worstAgain'] }));
   // It takes no fail back: which of the two readings was the slip, a third one tells.
   // A short that was none at first is no second reading of the same.
-  const shortNow = isShort(counted(railReading('U', worstAgain, evidence.instrument)));
   const newShort = shortNow && !findings.some(({ code }) => code === 'rail-short');
   const contradicted =
     isTaken(worstAgain) && worst !== undefined && (newShort || !isStillOff(worst, findings, evidence));
@@ -95,7 +97,9 @@ function besideSister(one: Off, evidence: SecondReadings, worst: SwitchPosition 
     return finding('rail-unbalanced', 'fail', { ...parts, suspects: odd, leaks: [] });
   const isOfModel = evidence.sister === 'alike' && ('odd' in one || one.leaks.length === 0);
   if (!isOfModel) return one;
-  return stands && odd.some((position) => isConfirmed(position, evidence, worst))
+  // An over-range that is compared with figures says nothing without its range.
+  const hasRanges = takenReadings(settled(rows[rail]), instrument).every(({ rangeUnknown }) => !rangeUnknown);
+  return stands && hasRanges && odd.some((position) => isConfirmed(position, evidence, worst))
     ? finding('rail-as-sister', 'pass', { ...parts, odd })
     : finding('rail-uneven', 'undecided', { ...parts, odd });
 }

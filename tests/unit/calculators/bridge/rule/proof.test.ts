@@ -157,6 +157,12 @@ describe('what stays undecided', () => {
       'again-contradicts',
       'a short that was none at first',
     ],
+    [
+      { plus: '450k | OL | 455k', again: 'OL', plusAgain: '450k', other: { sister: 'alike' } },
+      'rail-uneven',
+      'the range of the over-range is not noted',
+    ],
+    [{ again: '<1 Ω' }, 'again-does-not-fit', 'below the range: perhaps a short'],
     [{ again: '0.3 Ω' }, 'again-does-not-fit', 'a short that belongs nowhere'],
     [{ again: '120k' }, 'again-does-not-fit', 'fits neither rail'],
     [{ other: { sister: 'differs' } }, 'sister-differs', 'balanced, but otherwise than a sound drive'],
@@ -181,12 +187,12 @@ describe('what is sound all the same', () => {
       'by its model',
     ],
     [
-      { plus: 'OL | 450k | OL', again: '452k', plusAgain: 'OL', other: { sister: 'alike' } },
+      { plus: '>20M | 450k | >20M', again: '452k', plusAgain: '>20M', other: { sister: 'alike' } },
       'rail-as-sister',
       'by its model',
     ],
     [
-      { plus: '450k | OL | 455k', again: 'OL', plusAgain: '450k', other: { sister: 'alike' } },
+      { plus: '450k | >20M | 455k', again: '>20M', plusAgain: '450k', other: { sister: 'alike' } },
       'rail-as-sister',
       'by its model',
     ],
