@@ -21,14 +21,15 @@ describe.each([360, 1280])('by keyboard, %i px wide', (width) => {
     expect(await focused(page)).toBe('search-words');
     expect(await page.inputValue('#search-words')).toBe('');
     await typeWords(page, 'bonded row');
-    const result = page.locator('.search-heading', { hasText: 'The fourth row' });
+    const result = page.locator('.search-heading').first();
     await result.waitFor();
+    const { pathname, hash } = new URL((await result.getAttribute('href')) ?? '', page.url());
     for (let step = 0; step < 20 && !(await result.evaluate((link) => link === document.activeElement)); step++) {
       await page.keyboard.press('ArrowDown');
     }
     await page.keyboard.press('Enter');
-    await opensAtHeading(page, 'the-fourth-row');
-    expect(new URL(page.url()).pathname).toContain('/articles/measuring/cable-or-motor/');
+    await opensAtHeading(page, hash.slice(1));
+    expect(new URL(page.url()).pathname).toBe(pathname);
   });
 
   test('arrow up leads back to the box, Escape closes and leaves the words', async () => {
@@ -93,7 +94,10 @@ test('by touch: a tap on a heading opens its page there, a tap beside closes', a
   const page = await open('/', { width: 360, context: { hasTouch: true, isMobile: true } });
   await page.locator('#search-words').tap();
   await typeWords(page, 'discharge resistor');
-  await page.locator('h1').tap({ force: true, position: { x: 1, y: 1 } });
+  const panel = await page.locator('#search-panel').boundingBox();
+  const below = (panel?.y ?? 0) + (panel?.height ?? 0) + 4;
+  // A place that holds nothing to follow.
+  await page.touchscreen.tap(1, below < 735 ? below : (panel?.y ?? 60) - 2);
   expect(await page.locator('#search-panel').isVisible()).toBe(false);
   await page.locator('#search-words').tap();
   await page.locator('#search-panel').waitFor();

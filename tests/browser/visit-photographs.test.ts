@@ -106,7 +106,7 @@ test('it goes with the file to another device, and not with the link', async () 
   await other.locator('#import-file').setInputFiles(fileOf(file, 'visit.txt'));
   await openStep(other);
   await pictures(other).waitFor();
-  expect(await captions(other).inputValue()).toBe('Core W, chafed at the gland');
+  await expect.poll(() => captions(other).inputValue()).toBe('Core W, chafed at the gland');
   expect(await exported(other).then(({ photographs }) => photographs)).toEqual(file.photographs);
 });
 

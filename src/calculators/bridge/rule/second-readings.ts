@@ -67,8 +67,7 @@ export function weighSecondReadings(
   const worst = worstPosition(findings, evidence);
   const added: SecondFinding[] = [];
   // Below the range of the meter, without its limit, may be a short.
-  const shortNow =
-    worstAgain.kind === 'under' || isShort(counted(railReading('U', worstAgain, evidence.instrument)));
+  const shortNow = worstAgain.kind === 'under' || isShort(counted(railReading('U', worstAgain, evidence.instrument)));
   if (isTaken(worstAgain) && worst === undefined && (shortNow || !fitsAny(evidence)))
     added.push(second('again-does-not-fit', 'undecided', { readings: ['worstAgain'] }));
   // It takes no fail back: which of the two readings was the slip, a third one tells.
