@@ -51,8 +51,8 @@ eachEngine((engine) => {
     await calculator(tab, 'insulation');
     const { together, PE, idleCores: _joined, ...test } = sound.insulation;
     await byKeys(tab, {
-      occasion: true,
       ...fieldsOf('insulation', { together, PE }),
+      occasion: true,
       idleCores: true,
       ...fieldsOf('insulation', test),
     });
@@ -74,6 +74,8 @@ eachEngine((engine) => {
     await tab.fill({ label: 'Machine' }, 'Marrow Bay line 2 (invented)');
     await tab.fill({ label: 'Axis' }, 'Lift');
     await tab.press('Tab');
+    // The title takes the names, and what is below it moves.
+    await tab.see({ text: 'Marrow Bay line 2 (invented), Lift' });
     await tab.click({ group: 'How did you find the drive?', label: 'From the drawings' });
     await tab.see({ text: 'Done. Next, below: What was live or moving?' });
     await tab.click({ group: 'What was live or moving', label: 'The load was speeding up' });
