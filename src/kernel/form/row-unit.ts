@@ -1,6 +1,6 @@
 import { limitValue } from '../limits.ts';
 import { parseReading } from '../reading/parse-reading.ts';
-import type { Reading } from '../reading/reading.ts';
+import { figureOf } from '../reading/reading.ts';
 import { typedUnit } from '../reading/typed-unit.ts';
 import type { FormField, ReadingField, Typed } from './field.ts';
 
@@ -63,20 +63,6 @@ function neighbourBefore(fields: readonly FormField[], id: string, typed: Typed)
 function readingField(fields: readonly FormField[], id: string): ReadingField | undefined {
   const field = fields.find((one) => one.id === id);
   return field?.kind === 'reading' ? field : undefined;
-}
-
-/** The number in a reading, in the base unit: a value or a noted bound. */
-function figureOf(reading: Reading): number | undefined {
-  switch (reading.kind) {
-    case 'value':
-      return reading.value;
-    case 'over':
-      return reading.atLeast;
-    case 'under':
-      return reading.atMost;
-    case 'missing':
-      return undefined;
-  }
 }
 
 function areAlike(a: number, b: number): boolean {

@@ -59,3 +59,17 @@ export function underOhms(atMost?: number): UnderReading {
 function valueReading(value: number, unit: Unit, resolution?: number): ValueReading {
   return resolution === undefined ? { kind: 'value', value, unit } : { kind: 'value', value, unit, resolution };
 }
+
+/** The number in a reading, in its base unit: a value, or the bound that the instrument showed. */
+export function figureOf(reading: Reading): number | undefined {
+  switch (reading.kind) {
+    case 'value':
+      return reading.value;
+    case 'over':
+      return reading.atLeast;
+    case 'under':
+      return reading.atMost;
+    case 'missing':
+      return undefined;
+  }
+}

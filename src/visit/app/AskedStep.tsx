@@ -1,16 +1,12 @@
 import type { ComponentChildren } from 'preact';
 import { useRef } from 'preact/hooks';
 import type { FormField, Typed } from '../../kernel/form/field.ts';
-import { Choices } from '../../ui/form/Choices.tsx';
 import { formProps } from '../../ui/form/form-behaviour.ts';
-import { ReadingInput } from '../../ui/form/ReadingInput.tsx';
 import { type FieldsState, useFields } from '../../ui/form/use-fields.ts';
 import type { FieldGroup } from '../steps/fields.ts';
 import type { Question } from '../steps/question.ts';
 import { type AskedStepId, questions } from '../steps/questions.ts';
-import { Several } from './Several.tsx';
-import { TextInput } from './TextInput.tsx';
-import { TickInput } from './TickInput.tsx';
+import { QuestionField } from './QuestionField.tsx';
 
 interface Props {
   id: AskedStepId;
@@ -29,13 +25,13 @@ export function AskedStep({ id, start, onTyped, onSettled }: Props) {
     <form class="step-form" {...formProps}>
       {fields.map((field) => {
         const group = groups.find((one) => one.fields.includes(field));
-        if (group === undefined) return <Field key={field.id} name={id} field={field} form={form} />;
+        if (group === undefined) return <QuestionField key={field.id} name={id} field={field} form={form} />;
         // The whole group stands at the place of its first field.
         const shown = group.fields[0] === field ? group.fields.filter(isShown) : [];
         return shown.length === 0 ? null : (
           <Group key={group.legend} group={group} form={form}>
             {shown.map((one) => (
-              <Field key={one.id} name={id} field={one} form={form} />
+              <QuestionField key={one.id} name={id} field={one} form={form} />
             ))}
           </Group>
         );
@@ -77,32 +73,4 @@ function Group({ group: { legend, hint, fields, offer }, form, children }: Group
       )}
     </fieldset>
   );
-}
-
-function Field({ name, field, form }: { name: string; field: FormField; form: FieldsState }) {
-  const id = `${name}-${field.id}`;
-  const value = form.typed[field.id] ?? '';
-  switch (field.kind) {
-    case 'choice':
-      return <Choices name={name} field={field} form={form} />;
-    case 'several':
-      return <Several name={name} field={field} form={form} />;
-    case 'reading':
-      return <ReadingInput name={name} field={field} form={form} />;
-    case 'tick':
-      return <TickInput id={id} label={field.name} value={value} onChoose={(next) => form.choose(field.id, next)} />;
-    case 'text':
-      return (
-        <TextInput
-          id={id}
-          label={field.name}
-          hint={field.hint}
-          value={value}
-          digits={field.digits}
-          long={field.long}
-          onInput={(next) => form.type(field.id, next)}
-          onLeave={form.leave}
-        />
-      );
-  }
 }

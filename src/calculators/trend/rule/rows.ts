@@ -1,6 +1,6 @@
 import { type CorrectionMethod, correctionFactor } from '../../../kernel/electrics/temperature-correction.ts';
 import { lastIn } from '../../../kernel/reading/last-in.ts';
-import type { Reading } from '../../../kernel/reading/reading.ts';
+import { figureOf, type Reading } from '../../../kernel/reading/reading.ts';
 import { type CorrectedBounds, findDrops } from './drops.ts';
 import type { CorrectedRow, KeptOutCode, KeptOutRow, TrendRow } from './input.ts';
 
@@ -42,20 +42,6 @@ function asBound(reading: Reading): Reading {
   if (reading.kind !== 'value') return reading;
   const step = reading.resolution || 1;
   return reading.value < step ? { kind: 'under', unit: reading.unit, atMost: step } : reading;
-}
-
-/** The value, or the bound that the instrument showed. */
-function figureOf(reading: Reading): number | undefined {
-  switch (reading.kind) {
-    case 'value':
-      return reading.value;
-    case 'over':
-      return reading.atLeast;
-    case 'under':
-      return reading.atMost;
-    case 'missing':
-      return undefined;
-  }
 }
 
 export function boundsOf({ kind, corrected }: CorrectedRow): CorrectedBounds {
