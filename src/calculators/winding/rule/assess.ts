@@ -109,13 +109,15 @@ export function assessWinding(input: WindingInput): WindingAssessment {
   const first = judge(readings);
   const taken = again !== undefined && windingPairs.some((pair) => again[pair].kind !== 'missing');
   const state = compareSets(first, taken ? judge(again) : undefined, leads !== 'four');
-  const joint = judgeJoint(acrossJoint, meter, leads === 'four', first);
+  // A lead that has read alike since has nothing in excess that the joint would explain.
+  const odd: WindingSet = state === 'passes' ? { ...first, verdict: 'undecided' } : first;
+  const joint = judgeJoint(acrossJoint, meter, leads === 'four', odd);
   const cause = causeOf(first, state, joint, leads);
   const findings: WindingFinding[] = [
     ...(state === 'passes' ? first.findings.map(doubted) : first.findings),
     ...details(input, first),
     ...againFindings(state, first.verdict),
-    ...jointFindings(joint, first),
+    ...jointFindings(joint, odd),
   ];
   if (state === 'confirms' && cause === 'open' && first.verdict === 'no-go')
     findings.push(finding('winding-contact-possible', 'note', { limits: ['winding-two-lead-contact'] }));
