@@ -33,7 +33,10 @@ function shownIn(place: string) {
     else controls[input.name] ??= '';
   }
   const echoes = [...(form?.querySelectorAll('.echo') ?? [])].map((line) => line.textContent);
-  return { controls, echoes, verdict: form?.querySelector('.verdict')?.textContent ?? '' };
+  // Plots, and their tables, come a moment later than the words.
+  const verdict = form?.querySelector('.verdict')?.cloneNode(true) as Element | undefined;
+  for (const plot of verdict?.querySelectorAll('figure.plot, details.more') ?? []) plot.remove();
+  return { controls, echoes, verdict: verdict?.textContent ?? '' };
 }
 
 /** What the calculator judges, as this tab keeps it. Runs in the page. */
