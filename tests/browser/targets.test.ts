@@ -11,7 +11,7 @@ import { youngStyles } from '../tools/style-features.ts';
 
 /** What our scripts use although a browser of the targets lacks it, and what happens there. */
 const guarded: Record<string, string> = {
-  'PerformanceNavigationTiming.type': 'no entry is found, and the page counts as opened anew',
+  'PerformanceNavigationTiming.type': 'no entry is found, and the page counts as newly opened',
   BroadcastChannel: 'tabs do not hear of each other; each save still meets the newer record',
   'BroadcastChannel.postMessage': 'only where there is a channel',
   'BroadcastChannel.close': 'only where there is a channel',

@@ -40,7 +40,7 @@ test('a guided visit by keyboard alone, from its start to the decision, and out 
   for (const row of busRows) await walker.type(row, '0.03 V');
   await goOn('Look at all parts');
   await walker.press('Nothing on the parts that are still open');
-  await walker.choose(/^Last: did you seat/, 'Seated anew');
+  await walker.choose(/^Last: did you re-seat/, 'Re-seated');
   await below('Take the motor leads off');
   await walker.choose(/^Is it done/, 'Done');
   await goOn('Move it by hand');

@@ -251,7 +251,7 @@ test('to open a step answers nothing: offers of the record are no entries, and a
   await page.getByRole('heading', { name: 'Replace: motor and motor cable.' }).waitFor();
 });
 
-test('a visit from another device: its lockout, its bus reading and its supports are asked for anew', async () => {
+test('a visit from another device: its lockout, its bus reading and its supports are asked for again', async () => {
   const page = await open('/visit/', { width: 360 });
   await importVisit(page, visitOf(driveOnly.slice(0, 8)));
   const visitor = new Visitor(page);

@@ -61,7 +61,7 @@ export function readingError(
     'not-a-number': `The number in “${typed}” can't be read. Use one decimal mark and nothing else: ${quantityRules[quantity].example}.`,
     'ambiguous-comma': `“${typed}” can mean thousands or decimals. Choose which one you read.`,
     'ambiguous-point': `The point in “${typed}” can be a decimal mark or part thousands. Choose which one you read.`,
-    'zero-leads-groups': `“${typed}” begins with a zero before a group of three digits: a digit may be lost, or a mark has slipped. Choose what you read, or type it anew.`,
+    'zero-leads-groups': `“${typed}” begins with a zero before a group of three digits: a digit may be lost, or a mark has slipped. Choose what you read, or type it again.`,
     'lone-one': `“${typed}” can be a one, or over-range: some displays show nothing but a 1 at the left for it. Choose which one you read.`,
     'milli-or-mega': `“${typed}” can mean milli (a thousandth) or mega (a million). Choose which one you read.`,
     'unit-missing': `“${typed}” has no unit: ${units.join(', ')}. Prefixes are a thousandfold apart: choose the one that ${quantityRules[quantity].printed ? 'is printed' : 'the meter shows'}.`,

@@ -27,7 +27,7 @@ export const feedbackFaults: readonly Fault[] = [
   {
     ...noFault,
     id: 'feedback-contact',
-    label: 'feedback contact, mended by plugging it anew',
+    label: 'feedback contact, mended by plugging it again',
     cause: 'feedback-supply',
     bad: [],
     circuit: 'feedback-device',

@@ -13,7 +13,7 @@ export const actTexts: Record<PlainAct, string> = {
   'wait-room-temperature': 'Leave it for hours, until the motor is as warm as the room',
   support: 'Support the axis on its prop',
   'take-support-away': 'Take the prop away',
-  look: 'Look at all parts, and seat the drive’s plugs anew last',
+  look: 'Look at all parts, and re-seat the drive’s plugs last',
   mechanics: 'See whether the axis moves freely',
   'dry-connector': 'Dry the motor connector',
   'idle-cores-to-pe': 'Join brake and sensor cores at the drive end and put them on the PE bar',

@@ -25,7 +25,7 @@ export const judgementTexts: Record<Judgement, { word: string; why: string }> = 
   },
   'left-wet': {
     word: 'Water left in',
-    why: 'Nothing is bad, but the motor connector is still wet. It trips again, until it is dried and measured anew.',
+    why: 'Nothing is bad, but the motor connector is still wet. It trips again, until it is dried and measured again.',
   },
   'sound-part-named': { word: 'A sound part replaced', why: 'You named every bad part, and a sound one with it.' },
   'bad-part-missed': {

@@ -7,7 +7,7 @@ export interface Waits {
   running: readonly Wait[];
   /** In ms, as `Date.now` gives it; grows each second while a wait runs. */
   now: number;
-  /** Starts a wait, or starts it anew. */
+  /** Starts a wait, or starts it again. */
   start: (kind: WaitKind, minutes: number) => void;
   remove: (id: string) => void;
 }

@@ -95,7 +95,7 @@ export class Visitor {
         .getByText(seen[part] ?? 'Nothing')
         .click();
     }
-    await this.choose(/^Last: did you seat/, 'Seated anew');
+    await this.choose(/^Last: did you re-seat/, 'Re-seated');
   }
 
   /** Switches on as often as stated; it trips each time or never. */

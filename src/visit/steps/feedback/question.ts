@@ -53,7 +53,7 @@ export const plugFeedback: Question<DoneAnswer> = {
     'Locked out, look at the pins of both feedback connectors.',
     'Plug the feedback cable in at the drive and at the device, as it was.',
   ],
-  why: 'A plug that is seated anew can mend a loose contact. Then the device would be replaced for nothing. And an axis that is enabled without its feedback runs away.',
+  why: 'A plug that is re-seated can mend a loose contact. Then the device would be replaced for nothing. And an axis that is enabled without its feedback runs away.',
   when: 'If the trip went away with only the device unplugged, and before the axis is tried as a whole.',
   undone: 'The feedback was unplugged after this. Plug it in again.',
   ...askDone,

@@ -54,8 +54,8 @@ const looks = {
   feedbackCable: seen('feedbackCable', 'seenFeedbackCable'),
 };
 const parts = Object.keys(looks) as InspectedPart[];
-const reseated = choice('reseated', 'Last: did you seat plugs or boards anew?', {
-  yes: 'Seated anew',
+const reseated = choice('reseated', 'Last: did you re-seat plugs or boards?', {
+  yes: 'Re-seated',
   none: 'Left as they are',
 });
 
@@ -89,7 +89,7 @@ export const inspect: Question<InspectAnswer> = {
     'Look for parts that are burnt, chafed, wet, corroded, bent or loose: drive, motor and its connector, motor cable, feedback cable.',
     'Choose all that a part shows. A part that you could not look at is not known to be sound, and gets no power.',
     'Write down what you see, and take a photograph before you touch anything.',
-    'Last, and only if you want to: seat the drive’s plugs and boards anew. Wear a wrist strap, hold a board by its edges, and write down which.',
+    'Last, and only if you want to: re-seat the drive’s plugs and boards. Wear a wrist strap, hold a board by its edges, and write down which.',
   ],
   why: 'A burnt or wet part saves you hours. A loose plug trips a drive that has no fault; one that you moved may have mended it. Common practice.',
   when: 'After the first lockout, before any measurement.',

@@ -128,7 +128,7 @@ export const laterLockout: Question<LockoutAnswer> = {
 export const proveAgain: Question<LockoutAnswer> = {
   title: 'Prove it dead again',
   instructions: [
-    'Before you touch anything: look whether your lock and tag are on every supply, and the key is with you. If not, lock out anew. Try to start.',
+    'Before you touch anything: look whether your lock and tag are on every supply, and the key is with you. If not, lock out again. Try to start.',
     'Look whether anything was changed while you were away: leads, connectors, covers, supports. Wait the time on the label if it can have had power.',
     ...proveDead,
   ],

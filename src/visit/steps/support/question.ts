@@ -23,7 +23,7 @@ export const supportAgain: Question<DoneAnswer> = {
   title: 'Look at every support again',
   instructions: [
     'Go to each axis that can fall. Its load still rests on its prop, pin or block, and nobody has moved it.',
-    'If it does not, support it anew before anything else.',
+    'If it does not, support it again before anything else.',
   ],
   why: `The supports were seen in an earlier stretch of work. Since then there was a break of more than ${pause()}, another day, another device, or a clock that was set back.`,
   when: `After a break of more than ${pause()}, on another day or another device, if an axis can fall.`,

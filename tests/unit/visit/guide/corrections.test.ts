@@ -86,7 +86,7 @@ describe('an earlier answer that is changed', () => {
       'lockout-1 check-again',
     ],
     [
-      'the support was put anew: the retry rests on it, and the leads are on again since, so they come off first',
+      'the support was set up again: the retry rests on it, and the leads are on again since, so they come off first',
       onEnable,
       done('support-axis'),
       'lockout-1 check-again',
@@ -103,7 +103,7 @@ describe('an earlier answer that is changed', () => {
       lockout(2),
       'idle-cores check-again',
     ],
-    ['the first lockout anew: everything from there on is confirmed', onEnable, lockout(1), 'inspect check-again'],
+    ['the first lockout again: everything from there on is confirmed', onEnable, lockout(1), 'inspect check-again'],
     [
       'the bridge was measured again, after power: lock out again, then what was connected is confirmed',
       onEnable,

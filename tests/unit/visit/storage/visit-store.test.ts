@@ -178,7 +178,7 @@ describe('deleting and undoing', () => {
     const store = tab(freshName());
     const saved = must(await store.save(lift));
     must(await store.remove(lift.id));
-    const other = must(await store.save({ ...lift, notes: 'begun anew' }));
+    const other = must(await store.save({ ...lift, notes: 'begun again' }));
     expect(await store.restore(saved)).toMatchObject({ problem: { kind: 'conflict' }, stored: other });
   });
 

@@ -37,7 +37,7 @@ export const tripsAtOnce: Leaf[] = [
     visit: pluggedAgain('no-trip'),
     decision: 'undecided',
     open: ['feedback-contact'],
-    why: 'Plugging it anew has mended it: a contact, and no device is replaced for it.',
+    why: 'Plugging it again has mended it: a contact, and no device is replaced for it.',
   },
   {
     what: 'gone with the feedback unplugged, gone with the cable alone, the third retry not permitted',
