@@ -31,7 +31,7 @@ export const axisParts: AxisPart[] = [
     measured: [
       { text: 'Lock it out before anything else', path: '/articles/safety/lockout-and-stored-energy/' },
       { text: 'Read the messages that came together', path: message },
-      { text: 'The input rectifier, by diode test', path: '/articles/measuring/diode-test/#the-input-rectifier' },
+      { text: 'The input rectifier, by diode test', path: '/articles/measuring/braking-circuit-and-input/' },
     ],
     limits: ['touch-voltage'],
   },
@@ -70,7 +70,12 @@ export const axisParts: AxisPart[] = [
       'Open, shorted, or through to its housing; its lead, and the transistor that switches it. Then the trip comes on braking, stopping or lowering.',
       'It stays hot for long, and it is at bus voltage in service.',
     ],
-    measured: [{ text: 'Dead and cool: its ohms, its housing, its terminals', path: `${when}#on-braking-or-stopping` }],
+    measured: [
+      {
+        text: 'Dead and cool: its ohms, its housing, its terminals',
+        path: '/articles/measuring/braking-circuit-and-input/',
+      },
+    ],
     limits: ['braking-resistor-off-plate', 'braking-resistor-to-pe'],
   },
   {
