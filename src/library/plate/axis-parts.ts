@@ -133,7 +133,7 @@ export const axisParts: AxisPart[] = [
       { text: 'The winding, through the cable and at the motor', path: '/articles/measuring/winding-resistance/' },
       {
         text: 'Hot, cold or wet: can you believe the reading?',
-        path: '/articles/measuring/temperature-moisture-and-time/',
+        path: '/articles/measuring/choosing-the-limit/#temperature',
       },
     ],
     limits: ['winding-joint', 'after-trip-point'],
