@@ -27,7 +27,7 @@ export function fallText({ level, since, before, now, factor, corrected }: Compa
   const readings = `${before.text} on ${day}, ${now.text} now`;
   if (level === 'none') return '';
   if (level === 'unknown') {
-    return `Lower than at ${sinceNames[since]}, ${insulatedNames[now.part]}: ${readings}. Whether the insulation has fallen can’t be told: ${unknownBecause(before, now)}`;
+    return `Lower than at ${sinceNames[since]}, ${insulatedNames[now.part]}: ${readings}. Whether the insulation has fallen is not known: ${unknownBecause(before, now)}`;
   }
   // A zero is a bound on a logarithmic axis: its factor says nothing to a reader.
   const by = factor < 1000 ? `by a factor of at least ${Number(factor.toPrecision(2))}` : 'to almost nothing';
