@@ -44,7 +44,8 @@ export const secondReadingFindings: FindingSentences<SecondFinding> = {
     `At ${railNames[rail]} the second reading of U counts, since the first was taken while the figure still moved.`,
   'again-contradicts': ({ position }) =>
     `The second reading of ${positionName(position)} does not confirm the first. One of the two was a slip.`,
-  'again-does-not-fit': () => 'The reading that you took once more fits none of the six.',
+  'again-does-not-fit': () =>
+    'The reading that you took once more fits neither rail: it would have to agree with all three of one, and be no short.',
   'sister-differs': () =>
     'The readings agree with each other, and you said that a sound drive of the same model shows another pattern. Find out why before this drive counts as good.',
   'bus-shorted': () =>

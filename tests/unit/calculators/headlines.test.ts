@@ -42,6 +42,8 @@ describe('bridge', () => {
     ['no bus reading', { busVoltage: '' }, 'undecided', 'Still missing: the DC-bus voltage'],
     ['two lacking', { minusV: '', minusW: '' }, 'undecided', 'Still missing: DC− to V and DC− to W'],
     ['not clearly off', { minusV: '260k' }, 'undecided', 'DC− to V is odd, but not clearly off'],
+    // It agrees with DC+ to U alone.
+    ['once more', { worstAgain: '410k' }, 'undecided', 'The reading that was taken once more fits neither rail'],
     ['a high one', { minusV: '1.2M' }, 'no-go', 'DC− to V reads high; drive suspect, not proven bad'],
   ]);
 });

@@ -92,8 +92,8 @@ const pause = () => formatRounded(limitValue('work-pause'), 'min');
 
 /** The points of the proof, in the order of the fields. */
 const proveDead = [
-  `Prove the PE that you measure to: no voltage between the drive’s PE and bare metal of the machine, then at most ${formatRounded(limitValue('pe-dead-short'), 'Ω')}.`,
   'Prove the meter on a known source, AC and DC.',
+  `Prove the PE that you measure to: on volts no voltage between the drive’s PE and bare metal of the machine, then on ohms at most ${formatRounded(limitValue('pe-dead-short'), 'Ω')}. Set the meter back to volts.`,
   'Measure each point below, the motor at rest. In a row with several terminals type the highest reading, without its sign.',
   'Prove the meter again.',
 ];
