@@ -97,7 +97,7 @@ export const axisParts: AxisPart[] = [
     id: 'motor-leads',
     name: 'Motor leads',
     fails: [
-      'U, V and W are taken off here before anything is measured: the winding joins them, and a shorted switch then looks balanced.',
+      'U, V and W are taken off here before anything is measured: the winding joins them, and a shorted transistor then looks balanced.',
       'A loose or burnt terminal, a filter, choke or contactor between drive and motor: measure before and behind it.',
     ],
     measured: [

@@ -12,7 +12,7 @@ export interface MeasuredReport {
   title: string;
   verdict: string;
   fails: boolean;
-  /** The finding behind the verdict, in words: `lower switch of V is shorted`. */
+  /** The finding behind the verdict, in words: `lower transistor of V is shorted`. */
   headline: string;
   rows: ReadingRow[];
   circumstances: Circumstance[];

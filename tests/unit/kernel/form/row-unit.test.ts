@@ -35,7 +35,7 @@ describe('a figure without a unit takes that of its row', () => {
 
 describe('it does not where that would decide what has to be asked', () => {
   it.each([
-    ['a zero: with a unit of megohms it would be no dead short', '450M', '0'],
+    ['a zero: with a unit of megohms it would be no short', '450M', '0'],
     ['a zero with decimals', '450M', '0.00'],
     ['a lone 1, which may be over-range', '1.2M', '1'],
     ['a comma that may be one of thousands', '1.2M', '1,250'],
