@@ -21,7 +21,7 @@ const tooLong = 170;
  * them. `words` are in lower case.
  */
 export function bestSentence(page: PagefindPage, words: readonly string[]): Found {
-  const starts = words.filter((word) => word.length > 1).map((word) => word.slice(0, Math.max(3, word.length - 2)));
+  const starts = words.filter((word) => word.length > 1).map((word) => word.slice(0, Math.max(4, word.length - 2)));
   const sections = sectionsOf(page);
   // A word that few parts of the page contain tells more.
   const wanted = starts.map((start) => {

@@ -14,7 +14,7 @@ const withoutPlural = (word: string) => word.replace(/(?<=\p{L}{3})s$/u, '');
 
 /** What people write around a name. */
 const frame =
-  /^(?:whats?|what(?: is| are| does| do)?|meaning of|definition of)\s+(?:(?:an?|the)\s+)?|\s+(?:mean|means|meaning|definition)$/g;
+  /^(?:what(?:s| is| are| does| do)?|meaning of|definition of)\s+(?:(?:an?|the)\s+)?|\s+(?:mean|means|meaning|definition)$/g;
 
 /** The longest name in a query, if it is most of the query. */
 export function namesIn(query: string, isName: (name: string) => boolean): string[] {
