@@ -12,9 +12,11 @@ export interface Found {
   heading?: { title: string; url: string };
 }
 
-/** Letters from which a sentence says enough alone, and above which it is too long for a list of answers. */
-const enough = 40;
-const tooLong = 170;
+/** A sentence that says something alone: cells of tables and parts of lists do not. */
+const whole = /^[“"‘(]?[\p{Lu}\p{N}].{20,}[.!?][”"’)]?$/u;
+
+/** Letters from which a sentence is too long for a list of answers. */
+const tooLong = 150;
 
 /**
  * The whole sentence of a page that contains the most words of a query, from the part of the page that says most about
@@ -22,7 +24,9 @@ const tooLong = 170;
  */
 export function bestSentence(page: PagefindPage, words: readonly string[]): Found {
   const starts = words.filter((word) => word.length > 1).map((word) => word.slice(0, Math.max(4, word.length - 2)));
-  const sections = sectionsOf(page);
+  const all = sectionsOf(page);
+  const telling = all.filter(({ text }) => sentencesOf(text).some((sentence) => whole.test(sentence)));
+  const sections = telling.length > 0 ? telling : all;
   // A word that few parts of the page contain tells more.
   const wanted = starts.map((start) => {
     const parts = sections.filter(({ text }) => wordStart(start).test(text)).length;
@@ -32,7 +36,7 @@ export function bestSentence(page: PagefindPage, words: readonly string[]): Foun
   const times = (text: string) =>
     wanted.reduce((sum, { start, weight }) => sum + weight * text.split(start).length, 0) / 20;
   const section = best(sections, ({ text, heading }) => score(text) + times(text) + score(heading?.title ?? ''));
-  const sentences = section ? sentencesOf(section.text) : [];
+  const sentences = section ? wholeSentences(section.text) : [];
   const sentence = best(sentences, (text) => score(text) - (text.length > tooLong ? 0.5 : 0)) ?? '';
   const parts = sentence.split(/(\s+)/).map((text) => ({ text, marked: wanted.some(({ start }) => start.test(text)) }));
   return { sentence: parts, ...(section?.heading && { heading: section.heading }) };
@@ -54,7 +58,7 @@ interface Section {
 
 /** The text of a page by its headings, without the headings themselves and without the words for the index only. */
 function sectionsOf({ url, content, meta, anchors }: PagefindPage): Section[] {
-  const words = content.split(/[\r\n\s]+/);
+  const words = content.split(/\s+/);
   const headings = anchors.filter(({ element }) => /^h[1-6]$/.test(element)).sort((a, b) => a.location - b.location);
   const sections: Section[] = [{ text: words.slice(0, headings[0]?.location).join(' ') }];
   headings.forEach(({ id, text, location }, index) => {
@@ -70,19 +74,18 @@ function sectionsOf({ url, content, meta, anchors }: PagefindPage): Section[] {
 }
 
 /** A text without the words with which it begins. */
-const without = (text: string, start = '') =>
-  text.startsWith(start) ? text.slice(start.length).replace(/^[\s.]+/, '') : text;
+function without(text: string, start = ''): string {
+  const plain = start.trim().replace(/\s+/g, ' ');
+  return text.startsWith(plain) ? text.slice(plain.length).replace(/^[\s.]+/, '') : text;
+}
 
-/** Sentences; short ones, like the cells of a table, together with the next. */
-function sentencesOf(text: string): string[] {
-  const sentences: string[] = [];
-  let open = '';
-  for (const sentence of text.match(/.+?(?:[.!?:]["”’)]?(?=\s)|$)\s*/g) ?? []) {
-    open += sentence;
-    if (open.length < enough) continue;
-    sentences.push(open.trim());
-    open = '';
-  }
-  if (open.trim() !== '') sentences.push(open.trim());
-  return sentences;
+/** The sentences of a text. */
+const sentencesOf = (text: string) =>
+  (text.match(/.+?(?:[.!?]["”’)]?(?=\s)|$)\s*/g) ?? []).map((sentence) => sentence.trim());
+
+/** The whole sentences of a text, or all its parts if none is whole. */
+function wholeSentences(text: string): string[] {
+  const all = sentencesOf(text);
+  const some = all.filter((sentence) => whole.test(sentence));
+  return some.length > 0 ? some : all;
 }

@@ -60,14 +60,17 @@ export class Engine {
       ? typed
       : typed.map((word, place) => this.#vocabulary.corrected(word, place === typed.length - 1));
     const corrected = typed.reduce((line, word, place) => line.replace(word, words[place] ?? word), text);
-    const names = new Set([...meant, ...namesIn(corrected, (name) => this.#names.has(name))]);
+    const names = namesIn(corrected, (name) => this.#names.has(name));
+    // What the query means for safety comes first, however many of its words another page has.
+    const first = (await Promise.all(meant.map((name) => this.#find(name)))).flat();
     const hits = await Promise.all([
       ...words.map((word, place) => (this.#isKnown(word, place === words.length - 1) ? this.#find(word) : [])),
       ...exact.map((word) => this.#find(`"${word}"`)),
       // In metadata only, which quotes don't reach.
-      ...[...names].map((name) => this.#find(name)),
+      ...names.map((name) => this.#find(name)),
     ]);
-    const best = ranked(hits).slice(0, mostAnswers);
+    const others = ranked(hits).filter(({ id }) => first.every((hit) => hit.id !== id));
+    const best = [...first, ...others].slice(0, mostAnswers);
     const answers = await Promise.all(best.map(async (result) => answerOf(await result.data(), words)));
     const changed = words.some((word, place) => word !== typed[place]) ? words.join(' ') : null;
     return {

@@ -22,7 +22,10 @@ for (const row of foreignWords.trim().split('\n').slice(1)) {
     else for (const spelling of spellings(word)) latin.push({ parts: partsOf(spelling), english });
   }
 }
-for (const terms of [latin, signs]) terms.sort((a, b) => b.parts.length - a.parts.length);
+const letters = ({ parts }: Term) => parts.join('').length;
+for (const terms of [latin, signs]) {
+  terms.sort((a, b) => b.parts.length - a.parts.length || letters(b) - letters(a));
+}
 
 /** Lower case, without marks on letters. */
 function plain(text: string): string {

@@ -13,7 +13,7 @@ const insulation = /\binsulation\b|\bmegohms?\b/;
 const enough = /\b(?:ok|okay|good|low|enough|minimum|limit|least|acceptable|accept|pass|fail|bad)\b/;
 
 /** What has other figures and limits of its own. */
-const otherLimit = /\b(?:per (?:kv|thousand|1000|kft|km)|winding resistance|brak|encoder|routine|1970|tester)/;
+const otherLimit = /\b(?:per (?:kv|thousand|1000|kft|km)|winding resistance|brak|idle|encoder|routine|1970|tester)/;
 
 /**
  * What a query asks without naming it, as text to search for besides: the meaning of a drive's message, or the limit
@@ -24,6 +24,6 @@ export function askedBesides(plain: string): { words: string[]; names: string[] 
     !otherLimit.test(plain) && (insulationFigure.test(plain) || (insulation.test(plain) && enough.test(plain)));
   return {
     words: alarmCode.test(plain) ? ['alarm', 'code'] : [],
-    names: [...(alarmCode.test(plain) ? [nameOf('alarm code')] : []), ...(asksLimit ? [afterTripLimit] : [])],
+    names: asksLimit ? [afterTripLimit] : [],
   };
 }

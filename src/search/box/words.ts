@@ -25,7 +25,7 @@ interface QueryWords {
   words: string[];
   /** Words to be matched exactly: figures with their unit as one word, and `definition`. */
   exact: string[];
-  /** Whole names that the query means without naming them. */
+  /** Whole names that the query means without naming them; their answers come first. */
   names: string[];
 }
 

@@ -45,13 +45,19 @@ export async function writeSearchIndex(folder: string): Promise<number> {
   return added.length;
 }
 
+/** They would read as the beginning of a sentence. */
+const tableHeads = /<thead\b.*?<\/thead>/gs;
+
 /** The pages that are marked as searchable. */
 function pagesOf(folder: string): HTMLFile[] {
   return globSync('**/*.html', { cwd: folder })
     .sort()
     .map((sourcePath) => ({ sourcePath, content: readFileSync(join(folder, sourcePath), 'utf8') }))
     .filter(({ content }) => content.includes(' data-pagefind-body'))
-    .map(({ sourcePath, content }) => ({ sourcePath, content: withNames(sourcePath, content) }));
+    .map(({ sourcePath, content }) => ({
+      sourcePath,
+      content: withNames(sourcePath, content.replace(tableHeads, '')),
+    }));
 }
 
 /** A page whose title and other words are also in the index as whole names. An article comes before a calculator. */
