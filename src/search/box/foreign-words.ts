@@ -35,7 +35,7 @@ residual voltage | Restspannung | tensión residual, voltaje residual | tension 
 proving dead | Spannungsfreiheit, spannungsfrei | ausencia de tensión | absence de tension | brak napięcia, stan beznapięciowy | gerilim yokluğu, gerilim yok | 验电, 无电压
 lockout | Freischalten, Wiedereinschalten | bloqueo y etiquetado, consignación, bloqueo | consignation, cadenassage, condamnation | zabezpieczenie przed ponownym załączeniem, blokada i oznakowanie | kilitleme, kilitleme ve etiketleme | 上锁挂牌, 挂牌上锁, 停电挂牌
 emergency stop | Not-Halt, Not-Aus, Notaus | parada de emergencia, paro de emergencia | arrêt d'urgence | wyłącznik awaryjny, zatrzymanie awaryjne | acil stop, acil durdurma | 急停
-vertical axis | Vertikalachse, vertikale Achse, hängende Achse, Hubachse, Z-Achse | eje vertical, eje Z | axe vertical, axe Z | oś pionowa, oś Z | dikey eksen, Z ekseni | 垂直轴, Z轴
+vertical axis | Vertikalachse, vertikale Achse, hängende Achse, Hubachse, Z-Achse | eje vertical, eje Z | axe vertical, axe Z | oś pionowa, oś Z | dikey eksen, Z ekseni | 垂直轴
 protective conductor | Schutzleiter, Erdung | conductor de protección, puesta a tierra, toma de tierra | conducteur de protection, mise à la terre | przewód ochronny, uziemienie | koruma iletkeni, topraklama, toprak hattı | 保护接地, 接地线, 地线, 接地
 screen | Schirm, Schirmung, Abschirmung, Kabelschirm | pantalla, apantallamiento, blindaje, malla | blindage, tresse | ekran, ekranowanie | ekran, ekranlama, blendaj | 屏蔽, 屏蔽层
 connector | Stecker, Steckverbinder | conector, conectores | connecteur, connecteurs | złącze, złącza, wtyczka | konnektör, fiş | 接头, 插头, 连接器, 接插件
