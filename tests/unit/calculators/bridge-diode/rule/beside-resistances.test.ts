@@ -93,6 +93,25 @@ describe('what the resistances add, and what comes next', () => {
       ['keep-power-off', 'repeat-position'],
     ],
     [
+      'a leak that only the diode test has explains no leak of the other rail',
+      { ...minusLeaky, resistance: ['480k | 46k | 485k', goodMinus] },
+      'suspect',
+      [
+        `diode-leaky caution ${leakyV}`,
+        'tests-contradict undecided minusV',
+        'resistance-finds-leak fail plusV',
+        'diode-suspect note',
+      ],
+      ['repeat-both-tests', 'keep-power-off', 'repeat-position'],
+    ],
+    [
+      'a reading of the blocking row that lacks, beside good resistances',
+      { minusReverse: 'OL | | OL', resistance: [good, goodMinus] },
+      'open',
+      ['diode-incomplete undecided minusReverseV'],
+      ['measure-missing'],
+    ],
+    [
       'a leak that the diode test can’t see',
       withMinus('46k | 9.4k | 46.1k'),
       'suspect',
@@ -167,6 +186,11 @@ describe('what the resistances add, and what comes next', () => {
     expect(lines.next).toEqual(next);
   });
 
+  it('six open ones say nothing while the motor may be on, whatever the diodes do', () => {
+    const lines = linesOf({ resistance: [openRail, openRail] }, { motorLeads: 'not-stated' });
+    expect(lines.said).toContain('resistance-undecided undecided');
+  });
+
   it('of which nobody knows the order are asked for first', () => {
     const lines = linesOf(withMinus(goodMinus), { resistanceOrder: 'after' });
     expect(lines.said).toContain('resistances-after-diodes caution resistanceOrder');
@@ -194,5 +218,7 @@ describe('exactly at a limit', () => {
   it('OL on a range not noted contradicts a short, a bound below the short does not', () => {
     expect(codes(withMinus('46k | OL | 46.1k', minusShort))).toContain('tests-contradict');
     expect(codes(withMinus('46k | >600 Ω | 46.1k', minusShort))).not.toContain('tests-contradict');
+    expect(codes(withMinus('46k | >1000 Ω | 46.1k', minusShort))).not.toContain('tests-contradict');
+    expect(codes(withMinus('46k | >1001 Ω | 46.1k', minusShort))).toContain('tests-contradict');
   });
 });

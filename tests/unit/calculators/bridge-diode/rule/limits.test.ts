@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { assessBridgeDiode } from '../../../../../src/calculators/bridge-diode/rule/assess.ts';
+import { volts } from '../../../../../src/kernel/reading/reading.ts';
 import { diodeInput } from '../../../../support/diode-cases.ts';
 import { found } from '../../../../support/found.ts';
 import { linesOf } from './lines-of.ts';
@@ -105,11 +106,24 @@ describe('readings that are not values', () => {
     expect([under(-0.5), under(0), under(0.2), under()]).toEqual([true, false, false, false]);
   });
 
-  it('unusual drops that conduct one way at one position only are not passed', () => {
-    const rows = { plusForward: '1.4 | 1.4 | 1.4', plusReverse: 'OL | OL | 1.6' };
-    expect(linesOf(rows).verdict).toBe('undecided');
-    const alike = { plusForward: '1.4 | 1.4 | 1.4', plusReverse: '1.6 | 1.6 | 1.6' };
-    expect(linesOf(alike).verdict).toBe('undecided');
+  it('unusual drops that do not all conduct one way only are not passed', () => {
+    const unusual = 'diode-drop-unusual undecided plusForwardU plusForwardV plusForwardW: diode-forward-typical';
+    expect(linesOf({ plusForward: '1.4 | 1.4 | 1.4', plusReverse: 'OL | OL | 1.6' }).said).toContain(unusual);
+    expect(linesOf({ plusForward: '1.4 | 1.4 | 1.4', plusReverse: '1.6 | 1.6 | 1.6' }).said).toContain(unusual);
+  });
+
+  it('three bounds above the limit block, three unlike figures above it are unclear', () => {
+    expect(codes({ plusReverse: '>2 V | >2 V | >2 V' })).toEqual(['diode-passed']);
+    expect(codes({ plusReverse: '1.6 | 1.7 | 2.9' })).toEqual(['diode-reverse-unclear']);
+  });
+
+  it('a few millivolts on the bus may have either sign', () => {
+    expect(linesOf({}, { busVoltage: volts(-0.02) }).verdict).toBe('go');
+  });
+
+  it('rows are not exchanged if one of them was not read', () => {
+    const rows = { plusForward: 'OL | OL | OL', plusReverse: ' | | ' };
+    expect(codes(rows)).toEqual(['diode-incomplete', 'diode-forward-all-open']);
   });
 
   it('rows are exchanged only if all three are', () => {
