@@ -32,5 +32,5 @@ export const targets: ReadonlyMap<string, Target> = new Map([
   ...calculators,
   ['assessment', { mutate: ['src/kernel/assessment/**/*.ts'], tests: ['tests/unit/kernel/assessment/**/*.test.ts'] }],
   ['guide', { mutate: ['src/visit/guide/**/*.ts'], tests: ofGuide, oneOf: 4 }],
-  ['steps', { mutate: ['src/visit/steps/*/rule.ts'], tests: ofGuide }],
+  ['steps', { mutate: ['src/visit/steps/*/rule.ts'], tests: [...ofGuide, 'tests/unit/visit/steps/*.test.ts'] }],
 ]);
