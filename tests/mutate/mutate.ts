@@ -1,4 +1,3 @@
-import { basename } from 'node:path';
 import { root } from '../tools/paths.ts';
 import { isListed, readEquivalents, unneeded } from './equivalents.ts';
 import { runTarget } from './run-target.ts';
@@ -19,6 +18,9 @@ const table: string[] = [];
 for (const [name, target] of targets) {
   if (only !== undefined && only !== name) continue;
   const tried = await runTarget(target, endings);
+  const isSample = target.oneOf !== undefined && endings.length === 0;
+  if (isSample)
+    console.log(`\n${name}: a sample, one change of ${target.oneOf}; name a file to try all of its changes`);
   const missed = tried.filter(({ noticed }) => !noticed);
   const listed = readEquivalents(name);
   const open = missed.filter((one) => !isListed(listed, one));
@@ -33,11 +35,11 @@ for (const [name, target] of targets) {
     const count = ofFile.filter(({ noticed }) => noticed).length;
     const unexplained = open.filter((one) => one.file === file).length;
     const numbers = [ofFile.length, share(count, ofFile.length), ofFile.length - count - unexplained, unexplained];
-    table.push(`| ${name} | ${basename(file)} | ${numbers.join(' | ')} |`);
+    table.push(`| ${name} | ${file.split('/').slice(-2).join('/')} | ${numbers.join(' | ')} |`);
   }
   const noticed = tried.length - missed.length;
   table.push(
-    `| **${name}** | | ${tried.length} | ${share(noticed, tried.length)} | ${missed.length - open.length} | ${open.length} |`,
+    `| **${name}** | ${isSample ? `one of ${target.oneOf}` : ''} | ${tried.length} | ${share(noticed, tried.length)} | ${missed.length - open.length} | ${open.length} |`,
   );
   if (open.length > 0 || stale.length > 0 || noticed < (tried.length * least) / 100) met = false;
 }

@@ -6,6 +6,8 @@ import { root } from '../tools/paths.ts';
 export interface Target {
   mutate: string[];
   tests: string[];
+  /** Only one change of so many is tried, the same ones each time, unless files are named. */
+  oneOf?: number;
 }
 
 const withRule = readdirSync(join(root, 'src/calculators')).filter((name) =>
@@ -29,6 +31,6 @@ const ofGuide = ['tests/unit/visit/guide/!(state-walk|*.property).test.ts'];
 export const targets: ReadonlyMap<string, Target> = new Map([
   ...calculators,
   ['assessment', { mutate: ['src/kernel/assessment/**/*.ts'], tests: ['tests/unit/kernel/assessment/**/*.test.ts'] }],
-  ['guide', { mutate: ['src/visit/guide/**/*.ts'], tests: ofGuide }],
-  ['steps', { mutate: ['src/visit/steps/*/rule.ts'], tests: ofGuide }],
+  ['guide', { mutate: ['src/visit/guide/**/*.ts'], tests: ofGuide, oneOf: 4 }],
+  ['steps', { mutate: ['src/visit/steps/*/rule.ts'], tests: [...ofGuide, 'tests/unit/visit/steps/*.test.ts'] }],
 ]);

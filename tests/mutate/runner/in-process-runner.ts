@@ -8,6 +8,7 @@ import {
   determineHitLimitReached,
   type MutantRunOptions,
   type MutantRunResult,
+  MutantRunStatus,
   type TestResult,
   type TestRunner,
   TestStatus,
@@ -15,6 +16,7 @@ import {
 } from '@stryker-mutator/api/test-runner';
 import fc from 'fast-check';
 import { installLoading, type LoadedTest, loadTests } from './loading.ts';
+import { isSampled } from './sample.ts';
 
 /**
  * Runs the tests of one target in its own process, where rules and tests stay loaded: a change then takes milliseconds
@@ -53,10 +55,18 @@ class InProcessRunner implements TestRunner {
   }
 
   async mutantRun(given: MutantRunOptions): Promise<MutantRunResult> {
+    if (!isSampled(given.activeMutant)) return { status: MutantRunStatus.Error, errorMessage: 'not in the sample' };
     const instrumented = this.#instrumented;
     Object.assign(instrumented, { hitCount: 0, hitLimit: given.hitLimit, activeMutant: undefined });
-    if (given.mutantActivation === 'static') instrumented.activeMutant = given.activeMutant.id;
-    if (given.reloadEnvironment) this.#tests = await loadTests(this.#copy, this.#files);
+    const isStatic = given.mutantActivation === 'static';
+    if (isStatic) instrumented.activeMutant = given.activeMutant.id;
+    // Stryker asks for no reload in a new process, but `init` has loaded everything without the change.
+    if (isStatic || given.reloadEnvironment) {
+      const errorMessage = await failureOf(async () => {
+        this.#tests = await loadTests(this.#copy, this.#files);
+      });
+      if (errorMessage !== undefined) return { status: MutantRunStatus.Error, errorMessage };
+    }
     instrumented.activeMutant = given.activeMutant.id;
     const wanted = given.testFilter && new Set(given.testFilter);
     const time = ({ id }: LoadedTest) => this.#milliseconds.get(id) ?? 0;

@@ -30,6 +30,7 @@ export function installLoading(copy: string): void {
 /** Loads test files, with all that they import, once more. */
 export async function loadTests(copy: string, files: readonly string[]): Promise<LoadedTest[]> {
   loading++;
+  takeCollected();
   const loaded: LoadedTest[] = [];
   for (const file of files) {
     await import(pathToFileURL(resolve(copy, file)).href);

@@ -59,7 +59,7 @@ function expectedOf({ insulation, insulationDiameter, conductorDiameter, length 
   const { from, to } = limitRange(cableConstantOf[insulation]);
   // A diameter or a length is as accurate as its last digit.
   const [outer, inner, metres] = data.map((reading) => intervalOf(reading, { counts: 1 }));
-  if (!outer || !inner || !metres || inner.lo <= 0 || metres.lo <= 0) return undefined;
+  if (!outer || !inner || !metres) return undefined;
   const expected = coreInsulationInterval({ lo: from, hi: to }, outer, inner, metres);
   return expected.lo > 0 && Number.isFinite(expected.hi) ? expected : undefined;
 }

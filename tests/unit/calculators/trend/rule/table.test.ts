@@ -98,3 +98,36 @@ describe('numbers', () => {
     expect(reasonsOf('2021-05-03;2,2 MΩ;25', { decimalMark: '.' })).toEqual(['1 reading-unreadable']);
   });
 });
+
+describe('what is kept of a row that is left out', () => {
+  const kept = (text: string, how: TableOptions = {}) => read(text, how).keptOut[0];
+
+  test('its line, its cells, and its day if that could be read', () => {
+    const day = rowsDay('2021-05-03;450M;25');
+    expect(kept('2021-05-03;;25')).toEqual({ line: 1, cells: ['2021-05-03', '', '25'], code: 'reading-missing', day });
+    expect(kept('once;450M;25')).toEqual({ line: 1, cells: ['once', '450M', '25'], code: 'date-unreadable' });
+  });
+
+  test('what the reader of its cell says', () => {
+    expect(kept('2021-05-03;good;25')?.detail).toContain('good');
+    expect(kept('2021-05-03;450M;warm')?.detail).toContain('warm');
+    expect(Object.keys(kept('2021-05-03;;25') ?? {})).not.toContain('detail');
+  });
+
+  test('a date after today is in the future, today is not', () => {
+    const today = rowsDay('2021-05-03;450M;25');
+    expect(kept('2021-05-04;450M;25', { today })?.code).toBe('date-in-future');
+    expect(kept('2021-05-03;450M;25', { today })).toBeUndefined();
+  });
+
+  test('an under-range has a figure above zero', () => {
+    expect(reasonsOf('2021-05-03;<1M;25')).toEqual([]);
+    expect(reasonsOf('2021-05-03;<0;25')).toEqual(['1 bound-not-noted']);
+  });
+
+  test('spaces around a cell say nothing', () => {
+    expect(rowsOf('  2021-05-03 ; 450M ; 25 ; ')).toEqual(['2021-05-03 450 MΩ 25 °C']);
+  });
+});
+
+const rowsDay = (text: string) => read(text).rows[0]?.day ?? Number.NaN;
