@@ -152,7 +152,7 @@ describe('the keypad is one way to type among others', () => {
     expect(await page.evaluate(() => document.activeElement?.textContent)).toBe('kΩ');
     await page.keyboard.press('Enter');
     expect([await entryIn(page, 'bridge-plusU'), await keypad(page).count()]).toEqual(['45k', 1]);
-    await keypad(page).getByText('Next', { exact: true }).focus();
+    await keypad(page).locator('.keypad-next').focus();
     await page.keyboard.press('Enter');
     // Whoever works with the keys of a keyboard goes on with them.
     expect([await focused(page), await keypad(page).count()]).toEqual(['bridge-plusV', 0]);
