@@ -1,6 +1,5 @@
 import { shownTime } from '../../kernel/time/iso-time.ts';
 import { type Database, database, type VisitRow } from './database.ts';
-import { localDraftText } from './local-draft-text.ts';
 
 /** A visit that has no decision yet, as far as a link to it needs. */
 export interface UnfinishedVisit {
@@ -33,14 +32,11 @@ export async function unfinishedVisit(db: Database = database()): Promise<Unfini
   }
 }
 
-function unfinished({ id, record, draft }: VisitRow): UnfinishedVisit | undefined {
+function unfinished({ id, record }: VisitRow): UnfinishedVisit | undefined {
   if (record === null || typeof record !== 'object') return undefined;
   const fields = record as Record<string, unknown>;
   if (fields.decision !== undefined || fields.steps === undefined) return undefined;
-  // A name that was typed and not saved yet: the newer of the two copies, as `draftJournal` keeps them.
-  const drafts = [objectOf(draft), objectOf(localDraftText(id))].sort((a, b) => countOf(b) - countOf(a));
-  const typed = objectOf(objectOf(drafts[0]?.details).values);
-  const named = [typed.machine ?? fields.machine, typed.axis ?? fields.axis].map(textOf).filter(Boolean);
+  const named = [fields.machine, fields.axis].map(textOf).filter(Boolean);
   const changedAt = textOf(fields.changedAt);
   return {
     id,
@@ -49,7 +45,4 @@ function unfinished({ id, record, draft }: VisitRow): UnfinishedVisit | undefine
   };
 }
 
-const objectOf = (value: unknown): Record<string, unknown> =>
-  value !== null && typeof value === 'object' ? (value as Record<string, unknown>) : {};
-const countOf = ({ count }: Record<string, unknown>) => (typeof count === 'number' ? count : 0);
 const textOf = (value: unknown) => (typeof value === 'string' ? value.trim() : '');
