@@ -23,6 +23,7 @@ const movedPages = {
   'measuring/how-sure-is-a-reading': 'measuring/choosing-the-limit',
   'measuring/insulation-hook-ups': 'measuring/choosing-the-limit',
   'measuring/multimeter-or-insulation-tester': 'safety/instruments-and-leads',
+  'measuring/temperature-moisture-and-time': 'measuring/choosing-the-limit',
   'measuring/reading-a-trend': 'deciding/baseline-and-record',
   'safety/qualified-and-permitted': 'safety/protective-equipment-and-arc-flash',
   'trip/causes-of-an-overcurrent-trip': 'trip/when-it-trips',

@@ -15,6 +15,7 @@ export function symptomReported(form: Form): Form {
     ...(canFall !== undefined && { gravityLoaded: canFall }),
     ...(came !== undefined && { came: String(came) }),
     ...(of !== undefined && { of: String(of) }),
+    ...(facts.again === 'once' && (came ?? 1) <= 1 && (of ?? 1) <= 1 && { once: 'yes' }),
     ...(changed !== undefined && { changed }),
   };
 }

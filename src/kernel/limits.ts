@@ -1,6 +1,7 @@
 import absorption from '../../content/limits/absorption.json' with { type: 'json' };
 import air from '../../content/limits/air.json' with { type: 'json' };
 import axisHistory from '../../content/limits/axis-history.json' with { type: 'json' };
+import brakesAndSpares from '../../content/limits/brakes-and-spares.json' with { type: 'json' };
 import bridge from '../../content/limits/bridge.json' with { type: 'json' };
 import cable from '../../content/limits/cable.json' with { type: 'json' };
 import formEntries from '../../content/limits/form-entries.json' with { type: 'json' };
@@ -23,6 +24,7 @@ const all = {
   ...testVoltage.limits,
   ...temperature.limits,
   ...protectiveConductor.limits,
+  ...brakesAndSpares.limits,
   ...instruments.limits,
   ...air.limits,
   ...formEntries.limits,

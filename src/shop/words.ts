@@ -11,7 +11,8 @@ export const shopTexts = {
   noPermission: 'The browser asks again for permission to use the folder. Tap to exchange.',
   filesHint:
     'All visits of this device, with those that were deleted, and the register of axes. Another tablet reads the file and merges it.',
-  importHint: 'A file of another tablet, or several files of the shared folder. Nothing here is lost by it.',
+  importHint:
+    'A file of another tablet, or several files of the shared folder. What was changed here stays. What was deleted there, and not changed here since, is deleted here too.',
   csvHint: 'One row a reading, for a spreadsheet: what was typed, its figure in SI units, time, step and verdict.',
   apart:
     'changed on two devices without sight of each other. Both versions are kept; the second one is marked in the list of visits. Compare them, then delete the one that is wrong.',

@@ -38,7 +38,7 @@ async function hits(browser: Browser, site: string): Promise<Measured[]> {
     return (100 * asked.filter((place) => place >= 0 && place < within).length) / asked.length;
   };
   return [
-    { what: `${queries.length} queries: answered by the first answer`, value: share('', 1), unit: '%', least: 88 },
+    { what: `${queries.length} queries: answered by the first answer`, value: share('', 1), unit: '%', least: 92 },
     { what: `${queries.length} queries: answered by the first five`, value: share('', 5), unit: '%', least: 99 },
     ...[...new Set(queries.map(({ kind }) => kind))].map((kind): Measured => {
       return { what: `  ${kind}: answered by the first answer`, value: share(kind, 1), unit: '%' };

@@ -4,7 +4,7 @@ import type { Bench, Measured } from './measured.ts';
 import { withSite } from './with-site.ts';
 
 /**
- * One visit on a shop tablet by touch: it trips on the enable, the lower switch of V is shorted, core W of the cable is chafed,
+ * One visit on a shop tablet by touch: it trips on the enable, the lower transistor of V is shorted, core W of the cable is chafed,
  * the motor is good. Invented, at the Marrow Bay Glassworks. The instruments are known from the visit before.
  */
 async function walk(page: Page, site: string): Promise<CountedVisitor> {
@@ -77,7 +77,7 @@ async function walk(page: Page, site: string): Promise<CountedVisitor> {
 
 /** By touch a whole visit must be quicker than paper. */
 export const bench: Bench = {
-  name: 'A whole visit by touch: trip on the enable, a shorted switch, a chafed core, the motor good',
+  name: 'A whole visit by touch: trip on the enable, a shorted transistor, a chafed core, the motor good',
   run: () =>
     withSite(async (browser, site): Promise<Measured[]> => {
       const page = await browser.newPage({ viewport: { width: 820, height: 1180 }, hasTouch: true });

@@ -94,7 +94,7 @@ test('an axis is noted, renamed, and a visit begins there with all that is known
   expect(await page.locator('.visit-step').count()).toBe(1);
   await page.getByText('Support every axis that can fall').waitFor();
   await page.getByRole('link', { name: 'History of this axis' }).click();
-  await page.getByText('Baseline. ').waitFor();
+  await page.locator('b', { hasText: 'Baseline.' }).waitFor();
 });
 
 describe.each([

@@ -30,7 +30,7 @@ describe('by keyboard alone', () => {
     await page.keyboard.press('Control+A');
     await page.keyboard.type('3.8 Ω');
     await verdict(page, 'no-go');
-    expect(await findings(page)).toContain('short in the lower switch of V');
+    expect(await findings(page)).toContain('short in the lower transistor of V');
     expect(await page.locator('[role="status"]', { hasText: 'Verdict: No-go' }).count()).toBe(1);
     // One reading keeps the power off; only the second one condemns the drive.
     expect(await page.locator('.next-steps').textContent()).toContain('Lift the tips, clean the terminal');

@@ -41,21 +41,34 @@ test('after a unit is chosen the next field has the focus; a figure of another s
   expect(offered).toHaveLength(usual.length);
 });
 
-test('a figure near its neighbour takes the unit of the row, says so, and keeps it as text', async () => {
+test('a figure near its neighbour takes the unit of the row if that hides nothing worse, and says so', async () => {
   const page = await calculator('bridge');
-  await page.locator('#bridge-plusU').fill('450 MΩ');
+  await page.locator('#bridge-plusU').fill('450 Ω');
   await page.locator('#bridge-plusV').focus();
   await page.keyboard.type('460');
   const echo = page.locator('#bridge-plusV-echo');
-  expect(await echo.textContent()).toBe('= 460 MΩ, unit of “to U”');
+  expect(await echo.textContent()).toBe('= 460 Ω, unit of “to U”');
   // Nothing is written into the field while somebody types in it.
-  await page.locator('.verdict[data-verdict="undecided"]').waitFor();
   expect(await page.locator('#bridge-plusV').inputValue()).toBe('460');
   await page.keyboard.press('Tab');
-  expect(await page.locator('#bridge-plusV').inputValue()).toBe('460 MΩ');
-  expect(await echo.textContent()).toBe('= 460 MΩ, unit of “to U”');
+  expect(await page.locator('#bridge-plusV').inputValue()).toBe('460 Ω');
+  expect(await echo.textContent()).toBe('= 460 Ω, unit of “to U”');
   const said = page.locator('.reading-row:has(#bridge-plusV) > [role="status"]');
-  expect(await said.textContent()).toBe('to V: 460 MΩ, unit of “to U”');
+  expect(await said.textContent()).toBe('to V: 460 Ω, unit of “to U”');
+});
+
+test('one that may be a short in another unit is asked about, and nothing is judged until that is answered', async () => {
+  const page = await calculator('bridge');
+  await page.locator('#bridge-plusU').fill('450 kΩ');
+  await page.locator('#bridge-plusV').focus();
+  await page.keyboard.type('450');
+  await page.keyboard.press('Tab');
+  const field = page.locator('.field:has(#bridge-plusV)');
+  await field.locator('.error').waitFor();
+  expect(await field.locator('.suggestions button').allTextContents()).toEqual(['450 kΩ', '450 Ω', '450 MΩ']);
+  await page.locator('.verdict[data-verdict="empty"]').waitFor();
+  await field.getByRole('button', { name: '450 Ω', exact: true }).click();
+  expect(await page.locator('#bridge-plusV').inputValue()).toBe('450 Ω');
 });
 
 test('an error beside the field that somebody is at is never behind the bar', async () => {

@@ -37,7 +37,9 @@ describe('readings by thumb', () => {
     expect(await echoOf(page, 'bridge-plusW')).toBe('kΩ as in “to U”, or type a unit');
     await press(page, '4', '6', '0');
     expect(await entryIn(page, 'bridge-plusV')).toBe('460');
-    expect(await echoOf(page, 'bridge-plusV')).toBe('= 460 kΩ, unit of “to U”');
+    const question = '460 kΩ? Next takes it; or type the unit that the meter shows';
+    expect(await echoOf(page, 'bridge-plusV')).toBe(question);
+    expect(await keypad(page).locator('.keypad-next b').textContent()).toBe('460 kΩ');
     await press(page, 'Next', '4', '5', '5', 'Next', 'Next');
     expect([await entryIn(page, 'bridge-plusV'), await entryIn(page, 'bridge-plusW')]).toEqual(['460 kΩ', '455 kΩ']);
     expect(await echoOf(page, 'bridge-plusV')).toBe('= 460 kΩ, unit of “to U”');
@@ -81,13 +83,22 @@ describe('readings by thumb', () => {
     expect(await entryIn(page, 'insulation-V')).toBe(value);
   });
 
-  test('what is kept reads by itself, in the middle of a field too', async () => {
+  test('left by another way than its next key, a figure has no unit: 450 Ω is not 450 kΩ', async () => {
     const page = await calculator('bridge');
     await page.locator('#bridge-plusU').tap();
-    await press(page, '4', '5', '0', 'kΩ', 'Next', '4', '6', '0');
+    await press(page, '4', '5', '0', 'kΩ', 'Next', '4', '5', '0', 'Close');
+    const field = page.locator('.field:has(#bridge-plusV)');
+    await field.locator('.error').waitFor();
+    expect(await field.locator('.suggestions button').allTextContents()).toEqual(['450 kΩ', '450 Ω', '450 MΩ']);
+    expect(await entryIn(page, 'bridge-plusV')).toBe('450');
+  });
+
+  test('what is kept reads by itself', async () => {
+    const page = await calculator('bridge');
+    await page.locator('#bridge-plusU').tap();
+    await press(page, '4', '5', '0', 'kΩ', 'Next', '4', '6', '0', 'Next');
     const kept = () => page.evaluate(() => JSON.parse(sessionStorage.getItem('fieldbook-typed-bridge') ?? '{}').plusV);
     await expect.poll(kept).toBe('460 kΩ');
-    expect(await entryIn(page, 'bridge-plusV')).toBe('460');
     await page.reload();
     await page.locator('[data-island="bridge"][data-live]').waitFor();
     await expect.poll(() => entryIn(page, 'bridge-plusV')).toBe('460 kΩ');
@@ -141,7 +152,7 @@ describe('the keypad is one way to type among others', () => {
     expect(await page.evaluate(() => document.activeElement?.textContent)).toBe('kΩ');
     await page.keyboard.press('Enter');
     expect([await entryIn(page, 'bridge-plusU'), await keypad(page).count()]).toEqual(['45k', 1]);
-    await keypad(page).getByText('Next', { exact: true }).focus();
+    await keypad(page).locator('.keypad-next').focus();
     await page.keyboard.press('Enter');
     // Whoever works with the keys of a keyboard goes on with them.
     expect([await focused(page), await keypad(page).count()]).toEqual(['bridge-plusV', 0]);

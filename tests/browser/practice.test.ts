@@ -10,7 +10,7 @@ import { Trainee } from './support/trainee.ts';
 const codeOf = (fault: string, seed: number) =>
   encodeCase({ fault, seed, windingCelsius: windingTemperatures[7] as number });
 
-test('a shorted switch, found the safe way', async () => {
+test('a shorted transistor, found the safe way', async () => {
   const page = await open(`/practice/#${codeOf('short-lower-V', 11)}`, { width: 820 });
   const trainee = new Trainee(page);
   await page.getByRole('heading', { level: 1, name: 'Case' }).waitFor();
@@ -29,7 +29,7 @@ test('a shorted switch, found the safe way', async () => {
   await trainee.decide('Replace or mend', 'complete drive');
   expect(await trainee.judgement()).toBe('Right');
   expect(await trainee.unsafe()).toEqual([]);
-  await page.getByText('Lower switch V shorted. Bad: complete drive.').waitFor();
+  await page.getByText('Lower transistor V shorted. Bad: complete drive.').waitFor();
   await page.getByText('The six readings at its output stage fail, and the odd one was read a second time.').waitFor();
   await page
     .getByRole('link', { name: /^Read: / })

@@ -84,7 +84,7 @@ describe.each([360, 1280])('by keyboard, %i px wide', (width) => {
     await typeWords(page, 'megaohmtester');
     await page.keyboard.press('ArrowDown');
     await page.keyboard.press('Enter');
-    await expect.poll(() => page.inputValue('#search-words')).toBe('megohmmeter');
+    await expect.poll(() => page.inputValue('#search-words')).toBe('megohm tester');
     await expect.poll(() => pagesFound(page)).toContain('/glossary/#insulation-tester');
     expect(await focused(page)).toBe('search-words');
   });

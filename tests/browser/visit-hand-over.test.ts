@@ -65,3 +65,13 @@ test('without a share sheet there is no button for it, and the export says where
   await download;
   await page.getByText('where this browser keeps downloads').waitFor();
 });
+
+test('the last word typed before a press on export is in the file', async () => {
+  const page = await open('/visit/');
+  await importVisit(page, visit);
+  await page.getByText('Drive, motor, conditions, notes').click();
+  await page.getByLabel('Notes').fill('Water in the gland of W');
+  const download = page.waitForEvent('download');
+  await page.getByRole('button', { name: 'Export as a file' }).click();
+  expect(JSON.parse(await textOf(download)).notes).toBe('Water in the gland of W');
+});

@@ -47,7 +47,7 @@ test('a guided visit by keyboard alone, from its start to the decision, and out 
   await walker.choose(/^What did you find/, 'It moves freely');
   await goOn('Six readings');
 
-  // One measurement: the lower switch of phase U is gone, and it was read a second time.
+  // One measurement: the lower transistor of phase U is gone, and it was read a second time.
   const rails = [sound.bridge.plusU, sound.bridge.plusV, sound.bridge.plusW, '3.8 Ω', '45.2k', '45.7k'];
   for (const [index, text] of rails.entries()) await walker.type(['to U', 'to V', 'to W'][index % 3] as string, text);
   await walker.to(/^Something is odd/);

@@ -78,7 +78,7 @@ test('what is not chosen is not printed, and without a sheet nothing is', async 
   expect(await page.getByRole('button', { name: 'Print, or save as PDF' }).isDisabled()).toBe(true);
 });
 
-test('the parts desk sees the suspect switch, and cable and motor', async () => {
+test('the parts desk sees the suspect transistor, and cable and motor', async () => {
   const position = async (visit: VisitRecord, drawing: string) => {
     const page = await open('/visit/');
     await importVisit(page, visit);
@@ -87,7 +87,7 @@ test('the parts desk sees the suspect switch, and cable and motor', async () => 
     return page.locator(`[data-sheet="parts"] ${drawing}`);
   };
   expect(await (await position(drive, '[data-state="suspect"]')).getAttribute('data-position')).toBe('minusV');
-  expect(await (await position(drive, 'li b')).first().textContent()).toBe('The lower switch of V is shorted');
+  expect(await (await position(drive, 'li b')).first().textContent()).toBe('The lower transistor of V is shorted');
   const parts = await position(motor, '[data-status="proven-bad"]');
   expect(await parts.evaluateAll((all) => all.map((one) => one.getAttribute('data-part')))).toEqual(['cable', 'motor']);
 });

@@ -73,7 +73,7 @@ describe('the bridge by diode test', () => {
     await page.fill('#bridge-diode-minusForwardV', '0.003');
     await page.fill('#bridge-diode-minusReverseV', '0.003');
     await verdict(page, 'no-go');
-    expect(await findings(page)).toContain('short in the lower switch of V');
+    expect(await findings(page)).toContain('short in the lower transistor of V');
     expect(await page.locator('[data-state="suspect"]').getAttribute('data-position')).toBe('minusV');
     await page.locator('summary', { hasText: 'Resistance readings' }).click();
     for (const [id, text] of Object.entries({ plusU: '480k', plusV: '490k', plusW: '485k' }))

@@ -37,7 +37,7 @@ const isolated = (list: readonly (Reading | undefined)[], by: Instrument) =>
 
 /**
  * Cable and motor side by side, each a third better than it was read (the error that IEC 61557-2 allows), or by a step of
- * its display: below the point nothing good can have been read joined. Only for plain figures at one temperature.
+ * its display: below the after-trip limit nothing good can have been read joined. Only for plain figures at one temperature.
  */
 function partsTogetherAreBad({ cable, bonded, motor, motorTemperature }: IsolationInput): boolean {
   if (motorTemperature !== undefined && motorTemperature.kind !== 'missing') return false;

@@ -114,7 +114,7 @@ const perKilometre: Record<number, number> = {
 };
 
 /**
- * A PE that is a dead short: an ohm or less, or where its length and cross-section are known, a quarter more than the
+ * A PE that is a short: an ohm or less, or where its length and cross-section are known, a quarter more than the
  * core has and 0.15 Ω. Limits typed once more on purpose.
  */
 export function deadShort(one: Reading, core: { metres?: number; squareMillimetres?: number } = {}): boolean {

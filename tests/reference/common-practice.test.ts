@@ -18,7 +18,7 @@ describe('common practice, no source', () => {
   });
 });
 
-it('the point after a trip has a reason: 500 V over 100 MΩ is a leakage of 5 µA', () => {
+it('the after-trip limit has a reason: 500 V over 100 MΩ is a leakage of 5 µA', () => {
   expect(afterTripLeakage * 1e6).toBeCloseTo(5, 12);
   expect(shownAfterTrip).toEqual({ volts: '500 V', leakage: '5 µA' });
   expect(insulation.limits['after-trip-point'].note).toContain(

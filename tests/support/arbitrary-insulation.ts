@@ -12,7 +12,7 @@ export const testerLimits = [50e6, 200e6, 1e9, 14e9, 1e12];
 export const mostly = <T>(usual: fc.Arbitrary<T>, rare: fc.Arbitrary<T>, weight = 10): fc.Arbitrary<T> =>
   fc.oneof({ weight, arbitrary: usual }, { weight: 1, arbitrary: rare });
 
-/** A protective conductor by multimeter: nearly always a dead short. */
+/** A protective conductor by multimeter: nearly always a short. */
 export const pe: fc.Arbitrary<Reading> = mostly(
   fc.constantFrom(0.1, 0.2, 0.5, 0.9).map((one) => ohms(one, 0.1)),
   fc.oneof(

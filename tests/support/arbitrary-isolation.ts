@@ -35,7 +35,7 @@ const ragged = (size: fc.Arbitrary<number>): Row => {
 };
 
 const good = even(logUniform(4 * point, 100 * point));
-/** Just above the point, so that two good parts can be bad together. */
+/** Just above the after-trip limit, so that two good parts can be bad together. */
 const tight = even(fc.constantFrom(1, 1.1, 1.3, 1.6, 2, 3, 10, 50).map((factor) => factor * point));
 const any: Row = fc.oneof(ragged(logUniform(point, 100 * point)), ragged(near(point)), ragged(logUniform(0.1, 1e9)));
 

@@ -23,7 +23,7 @@ export const celsius = (value: number) => `${value}\u00a0°C`;
 export const oldVoltage = nbsp(formatQuantity(oldRated, 'V'));
 export const oldMinimum = ohms(machineMinimum('pre-1970', oldRated));
 
-/** What the point after a trip lets leak, and at which test voltage. */
+/** What the after-trip limit lets leak, and at which test voltage. */
 export const pointVolts = nbsp(shownAfterTrip.volts);
 export const pointLeakage = nbsp(shownAfterTrip.leakage);
 

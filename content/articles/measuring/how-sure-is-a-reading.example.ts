@@ -3,7 +3,7 @@ import { formatQuantity, formatRounded } from '../../../src/kernel/reading/forma
 import { intervalOf } from '../../../src/kernel/reading/interval.ts';
 import type { Reading } from '../../../src/kernel/reading/reading.ts';
 
-/** An invented insulation tester, and readings near the point after a trip, in ohms; a test gives them to the calculator. */
+/** An invented insulation tester, and readings near the after-trip limit, in ohms; a test gives them to the calculator. */
 export const tester = { percent: 10, counts: 2 };
 export const resolution = 1e6;
 export const readings = [140e6, 105e6, 96e6, 82e6];

@@ -1,9 +1,9 @@
-import { useEffect, useState } from 'preact/hooks';
+import { useEffect, useRef, useState } from 'preact/hooks';
 import type { Problem } from '../../kernel/link/problem.ts';
 import { isoTime } from '../../kernel/time/iso-time.ts';
 import { type Axis, type Register, registerOf } from '../history/register.ts';
 import type { AxisRecord } from '../record/axis-schema.ts';
-import { newAxis } from '../record/change-axis.ts';
+import { recordOf } from '../record/change-axis.ts';
 import type { AxisStore } from '../storage/axis-store.ts';
 
 export interface OpenRegister {
@@ -21,11 +21,13 @@ export function useRegister(store: AxisStore): OpenRegister {
   const [register, setRegister] = useState<Register>();
   const [unreadable, setUnreadable] = useState(0);
   const [problem, setProblem] = useState<Problem>();
+  const records = useRef<readonly AxisRecord[]>([]);
 
   const show = async () => {
     const stored = await store.load();
     if (!stored.ok) return setProblem(stored.problem);
     setProblem(undefined);
+    records.current = stored.value.records;
     setUnreadable(stored.value.unreadable.length);
     setRegister(registerOf(stored.value.records, stored.value.heads));
   };
@@ -50,7 +52,7 @@ export function useRegister(store: AxisStore): OpenRegister {
     problem,
     async change(axis, next) {
       const now = isoTime(new Date());
-      const result = await store.save(next(axis.record ?? newAxis(axis.names, now, axis.id), now));
+      const result = await store.save(next(recordOf(records.current, axis, now), now));
       if (!result.ok) return setProblem(result.problem);
       await show();
     },

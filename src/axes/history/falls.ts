@@ -36,7 +36,9 @@ export function compare(since: Since, before: Point, now: Point): Compared {
   const factor = fallOf(was, is);
   if (factor !== undefined) return { ...plain, level: 'fall', factor };
   const rangeUnknown = before.reading.kind === 'over' && before.reading.atLeast === undefined;
-  const mayBeLower = rangeUnknown ? now.reading.kind !== 'over' : is.most <= was.least;
+  // The same figure again is not lower; the same after "more than" is.
+  const isLower = is.most < was.least || (before.reading.kind === 'over' && is.most <= was.least);
+  const mayBeLower = rangeUnknown ? now.reading.kind !== 'over' : isLower;
   return mayBeLower ? { ...plain, level: 'unknown' } : plain;
 }
 

@@ -28,6 +28,18 @@ export function newAxis(names: AxisNames, now: string, id = idOfNames(names)): A
   };
 }
 
+/**
+ * The record of an axis among the stored ones, or a new one. One that was taken off the list is stored too: a change must
+ * count on from what it holds, or the older text would hold on.
+ */
+export function recordOf(
+  records: readonly AxisRecord[],
+  { id, names }: { id: string; names: AxisNames },
+  now: string,
+): AxisRecord {
+  return records.find((record) => record.id === id) ?? newAxis(names, now, id);
+}
+
 export function namesOf({ names }: AxisRecord): AxisNames {
   const present = newest(names);
   return { machine: present?.machine ?? '', axis: present?.axis ?? '' };

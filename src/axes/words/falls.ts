@@ -17,7 +17,7 @@ const sinceNames: Record<Since, string> = {
 
 /** Beside the word of the verdict. */
 export const fallInShort: Record<Exclude<Compared['level'], 'none'>, string> = {
-  unknown: 'the insulation reads lower than before',
+  unknown: 'the insulation may have fallen',
   fall: 'but the insulation has fallen',
 };
 
@@ -27,7 +27,8 @@ export function fallText({ level, since, before, now, factor, corrected }: Compa
   const readings = `${before.text} on ${day}, ${now.text} now`;
   if (level === 'none') return '';
   if (level === 'unknown') {
-    return `Lower than at ${sinceNames[since]}, ${insulatedNames[now.part]}: ${readings}. Whether the insulation has fallen can’t be told: ${unknownBecause(before, now)}`;
+    const lower = rangeNotNoted(before) ? 'It may be lower than' : 'Lower than';
+    return `${lower} at ${sinceNames[since]}, ${insulatedNames[now.part]}: ${readings}. Whether the insulation has fallen is not known: ${unknownBecause(before, now)}`;
   }
   // A zero is a bound on a logarithmic axis: its factor says nothing to a reader.
   const by = factor < 1000 ? `by a factor of at least ${Number(factor.toPrecision(2))}` : 'to almost nothing';
@@ -39,8 +40,10 @@ export function fallText({ level, since, before, now, factor, corrected }: Compa
 
 const reference = () => inCelsius(limitValue('reference-temperature-routine'));
 
+const rangeNotNoted = ({ reading }: Compared['before']) => reading.kind === 'over' && reading.atLeast === undefined;
+
 function unknownBecause(before: Compared['before'], now: Compared['now']): string {
-  if (before.reading.kind === 'over' && before.reading.atLeast === undefined) return 'the range was not noted then.';
+  if (rangeNotNoted(before)) return 'the range was not noted then.';
   return now.part === 'cable'
     ? 'a cable that is warm reads lower.'
     : 'a winding temperature is missing or outside what the correction holds for, and a warm winding reads lower.';

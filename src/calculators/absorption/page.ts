@@ -21,5 +21,5 @@ export const page: PageHead = {
     'stopwatch',
     'moisture in the winding',
   ],
-  related: ['measuring/temperature-moisture-and-time', 'measuring/insulation-testing', 'measuring/choosing-the-limit'],
+  related: ['measuring/choosing-the-limit', 'measuring/insulation-testing'],
 };

@@ -71,7 +71,7 @@ export const absorptionSteps: StepSentences<Step<AbsorptionStepCode>> = {
   'repeat-steady': () =>
     'Discharge the winding, fix the leads so that nothing moves, and take the whole curve again with the voltage steady. A fall that comes again is in the winding.',
   'clean-dry-repeat': () =>
-    'Clean and dry the terminals and the plug, and repeat. If the curve gets steeper it was the surface. If not, dry the winding and repeat again before you condemn it.',
+    'Clean and dry the terminals and the plug, and repeat. If the curve gets steeper it was the surface. If not, dry the winding and repeat again before you blame it.',
   'compare-with-earlier-curve': () =>
     'Compare with an earlier curve of this machine at the same voltage and about the same temperature. A change tells more than one figure.',
   'state-temperature': () => 'Measure the winding temperature and type it.',

@@ -61,7 +61,7 @@ export function Calculator(props: CalculatorProps) {
           <BridgeSchematic
             positions={positionStates(outcome.read, outcome.state === 'judged' ? outcome.assessment : undefined)}
             title="Output stage with the forward drops"
-            caption="The forward drop of each diode, at the switch that it belongs to."
+            caption="The forward drop of each diode, at the transistor that it belongs to."
           />
         )
       }

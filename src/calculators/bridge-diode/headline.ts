@@ -44,7 +44,7 @@ const words: HeadlineWords<BridgeDiodeFinding> = {
   },
 };
 
-/** The verdict's reason in one line. "Is shorted" is only said of a switch that is proven. */
+/** The verdict's reason in one line. "Is shorted" is only said of a transistor that is proven. */
 export function bridgeDiodeHeadline(assessment: BridgeDiodeAssessment): string {
   const { verdict, findings, drive } = assessment;
   if (verdict !== 'no-go') return headlineFrom(assessment, words, 'all six positions block and conduct alike');

@@ -2,7 +2,7 @@ import type { PageHead } from '../about.ts';
 
 export const page: PageHead = {
   intro:
-    'Judges the output stage of a drive from twelve readings of the diode test: DC+ and DC− to each of U, V and W, both ways round. It names the switch that is suspect, and compares with the resistance readings if you took them too.',
+    'Judges the output stage of a drive from twelve readings of the diode test: DC+ and DC− to each of U, V and W, both ways round. It names the transistor that is suspect, and compares with the resistance readings if you took them too.',
   hazards: ['lethal-voltage', 'stored-energy', 'hanging-axis'],
   conditions: 'supply locked out, bus measured, motor leads off, meter tips tried, axis held',
   preconditions: [

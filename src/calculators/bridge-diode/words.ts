@@ -34,7 +34,7 @@ export const bridgeDiodeFindings: FindingSentences<BridgeDiodeFinding> = {
   'diode-short': ({ severity, positions, suspects }) =>
     `${listPositions(positions)}: ${inVolts(limitValue('diode-short'))} or less. ${isOrWouldBe(severity)} a short in ${switches(suspects)}.`,
   'diode-one-way': ({ positions }) =>
-    `${listPositions(positions)} is a short in one polarity and not in the other. A short is one both ways: a tip slipped, or a figure stands in the wrong row.`,
+    `${listPositions(positions)} is a short in one polarity and not in the other. A short is one both ways: a tip slipped, or a figure is in the wrong row.`,
   'diode-short-possible': ({ positions }) =>
     `${listPositions(positions)} may be ${inVolts(limitValue('diode-short'))} or less. The reading does not exclude a short.`,
   'diode-all-alike': ({ rail }) =>
@@ -84,7 +84,7 @@ export const bridgeDiodeFindings: FindingSentences<BridgeDiodeFinding> = {
     'The drive is suspect and gets no power, but it is not proven bad: no short was read in both polarities beside a sound position of the same rail. A second reading or the resistances prove it.',
   'diode-failed': stageFailed,
   'diode-passed': () =>
-    'This is not a clean bill of health. The test does not see a fault in the gate drive or the control, or one that shows only under voltage.',
+    'A pass does not prove the drive sound. The test does not see a fault in the gate drive or the control, or one that shows only under voltage.',
 };
 
 function usual(): string {

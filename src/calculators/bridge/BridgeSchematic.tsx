@@ -24,7 +24,7 @@ interface Props {
 export function BridgeSchematic({
   positions,
   title = 'Output stage with your six readings',
-  caption = 'Each reading stands at the switch that it passes through.',
+  caption = 'Each reading stands at the transistor that it passes through.',
 }: Props) {
   return (
     <figure class="live-figure">

@@ -30,7 +30,8 @@ export const motorLeads: ChoiceField = {
 export const railFields = (rail: Rail): ReadingField[] =>
   phases.map((phase) => {
     const id: SwitchPosition = `${rail}${phase}`;
-    return { kind: 'reading', id, label: `to ${phase}`, name: positionName(id), quantity: 'resistance', row: rail };
+    const words = { label: `to ${phase}`, name: positionName(id) };
+    return { kind: 'reading', id, ...words, quantity: 'resistance', row: rail, lowIsWorse: true };
   });
 
 /** The first terminal of a rail, read once more after the other two. */
@@ -41,6 +42,7 @@ export const againField = (rail: Rail): ReadingField => ({
   name: `${positionName(`${rail}U`)}, read again last`,
   quantity: 'resistance',
   row: rail,
+  lowIsWorse: true,
 });
 
 const exchangedField = (rail: Rail): ReadingField => ({

@@ -20,7 +20,6 @@ export const page: PageHead = {
     'free-wheeling diode',
     'power module',
     'output transistor',
-    'IPM',
     'VFD',
     'inverter',
     'servo amplifier',

@@ -8,10 +8,10 @@ export function positionName(position: SwitchPosition): string {
   return `${railNames[rail]} to ${phase}`;
 }
 
-/** `plusU` reads "upper switch of U". */
+/** `plusU` reads "upper transistor of U". */
 export function switchName(position: SwitchPosition): string {
   const { rail, phase } = partsOfPosition[position];
-  return `${rail === 'plus' ? 'upper' : 'lower'} switch of ${phase}`;
+  return `${rail === 'plus' ? 'upper' : 'lower'} transistor of ${phase}`;
 }
 
 /** "DC+ and U, conducting". */

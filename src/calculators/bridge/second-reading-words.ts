@@ -33,7 +33,7 @@ export const secondReadingFindings: FindingSentences<SecondFinding> = {
   'rail-short-both-ways': ({ rail, suspects }) =>
     `All of ${railNames[rail]} reads ${short()} or less, and so does U with the leads exchanged. A diode blocks one way, so this is a short: the ${listed(suspects.map(switchName))}, or the bus itself.`,
   'rail-read-forward': ({ rail }) =>
-    `U at ${railNames[rail]} reads more with the leads exchanged. So the row was read with the diodes conducting, and it says nothing of the switches.`,
+    `U at ${railNames[rail]} reads more with the leads exchanged. So the row was read with the diodes conducting, and it says nothing of the transistors.`,
   'rail-first-contradicts': ({ rail }) =>
     `U at ${railNames[rail]} was ${metal()} or less at first and is not any more. No capacitor reads so little: a tip slipped, or a short comes and goes.`,
   'rail-first-odd': ({ rail }) =>
@@ -44,7 +44,8 @@ export const secondReadingFindings: FindingSentences<SecondFinding> = {
     `At ${railNames[rail]} the second reading of U counts, since the first was taken while the figure still moved.`,
   'again-contradicts': ({ position }) =>
     `The second reading of ${positionName(position)} does not confirm the first. One of the two was a slip.`,
-  'again-does-not-fit': () => 'The reading that you took once more fits none of the six.',
+  'again-does-not-fit': () =>
+    'The reading that you took once more fits neither rail: it would have to agree with all three of one, and be no short.',
   'sister-differs': () =>
     'The readings agree with each other, and you said that a sound drive of the same model shows another pattern. Find out why before this drive counts as good.',
   'bus-shorted': () =>
@@ -55,13 +56,13 @@ export const secondReadingFindings: FindingSentences<SecondFinding> = {
 };
 
 const lacks: Record<Lacking, string> = {
-  'motor-leads-off': 'the motor leads off, and said so',
+  'motor-leads-off': 'the statement that the motor leads are off',
   'nothing-else-on-bus': 'the statement that nothing else is on DC+ and DC−',
   'second-reading': 'a second reading of the same terminal that shows the same',
   'steady-first': 'U of that row read again last, standing where it stood, and the odd terminal read again',
   'row-that-stands':
     'the whole row once more, the tips held on each terminal until the figure stands, since no two of the three agree',
-  'low-reading': 'a reading that is too low: a bad switch makes none higher, so look for a poor contact first',
+  'low-reading': 'a reading that is too low: a bad transistor makes none higher, so look for a poor contact first',
   'unlike-sister': 'a sound drive of the same model in which the terminals agree',
   'sound-sister': 'a second reading, and a sound drive of the same model in which the terminals agree',
 };

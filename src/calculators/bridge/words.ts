@@ -49,7 +49,7 @@ function unbalanced(finding: Of<'rail-unbalanced'>): string {
 
 function unbalancedByShort({ rail, shorted }: Of<'rail-unbalanced-by-short'>): string {
   const shorts = shorted.length === 1 ? 'short at the same terminal explains' : 'shorts at the same terminals explain';
-  return `The readings from ${railNames[rail]} do not agree. At ${listed(shorted)} the ${shorts} it, through the resistors of the bus. Read there, they tell nothing of the switches on this side.`;
+  return `The readings from ${railNames[rail]} do not agree. At ${listed(shorted)} the ${shorts} it, through the resistors of the bus. Read there, they say nothing of the transistors on this side.`;
 }
 
 function balanced({ rail, differences, tolerancePercent }: Of<'rail-balanced'>): string {
@@ -105,7 +105,7 @@ export const bridgeFindings: FindingSentences<BridgeFinding> = {
   'bridge-failed': stageFailed,
   'bridge-suspect': suspectNote,
   'bridge-passed': () =>
-    'This is not a clean bill of health. The check finds shorted, leaky and open switches. It does not see a fault in the gate drive or the control, or one that shows only under voltage.',
+    'A pass does not prove the drive sound. The check finds shorted, leaky and open transistors. It does not see a fault in the gate drive or the control, or one that shows only under voltage.',
 };
 
 export const bridgeSteps: StepSentences<Step<BridgeStepCode>> = {

@@ -11,7 +11,7 @@ import { lengthPlotData } from './length-plot-data.ts';
 import type { CableLengthInput } from './rule/input.ts';
 
 /**
- * The least resistance of a new cable of this construction over its length, with the point after a trip and the
+ * The least resistance of a new cable of this construction over its length, with the after-trip limit and the
  * reading.
  */
 export function LengthPlot({ input }: { input: CableLengthInput }) {

@@ -8,7 +8,7 @@ const words: HeadlineWords<CableLengthFinding> = {
     'cable-below-machine-minimum': ({ minimumOhms }) => `below ${inOhms(minimumOhms)}: no length explains that`,
     'cable-fails': () => 'the length does not explain this reading',
     'diameters-impossible': () => 'these diameters or this length are impossible',
-    'cable-long-enough-to-explain': () => 'below the point, but a sound cable of this length may read so',
+    'cable-long-enough-to-explain': () => 'below the after-trip limit, but a sound cable of this length may read so',
     'cable-too-close': () => 'too close to call',
   },
   missing: {
@@ -22,7 +22,7 @@ const words: HeadlineWords<CableLengthFinding> = {
 export function cableLengthHeadline(assessment: CableLengthAssessment): string {
   const below = assessment.findings.some(({ code }) => code === 'cable-below-new');
   const passed = below
-    ? 'reaches the point, but may be below what a new cable has'
-    : 'reaches the point and what a new cable has';
+    ? 'reaches the after-trip limit, but may be below what a new cable has'
+    : 'reaches the after-trip limit and what a new cable has';
   return headlineFrom(assessment, words, `this core ${passed}`);
 }

@@ -2,7 +2,7 @@ import type { PageHead } from '../about.ts';
 
 export const page: PageHead = {
   intro:
-    'Tells what a sound cable of this build and length reads, so that a long run is not condemned by a limit made for short ones, and where the go/no-go point after a trip still holds.',
+    'Tells what a sound cable of this build and length reads, so that a long run does not fail by a limit made for short ones, and where the go/no-go point after a trip still holds.',
   hazards: ['lethal-voltage', 'stored-energy', 'test-voltage', 'hanging-axis'],
   conditions: 'supply locked out, bus dead, cable off at both ends and guarded, axis held',
   preconditions: [

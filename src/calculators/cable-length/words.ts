@@ -25,18 +25,18 @@ export const cableLengthFindings: FindingSentences<CableLengthFinding> = {
     'The temperature of the cable is missing. A warm cable reads low and a cold one flatters.',
   'cable-passes-both': (f) => `The reading reaches both limits. ${limits(f)}`,
   'cable-below-new': (f) =>
-    `The reading reaches the point after a trip, but may lie below what a new cable has. It may be aged, moist, or dirty at its ends. ${limits(f)}`,
+    `The reading reaches the after-trip limit, but may lie below what a new cable has. It may be aged, moist, or dirty at its ends. ${limits(f)}`,
   'cable-long-enough-to-explain': (f) =>
-    `The reading is below the point after a trip, but a sound cable of this length may read so. ${limits(f)}`,
+    `The reading is below the after-trip limit, but a sound cable of this length may read so. ${limits(f)}`,
   'cable-fails': (f) => `The reading is below both limits. The length does not explain it. ${limits(f)}`,
   'cable-below-machine-minimum': ({ minimumOhms }) =>
     `The reading is below ${inOhms(minimumOhms)}, the least that the machine standard asks for between power conductors and PE. No length and no warmth makes up for that.`,
   'cable-too-close': (f) =>
     `The reading, its temperature or the accuracy of the tester leave both answers open. ${limits(f)}`,
   'point-still-holds': ({ holdsToMetres, lengthMetres }) =>
-    `Up to about ${inMetres(holdsToMetres)} of this cable, the point after a trip lies below what a new cable has. It holds for your ${inMetres(lengthMetres)} as it is.`,
+    `Up to about ${inMetres(holdsToMetres)} of this cable, the after-trip limit lies below what a new cable has. It holds for your ${inMetres(lengthMetres)} as it is.`,
   'point-holds-no-more': ({ holdsToMetres, lengthMetres }) =>
-    `From about ${inMetres(holdsToMetres)} of this cable on, a sound run may read below the point after a trip. Your run is ${inMetres(lengthMetres)} long.`,
+    `From about ${inMetres(holdsToMetres)} of this cable on, a sound run may read below the after-trip limit. Your run is ${inMetres(lengthMetres)} long.`,
   'constant-recalled': () =>
     'The constant of the formula comes from memory of cable specifications. The data sheet of your cable counts before it.',
 };

@@ -33,6 +33,7 @@ export const phaseFields: ReadingField[] = phases.map((phase) => ({
   quantity: 'resistance',
   units: insulationUnits,
   row: 'phases',
+  lowIsWorse: true,
 }));
 
 /** The windings join the three anyway, so one reading is enough and has no charge of the one before in it. */

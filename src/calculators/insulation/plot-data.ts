@@ -17,7 +17,7 @@ export interface PlotData {
   marks: PhaseMark[];
 }
 
-/** The bottom of the plot: anything lower is drawn there, a dead short too. */
+/** The bottom of the plot: anything lower is drawn there, a short too. */
 const lowestShown = 1e3;
 
 /** Each phase has a shape of its own. */

@@ -37,9 +37,9 @@ export const insulationFindings: FindingSentences<InsulationFinding> = {
   'phase-good': (f) => `${reads(f)}${corrected(f)}. That is good. ${point(f)}`,
   'phase-bad': (f) => `${reads(f)}${corrected(f)}. That is bad. ${point(f)}`,
   'phase-hot': (f) =>
-    `${reads(f)}${corrected(f)}. It may be below the point only because the winding is warm. ${point(f)} Don't condemn it hot.`,
+    `${reads(f)}${corrected(f)}. It may be below the after-trip limit only because the winding is warm. ${point(f)} Measure it again cold before you blame it.`,
   'phase-cold': (f) =>
-    `${reads(f)}${corrected(f)}. A cold winding flatters: at ${inCelsius(f.referenceCelsius)} it may be below the point. ${point(f)}`,
+    `${reads(f)}${corrected(f)}. A cold winding flatters: at ${inCelsius(f.referenceCelsius)} it may be below the after-trip limit. ${point(f)}`,
   'phase-temperature-needed': (f) =>
     `${reads(f)}. Whether that is enough depends on the winding temperature. ${point(f)}`,
   'phase-too-close': (f) =>
@@ -51,13 +51,13 @@ export const insulationFindings: FindingSentences<InsulationFinding> = {
   'phase-bound-too-high': (f) => `${reads(f)}${corrected(f)}. That bound is too high to tell. ${point(f)}`,
   'phase-methods-differ': (f) =>
     `${reads(f)}${corrected(f)}. The methods of correction do not agree on it: ${listed(f.methods.map((method) => methodNames[method]))} would judge otherwise. The verdict depends on the method, so it is undecided. ${point(f)}`,
-  'pe-short': () => 'The PE pin reads a dead short to the frame, as it should.',
+  'pe-short': () => 'The PE pin reads a short to the frame, as it should.',
   'pe-higher-than-expected': () =>
     'The PE pin reads more than a sound protective conductor should. Find out why before anything is powered.',
   'pe-not-short': () =>
-    `The PE pin does not read a dead short (${inOhms(limitValue('pe-dead-short'))} or less). The protective conductor is broken or makes bad contact. An insulation reading taken to this pin has had no return path and says nothing.`,
+    `The PE pin does not read a short (${inOhms(limitValue('pe-dead-short'))} or less). The protective conductor is broken or makes bad contact. An insulation reading taken to this pin has had no return path and says nothing.`,
   'pe-not-proven': () =>
-    'The PE reading is too coarse to prove a dead short. A zero on a megohm display can hide thousands of ohms.',
+    'The PE reading is too coarse to prove a short. A zero on a megohm display can hide thousands of ohms.',
   'pe-missing': () =>
     'The PE pin has not been measured. Without it nobody knows that the tester was connected to the frame.',
   'temperature-missing': () =>

@@ -111,15 +111,15 @@ export function Calculator(props: CalculatorProps) {
         form={form}
       />
       <p class="row-note">
-        The PE core comes off last: left on, PE reads a dead short even when it is broken. PE by multimeter on its
-        lowest range: expect a dead short. Before anything is powered, the PE core goes on first.
+        The PE core comes off last: left on, PE reads a short even when it is broken. PE by multimeter on its lowest
+        range: expect a short. Before anything is powered, the PE core goes on first.
       </p>
       <Choices name={name} field={rowKind} form={form} />
       <Choices name={name} field={idleCores} form={form} />
       <Choices name={name} field={suspectedAnyway} form={form} />
       <MoreFields
         name={name}
-        summary="If PE reads no dead short: read again, length, frame"
+        summary="If PE reads no short: read again, length, frame"
         fields={[peAgain, peMetres]}
         form={form}
         answered={peChoices.some(({ id, initial }) => (form.typed[id] ?? initial) !== initial)}
@@ -166,7 +166,7 @@ export function Calculator(props: CalculatorProps) {
         <MoreFields
           name={name}
           summary="If the cable fails: read again, compared"
-          hint="One reading convicts nothing."
+          hint="One reading proves nothing bad."
           fields={more.cable}
           form={form}
           answered={filled(dried.cable.id) || asksAgain('cable')}
@@ -178,7 +178,7 @@ export function Calculator(props: CalculatorProps) {
         <ReadingRow
           name={name}
           legend="At the motor connector"
-          hint="Each pin to the motor shell, brake and sensor pins joined to the shell. Of U, V, W and PE exactly one, PE, reads a dead short; measure it by multimeter on its lowest range."
+          hint="Each pin to the motor shell, brake and sensor pins joined to the shell. Of U, V, W and PE exactly one, PE, reads a short; measure it by multimeter on its lowest range."
           picture={
             <LeadPicture
               {...tested('Motor', 'shell')}
@@ -193,7 +193,7 @@ export function Calculator(props: CalculatorProps) {
         <MoreFields
           name={name}
           summary="If the motor fails: read again, compared"
-          hint="One reading convicts nothing. A sound old motor may read tens of megohms."
+          hint="One reading proves nothing bad. A sound old motor may read tens of megohms."
           fields={more.motor}
           form={form}
           answered={filled(dried.motor.id) || asksAgain('motor')}

@@ -22,7 +22,7 @@ const grounds: Record<Ground, (limitOhms: number) => string> = {
 
 export const convictionFindings: FindingSentences<ConvictionFinding> = {
   'part-suspect': ({ part, lacks }) =>
-    `The ${part} is suspect: no new drive is connected to it. That it fails the point does not prove it bad, since a sound old one or a wet one reads so too. To tell, it lacks ${lacking[lacks]}.`,
+    `The ${part} is suspect: no new drive is connected to it. That it fails the after-trip limit does not prove it bad, since a sound old one or a wet one reads so too. To tell, it lacks ${lacking[lacks]}.`,
   'part-convicted': ({ part, ground, limitOhms }) => `The ${part} is proven bad: ${grounds[ground](limitOhms)}.`,
   'again-bad': ({ part, limitOhms }) =>
     `${capital(part)} alone: its lowest terminal, read again, stays below ${inOhms(limitOhms)}.`,
@@ -43,7 +43,7 @@ type ConvictionStepCode = Extract<
 >;
 
 const again = (what: string) =>
-  `Take the leads off, clean and dry ${what}, and read the lowest terminal once more. A dead short needs no drying.`;
+  `Take the leads off, clean and dry ${what}, and read the lowest terminal once more. A short needs no drying.`;
 
 export const convictionSteps: StepSentences<Step<ConvictionStepCode>> = {
   'read-pe-again': () =>

@@ -30,7 +30,7 @@ const words: HeadlineWords<IsolationFinding> = {
     'joined-needs-bonded': misfit,
     'joined-pe-again-short': () => 'a contact of PE comes and goes: find it',
     'dried-and-good': ({ part }) => `the ${part} passes once it is dry: find the water`,
-    'motor-pins-mistaken': () => 'the dead short is at another pin than PE: check the pin order',
+    'motor-pins-mistaken': () => 'the short is at another pin than PE: check the pin order',
     ...cableEndsFound,
     ...testVoltageFound,
     'cable-pe-low': () => 'the PE core reads to ground: an end or the screen may still be on',
@@ -55,7 +55,7 @@ const words: HeadlineWords<IsolationFinding> = {
     'stage-incomplete': (f) => `${stage(f)}: ${listed(f.phases)}`,
     'joined-pe-missing': () => 'joined: PE',
     'stage-temperature-needed': () => 'the winding temperature',
-    'bonded-row-missing': () => 'the bonded row',
+    'bonded-row-missing': () => 'the readings with the cores bonded to PE',
     'cable-pe-missing': () => 'cable alone: PE',
     'motor-pe-missing': () => 'motor alone: PE',
     ...testVoltageMissing,
@@ -79,7 +79,7 @@ export function isolationHeadline(assessment: IsolationAssessment): string {
   if (verdict === 'undecided') return headlineFrom(assessment, words, '');
   const pe = {
     'proven-bad': 'PE core proven broken',
-    suspect: 'PE suspect: it reads no dead short',
+    suspect: 'PE suspect: it reads no short',
   };
   const protective = parts.protectiveConductor;
   const broken = protective === 'proven-bad' || protective === 'suspect' ? [pe[protective]] : [];

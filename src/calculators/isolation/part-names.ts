@@ -4,7 +4,7 @@ import type { StageName } from './rule/stage.ts';
 export const stageNames: Record<StageName, string> = {
   joined: 'Cable and motor joined',
   cable: 'Cable alone',
-  bonded: 'Cable alone, bonded row',
+  bonded: 'Cable alone, other cores bonded to PE',
   motor: 'Motor alone',
 };
 

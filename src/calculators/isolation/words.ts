@@ -39,7 +39,7 @@ export const isolationFindings: FindingSentences<IsolationFinding> = {
   'stage-bad': (f) => `${stage(f)} ${plural(f, 'reads', 'read')} below ${inOhms(f.limitOhms)}${lowest(f.lowestOhms)}.`,
   'stage-incomplete': (f) => `${stage(f)} not measured yet.`,
   'stage-hot': (f) =>
-    `${stage(f)} ${plural(f, 'reads', 'read')} below ${inOhms(f.limitOhms)}, maybe only because the winding is warm. Don't condemn it hot.`,
+    `${stage(f)} ${plural(f, 'reads', 'read')} below ${inOhms(f.limitOhms)}, maybe only because the winding is warm. Measure it again cold before you blame it.`,
   'stage-cold': (f) =>
     `${stage(f)} ${plural(f, 'reaches', 'reach')} ${inOhms(f.limitOhms)}, maybe only because the winding is cold.`,
   'stage-temperature-needed': (f) =>
@@ -54,31 +54,31 @@ export const isolationFindings: FindingSentences<IsolationFinding> = {
     `${stage(f)} over-range, but the range is not noted or does not reach ${inOhms(f.limitOhms)}.`,
   'stage-bound-too-high': (f) =>
     `${stage(f)} under-range: the bound does not tell on which side of ${inOhms(f.limitOhms)} it is.`,
-  'joined-pe-short': () => 'Joined: PE reads a dead short, as it should.',
+  'joined-pe-short': () => 'Joined: PE reads a short, as it should.',
   'joined-pe-higher-than-expected': () =>
     'Joined: PE reads more than a sound protective conductor should. Find out why before anything is powered.',
   'joined-pe-not-short': () =>
-    `Joined: PE does not read a dead short (${deadShort()} or less). The protective conductor is broken or makes bad contact: the motor frame can become live. This is a fault of its own.`,
+    `Joined: PE does not read a short (${deadShort()} or less). The protective conductor is broken or makes bad contact: the motor frame can become live. This is a fault of its own.`,
   'joined-pe-suspect': () =>
     'PE was read once. Clean the contacts, zero the leads and read it again before a core is called broken.',
   'joined-pe-again-short': () =>
-    'The second reading of PE is a dead short. A contact moved between the two: find it, since it opens again.',
-  'joined-pe-not-proven': () => 'Joined: the PE reading is too coarse to prove a dead short.',
+    'The second reading of PE is a short. A contact moved between the two: find it, since it opens again.',
+  'joined-pe-not-proven': () => 'Joined: the PE reading is too coarse to prove a short.',
   'joined-pe-missing': () => 'Joined: PE has not been measured.',
-  'motor-pe-short': () => 'Motor alone: the PE pin reads a dead short to the shell, as it should.',
+  'motor-pe-short': () => 'Motor alone: the PE pin reads a short to the shell, as it should.',
   'motor-pe-higher-than-expected': () =>
     'Motor alone: the PE pin reads more to the shell than a sound pin should. Clean the pin and the shell and measure again.',
   'motor-pe-not-short': () =>
-    `Motor alone: the PE pin does not read a dead short to the shell (${deadShort()} or less). Of U, V, W and PE exactly one must. Check the pin and its screw at the motor first.`,
-  'motor-pe-not-proven': () => 'Motor alone: the PE reading is too coarse to prove a dead short.',
+    `Motor alone: the PE pin does not read a short to the shell (${deadShort()} or less). Of U, V, W and PE exactly one must. Check the pin and its screw at the motor first.`,
+  'motor-pe-not-proven': () => 'Motor alone: the PE reading is too coarse to prove a short.',
   'motor-pe-missing': () => 'Motor alone: the PE pin has not been measured.',
   'motor-two-shorts': () =>
-    'Motor alone: one of U, V and W reads a dead short to the shell too. Of these and PE, only PE may.',
+    'Motor alone: one of U, V and W reads a short to the shell too. Of these and PE, only PE may.',
   'motor-pins-mistaken': () =>
-    'Motor alone: the one dead short is not at the pin that you took for PE. Check the pin order against the connector drawing.',
+    'Motor alone: the only short is not at the pin that you took for PE. Check the pin order against the connector drawing.',
   'cable-pe-isolated': () => 'Cable alone: the PE core is isolated from ground, as it should be with both ends free.',
   'cable-pe-length-explains': () =>
-    'Cable alone: the PE core reads below the point, but a sound cable of this length, material and temperature may read so.',
+    'Cable alone: the PE core reads below the after-trip limit, but a sound cable of this length, material and temperature may read so.',
   'cable-pe-low': () =>
     'Cable alone: the PE core reads to ground. Usually an end or the screen is still connected, and then this stage says nothing.',
   'cable-pe-low-ends-checked': () =>
@@ -86,14 +86,14 @@ export const isolationFindings: FindingSentences<IsolationFinding> = {
   'cable-pe-unclear': () => 'Cable alone: the reading of the PE core does not tell whether it is isolated.',
   'cable-pe-missing': () => 'Cable alone: the PE core has not been measured.',
   'bonded-row-missing': () =>
-    'Cable alone: the bonded row is missing. With both ends free, a core that leaks to the PE core, the screen or an idle core does not show against ground.',
+    'Cable alone: the readings with the other cores bonded to PE are missing. With both ends free, a core that leaks to the PE core, the screen or an idle core does not show against ground.',
   fit: () => 'The readings fit together: joined reads what cable and motor side by side should read.',
   'joined-too-high': (f) =>
     `Does not fit at ${f.phase}: cable and motor side by side reach at most ${inOhms(f.mostOhms)}, the error of a tester included, but joined reads ${inOhms(f.joinedOhms)}. Suspect a contact at the joined stage, moisture, or charge left from the test before.`,
   'joined-too-low': (f) =>
     `Does not fit at ${f.phase}: cable and motor side by side stay above ${inOhms(f.leastOhms)}, the error of a tester included, but joined reads ${inOhms(f.joinedOhms)}. Something that was not measured leaks: suspect moisture in the connector.`,
   'joined-needs-bonded': (f) =>
-    `At ${f.phase} joined reads less than cable and motor explain. The cable may leak to its PE core or screen: the bonded row tells.`,
+    `At ${f.phase} joined reads less than cable and motor explain. The cable may leak to its PE core or screen: read that core with the others bonded to PE.`,
   'implied-motor': (f) =>
     `From the joined and the cable readings, the motor alone would read ${span(f.lowestOhms, f.highestOhms)}.`,
   'implied-cable': (f) =>
@@ -101,13 +101,13 @@ export const isolationFindings: FindingSentences<IsolationFinding> = {
   'good-joined-bad-part': () =>
     'Joined reads good, but a part of it reads bad alone, and no leak that joined can’t show explains it. The hook-up, a contact or moisture has changed in between.',
   'cores-leak-to-each-other': () =>
-    'Cable alone: cores leak to each other. Only the bonded row shows it: joined, the windings connect the cores anyway.',
+    'Cable alone: cores leak to each other. Only the readings with the other cores bonded to PE show it: joined, the windings connect the cores anyway.',
   'core-leaks-to-idle-core': ({ phase }) =>
-    `Cable alone: core ${phase} leaks to a conductor that only the bonded row grounds: an idle core, such as brake or sensor, or a neighbouring core. Joined and free rows can’t show that. With an idle core the next enable puts the bus voltage on an extra-low-voltage circuit.`,
+    `Cable alone: core ${phase} leaks to a conductor that is at ground only when bonded to PE: an idle core, such as brake or sensor, or a neighbouring core. Joined and free rows can’t show that. With an idle core the next enable puts the bus voltage on an extra-low-voltage circuit.`,
   'bad-joined-good-parts': () =>
     'Joined reads bad, but cable and motor each pass alone. Suspect the connector between them, or two parts that are both near the limit.',
   'joined-good': () =>
-    'Joined reads good, so nothing points to cable or motor. That is no go: joined can’t show a leak from core to core. The bonded row shows it, and each part is proven only alone. Nothing here speaks of the drive, nor of shorts between turns or phases.',
+    'Joined reads good, so nothing points to cable or motor. That is no go: joined can’t show a leak from core to core. The readings with the other cores bonded to PE show it, and each part is proven only alone. Nothing here speaks of the drive, nor of shorts between turns or phases.',
   'symptom-outweighs-joined': () =>
     'Joined reads good, but the symptom points to cable or motor. A fault that comes with movement or heat does not show at rest, so prove each part alone.',
   'part-not-known': () => 'Something is bad, and it is not known yet which part.',
@@ -122,7 +122,7 @@ export const isolationSteps: StepSentences<Step<IsolationStepCode>> = {
   ...cableEndSteps,
   ...convictionSteps,
   'measure-joined': () =>
-    'Measure U, V and W (joined in one reading, or one by one) and PE to ground at the drive end, cable and motor joined, all leads and the PE core off the drive. With the PE core on, PE reads a dead short even when it is broken.',
+    'Measure U, V and W (joined in one reading, or one by one) and PE to ground at the drive end, cable and motor joined, all leads and the PE core off the drive. With the PE core on, PE reads a short even when it is broken.',
   'repeat-joined': () => 'Repeat the joined stage so that it can be judged: note the range, use the range that fits.',
   'state-winding-temperature': () => 'Measure the winding temperature and type it: no winding passes without it.',
   'let-motor-cool': () =>

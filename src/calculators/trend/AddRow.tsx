@@ -1,17 +1,20 @@
 import { useLayoutEffect, useState } from 'preact/hooks';
+import { insulationUnits } from '../../kernel/form/measured-units.ts';
 import { storedTexts, storeTexts } from '../../ui/form/kept-entries.ts';
 import type { FormState } from '../../ui/form/use-form.ts';
+import { AddedReading } from './AddedReading.tsx';
 import { addedRow } from './added-row.ts';
 
 interface Props {
   form: Pick<FormState, 'typed' | 'read' | 'choose'>;
 }
 
-const parts = [
-  { id: 'addDate', label: 'Date', type: 'date' },
-  { id: 'addReading', label: 'Reading', type: 'text' },
-  { id: 'addTemperature', label: 'Winding temperature', type: 'text' },
+const readings = [
+  { id: 'addReading', label: 'Reading', quantity: 'resistance', units: insulationUnits },
+  { id: 'addTemperature', label: 'Winding temperature', quantity: 'temperature', units: ['°C', '°F'] },
 ] as const;
+
+const ids = ['addDate', 'addReading', 'addTemperature'] as const;
 
 const name = 'trend-row';
 const none = { addDate: '', addReading: '', addTemperature: '' };
@@ -26,8 +29,9 @@ export function AddRow({ form }: Props) {
     storeTexts(name, next, 'sessionStorage');
   };
   const [wrong, setWrong] = useState<string>();
+  const described = wrong ? 'trend-add-hint trend-add-error' : 'trend-add-hint';
   const add = () => {
-    const cells = parts.map(({ id }) => typed[id]?.trim() ?? '');
+    const cells = ids.map((id) => typed[id]?.trim() ?? '');
     const added = addedRow(form.typed.rows ?? '', cells, form.read, Date.now());
     setWrong('wrong' in added ? added.wrong : undefined);
     if ('wrong' in added) return;
@@ -40,18 +44,24 @@ export function AddRow({ form }: Props) {
       <p class="hint" id="trend-add-hint">
         Such as 450 MΩ, or &gt;700 MΩ for over-range, and 25 °C.
       </p>
-      {parts.map(({ id, label, type }) => (
-        <div class="field" key={id}>
-          <label for={`trend-${id}`}>{label}</label>
-          <input
-            id={`trend-${id}`}
-            type={type}
-            spellcheck={false}
-            aria-describedby={wrong ? 'trend-add-hint trend-add-error' : 'trend-add-hint'}
-            value={typed[id]}
-            onInput={(event) => keep({ ...typed, [id]: event.currentTarget.value })}
-          />
-        </div>
+      <div class="field">
+        <label for="trend-addDate">Date</label>
+        <input
+          id="trend-addDate"
+          type="date"
+          aria-describedby={described}
+          value={typed.addDate}
+          onInput={(event) => keep({ ...typed, addDate: event.currentTarget.value })}
+        />
+      </div>
+      {readings.map((one) => (
+        <AddedReading
+          key={one.id}
+          {...one}
+          describedBy={described}
+          typed={typed}
+          onType={(text) => keep({ ...typed, [one.id]: text })}
+        />
       ))}
       <p class="error" id="trend-add-error" role="alert">
         {wrong}

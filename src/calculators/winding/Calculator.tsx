@@ -61,7 +61,7 @@ export function Calculator(props: CalculatorProps) {
         <ReadingRow
           name={name}
           legend="Second set"
-          hint="If the readings fail. Leads off, terminals cleaned, leads on again: all three once more. One set alone convicts no part."
+          hint="If the readings fail. Leads off, terminals cleaned, leads on again: all three once more. One set alone proves no part bad."
           fields={againFields}
           form={form}
         />

@@ -65,14 +65,14 @@ export const windingFindings: FindingSentences<WindingFinding> = {
   'winding-more-than-others': ({ pair }) =>
     `${pairNames[pair]} reads more than the other two together. No motor shows that: it is a bad contact, or a slip.`,
   'winding-not-confirmed': () =>
-    'One set of readings convicts no part: a dirty terminal or a tip does the same. A second set decides.',
+    'One set of readings proves no part bad: a dirty terminal or a tip does the same. A second set decides.',
   'winding-again-confirms': () => 'The second set says the same as the first.',
   'winding-again-passes': () =>
     'The second set passes. A contact has changed: a tip, a terminal or a pin. If it was a tip that slipped, type the second set above in place of the first. If it was a pin or a terminal, it can have caused the trip.',
   'winding-again-fails': () =>
     'The second set fails and the first did not. A contact has changed: a tip, a terminal or a pin.',
   'winding-again-differs': () =>
-    'The second set fails too, but not in the same way. Something makes bad contact, so neither set convicts a part.',
+    'The second set fails too, but not in the same way. Something makes bad contact, so neither set proves a part bad.',
   'winding-again-unclear': () => 'The second set can’t be judged, so it confirms nothing.',
   'winding-contact-possible': () =>
     'Two sets agree, but with two leads a bad contact can still be part of both: two pairs that share a terminal read high.',
@@ -136,5 +136,5 @@ export const windingSteps: StepSentences<Step<WindingStepCode>> = {
   'measure-at-motor': () =>
     'Measure the same three pairs at the motor connector, so that the cable is out of it. If the motor passes there, measure across the mated connector, and each core end to end: that separates joint and cable.',
   'ask-for-surge-test': () =>
-    'Compare with a sound motor of the same model, or have the winding tested with surges by a repair shop.',
+    'Compare with a sound motor of the same model, or have a surge test made by a repair shop.',
 };

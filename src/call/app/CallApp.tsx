@@ -5,10 +5,11 @@ import { sheetTexts } from '../words/sheet.ts';
 import { CallList } from './CallList.tsx';
 import { type KeptCall, keptCall } from './kept-calls.ts';
 import { OpenCall } from './OpenCall.tsx';
+import { callIn } from './route.ts';
 
 /** `#call=ID` names a kept call; without it a new one begins. */
 function callOf(hash: string): KeptCall {
-  const id = new URLSearchParams(hash.replace(/^#/, '')).get('call');
+  const id = callIn(hash);
   const at = isoTime(new Date());
   return (id !== null ? keptCall(id) : undefined) ?? { id: newId(), at, changedAt: at, form: {} };
 }

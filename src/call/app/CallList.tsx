@@ -3,6 +3,7 @@ import { shownTime } from '../../kernel/time/iso-time.ts';
 import { visitTitle } from '../../visit/app/visit-summary.ts';
 import { textOf } from '../../visit/steps/fields.ts';
 import { forgetCall, type KeptCall, keepCall, keptCalls } from './kept-calls.ts';
+import { callHash } from './route.ts';
 
 interface Props {
   /** The call above, which the list leaves out. */
@@ -50,7 +51,7 @@ export function CallList({ open, onBegin }: Props) {
       <ul class="visit-list">
         {calls.map((call) => (
           <li key={call.id}>
-            <a href={`#call=${call.id}`}>{titleOf(call)}</a>
+            <a href={callHash(call.id)}>{titleOf(call)}</a>
             <p>
               <span class="when">Call of {shownTime(call.at)}.</span>
             </p>

@@ -17,6 +17,7 @@ import { questionTexts, sheetTexts } from '../words/sheet.ts';
 import { CallForm } from './CallForm.tsx';
 import { CallSheetView } from './CallSheetView.tsx';
 import { type KeptCall, keepCall } from './kept-calls.ts';
+import { nameInAddress } from './route.ts';
 
 /** One call: what the caller says, and the sheet that follows from it. Each key is kept. */
 export function OpenCall({ call }: { call: KeptCall }) {
@@ -24,7 +25,7 @@ export function OpenCall({ call }: { call: KeptCall }) {
   const [refused, setRefused] = useState(false);
   const keep = (form: Typed) => {
     setRefused(!keepCall({ ...call, form, changedAt: isoTime(new Date()) }));
-    history.replaceState(null, '', `#call=${call.id}`);
+    nameInAddress(call.id);
   };
   const form = useFields({ fields: callFields, start, onTyped: keep, onSettled: () => undefined });
   return (

@@ -52,7 +52,16 @@ export const trialTexts: Record<Trial, { label: string; trips: string; runs: str
   },
 };
 
-const frequency = { sometimes: 'it comes only sometimes', once: 'it came once' };
+const frequency = { each: 'it comes each time', sometimes: 'it comes only sometimes', once: 'it came once' };
+
+/** Answers that the sheet only plans with; in the notes of the visit in these words. */
+export const plannedTexts = {
+  again: frequency,
+  propped: { yes: 'on a prop, pin or block', no: 'on no prop, pin or block' },
+  sharedDrive: { yes: 'its drive serves other axes too', no: 'its drive serves no other axis' },
+  high: { yes: 'motor or cable out of reach from the floor', no: 'motor and cable within reach' },
+  switcher: { yes: 'somebody may lock out and switch on', no: 'nobody may lock out and switch on' },
+} as const;
 
 /** Why something is suspect, in a few words. */
 export function reasonText(reason: Reason): string {

@@ -57,7 +57,7 @@ export function cableFloor({ metres, material, temperature }: CableBuild): Cable
 }
 
 /**
- * Whether the length alone explains a reading (Ω) below the go/no-go point: the floor is below the point, and the
+ * Whether the length alone explains a reading (Ω) below the go/no-go point: the floor is below the after-trip limit, and the
  * reading, carried to the temperature of the tables, reaches it. Below the minimum of the machine standard no length
  * explains anything.
  */

@@ -24,7 +24,7 @@ export interface PeConductor {
  */
 export type FrameEarthed = 'only-pe' | 'also-otherwise' | 'not-stated';
 
-/** Which reading is a dead short, and from which on the conductor counts as broken, in Ω. */
+/** Which reading is a short, and from which on the conductor counts as broken, in Ω. */
 export interface PeMarks {
   /** Resistance of the core alone by the table; undefined if length or cross-section is not known. */
   expected: number | undefined;
@@ -76,7 +76,7 @@ export function isPeProvenBroken(first: PeJudgement, again: PeJudgement, frame: 
 }
 
 export interface PeRemarkPayloads {
-  /** A dead short by a few milliamperes: a film on a contact or one last strand carries that too. */
+  /** A short by a few milliamperes: a film on a contact or one last strand carries that too. */
   'pe-by-multimeter': Nothing;
   /** Less than half of what the core alone has: the current went another way, such as a screen. */
   'pe-lower-than-expected': { expectedOhms: number };

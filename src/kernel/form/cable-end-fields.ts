@@ -7,7 +7,7 @@ export const idleCores: ChoiceField = {
   kind: 'choice',
   id: 'idleCores',
   name: 'Brake, sensor and other idle cores',
-  hint: 'Off at the drive end, joined and connected to PE while you read. No go without it.',
+  hint: 'Off at the drive end, joined and connected to PE while you read. No go without it. A feedback pair in the same cable: only as the motor’s manual says.',
   options: [
     { value: 'to-pe', label: 'Joined and connected to PE' },
     { value: 'none', label: 'There are none' },

@@ -23,6 +23,8 @@ export interface ReadingField {
    * those after it.
    */
   row?: string;
+  /** The lower, the worse, in every verdict: a figure that is taken for less than it is makes nothing pass. */
+  lowIsWorse?: true;
   /** The choice field that says which unit a bare number has. */
   bareUnitFrom?: string;
   /** What is wrong with a reading that can be read, and what to do. */

@@ -1,5 +1,6 @@
 import { limitValue } from '../limits.ts';
 import { parseReading } from '../reading/parse-reading.ts';
+import { quantityRules } from '../reading/quantity.ts';
 import { figureOf } from '../reading/reading.ts';
 import { typedUnit } from '../reading/typed-unit.ts';
 import type { FormField, ReadingField, Typed } from './field.ts';
@@ -25,7 +26,8 @@ export function rowUnit(fields: readonly FormField[], id: string, typed: Typed):
  * What is typed in the field `id`, with the unit of its row written after it: `460` after `450k` is `460 kΩ`. Undefined
  * if nothing is taken over, so that the field is read and asked about as ever. Only a missing unit is filled in, and only
  * for a figure that has one meaning with it and lies near its neighbour (`entry-row-alike`): a zero, a lone 1, a doubtful
- * comma or point, and a figure that may come from another range of the meter are never decided here.
+ * comma or point, and a figure that may come from another range of the meter are never decided here. `rowUnitInDoubt`
+ * says whether the person has to confirm it.
  */
 export function withRowUnit(fields: readonly FormField[], id: string, typed: Typed): string | undefined {
   const field = readingField(fields, id);
@@ -35,10 +37,29 @@ export function withRowUnit(fields: readonly FormField[], id: string, typed: Typ
   const alone = parseReading(text, field.quantity, '', field.units);
   if (alone.ok || alone.error.code !== 'unit-missing') return undefined;
   const whole = `${text} ${before.symbol}`;
-  const result = parseReading(whole, field.quantity, '', field.units);
-  if (!result.ok) return undefined;
-  const figure = figureOf(result.reading);
+  const figure = figureIn(whole, field);
   return figure !== undefined && areAlike(figure, before.figure) ? whole : undefined;
+}
+
+/**
+ * What `withRowUnit` writes, if the person must say that it is meant: with another unit of the field the figure would be a
+ * worse reading that the meter may show, such as 450 Ω after 450 kΩ. Undefined if a slip could only make it read worse.
+ */
+export function rowUnitInDoubt(fields: readonly FormField[], id: string, typed: Typed): string | undefined {
+  const field = readingField(fields, id);
+  const whole = withRowUnit(fields, id, typed);
+  if (field === undefined || whole === undefined) return undefined;
+  const figure = figureIn(whole, field) ?? 0;
+  const others = (field.units ?? quantityRules[field.quantity].units).flatMap(
+    (symbol) => figureIn(`${(typed[id] ?? '').trim()} ${symbol}`, field) ?? [],
+  );
+  const isWorse = (other: number) => (field.lowIsWorse ? other < figure : other !== figure);
+  return others.some(isWorse) ? whole : undefined;
+}
+
+function figureIn(text: string, { quantity, units }: ReadingField): number | undefined {
+  const result = parseReading(text, quantity, '', units);
+  return result.ok ? figureOf(result.reading) : undefined;
 }
 
 interface Neighbour extends RowUnit {

@@ -31,7 +31,7 @@ export type Result<Value, Trouble extends Problem = Problem> =
 
 const messages: Record<ReadProblemKind, (where: string) => string> = {
   'too-large': () =>
-    `This is larger than a visit can be (${limitValue('visit-file') / 1_000_000} MB). Check that you chose the right file or link.`,
+    `This is larger than a visit can be: ${limitValue('visit-file') / 1_000_000} MB as a file, ${limitValue('share-link') / 1000} kB as a link. Check that you chose the right one.`,
   unreadable: () => 'The file can’t be read. Copy it to this device first, then choose it again.',
   damaged: () => 'This is damaged or was cut off, so nothing of it was taken. Ask for it again, best as a file.',
   foreign: () => 'This is not a visit of this handbook. Choose a file that was exported here.',

@@ -1,9 +1,11 @@
+import { fragment } from '../../ui/fragment.ts';
+
 /** Folds what stands after the steps, and opens it for an address that leads into it, and on paper. */
 const folds = [...document.querySelectorAll<HTMLDetailsElement>('details.fold')];
 const onPaper = [...folds, ...document.querySelectorAll<HTMLDetailsElement>('details.hazards-of-steps')];
 
 function openNamed(): void {
-  const named = document.getElementById(decodeURIComponent(location.hash.slice(1)));
+  const named = document.getElementById(fragment());
   const fold = named?.closest<HTMLDetailsElement>('details.fold');
   if (named === null || fold == null) return;
   fold.open = true;
@@ -22,5 +24,3 @@ addEventListener('beforeprint', () => {
 addEventListener('afterprint', () => {
   for (const fold of printed) fold.open = false;
 });
-
-export {};

@@ -31,7 +31,7 @@ export const axisParts: AxisPart[] = [
     measured: [
       { text: 'Lock it out before anything else', path: '/articles/safety/lockout-and-stored-energy/' },
       { text: 'Read the messages that came together', path: message },
-      { text: 'The input rectifier, by diode test', path: '/articles/measuring/diode-test/#the-input-rectifier' },
+      { text: 'The input rectifier, by diode test', path: '/articles/measuring/braking-circuit-and-input/' },
     ],
     limits: ['touch-voltage'],
   },
@@ -70,7 +70,12 @@ export const axisParts: AxisPart[] = [
       'Open, shorted, or through to its housing; its lead, and the transistor that switches it. Then the trip comes on braking, stopping or lowering.',
       'It stays hot for long, and it is at bus voltage in service.',
     ],
-    measured: [{ text: 'Dead and cool: its ohms, its housing, its terminals', path: `${when}#on-braking-or-stopping` }],
+    measured: [
+      {
+        text: 'Dead and cool: its ohms, its housing, its terminals',
+        path: '/articles/measuring/braking-circuit-and-input/',
+      },
+    ],
     limits: ['braking-resistor-off-plate', 'braking-resistor-to-pe'],
   },
   {
@@ -92,7 +97,7 @@ export const axisParts: AxisPart[] = [
     id: 'motor-leads',
     name: 'Motor leads',
     fails: [
-      'U, V and W are taken off here before anything is measured: the winding joins them, and a shorted switch then looks balanced.',
+      'U, V and W are taken off here before anything is measured: the winding joins them, and a shorted transistor then looks balanced.',
       'A loose or burnt terminal, a filter, choke or contactor between drive and motor: measure before and behind it.',
     ],
     measured: [
@@ -128,7 +133,7 @@ export const axisParts: AxisPart[] = [
       { text: 'The winding, through the cable and at the motor', path: '/articles/measuring/winding-resistance/' },
       {
         text: 'Hot, cold or wet: can you believe the reading?',
-        path: '/articles/measuring/temperature-moisture-and-time/',
+        path: '/articles/measuring/choosing-the-limit/#temperature',
       },
     ],
     limits: ['winding-joint', 'after-trip-point'],

@@ -34,6 +34,8 @@ const limitSchema = z
     recalled: z.boolean(),
     /** What a careful reader should know: disagreements, reasons for a judgement. */
     note: z.string().optional(),
+    /** Other words that people search for, in the search index only. */
+    otherWords: z.array(z.string().min(1)).optional(),
     /** Published ids of limits that this one replaced: their addresses lead to its row. */
     formerIds: z.array(z.string().regex(/^[a-z0-9-]+$/)).optional(),
   })

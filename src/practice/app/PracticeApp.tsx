@@ -1,5 +1,6 @@
 import type { ComponentType } from 'preact';
 import { useEffect, useLayoutEffect, useRef, useState } from 'preact/hooks';
+import { fragment } from '../../ui/fragment.ts';
 import { StartPanel } from './StartPanel.tsx';
 
 interface Props {
@@ -45,9 +46,6 @@ export function PracticeApp({ articles }: Props) {
 
 /** The code in the address, `#7K3-…` or `?case=7K3-…`, as typed; undefined for the start page. */
 function askedCase(): string | undefined {
-  const asked =
-    location.hash.length > 1
-      ? decodeURIComponent(location.hash.slice(1))
-      : new URLSearchParams(location.search).get('case');
+  const asked = location.hash.length > 1 ? fragment() : new URLSearchParams(location.search).get('case');
   return asked === null || asked === '' || asked === 'content' ? undefined : asked;
 }

@@ -4,7 +4,7 @@ import type { Fault } from './fault-types.ts';
 
 const switches = (['DC+', 'DC-'] as const).flatMap((rail) =>
   phases.flatMap((phase): Fault[] => {
-    const name = `${rail === 'DC+' ? 'upper' : 'lower'} switch ${phase}`;
+    const name = `${rail === 'DC+' ? 'upper' : 'lower'} transistor ${phase}`;
     const id = `${rail === 'DC+' ? 'upper' : 'lower'}-${phase}`;
     const between = { a: rail, b: `drive.${phase}` };
     return [

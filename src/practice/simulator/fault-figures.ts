@@ -8,7 +8,7 @@ import type { Fault } from './fault-types.ts';
  */
 export const metal: [number, number] = [0.05, 3];
 export const carbon: [number, number] = [2e3, 30e3];
-/** A dead short for insulation tester and multimeter alike. */
+/** A short for insulation tester and multimeter alike. */
 export const dead: [number, number] = [1, 50e3];
 /** A multimeter reads it as open or as a harmless figure; an insulation tester fails it. */
 export const hidingFromMultimeter: [number, number] = [1e6, 40e6];
@@ -35,7 +35,7 @@ export const noDamage: Record<InspectedPart, Damage> = {
   feedbackCable: 'nothing',
 };
 
-/** One shorted switch draws no current before its partner switches: with the control off it can't trip. */
+/** One shorted transistor draws no current before its partner switches: with the control off it can't trip. */
 export const atEnable: Symptom[] = ['on-enable'];
 export const atOnce: Symptom[] = ['control-off', 'on-enable'];
 export const underLoad: Symptom[] = ['on-enable', 'on-acceleration', 'when-hot'];

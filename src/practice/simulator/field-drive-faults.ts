@@ -24,7 +24,7 @@ export const fieldDriveFaults: readonly Fault[] = [
   {
     ...noFault,
     id: 'switch-at-voltage',
-    label: 'switch that fails only at voltage',
+    label: 'transistor that fails only at voltage',
     cause: 'output-stage',
     bad: ['drive'],
     circuit: 'motor',
@@ -86,7 +86,7 @@ export const fieldDriveFaults: readonly Fault[] = [
   {
     ...noFault,
     id: 'chopper-shorted',
-    label: 'braking switch of the drive shorted, trips on braking',
+    label: 'braking transistor of the drive shorted, trips on braking',
     cause: 'braking-circuit',
     bad: ['drive'],
     leaks: [{ a: 'braking.chopper', b: 'DC-', ohms: metal }],
@@ -96,7 +96,7 @@ export const fieldDriveFaults: readonly Fault[] = [
   {
     ...noFault,
     id: 'chopper-dead',
-    label: 'braking switch of the drive never closes, trips on braking',
+    label: 'braking transistor of the drive never closes, trips on braking',
     cause: 'braking-circuit',
     bad: ['drive'],
     circuit: 'motor',

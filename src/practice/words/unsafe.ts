@@ -24,7 +24,7 @@ export const unsafeTexts: Record<Unsafe, () => string> = {
   'resistance-on-live': () =>
     'A resistance or diode range on points with a voltage between them. The reading is false, and the meter can burst.',
   'tester-on-drive': () =>
-    'The insulation tester reached the drive. Its voltage breaks down the switches: the drive has to be replaced now, whatever the fault was.',
+    'The insulation tester reached the drive. Its voltage breaks down the transistors: the drive has to be replaced now, whatever the fault was.',
   'test-voltage-too-high': () => `Tested with more than ${testVolts()}. That strains the insulation of a 400 V motor.`,
   'damaged-drive-powered': () => 'Gave power to a drive that shows damage. It can burst.',
   'enabled-without-support': () => 'Enabled an axis that can fall without a support. The enable opens the brake.',

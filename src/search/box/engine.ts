@@ -1,26 +1,28 @@
+import { bestSentence, type Part } from './best-sentence.ts';
+import { inEnglish } from './in-english.ts';
 import { nearestTerms } from './nearest-terms.ts';
 import { loadPagefind, type Pagefind, type PagefindPage, type PagefindResult } from './pagefind.ts';
 import { ranked } from './rank.ts';
 import type { SiteWords } from './site-words.ts';
 import { Vocabulary } from './spelling.ts';
+import { nameOf, namesIn } from './whole-names.ts';
 import { wordsOf } from './words.ts';
 
 /** Answers shown. */
 const mostAnswers = 8;
 
-/** Headings shown for one page. */
-const mostHeadings = 4;
-
 export interface Answer {
   url: string;
   title: string;
-  excerpt: string;
-  /** The headings above the found words, the best match first. */
-  headings: { title: string; url: string; excerpt: string }[];
+  /** The figure of a limit. */
+  figure?: string;
+  sentence: Part[];
+  /** The heading above the sentence. */
+  heading?: { title: string; url: string };
 }
 
 export interface SearchResult {
-  /** The corrected query, if a word looked mistyped. */
+  /** The query in English, or with its mistyped words corrected, if it was read so. */
   readAs: string | null;
   /** Best first. */
   answers: Answer[];
@@ -33,11 +35,13 @@ export class Engine {
   readonly #pagefind: Pagefind;
   readonly #vocabulary: Vocabulary;
   readonly #terms: readonly string[];
+  readonly #names: ReadonlySet<string>;
 
-  private constructor(pagefind: Pagefind, { words, terms }: SiteWords) {
+  private constructor(pagefind: Pagefind, { words, frequent, terms }: SiteWords) {
     this.#pagefind = pagefind;
-    this.#vocabulary = new Vocabulary(words);
+    this.#vocabulary = new Vocabulary(words, frequent);
     this.#terms = terms;
+    this.#names = new Set(terms.map(nameOf));
   }
 
   /** Rejects if a file can't be fetched. */
@@ -49,20 +53,28 @@ export class Engine {
 
   /** The pages, glossary entries and table rows for a query. Rejects if the browser can't run Pagefind. */
   async search(query: string): Promise<SearchResult> {
-    const { words: typed, exact } = wordsOf(query);
-    const words = typed.map((word, place) => this.#vocabulary.corrected(word, place === typed.length - 1));
-    const [together, ...hits] = await Promise.all([
-      words.length > 1 ? this.#find(words.join(' ')) : [],
+    const english = inEnglish(query, this.#vocabulary);
+    const { text, words: typed, exact, names: meant } = wordsOf(english ?? query);
+    // Beside a word of another language, an unknown word is not a mistyped English one.
+    const words = english
+      ? typed
+      : typed.map((word, place) => this.#vocabulary.corrected(word, place === typed.length - 1));
+    const corrected = typed.reduce((line, word, place) => line.replace(word, words[place] ?? word), text);
+    const names = namesIn(corrected, (name) => this.#names.has(name));
+    // What the query means for safety comes first, however many of its words another page has.
+    const first = (await Promise.all(meant.map((name) => this.#find(name)))).flat();
+    const hits = await Promise.all([
       ...words.map((word, place) => (this.#isKnown(word, place === words.length - 1) ? this.#find(word) : [])),
       ...exact.map((word) => this.#find(`"${word}"`)),
+      // In metadata only, which quotes don't reach.
+      ...names.map((name) => this.#find(name)),
     ]);
-    const best = ranked(hits).slice(0, mostAnswers);
-    // The result for all words together marks each of them; for a page without all words, the result of its best word
-    // is used.
-    const results = best.map((hit) => together.find(({ id }) => id === hit.id) ?? hit);
-    const answers = await Promise.all(results.map(async (result) => answerOf(await result.data())));
+    const others = ranked(hits).filter(({ id }) => first.every((hit) => hit.id !== id));
+    const best = [...first, ...others].slice(0, mostAnswers);
+    const answers = await Promise.all(best.map(async (result) => answerOf(await result.data(), words)));
+    const changed = words.some((word, place) => word !== typed[place]) ? words.join(' ') : null;
     return {
-      readAs: words.some((word, place) => word !== typed[place]) ? words.join(' ') : null,
+      readAs: english ?? changed,
       answers,
       nearest: answers.length === 0 ? nearestTerms(query, this.#terms) : [],
     };
@@ -83,15 +95,8 @@ export class Engine {
   }
 }
 
-function answerOf({ url, meta, excerpt, sub_results }: PagefindPage): Answer {
-  const headings = sub_results
-    .filter((section) => section.url !== url)
-    .map(({ title, url, excerpt, weighted_locations }) => ({
-      heading: { title, url, excerpt },
-      score: weighted_locations.reduce((sum, { balanced_score }) => sum + balanced_score, 0),
-    }))
-    .sort((a, b) => b.score - a.score)
-    .map(({ heading }) => heading);
+function answerOf(page: PagefindPage, words: readonly string[]): Answer {
+  const { url, meta } = page;
   const title = meta.title ?? meta.term ?? meta.row ?? url;
-  return { url, title, excerpt, headings: headings.slice(0, mostHeadings) };
+  return { url, title, ...(meta.figure && { figure: meta.figure }), ...bestSentence(page, words) };
 }

@@ -1,20 +1,16 @@
 // Pagefind has types for the build only. These are the used parts of its documented browser interface.
 
-/** A place on a page that contains words of the query; a higher score means that they matter more there. */
-interface Section {
-  title: string;
-  url: string;
-  /** HTML made by Pagefind from the text of our own pages: escaped, with `<mark>` around the words. */
-  excerpt: string;
-  weighted_locations: { balanced_score: number }[];
-}
-
 export interface PagefindPage {
   url: string;
-  /** `term` is the heading of a glossary entry, `row` that of a limit in the tables; others have a title. */
-  meta: { title?: string; term?: string; row?: string };
-  excerpt: string;
-  sub_results: Section[];
+  /** The whole text; its words are counted from 0. */
+  content: string;
+  /**
+   * `term` is the heading of a glossary entry, `row` that of a limit in the tables, with its `figure`; others have a
+   * title. `words` and `also` are the words for the index only, at the beginning of the text.
+   */
+  meta: { title?: string; words?: string; term?: string; row?: string; also?: string; figure?: string };
+  /** Elements with an id, and the number of the word at which each begins. */
+  anchors: { element: string; id: string; text: string; location: number }[];
 }
 
 export interface PagefindResult {
@@ -38,7 +34,7 @@ export interface Pagefind {
 const ranking = {
   pageLength: 0.4,
   termSimilarity: 12,
-  metaWeights: { title: 3, words: 3, term: 1, row: 0.5, also: 0.5 },
+  metaWeights: { title: 3, words: 3, term: 1, row: 0.5, also: 0.5, names: 4, toolNames: 2, figure: 0.5 },
 };
 
 /** Pagefind of the built site, which searches in a worker of its own. Rejects if its script can't be fetched. */

@@ -1,8 +1,11 @@
 import type { Answer } from './engine.ts';
 
-/** The answers as a list of links: each page, and below it the headings above the found words. */
-export function resultList(answers: readonly Answer[], siteRoot: string): HTMLUListElement {
-  return list(answers.flatMap((answer) => items(answer, siteRoot)));
+/** The answers as a numbered list of links: each page, and below it the heading above the sentence that answers. */
+export function resultList(answers: readonly Answer[], siteRoot: string): HTMLOListElement {
+  return list(
+    'ol',
+    answers.map((answer) => links(answer, siteRoot)),
+  );
 }
 
 /** Terms to search for instead, and a link to all articles. */
@@ -14,15 +17,25 @@ export function offerList(terms: readonly string[], searchFor: (term: string) =>
     button.addEventListener('click', () => searchFor(term));
     return button;
   });
-  return list([...offers, link(allArticles, 'search-page', 'List of all articles')]);
+  const all = link(allArticles, 'search-page', 'List of all articles');
+  return list(
+    'ul',
+    [...offers, all].map((offer) => [offer]),
+  );
 }
 
-function items(answer: Answer, siteRoot: string): HTMLAnchorElement[] {
-  const page = link(answer.url, 'search-page', answer.title);
-  const kind = kindOf(answer.url.slice(siteRoot.length));
+function links({ url, title, figure, sentence, heading }: Answer, siteRoot: string): HTMLAnchorElement[] {
+  const page = link(url, 'search-page', title);
+  const kind = kindOf(url.slice(siteRoot.length));
+  if (figure) page.append(': ', part('b', figure));
   if (kind) page.append(part('small', kind));
-  if (answer.url.includes('#') && answer.excerpt) page.append(excerpt(answer.excerpt));
-  return [page, ...answer.headings.map(headingLink)];
+  if (!heading) {
+    page.append(marked(sentence));
+    return [page];
+  }
+  const section = link(heading.url, 'search-heading', '');
+  section.append(part('strong', heading.title), marked(sentence));
+  return [page, section];
 }
 
 /** The kind of a result, if its title does not say it. */
@@ -33,16 +46,9 @@ function kindOf(path: string): string | undefined {
   return undefined;
 }
 
-function headingLink(heading: Answer['headings'][0]): HTMLAnchorElement {
-  const anchor = link(heading.url, 'search-heading', '');
-  anchor.append(part('strong', heading.title), excerpt(heading.excerpt));
-  return anchor;
-}
-
-function excerpt(html: string): HTMLElement {
+function marked(sentence: Answer['sentence']): HTMLElement {
   const element = document.createElement('span');
-  // Made by the search library from the text of our own pages: escaped, with <mark> around the words.
-  element.innerHTML = html;
+  for (const { text, marked } of sentence) element.append(marked ? part('mark', text) : text);
   return element;
 }
 
@@ -60,11 +66,11 @@ function link(url: string, kind: string, text: string): HTMLAnchorElement {
   return anchor;
 }
 
-function list(entries: readonly HTMLElement[]): HTMLUListElement {
-  const all = document.createElement('ul');
+function list<Name extends 'ol' | 'ul'>(name: Name, entries: readonly HTMLElement[][]): HTMLElementTagNameMap[Name] {
+  const all = document.createElement(name);
   for (const entry of entries) {
     const item = document.createElement('li');
-    item.append(entry);
+    item.append(...entry);
     all.append(item);
   }
   return all;

@@ -68,7 +68,7 @@ export function startPanel(form: HTMLFormElement): SearchPanel {
     }
   }
 
-  function show(message: string, list: HTMLUListElement): void {
+  function show(message: string, list: HTMLElement): void {
     const line = document.createElement('p');
     line.textContent = message;
     const place = links().indexOf(document.activeElement as HTMLElement);

@@ -19,25 +19,33 @@ export function editDistance(a: string, b: string): number {
 
 const at = (row: readonly number[], column: number) => row[column] ?? Number.POSITIVE_INFINITY;
 
-/** Long words may contain two mistakes. */
-const editsAllowed = (word: string) => (word.length < 4 ? 0 : word.length < 7 ? 1 : 2);
+/** Long words may contain two mistakes. A word with marks on its letters is of another language. */
+const editsAllowed = (word: string) => (!/^[a-z]{4,}$/.test(word) ? 0 : word.length < 9 ? 1 : 2);
 
 /** Removes common endings, so that one form of a word is enough to know all. */
 const stem = (word: string) => word.replace(/(?:ings?|ed|ers?|es|e|s|ly)$/, '');
 
-/** The words of the site, the most frequent first. */
+/** The words of the site. */
 export class Vocabulary {
   readonly #words: readonly string[];
+  readonly #frequent: readonly string[];
   readonly #stems: ReadonlySet<string>;
 
-  constructor(words: readonly string[]) {
+  /** `words`: the most frequent first. A word is corrected only to one of the first `frequent`. */
+  constructor(words: readonly string[], frequent = words.length) {
     this.#words = words;
+    this.#frequent = words.slice(0, frequent);
     this.#stems = new Set(words.map(stem));
   }
 
   /** Whether the site has the word or another form of it; words with figures and short words always count as known. */
   knows(word: string): boolean {
-    return !/^\p{L}{4,}$/u.test(word) || this.#stems.has(stem(word));
+    return !/^\p{L}{4,}$/u.test(word) || this.has(word);
+  }
+
+  /** Whether the site has the word, of four letters or more, or another form of it. */
+  has(word: string): boolean {
+    return this.#stems.has(stem(word));
   }
 
   /** Whether a word of the site begins like this. */
@@ -53,10 +61,10 @@ export class Vocabulary {
     if (this.knows(word) || (unfinished && this.begins(word))) return word;
     let best = word;
     let least = editsAllowed(word) + 1;
-    for (const known of this.#words) {
-      if (Math.abs(known.length - word.length) >= least) continue;
-      // Few people miss the first letter.
-      const distance = editDistance(word, known) + (known[0] === word[0] ? 0 : 0.5);
+    for (const known of this.#frequent) {
+      // Few people miss the first letter: another one means another word.
+      if (known[0] !== word[0] || Math.abs(known.length - word.length) >= least) continue;
+      const distance = editDistance(word, known);
       if (distance < least) [best, least] = [known, distance];
     }
     return best;

@@ -1,3 +1,4 @@
+import { askedBesides } from './questions.ts';
 import { figureWords, withPlainUnits } from './unit-spellings.ts';
 
 /** Words that say nothing about the subject. `on`, `off`, `up` and `down` do say something here. */
@@ -18,19 +19,26 @@ const asksForMeaning =
   /^\s*(?:whats?|what (?:is|are|does|do)) (?!the |a good |good )|\b(?:mean|means|meaning|definition)\b/;
 
 interface QueryWords {
+  /** The query in lower case, with units spelt as in the index. */
+  text: string;
   /** The words that count, in lower case. */
   words: string[];
   /** Words to be matched exactly: figures with their unit as one word, and `definition`. */
   exact: string[];
+  /** Whole names that the query means without naming them; their answers come first. */
+  names: string[];
 }
 
 /** The words of a query without empty words, with units spelt as in the index. */
 export function wordsOf(query: string): QueryWords {
-  const plain = withPlainUnits(query.replaceAll(/[’']/g, ''));
-  const words = plain.split(/[\s,;:!?()"“”/]+/).filter((word) => /[\p{L}\p{N}%]/u.test(word));
-  const telling = words.filter((word) => !empty.has(word));
+  const text = withPlainUnits(query.replaceAll(/[’']/g, ''));
+  const words = text.split(/[\s,;:!?()"“”/]+/).filter((word) => /[\p{L}\p{N}%]/u.test(word));
+  const asked = askedBesides(text);
+  const telling = words.filter((word) => !empty.has(word) && !(asked.words.length > 0 && /\d/.test(word)));
   return {
-    words: [...new Set(telling.length > 0 ? telling : words)],
-    exact: [...figureWords(plain), ...(asksForMeaning.test(plain) ? [askedMeaning] : [])],
+    text,
+    words: [...new Set(telling.length + asked.words.length > 0 ? [...telling, ...asked.words] : words)],
+    exact: [...figureWords(text), ...(asksForMeaning.test(text) ? [askedMeaning] : [])],
+    names: asked.names,
   };
 }

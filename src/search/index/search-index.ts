@@ -2,6 +2,7 @@ import { globSync, mkdirSync, readFileSync, writeFileSync } from 'node:fs';
 import { dirname, join } from 'node:path';
 import { close, createIndex, type HTMLFile } from 'pagefind';
 import type { SiteWords } from '../box/site-words.ts';
+import { nameOf } from '../box/whole-names.ts';
 import { askedMeaning } from '../box/words.ts';
 import { searchRecords } from './search-records.ts';
 
@@ -31,33 +32,59 @@ export async function writeSearchIndex(folder: string): Promise<number> {
     writeFileSync(target, content);
   }
   const found = added.map(({ file }) => file.meta);
+  const counts = frequentFirst([
+    ...sources.map(({ content }) => textOf(content)),
+    ...found.flatMap(({ names: _, toolNames: __, ...meta }) => Object.values(meta)),
+  ]);
   const words: SiteWords = {
-    words: frequentFirst([...sources.map(({ content }) => textOf(content)), ...found.flatMap(Object.values)]),
+    words: counts.map(([word]) => word),
+    frequent: counts.filter(([, count]) => count >= 3).length,
     terms: [...new Set(found.flatMap(termsOf))],
   };
   writeFileSync(join(folder, 'search-words.json'), JSON.stringify(words));
   return added.length;
 }
 
+/** They would read as the beginning of a sentence. */
+const tableHeads = /<thead\b.*?<\/thead>/gs;
+
 /** The pages that are marked as searchable. */
 function pagesOf(folder: string): HTMLFile[] {
   return globSync('**/*.html', { cwd: folder })
     .sort()
     .map((sourcePath) => ({ sourcePath, content: readFileSync(join(folder, sourcePath), 'utf8') }))
-    .filter(({ content }) => content.includes(' data-pagefind-body'));
+    .filter(({ content }) => content.includes(' data-pagefind-body'))
+    .map(({ sourcePath, content }) => ({
+      sourcePath,
+      content: withNames(sourcePath, content.replace(tableHeads, '')),
+    }));
 }
+
+/** A page whose title and other words are also in the index as whole names. An article comes before a calculator. */
+function withNames(path: string, page: string): string {
+  const kind = path.startsWith('calculators/') ? 'toolNames' : 'names';
+  return page.replace(
+    /<h1 data-other-words="([^"]*)"([^>]*) data-pagefind-meta="([^"]*)"([^>]*)>([^<]*)/,
+    (_, words: string, before: string, meta: string, after: string, title: string) => {
+      const names = [title, ...words.split(', ')].map(plainText).map(nameOf).join(' ');
+      return `<h1 data-other-words="${words}" data-names="${names}"${before} data-pagefind-meta="${meta}, ${kind}[data-names]"${after}>${title}`;
+    },
+  );
+}
+
+const plainText = (html: string) => html.replace(/&[#\w]+;/g, (sign) => (sign === '&amp;' ? '&' : ' '));
 
 /** Rough text of the searchable part of a page: only single words are taken from it. */
 const textOf = (page: string) =>
   page.replace(/^.* data-pagefind-body[^>]*>|<\/main>.*$|<(script|style)\b.*?<\/\1>|<[^>]*>|&[#\w]+;/gs, ' ');
 
 /** The words of all texts, the most frequent first: for recognising typing mistakes. */
-function frequentFirst(texts: readonly string[]): string[] {
+function frequentFirst(texts: readonly string[]): [word: string, count: number][] {
   const counts = new Map<string, number>();
   for (const text of texts)
     for (const word of text.toLowerCase().match(/(?<![\p{L}\d])\p{L}{4,}(?![\p{L}\d])/gu) ?? [])
       counts.set(word, (counts.get(word) ?? 0) + 1);
-  return [...counts].sort(([, a], [, b]) => b - a).map(([word]) => word);
+  return [...counts].sort(([, a], [, b]) => b - a);
 }
 
 /** Titles, terms and other words: offered by similar spelling if a search finds nothing. */

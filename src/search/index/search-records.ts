@@ -4,6 +4,7 @@ import { formatLimit } from '../../kernel/words/format-limit.ts';
 import type { Term } from '../../library/glossary/glossary-schema.ts';
 import type { Limit } from '../../library/tables/limit-schema.ts';
 import { figureWords, withPlainUnits } from '../box/unit-spellings.ts';
+import { nameOf } from '../box/whole-names.ts';
 import { askedMeaning } from '../box/words.ts';
 
 const root = join(import.meta.dirname, '../../..');
@@ -23,7 +24,13 @@ function glossaryRecords(): SearchRecord[] {
   return filesOf<Record<string, Term>>('glossary').flatMap((file) =>
     Object.entries(file).map(([id, { term, otherWords, alsoInText = [], definition }]) => ({
       url: `/glossary/#${id}`,
-      content: page('term', term, [...otherWords, ...alsoInText, askedMeaning], [definition]),
+      content: page({
+        kind: 'term',
+        title: term,
+        names: [term, ...otherWords],
+        otherWords: [...otherWords, ...alsoInText, askedMeaning],
+        paragraphs: [definition],
+      }),
     })),
   );
 }
@@ -37,13 +44,15 @@ function limitRecords(): SearchRecord[] {
       const figures = limit.value === undefined && limit.range === undefined ? [] : figureWords(withPlainUnits(figure));
       return {
         url: `/tables/#${id}`,
-        content: page(
-          'row',
-          limit.label,
-          [...named, ...figures],
-          [`${figure}. ${limit.when}`, limit.note ?? ''],
-          weightOf(id),
-        ),
+        content: page({
+          kind: 'row',
+          title: limit.label,
+          figure,
+          names: [limit.label, id, `${id} limit`, ...(limit.otherWords ?? [])],
+          otherWords: [...named, ...figures, ...(limit.otherWords ?? [])],
+          paragraphs: [limit.when, limit.note ?? ''],
+          weight: weightOf(id),
+        }),
       };
     }),
   );
@@ -65,21 +74,27 @@ function filesOf<Content>(kind: string): Content[] {
   return readdirSync(folder).map((file) => JSON.parse(readFileSync(join(folder, file), 'utf8')));
 }
 
-/**
- * `kind` names the metadata field of the heading, so that a short record does not outrank the page that explains it.
- */
-function page(
-  kind: 'term' | 'row',
-  title: string,
-  otherWords: readonly string[],
-  paragraphs: readonly string[],
-  weight = 1,
-): string {
+interface RecordParts {
+  /** Names the metadata field of the heading, so that a short record does not outrank the page that explains it. */
+  kind: 'term' | 'row';
+  title: string;
+  /** Shown beside the heading. */
+  figure?: string;
+  /** What somebody types who means exactly this. */
+  names: readonly string[];
+  otherWords: readonly string[];
+  paragraphs: readonly string[];
+  weight?: number;
+}
+
+function page({ kind, title, figure = '', names, otherWords, paragraphs, weight = 1 }: RecordParts): string {
   const words = escaped(otherWords.join(', '));
-  const text = paragraphs.map((paragraph) => `<p>${escaped(paragraph)}</p>`).join('');
+  const meta = `${kind}, also[data-w], names[data-names]${figure && ', figure[data-figure]'}`;
+  const text = [figure, ...paragraphs].map((paragraph) => `<p>${escaped(paragraph)}</p>`).join('');
   return (
     `<!doctype html><html lang="en"><body data-pagefind-body>` +
-    `<h4 data-w="${words}" data-pagefind-meta="${kind}, also[data-w]" data-pagefind-index-attrs="data-w">${escaped(title)}</h4>` +
+    `<h4 data-w="${words}" data-names="${names.map(nameOf).join(' ')}" data-figure="${escaped(figure)}" ` +
+    `data-pagefind-meta="${meta}" data-pagefind-index-attrs="data-w">${escaped(title)}</h4>` +
     `<div data-pagefind-weight="${weight}">${text}</div></body></html>`
   );
 }

@@ -32,7 +32,7 @@ const writtenAxis = (axis: AxisRecord): JsonObject => ({
   ...{ kind: 'axis', axis },
 });
 
-function writtenState({ id, versions, visit }: Shared, now: string): JsonObject {
+function writtenState({ id, versions, contentVersions, visit }: Shared, now: string): JsonObject {
   const head = { format: recordFormat, version: shopVersion, id, versions };
   if (visit === undefined) return { ...head, kind: 'deleted', deletedAt: now };
   const { photographs: _pictures, ...record } = visit;
@@ -40,6 +40,7 @@ function writtenState({ id, versions, visit }: Shared, now: string): JsonObject 
   return {
     ...head,
     kind: 'visit',
+    ...(contentVersions && { contentVersions }),
     visit: record,
     ...(whole.length > 0 && { photographs: whole.map(writtenPhotograph) }),
   };
@@ -123,7 +124,11 @@ function readState(data: unknown): Result<Shared, Problem<ReadProblemKind>> {
   const { photographs } = data;
   const visit = contentOf(photographs === undefined ? data.visit : { ...data.visit, photographs });
   if (!visit.ok) return visit;
-  return visit.value.id === id ? succeeded({ ...state, visit: visit.value }) : failed('does-not-fit', 'visit.id');
+  if (visit.value.id !== id) return failed('does-not-fit', 'visit.id');
+  if (data.contentVersions === undefined) return succeeded({ ...state, visit: visit.value });
+  const content = versionsSchema.safeParse(data.contentVersions);
+  if (!content.success) return failed('does-not-fit', 'contentVersions');
+  return succeeded({ ...state, contentVersions: content.data, visit: visit.value });
 }
 
 /** A visit with its photographs, as the file of a visit holds them. */

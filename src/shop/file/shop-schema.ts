@@ -27,6 +27,8 @@ const head = {
 const sharedVisitSchema = z.strictObject({
   ...head,
   kind: z.literal('visit'),
+  /** The version in which the visit got its content, if a deletion has been outvoted since. */
+  contentVersions: z.optional(versionsSchema),
   visit: visitSchema,
   photographs: z.optional(photographList),
 });

@@ -71,9 +71,9 @@ function changesHere(here: DeviceState, states: ReadonlyMap<string, Shared>) {
   const store: Content[] = [];
   const remove: string[] = [];
   const known = new Map<string, Known>();
-  for (const { id, versions, visit } of states.values()) {
+  for (const { id, versions, contentVersions, visit } of states.values()) {
     const mine = here.visits.get(id);
-    known.set(id, { versions, print: printOf(visit) });
+    known.set(id, { versions, ...(contentVersions && { contentVersions }), print: printOf(visit) });
     if (printOf(mine) === printOf(visit)) continue;
     if (visit === undefined) remove.push(id);
     else store.push(fromElsewhere(visit));

@@ -5,12 +5,16 @@ import { changedOn, compareVersions, joined, type Versions } from './versions.ts
 export interface Shared {
   id: string;
   versions: Versions;
+  /**
+   * The version in which the visit got its content, if a deletion has been outvoted since: whoever has seen this has seen
+   * all that stands in it. Absent: `versions`.
+   */
+  contentVersions?: Versions;
   visit: Content | undefined;
 }
 
 /** What this device knows of a visit that it has exchanged: the version, and its fingerprint; empty if it was deleted. */
-export interface Known {
-  versions: Versions;
+export interface Known extends Pick<Shared, 'versions' | 'contentVersions'> {
   print: string;
 }
 
@@ -29,7 +33,9 @@ export function stateHere(
 ): Shared | undefined {
   if (known === undefined && here === undefined) return undefined;
   const changed = known === undefined || known.print !== printOf(here);
-  return { id, versions: changed ? changedOn(device, known?.versions ?? {}) : known.versions, visit: here };
+  if (changed) return { id, versions: changedOn(device, known?.versions ?? {}), visit: here };
+  const { versions, contentVersions } = known;
+  return { id, versions, ...(contentVersions && { contentVersions }), visit: here };
 }
 
 /** The states of one visit as one. */
@@ -46,16 +52,25 @@ export interface Merged {
  * lost. The order of the states, and repetition, makes no difference.
  */
 export function mergeStates(states: readonly [Shared, ...Shared[]]): Merged {
-  const newest = states.filter((state, index) => !states.some((other, place) => replaces(other, state, place < index)));
-  const versions = newest.reduce<Versions>((all, state) => joined(all, state.versions), {});
+  const unreplaced = states.filter(
+    (state, index) => !states.some((other, place) => replaces(other, state, place < index)),
+  );
+  const newest = unreplaced.filter((state) => !unreplaced.some((other) => hasSeen(other, state)));
+  // Of what is left out too: a number of a version never goes back.
+  const versions = unreplaced.reduce<Versions>((all, state) => joined(all, state.versions), {});
+  const held = newest.filter(({ visit }) => visit !== undefined);
+  const content = held.reduce<Versions>((all, state) => joined(all, contentVersionsOf(state)), {});
+  const isOlder = held.length > 0 && compareVersions(content, versions) === 'before';
   const contents = alikeJoined(newest.flatMap(({ visit }) => (visit === undefined ? [] : [visit])));
   const [first, ...others] = contents.sort((a, b) => (keepsId(a, b) ? -1 : 1));
   return {
-    state: { id: states[0].id, versions, visit: first },
+    state: { id: states[0].id, versions, ...(isOlder && { contentVersions: content }), visit: first },
     second: others.map(secondVersion),
     keptAfterDeletion: first !== undefined && newest.some(({ visit }) => visit === undefined),
   };
 }
+
+const contentVersionsOf = ({ versions, contentVersions = versions }: Shared) => contentVersions;
 
 /**
  * Whether `other` makes `state` superfluous. The same version with another content does not: it comes from a device that
@@ -64,6 +79,16 @@ export function mergeStates(states: readonly [Shared, ...Shared[]]): Merged {
 function replaces(other: Shared, state: Shared, isBefore: boolean): boolean {
   const order = compareVersions(other.versions, state.versions);
   return order === 'after' || (order === 'same' && isBefore && printOf(other.visit) === printOf(state.visit));
+}
+
+/**
+ * Whether `other` has seen all that stands in `state`, though not a deletion that was outvoted before. Only a later
+ * content or a deletion counts, so that no two states can each be left out for the other.
+ */
+function hasSeen(other: Shared, state: Shared): boolean {
+  if (state.visit === undefined || state.contentVersions === undefined) return false;
+  const seen = other.visit === undefined ? other.versions : contentVersionsOf(other);
+  return compareVersions(seen, state.contentVersions) === 'after';
 }
 
 /** A version that was kept beside a visit, before anybody has changed it: the same on every device. */

@@ -51,6 +51,7 @@ export function ReadingInput({ name, field, form, likelyUnit }: Props) {
     .join(' ');
   const offered = rowUnits.offered(field.id);
   const taken = rowUnits.taken(field.id);
+  const inDoubt = rowUnits.inDoubt(field.id);
   return (
     <div class={error ? 'field is-bad' : 'field'} onPointerDown={onPointerDown}>
       <label for={id}>{field.label}</label>
@@ -90,9 +91,14 @@ export function ReadingInput({ name, field, form, likelyUnit }: Props) {
           units={field.units ?? quantityRules[field.quantity].units}
           mark={markOf(Object.keys(form.read.readings).map((one) => typed[one] ?? ''))}
           rowUnit={(taken ?? offered)?.symbol}
+          confirms={inDoubt}
           onNext={() => {
-            if (unread !== undefined) setAsked(true);
-            else if (input.current !== null) focusNextQuestion(input.current);
+            if (inDoubt === undefined && unread !== undefined) {
+              setAsked(true);
+              return;
+            }
+            if (inDoubt !== undefined) form.confirmRowUnit(field.id);
+            if (input.current !== null) focusNextQuestion(input.current);
           }}
           onDevice={keypad.toDevice}
           onLeave={keypad.leave}
@@ -100,9 +106,10 @@ export function ReadingInput({ name, field, form, likelyUnit }: Props) {
       )}
       <p class="echo" id={`${id}-echo`}>
         {offered && `${offered.symbol} as in “${offered.from}”, or type a unit`}
+        {typing && inDoubt !== undefined && `${inDoubt}? Next takes it; or type the unit that the meter shows`}
         {readback(form.read.readings[field.id] ?? missing, typed[field.id])}
         {taken && <b>, unit of “{taken.from}”</b>}
-        {typing && unread && (unread.code === 'unit-missing' ? 'Which unit?' : 'Not complete')}
+        {typing && inDoubt === undefined && unread && (unread.code === 'unit-missing' ? 'Which unit?' : 'Not complete')}
       </p>
       {shown === 'offered' && (
         <button

@@ -14,11 +14,17 @@ export interface FieldsState {
   /** What is shown beside a field, by its id: where its entry comes from. */
   notes: Readonly<Record<string, string>>;
   /** The unit that a row of readings offers to a field, or has given to its figure. */
-  rowUnits: Record<'offered' | 'taken', (id: string) => UnitOfRow | undefined> & { lastTaken: string | undefined };
+  rowUnits: Record<'offered' | 'taken', (id: string) => UnitOfRow | undefined> & {
+    lastTaken: string | undefined;
+    /** The figure of this field with the unit of the row, which the person must confirm. */
+    inDoubt: (id: string) => string | undefined;
+  };
   type: (id: string, value: string) => void;
   /** The person left the field. */
   leave: () => void;
   choose: (id: string, value: string) => void;
+  /** The unit of the row is meant in this field. */
+  confirmRowUnit: (id: string) => void;
   /** The same answer to several questions at once. */
   chooseAll: (ids: readonly string[], value: string) => void;
 }
@@ -60,6 +66,7 @@ export function useFields({ fields, start, notes = noNotes, onTyped, onSettled }
       offered: (id) => rowUnits.offered(id, typed),
       taken: (id) => rowUnits.taken(id, typed),
       lastTaken: rowUnits.lastTaken(typed),
+      inDoubt: (id) => rowUnits.inDoubt(id, typed),
     },
     type: (id, value) => {
       rowUnits.begin(id);
@@ -72,6 +79,10 @@ export function useFields({ fields, start, notes = noNotes, onTyped, onSettled }
     choose: (id, value) => {
       if (rowUnits.isAt(id)) rowUnits.end();
       entries.replace(changed(id, value));
+    },
+    confirmRowUnit: (id) => {
+      void entries.replace((before) => ({ ...before, [id]: rowUnits.confirm(id, before) ?? before[id] ?? '' }));
+      rowUnits.end();
     },
     replace: (next) => {
       rowUnits.end();

@@ -6,6 +6,14 @@ const pauseMilliseconds = 700;
 /** A message that appears under the pointer moves what the person is about to press: the press comes first. */
 const leaveMilliseconds = 250;
 
+/** The forms of this page, each with what settles it. */
+const forms = new Set<() => void>();
+
+/** Settles what is typed in every form of the page: for what is made of all entries, such as a file. */
+export function settleEntries(): void {
+  for (const settleTyped of forms) settleTyped();
+}
+
 export interface Settling {
   /** A key was pressed: settle when the person pauses. */
   onType: () => void;
@@ -38,10 +46,12 @@ export function useSettling(settle: () => void): Settling {
   };
 
   useEffect(() => {
+    forms.add(settleTyped);
     addEventListener('pagehide', settleTyped);
     addEventListener('beforeprint', settleTyped);
     document.addEventListener('visibilitychange', settleTyped);
     return () => {
+      forms.delete(settleTyped);
       removeEventListener('pagehide', settleTyped);
       removeEventListener('beforeprint', settleTyped);
       document.removeEventListener('visibilitychange', settleTyped);

@@ -15,6 +15,8 @@ interface Props {
   mark: '.' | ',';
   /** The unit that a figure without one gets here, such as `kΩ`. */
   rowUnit?: string | undefined;
+  /** The reading that the next key takes, since a unit is missing: it stands on the key. */
+  confirms?: string | undefined;
   onNext: () => void;
   onDevice: () => void;
   /** The focus has gone from a key to somewhere outside. */
@@ -25,7 +27,7 @@ interface Props {
  * A keypad at the bottom of the window that types into one field. It stands right after the field in the page, so that
  * a screen reader comes to it, and never takes the focus from it.
  */
-export function Keypad({ input, label, quantity, units, mark, rowUnit, onNext, onDevice, onLeave }: Props) {
+export function Keypad({ input, label, quantity, units, mark, rowUnit, confirms, onNext, onDevice, onLeave }: Props) {
   const place = useRef<HTMLElement>(null);
   useLayoutEffect(() => {
     const [keypad, field] = [place.current, input.current];
@@ -67,7 +69,8 @@ export function Keypad({ input, label, quantity, units, mark, rowUnit, onNext, o
         </button>
         {rows[3]?.map(cap)}
         <button type="button" class="keypad-next" onClick={onNext}>
-          {isLast ? 'Done' : 'Next'}
+          {confirms !== undefined && <b>{confirms}</b>}
+          <span>{isLast ? 'Done' : 'Next'}</span>
         </button>
       </div>
     </section>

@@ -34,7 +34,7 @@ export function SharePanel({ name, share, page }: SharePanelProps) {
       <div class="field words">
         <label for={`${name}-link`}>Link</label>
         <p class="hint" id={`${name}-link-hint`}>
-          The link itself carries what is typed. Nothing is uploaded; whoever has the link can read it.
+          The link itself carries what is typed. Nothing is uploaded; anybody who has the link can read it.
         </p>
         <input id={`${name}-link`} type="text" readOnly value={address} aria-describedby={`${name}-link-hint`} />
       </div>

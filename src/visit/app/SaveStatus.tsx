@@ -36,7 +36,11 @@ export function SaveStatus({ session, store }: Props) {
             </p>
             <p class="banner-actions">
               <Remedy session={session} store={store} />
-              <button type="button" class="plain" onClick={() => download(exportVisit(evaluated.visit, photographs))}>
+              <button
+                type="button"
+                class="plain"
+                onClick={() => download(exportVisit(session.current() ?? evaluated.visit, photographs))}
+              >
                 Export this visit as a file
               </button>
             </p>
@@ -65,9 +69,9 @@ function Remedy({ session, store }: Props) {
   const photographs = useContext(PhotographsContext)?.photographs;
   if (trouble === undefined) return null;
   const { kind } = trouble.problem;
-  const mine = session.evaluated?.visit ?? trouble.mine;
   if (kind === 'conflict') {
     const keepBoth = async () => {
+      const mine = session.current() ?? trouble.mine;
       const result = await store.add(mine, 'keep-both', photographs);
       if (!result.ok) return retry();
       releaseUnsaved(mine.id);
@@ -79,7 +83,7 @@ function Remedy({ session, store }: Props) {
         <button type="button" class="primary" onClick={() => void keepBoth()}>
           Keep both
         </button>
-        <a class="button" href={visitHash(mine.id)} target="_blank" rel="noreferrer">
+        <a class="button" href={visitHash(trouble.mine.id)} target="_blank" rel="noreferrer">
           Look at the other one in a new tab
         </a>
       </>
@@ -88,7 +92,7 @@ function Remedy({ session, store }: Props) {
   if (kind === 'deleted-elsewhere') {
     const putBack = async () => {
       const restored = await store.restore({ ...trouble.mine }, photographs);
-      if (restored.ok) releasePhotographs(mine.id);
+      if (restored.ok) releasePhotographs(trouble.mine.id);
       retry();
     };
     return (

@@ -8,13 +8,14 @@ import { sendTexts } from '../words/visit.ts';
 import { download } from './download.ts';
 import { PhotographsContext } from './photographs/use-photographs.ts';
 import { canShareFiles, shareFile } from './share-file.ts';
+import type { VisitSession } from './use-session.ts';
 
 /** The visit handed over: by the share sheet of the system, as a file, a link or a QR code. */
-export function SendVisit({ visit }: { visit: VisitRecord }) {
+export function SendVisit({ visit, session }: { visit: VisitRecord; session: VisitSession }) {
   const photographs = useContext(PhotographsContext)?.photographs ?? [];
   const [linkShown, setLinkShown] = useState(false);
   const [message, setMessage] = useState('');
-  const file = () => exportVisit(visit, photographs);
+  const file = () => exportVisit(session.current() ?? visit, photographs);
   const save = (said: string) => {
     const made = file();
     download(made);

@@ -81,7 +81,8 @@ export function StepBody({ id, evaluated, waits, onTyped, onEnter, onConfirm }: 
       </ul>
       <StepWaits id={id} waits={waits} />
       <p class="step-why">{why}</p>
-      {isAsked(id) && <ReportedAnswer id={id} visit={visit} onConfirm={takeReported} />}
+      {/* What holds for one stretch of work is proved here and now: nobody can report it. */}
+      {isAsked(id) && !holdsOneStretch(id) && <ReportedAnswer id={id} visit={visit} onConfirm={takeReported} />}
       {isAsked(id) && !startsBlank && (
         <AskedStep
           // A break while the form is open ends it: what was ticked before it does not count after it.

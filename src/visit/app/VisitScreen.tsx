@@ -59,7 +59,7 @@ export function VisitScreen({ evaluated, session, store }: Props) {
             {guide.decision ? 'Report' : 'Report so far'}
           </a>
         </p>
-        <SendVisit visit={visit} />
+        <SendVisit visit={visit} session={session} />
       </section>
     </>
   );

@@ -26,9 +26,11 @@ export function prefill(evaluated: EvaluatedVisit, id: MeasuredStepId): Prefill 
     ...fromAxis(evaluated.visit, id),
   ];
   const known = new Set(stepCalculators[id].fields.map((field) => field.id));
-  const filled = offers.filter(
+  const empty = offers.filter(
     ({ value, field }) => known.has(field) && value !== '' && (typed[field] ?? '').trim() === '',
   );
+  // What an earlier step says of these readings goes before what the instrument can do.
+  const filled = empty.filter(({ field }, index) => empty.findIndex((other) => other.field === field) === index);
   const differing = offers
     .filter(({ value, field }) => value !== '' && (typed[field] ?? '').trim() !== '')
     .filter(({ value, field, source }) => source !== undefined && typed[field] !== value);
@@ -163,10 +165,11 @@ function highestShown(text = ''): string {
   return read.ok && read.reading.kind === 'value' && read.reading.value > 0 ? text.trim() : '';
 }
 
-/** The test voltage, if the tester has one only; which one of several was set is asked. */
+/** The test voltage, if the tester has one only; which one of several was set is asked: `250/500/1000 V` are three. */
 function onlyVoltage(text = ''): string {
-  const voltages = text.match(/\d+(?:[.,]\d+)?\s*k?V/gi) ?? [];
-  return voltages.length === 1 ? (voltages[0] ?? '') : '';
+  const figures = text.match(/\d+(?:[.,]\d+)?/g) ?? [];
+  const [voltage = ''] = text.match(/\d+(?:[.,]\d+)?\s*k?V/gi) ?? [];
+  return figures.length === 1 ? voltage : '';
 }
 
 /** The two usual figures of a data sheet, `±(2.1 % + 6 counts)`; empty if the text does not state them clearly. */

@@ -1,4 +1,5 @@
 import type { VisitRecord } from '../record/visit-schema.ts';
+import { askBeforeClosing } from './ask-before-closing.ts';
 
 /** Visits that could not be saved. They stay in this window when the view changes, so that nothing typed is lost. */
 const unsaved = new Map<string, VisitRecord>();
@@ -22,7 +23,7 @@ export function unsavedVisits(): VisitRecord[] {
 /** Makes the browser ask before a window with unsaved visits is closed. Returns the function that stops this. */
 export function warnBeforeLoss(): () => void {
   const warn = (event: BeforeUnloadEvent) => {
-    if (unsaved.size > 0) event.preventDefault();
+    if (unsaved.size > 0) askBeforeClosing(event);
   };
   addEventListener('beforeunload', warn);
   return () => removeEventListener('beforeunload', warn);

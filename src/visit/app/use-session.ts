@@ -1,6 +1,7 @@
 import { useEffect, useMemo, useRef, useState } from 'preact/hooks';
 import type { Problem } from '../../kernel/link/problem.ts';
 import { isoTime } from '../../kernel/time/iso-time.ts';
+import { settleEntries } from '../../ui/form/use-settling.ts';
 import { type EvaluatedVisit, evaluate } from '../evaluate.ts';
 import { stretchAt } from '../record/stretch.ts';
 import { type DraftEntry, isEmptyDraft } from '../record/visit-draft.ts';
@@ -31,6 +32,8 @@ export interface VisitSession {
   draft: (entry: DraftEntry) => void;
   /** Number of loads; its forms restart when it grows. */
   loaded: number;
+  /** The visit with all that is typed by now, for what takes it out of this window. */
+  current: () => VisitRecord | undefined;
   /** Changes the visit and saves it. */
   change: (next: (before: EvaluatedVisit, now: string) => EvaluatedVisit) => void;
   retry: () => void;
@@ -149,6 +152,10 @@ export function useSession(store: VisitStore, id: string): VisitSession {
     draft(entry) {
       journal.enter(entry, now());
       setTyping(true);
+    },
+    current() {
+      settleEntries();
+      return latest.current?.visit;
     },
     change(next) {
       const before = latest.current;

@@ -14,7 +14,7 @@ export function isolationConvicts({ isolation }: VisitAnswers, part: 'cable' | '
   return isolation?.answer.assessment.parts[part] === 'proven-bad';
 }
 
-/** It fails the point after a trip, and one reading or a cause that dries may be all there is. */
+/** It fails the after-trip limit, and one reading or a cause that dries may be all there is. */
 export function isolationSuspects({ isolation }: VisitAnswers, part: 'cable' | 'motor'): boolean {
   return isolation?.answer.assessment.parts[part] === 'suspect';
 }

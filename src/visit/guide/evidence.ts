@@ -89,7 +89,7 @@ export function isolationClears(visit: VisitAnswers, part: 'cable' | 'motor'): b
   return status === 'proven-good';
 }
 
-/** Neither bad nor cleared. A part that is suspect is known: it fails the point after a trip. */
+/** Neither bad nor cleared. A part that is suspect is known: it fails the after-trip limit. */
 export function isolationLeavesOpen(visit: VisitAnswers, part: 'cable' | 'motor'): boolean {
   const status = visit.isolation?.answer.assessment.parts[part];
   if (status === 'not-suspect') return pointsAtCableOrMotor(visit);

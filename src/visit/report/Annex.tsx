@@ -1,6 +1,8 @@
 import type { EvaluatedVisit } from '../evaluate.ts';
 import type { Photograph } from '../record/photograph.ts';
-import type { MeasuredReport } from './measured.ts';
+import { DeadProofTables } from './DeadProofTables.tsx';
+import { deadProofs } from './dead-proofs.ts';
+import { type MeasuredReport, meterText } from './measured.ts';
 import { ReadingsTable } from './ReadingsTable.tsx';
 import { ReportDecision } from './ReportDecision.tsx';
 import { ReportFacts } from './ReportFacts.tsx';
@@ -15,6 +17,7 @@ interface Props {
 
 /** Everything behind the decision: for the next visit, and for whoever wants to check it. */
 export function Annex({ evaluated, measured, photographs }: Props) {
+  const proofs = deadProofs(evaluated);
   return (
     <>
       {evaluated.guide.decision && <ReportDecision decision={evaluated.guide.decision} />}
@@ -26,6 +29,7 @@ export function Annex({ evaluated, measured, photographs }: Props) {
           <ReadingsTable key={report.id} report={report} />
         ))}
       </section>
+      {proofs.length > 0 && <DeadProofTables proofs={proofs} instrument={meterText(evaluated.visit)} />}
       <ReportSteps evaluated={evaluated} />
       <ReportPhotographs photographs={photographs} />
     </>

@@ -9,7 +9,7 @@ import type { Outcome } from '../../kernel/form/calculator-form.ts';
 import type { EvaluatedVisit } from '../evaluate.ts';
 import type { StepId } from '../steps/ids.ts';
 
-/** Where the suspect switch is, and which of cable and motor is bad; nothing if no reading says so. `ids`: the steps that count. */
+/** Where the suspect transistor is, and which of cable and motor is bad; nothing if no reading says so. `ids`: the steps that count. */
 export function ReportDrawings({ evaluated, ids }: { evaluated: EvaluatedVisit; ids: readonly StepId[] }) {
   const outcomeOf = <A,>(id: StepId) => {
     const outcome = ids.includes(id) ? evaluated.steps[id].outcome : undefined;

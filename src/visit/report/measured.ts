@@ -1,5 +1,7 @@
+import { instrumentLine } from '../app/details-fields.ts';
 import { notedInstrument } from '../app/prefill.ts';
 import type { EvaluatedVisit } from '../evaluate.ts';
+import type { Instrument } from '../record/instrument-schema.ts';
 import type { LimitSnapshot } from '../record/snapshot-schema.ts';
 import type { VisitRecord } from '../record/visit-schema.ts';
 import { stepCalculators } from '../steps/calculators.ts';
@@ -12,7 +14,7 @@ export interface MeasuredReport {
   title: string;
   verdict: string;
   fails: boolean;
-  /** The finding behind the verdict, in words: `lower switch of V is shorted`. */
+  /** The finding behind the verdict, in words: `lower transistor of V is shorted`. */
   headline: string;
   rows: ReadingRow[];
   circumstances: Circumstance[];
@@ -45,6 +47,14 @@ export function measuredReports({ visit, steps }: EvaluatedVisit, ids: readonly 
 
 function instrumentText(visit: VisitRecord, id: MeasuredStepId): string {
   const used = notedInstrument(visit, id);
-  if (used === undefined) return 'not noted';
-  return [used.what, used.identification, used.accuracy].filter(Boolean).join(', ');
+  return used === undefined ? 'not noted' : inWords(used);
 }
+
+/** The multimeter that is noted. */
+export function meterText({ instruments }: VisitRecord): string {
+  const meter = instruments.find(({ what }) => what === 'Multimeter');
+  return meter === undefined ? 'not noted' : inWords(meter);
+}
+
+/** Name, which one, accuracy, range and test voltages, as far as they are noted. */
+const inWords = (used: Instrument): string => [used.what, instrumentLine(used)].filter(Boolean).join(', ');

@@ -1,7 +1,8 @@
+import { isObject } from '../../kernel/link/parse-json.ts';
 import { shownTime } from '../../kernel/time/iso-time.ts';
 import { type Database, database, type VisitRow } from './database.ts';
 
-/** A visit that has no decision yet, as far as a link to it needs. */
+/** A visit that has no decision yet, and is no complete baseline, as far as a link to it needs. */
 export interface UnfinishedVisit {
   id: string;
   /** Machine and axis, or that the visit has no name. */
@@ -33,9 +34,11 @@ export async function unfinishedVisit(db: Database = database()): Promise<Unfini
 }
 
 function unfinished({ id, record }: VisitRow): UnfinishedVisit | undefined {
-  if (record === null || typeof record !== 'object') return undefined;
-  const fields = record as Record<string, unknown>;
-  if (fields.decision !== undefined || fields.steps === undefined) return undefined;
+  if (!isObject(record)) return undefined;
+  const fields = record;
+  if (fields.decision !== undefined || !isObject(fields.steps)) return undefined;
+  // A baseline comes to no decision. The axis is connected again only at its end.
+  if (fields.purpose === 'baseline' && isDone(fields.steps.reconnect)) return undefined;
   const named = [fields.machine, fields.axis].map(textOf).filter(Boolean);
   const changedAt = textOf(fields.changedAt);
   return {
@@ -44,5 +47,7 @@ function unfinished({ id, record }: VisitRow): UnfinishedVisit | undefined {
     changed: changedAt === '' ? '' : shownTime(changedAt),
   };
 }
+
+const isDone = (step: unknown) => isObject(step) && isObject(step.form) && step.form.done === 'yes';
 
 const textOf = (value: unknown) => (typeof value === 'string' ? value.trim() : '');

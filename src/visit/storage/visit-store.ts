@@ -7,6 +7,7 @@ import { readVisit } from '../record/read-visit.ts';
 import { emptyDraft, readDraft, type VisitDraft } from '../record/visit-draft.ts';
 import type { VisitRecord } from '../record/visit-schema.ts';
 import { type Database, database, type Photographs, type Visits } from './database.ts';
+import { keepWaits } from './kept-waits.ts';
 import { forgetLocalCaptions } from './local-captions.ts';
 import { forgetLocalDraft } from './local-draft.ts';
 import { newId } from './new-id.ts';
@@ -177,6 +178,7 @@ export function visitStore(parts: StoreParts = {}): VisitStore {
         if (stored.kind === 'nothing') return storageRefused('not-found');
         forgetLocalDraft(id);
         forgetLocalCaptions(id);
+        keepWaits(id, []);
         tabs.announce({ id, change: 'removed' });
         return succeeded({ visit: stored.kind === 'visit' ? stored.visit : undefined, photographs });
       } catch (error) {

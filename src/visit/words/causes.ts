@@ -19,7 +19,7 @@ const programmer = 'a person who knows the control';
 export const causeTexts: Record<Cause, CauseText> = {
   'output-stage': {
     name: 'Output stage of the drive, at voltage or under load',
-    tell: 'A meter sees only a switch that is bad at rest. Run the drive on a dummy load or a bench motor, or record its three currents at the trip.',
+    tell: 'A meter sees only a transistor that is bad at rest. Run the drive on a dummy load or a bench motor, or record its three currents at the trip.',
     minutes: 45,
     who: permitted,
   },
@@ -43,7 +43,7 @@ export const causeTexts: Record<Cause, CauseText> = {
   },
   'cable-insulation': {
     name: 'Insulation of the motor cable',
-    tell: 'Measure the cable alone, both ends free, and core against core with the bonded row.',
+    tell: 'Measure the cable alone, both ends free, and each core against the others bonded to PE.',
     minutes: 20,
     who: you,
   },
@@ -73,7 +73,7 @@ export const causeTexts: Record<Cause, CauseText> = {
   },
   'winding-turns': {
     name: 'Shorted turns, or winding to winding',
-    tell: 'Have the winding tested with surges, or compare three inductances with a sound motor of the model.',
+    tell: 'Have a surge test made, or compare three inductances with a sound motor of the model.',
     minutes: 60,
     who: shop,
   },
@@ -138,7 +138,7 @@ export const causeTexts: Record<Cause, CauseText> = {
     who: you,
   },
   'braking-circuit': {
-    name: 'Braking resistor, its lead or its switch',
+    name: 'Braking resistor, its lead or its transistor',
     tell: 'Measure the resistor against its plate and to its housing, dead, and the switched brake terminal to DC−.',
     minutes: 10,
     who: you,

@@ -33,9 +33,9 @@ export const suspicionTexts: Record<Suspicion, string> = {
   'trips-stripped':
     'It trips with things taken off, but something was left on it, it was tried too seldom, it did not come each time, or it came at another stage. Take the rest off and try as often as needed, at the stage at which it trips.',
   'braking-switch-low':
-    'The switched brake terminal reads a short to DC−: the switch of the braking resistor, or the diode across it. Read it again with the resistor off, and compare with a sound drive of the same model.',
+    'The switched brake terminal reads a short to DC−: the transistor of the braking resistor, or the diode across it. Read it again with the resistor off, and compare with a sound drive of the same model.',
   'isolation-suspect':
-    'Its insulation is below the point after a trip, so it is not connected to a new drive. That alone does not condemn it: clean and dry it, take the leads off and measure again, and compare with its earlier readings or its sister.',
+    'Its insulation is below the after-trip limit, so it is not connected to a new drive. That alone does not prove it bad: clean and dry it, take the leads off and measure again, and compare with its earlier readings or its sister.',
   'winding-not-confirmed':
     'Its winding resistances fail once. Clean the contacts and read the odd pair again, with four leads.',
   'cable-or-joint':

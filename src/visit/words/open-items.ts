@@ -34,9 +34,9 @@ export const openTexts: Record<OpenItem, string> = {
   'idle-cores-open':
     'The cores of brake and sensor were not measured. Nothing is connected again before each reads free of U, V, W and PE: two minutes with a multimeter.',
   'insulation-open': 'The insulation is undecided. Repeat the test as the verdict asks.',
-  'cable-open': 'The motor cable is not proven. Test it alone, both ends free, and with the bonded row.',
+  'cable-open': 'The motor cable is not proven. Test it alone, both ends free, and with the other cores bonded to PE.',
   'motor-open': 'The motor is not proven. Test it alone at its connector.',
-  'winding-open': 'Shorted turns are not excluded. Compare with a sound motor, or have the winding tested with surges.',
+  'winding-open': 'Shorted turns are not excluded. Compare with a sound motor, or have a surge test made.',
   'measure-hot':
     'It trips hot, and the motor was measured cold or its temperature was not entered. Measure winding and insulation within minutes of the trip, and type the temperature.',
   mechanics: 'The axis is stiff or its brake drags. Mend that first: it draws the same current as a fault.',

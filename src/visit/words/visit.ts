@@ -27,7 +27,7 @@ export const reportTexts = {
   testedBeforeNewDrive: 'Both were tested before the new drive comes. The readings are in the annex.',
   testedForLater: 'Both were tested, should the drive be exchanged later. The readings are in the annex.',
   aloneAndBad: 'tested alone, and bad. It is not connected to a drive again.',
-  aloneAndSuspect: 'tested alone, and below the point after a trip. It is not connected to a drive as it is.',
+  aloneAndSuspect: 'tested alone, and below the after-trip limit. It is not connected to a drive as it is.',
   aloneAndPassed: 'tested alone, and passed.',
   togetherAndPassed: 'tested together with the other, and passed.',
   missing: (why: string): string => `PROOF IS MISSING: ${why}`,

@@ -125,7 +125,7 @@ async function openTab(device: RawDevice, path: string, options: OpenOptions): P
   const { width = 1280, offlineUse = false, site = inject(offlineUse ? 'site' : 'siteWithIdleWorker') } = options;
   const page = await device.newPage();
   const tab = new Tab(page, site);
-  onTestFinished(async () => expect(await tab.problemsSoFar(), `problems on ${path}`).toEqual([]));
+  onTestFinished(async () => expect((await tab.problemsSoFar()).join('\n'), `problems on ${path}`).toBe(''));
   await tab.resize(width, options.height ?? (width < 800 ? 800 : 1000));
   await tab.go(path);
   return tab;

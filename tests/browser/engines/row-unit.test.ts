@@ -14,22 +14,22 @@ function touch(id: string): void {
 }
 
 eachEngine((engine) => {
-  test('a figure without a unit takes that of its row, in what is shown and in what is judged', async () => {
+  test('a figure without a unit takes that of its row if that hides nothing worse, in what is shown and in what is judged', async () => {
     const tab = await engine.open('/calculators/bridge/');
     await tab.see('[data-island="bridge"][data-live]');
-    await tab.fill('#bridge-plusU', '450k');
+    await tab.fill('#bridge-plusU', '450 Ω');
     await tab.fill('#bridge-plusV', '460');
     await tab.waitFor(
       (read) => document.querySelector('#bridge-plusV-echo')?.textContent === read,
-      '= 460 kΩ, unit of “to U”',
+      '= 460 Ω, unit of “to U”',
     );
     expect(await tab.valueOf('#bridge-plusV')).toBe('460');
     await tab.press('Tab');
-    await tab.waitFor(() => document.querySelector<HTMLInputElement>('#bridge-plusV')?.value === '460 kΩ');
-    await expect.poll(() => tab.evaluate(judged, 'plusV')).toBe('460 kΩ');
+    await tab.waitFor(() => document.querySelector<HTMLInputElement>('#bridge-plusV')?.value === '460 Ω');
+    await expect.poll(() => tab.evaluate(judged, 'plusV')).toBe('460 Ω');
     await tab.reload();
     await tab.see('[data-island="bridge"][data-live]');
-    await expect.poll(() => tab.valueOf('#bridge-plusV')).toBe('460 kΩ');
+    await expect.poll(() => tab.valueOf('#bridge-plusV')).toBe('460 Ω');
   });
 
   test('the keypad opens with a touch, types at the caret of the field and goes on to the next', async () => {

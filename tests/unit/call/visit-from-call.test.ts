@@ -67,6 +67,27 @@ test('a moment that nobody saw is reported as such', () => {
   expect(begin({ when: 'unknown' }).reported?.steps.symptom).toEqual({ when: 'unknown' });
 });
 
+test('that it came once is reported, unless the numbers say otherwise', () => {
+  const reported = (form: Record<string, string>) => begin({ when: 'on-enable', again: 'once', ...form }).reported;
+  expect(reported({})?.steps.symptom).toMatchObject({ once: 'yes' });
+  expect(reported({ came: '1', of: '1' })?.steps.symptom).toMatchObject({ once: 'yes' });
+  expect(reported({ came: '1', of: '6' })?.steps.symptom).not.toHaveProperty('once');
+});
+
+describe('every answer of the call is in the visit', () => {
+  const answers = callFields.flatMap((field): [string, string][] => {
+    if (field.kind === 'tick') return [[field.id, 'yes']];
+    if (field.kind !== 'choice') return [[field.id, '3']];
+    const said = field.options.filter(
+      ({ value }) => value !== 'not-tried' && (value !== 'unknown' || field.id === 'when'),
+    );
+    return said.map(({ value }): [string, string] => [field.id, value]);
+  });
+  test.each(answers)('%s: %s', (id, value) => {
+    expect(begin({ [id]: value })).not.toEqual(begin({}));
+  });
+});
+
 describe('any call', () => {
   test('gives a visit that can be read, without an answer, a reading or a decision', () => {
     fc.assert(

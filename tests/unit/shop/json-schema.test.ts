@@ -11,6 +11,7 @@ const visit = visitOf(driveOnly);
 const now = '2026-03-03T08:00:00+01:00';
 const states = [
   { id: visit.id, versions: { 'tablet-number-a': 2 }, visit },
+  { id: visit.id, versions: { a2345678: 2, b2345678: 1 }, contentVersions: { a2345678: 2 }, visit },
   { id: 'marrow-bay-9', versions: { 'tablet-number-a': 3, 'tablet-number-b': 1 }, visit: undefined },
 ];
 
@@ -34,6 +35,7 @@ describe('what the schema refuses is refused', () => {
     ['an id with a slash', { ...good, id: 'a/b/c/d/e' }],
     ['a negative number of changes', { ...good, versions: { 'tablet-number-a': -1 } }],
     ['an unknown kind', { ...good, kind: 'motor' }],
+    ['a version of its content that is no version', { ...good, contentVersions: { 'tablet-number-a': 'one' } }],
     ['a visit that does not fit', { ...good, visit: { ...visit, machine: 7 } }],
   ])('%s', (_what, data) => {
     expect(fits(data)).toBe(false);

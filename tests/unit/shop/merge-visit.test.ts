@@ -76,6 +76,33 @@ describe('two states of a visit', () => {
     }
   });
 
+  test('a deletion that was outvoted is no content: whoever has seen the content may delete it', () => {
+    // Deleted on b, changed on a meanwhile: kept. Then a, which has not heard of that, deletes all that it has written.
+    const kept = mergeStates([state({ a: 2 }, mine), state({ a: 1, b: 1 }, undefined)]).state;
+    expect(kept).toEqual({ ...state({ a: 2, b: 1 }, mine), contentVersions: { a: 2 } });
+    const deleted = state({ a: 3 }, undefined);
+    const gone = state({ a: 3, b: 1 }, undefined);
+    for (const all of [[kept, deleted] as const, [deleted, kept] as const]) {
+      expect(mergeStates(all)).toEqual({ state: gone, second: [], keptAfterDeletion: false });
+    }
+    // A later text of a takes its place too, without a version beside.
+    expect(mergeStates([kept, state({ a: 3 }, theirs)])).toMatchObject({ state: { visit: theirs }, second: [] });
+    // One that had not seen it yields, as ever.
+    expect(mergeStates([kept, state({ a: 1, c: 1 }, undefined)]).state.visit).toBe(mine);
+    // A text that b writes on the kept visit is newer than what a knew.
+    const later = state({ a: 2, b: 2 }, theirs);
+    expect(mergeStates([kept, later, deleted]).state.visit).toBe(theirs);
+  });
+
+  test('what was outvoted is known until the next change here', () => {
+    const known = { versions: { a: 2, b: 1 }, contentVersions: { a: 2 }, print: printOf(mine) };
+    expect(stateHere('b', 'marrow-bay-1', mine, known)).toEqual({
+      ...state({ a: 2, b: 1 }, mine),
+      contentVersions: { a: 2 },
+    });
+    expect(stateHere('b', 'marrow-bay-1', theirs, known)).toEqual(state({ a: 2, b: 2 }, theirs));
+  });
+
   test('a change after a deletion elsewhere is said', () => {
     expect(mergeStates([state({ a: 2 }, mine), state({ b: 1 }, undefined)]).keptAfterDeletion).toBe(true);
     expect(mergeStates([state({ a: 1 }, mine), state({ a: 1, b: 1 }, undefined)]).keptAfterDeletion).toBe(false);
@@ -93,6 +120,11 @@ describe('two states of a visit', () => {
   test('any states in any order: the same result, and every content in it', () => {
     const content = fc.constantFrom(visit('x'), visit('y', 1), visit('z', 2), undefined);
     const states = fc.array(fc.tuple(versions, content), { minLength: 2, maxLength: 5 });
+    // Of each second one a deletion on tablet-c was outvoted.
+    const lower = (each: Shared): Shared | undefined => {
+      const { 'tablet-c': outvoted, ...contentVersions } = each.versions;
+      return outvoted === 2 ? { ...each, contentVersions } : undefined;
+    };
     const outcome = (all: readonly Shared[]) => {
       const here = { device: 'tablet-x', visits: new Map(), known: new Map(), unreadable: new Set<string>() };
       const { states: after } = exchange(here, all);
@@ -102,8 +134,12 @@ describe('two states of a visit', () => {
       fc.property(states, (drawn) => {
         // One device never gives the same version to two contents.
         const one = new Map(drawn.map(([at, what]) => [JSON.stringify(joined(at, {})), state(at, what)]));
-        const all = [...one.values()];
+        const all = [...one.values()].map((each) => (each.visit && lower(each)) ?? each);
         expect(outcome([...all].reverse())).toEqual(outcome(all));
+        // Nothing goes away unless a deletion or a later text has seen it.
+        if (all.every(({ visit: held }) => held !== undefined)) {
+          expect(outcome(all).some((line) => line.startsWith('marrow-bay-1 ') && !line.endsWith(' '))).toBe(true);
+        }
         expect(outcome([...all, ...all])).toEqual(outcome(all));
       }),
     );

@@ -14,7 +14,12 @@ import { VisitReport } from '../../../src/visit/report/VisitReport.tsx';
 import type { VisitStore } from '../../../src/visit/storage/visit-store.ts';
 import { badInsulation, driveOnly, motorAndCable, visitOf, withBusAgain } from '../../support/marrow-bay-visits.ts';
 
-const soundWinding = { UV: '1.82 Ω', VW: '1.83 Ω', WU: '1.82 Ω', leads: 'four' };
+const soundWinding = {
+  UV: '1.82 Ω',
+  VW: '1.83 Ω',
+  WU: '1.82 Ω',
+  leads: 'four',
+};
 
 /** Bridge, insulation, isolation and winding are measured. */
 const visit = visitOf([...withBusAgain(motorAndCable), ['winding', soundWinding]]);
@@ -26,7 +31,12 @@ interface Spy {
   mock: { results: readonly { type: string; value?: unknown }[] };
 }
 
-const forms = { bridge: bridgeForm, insulation: insulationForm, isolation: isolationForm, winding: windingForm };
+const forms = {
+  bridge: bridgeForm,
+  insulation: insulationForm,
+  isolation: isolationForm,
+  winding: windingForm,
+};
 /** A blank form is passed to its calculator, which assesses nothing. */
 const assessed = ({ mock }: Spy) => mock.results.filter(({ value }) => (value as Outcome).state !== 'blank').length;
 const counted = () => Object.fromEntries(Object.entries(spies).map(([name, spy]) => [name, assessed(spy)]));
@@ -41,12 +51,22 @@ afterEach(() => {
 
 const none = { bridge: 0, insulation: 0, isolation: 0, winding: 0 };
 
-const noWaits = { running: [], now: 0, start: () => undefined, remove: () => undefined };
+const noWaits = {
+  running: [],
+  now: 0,
+  start: () => undefined,
+  remove: () => undefined,
+};
 
 describe('each measured step is assessed once', () => {
   test('when a visit is opened', () => {
     evaluate(visit, changedAt);
-    expect(counted()).toEqual({ bridge: 1, insulation: 1, isolation: 1, winding: 1 });
+    expect(counted()).toEqual({
+      bridge: 1,
+      insulation: 1,
+      isolation: 1,
+      winding: 1,
+    });
   });
 
   test('after a changed answer only the changed step', () => {
@@ -73,7 +93,10 @@ describe('each measured step is assessed once', () => {
     const tomorrow = evaluate(after.visit, nextDay, after);
     expect(counted()).toEqual(none);
     expect(tomorrow.stretch).toBe(before.stretch + 1);
-    expect(tomorrow.answers.inspect).toMatchObject({ earlier: true, answer: { seen: { motor: 'wet' } } });
+    expect(tomorrow.answers.inspect).toMatchObject({
+      earlier: true,
+      answer: { seen: { motor: 'wet' } },
+    });
   });
 
   test('reusing the previous evaluation gives the same as evaluating afresh', () => {
@@ -88,8 +111,22 @@ const store = {} as VisitStore;
 
 function sessionOf(evaluated: EvaluatedVisit) {
   return {
-    ...{ evaluated, missing: undefined, savedAt: undefined, typing: false, trouble: undefined },
-    ...{ changedElsewhere: undefined, loaded: 1, draft: nothing, change: nothing, retry: nothing, reload: nothing },
+    ...{
+      evaluated,
+      missing: undefined,
+      savedAt: undefined,
+      typing: false,
+      trouble: undefined,
+    },
+    ...{
+      changedElsewhere: undefined,
+      loaded: 1,
+      draft: nothing,
+      change: nothing,
+      retry: nothing,
+      reload: nothing,
+      current: nothing,
+    },
   };
 }
 
@@ -112,7 +149,10 @@ describe('list, screen and report show one evaluation', () => {
         baseline: [],
       },
     },
-    steps: { ...evaluated.steps, bridge: { ...bridge, line: 'A line from the evaluation' } },
+    steps: {
+      ...evaluated.steps,
+      bridge: { ...bridge, line: 'A line from the evaluation' },
+    },
     differs: [{ step: 'bridge', differs: ['verdict'], ...twice(bridge.snapshot) }],
   };
   const drawn: [string, () => string][] = [

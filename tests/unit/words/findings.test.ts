@@ -108,8 +108,8 @@ describe('what must be said', () => {
   };
   const titled = (title: string) => say(bridgeCases.findIndex((one) => one.title === title));
 
-  it('a pass of the bridge is not a clean bill of health', () => {
-    expect(titled('a sound stage')).toContain('not a clean bill of health');
+  it('a pass of the bridge does not prove the drive sound', () => {
+    expect(titled('a sound stage')).toContain('does not prove the drive sound');
   });
 
   it('a failed stage: the complete drive, the control board, motor and cable first', () => {
@@ -117,7 +117,7 @@ describe('what must be said', () => {
     expect(text).toContain('Replace the complete drive');
     expect(text).toContain('control board');
     expect(text).toContain('before the new drive is connected');
-    expect(text).toContain('lower switch of V');
+    expect(text).toContain('lower transistor of V');
   });
 
   it('a stage that failed once gets no power, and nothing is ordered yet', () => {
@@ -140,7 +140,7 @@ describe('what must be said', () => {
     expect(text).toContain('at least 4 minutes (4 times the test)');
   });
 
-  it('a reading just below the point is not shown as the point', () => {
+  it('a reading just below the after-trip limit is not shown as the point', () => {
     const [one] = insulationCases;
     if (one === undefined) throw new Error('no case');
     const { findings } = assessInsulation(insulationInput({ ...one, phases: '99.96M | 200M | 200M' }));

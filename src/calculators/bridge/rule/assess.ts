@@ -81,7 +81,7 @@ export function assessBridge(input: BridgeInput): BridgeAssessment {
   const instrument = input.instrument ?? {};
   const evidence = secondReadings(input, tolerance, instrument);
   const { plus, minus } = evidence.rows;
-  // A shorted switch joins its terminal to one end of the bus, so the other rail reads the same terminal through the
+  // A shorted transistor joins its terminal to one end of the bus, so the other rail reads the same terminal through the
   // bleed resistor.
   const judged = [
     ...judgeRail('plus', plus, tolerance, instrument, shortedTerminals(minus, instrument)),

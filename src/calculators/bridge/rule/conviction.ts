@@ -27,7 +27,7 @@ interface Conditions {
 
 /**
  * What is missing before a stage that fails is proven bad; empty if it is. It takes two readings of the same position
- * that a bad switch explains and nothing else does: not the motor, nor what else hangs on the bus, nor a capacitor that
+ * that a bad transistor explains and nothing else does: not the motor, nor what else hangs on the bus, nor a capacitor that
  * charges, nor diodes that conduct, nor a resistor that the model has at one terminal.
  */
 export function lackingForConviction(
@@ -68,7 +68,7 @@ function proofOf(one: RailFinding, evidence: SecondReadings, { worst, dcBus }: C
     return one.metal || bus ? 'proven' : 'once';
   }
   if (one.code !== 'rail-unbalanced') return 'once';
-  // A bad switch makes no reading higher: that is a contact, a broken track or the meter.
+  // A bad transistor makes no reading higher: that is a contact, a broken track or the meter.
   if (one.high) return 'high';
   // Rather a capacitor that still charges than two bad switches, even if U stands where it stood.
   if (noTwoAgree(one.rail, evidence)) return 'all-differ';

@@ -113,7 +113,7 @@ export function isConfirmed(position: SwitchPosition, evidence: SecondReadings, 
   return secondReadings(position, evidence, worst).some((one) => agree(is, one, evidence.tolerancePercent));
 }
 
-/** The same, for a reading that only a bad switch explains: a short, or a leak. */
+/** The same, for a reading that only a bad transistor explains: a short, or a leak. */
 export function isProvenTwice(position: SwitchPosition, evidence: SecondReadings, worst?: SwitchPosition): boolean {
   const { rows, instrument } = evidence;
   const is = intervalAt(position, rows, instrument);

@@ -144,7 +144,7 @@ function refused(findings: IsolationFinding[]): IsolationAssessment {
   return { verdict: 'undecided', findings, next: [step('read-figure-again')], parts };
 }
 
-/** A joined reading above what the parts allow matters if the parts together would be below the point. */
+/** A joined reading above what the parts allow matters if the parts together would be below the after-trip limit. */
 function impliedBad({ joined }: IsolationInput, fit: readonly FitFinding[]): boolean {
   const measured = phases.some((phase) => joined[phase].kind !== 'missing');
   const point = limitValue('after-trip-point');

@@ -52,8 +52,8 @@ export interface Grounds {
 export type Standing = 'convicted' | 'suspect' | 'lifted';
 
 /**
- * Whether a part that fails the point after a trip is proven bad. `lowest`: its lowest reading; `again` with its
- * judgement against the point. A dead short read twice needs no drying; everything else may be water or dirt, so both
+ * Whether a part that fails the after-trip limit is proven bad. `lowest`: its lowest reading; `again` with its
+ * judgement against the point. A short read twice needs no drying; everything else may be water or dirt, so both
  * readings count only if the second one was taken clean and dry.
  */
 export function standingOf(

@@ -24,7 +24,7 @@ import type { FitPayloads } from './parallel-check.ts';
 import type { StagePayloads } from './stage.ts';
 
 /**
- * Readings to ground, in Ω. PE by multimeter on its lowest resistance range if a dead short is expected. `together` is
+ * Readings to ground, in Ω. PE by multimeter on its lowest resistance range if a short is expected. `together` is
  * one reading of U, V and W joined, where the windings join them anyway: it stands for all three if none
  * was read singly, and beside single ones the lower counts.
  */
@@ -71,7 +71,7 @@ export interface IsolationInput {
 }
 
 /**
- * `suspect`: it fails the point after a trip, so nothing new is connected to it, but that alone proves it not bad.
+ * `suspect`: it fails the after-trip limit, so nothing new is connected to it, but that alone proves it not bad.
  * `proven-bad`: at least two independent readings speak against it.
  */
 export type PartStatus = 'proven-good' | 'proven-bad' | 'suspect' | 'not-suspect' | 'undecided' | 'not-tested';

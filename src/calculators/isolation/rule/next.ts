@@ -105,7 +105,7 @@ function evidenceSteps(
   ];
 }
 
-/** A cable reading below the point that a length could explain; below the machine’s minimum none does. */
+/** A cable reading below the after-trip limit that a length could explain; below the machine’s minimum none does. */
 function mayBeLength(one: IsolationFinding): boolean {
   if (one.code !== 'stage-bad' || (one.stage !== 'cable' && one.stage !== 'bonded')) return false;
   return (one.lowestOhms ?? 0) >= limitValue('machine-minimum-60204');

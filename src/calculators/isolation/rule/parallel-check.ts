@@ -73,7 +73,7 @@ export function readingBounds(reading: Reading): Interval {
 }
 
 /**
- * Whether a joined reading can be one step of the display above `most`: on a dead short a tester shows 0.00 or 0.01 MΩ.
+ * Whether a joined reading can be one step of the display above `most`: on a short a tester shows 0.00 or 0.01 MΩ.
  * Only for figures below the minimum of the machine standard; above it a step counts as read.
  */
 function oneStepAbove(reading: Reading, most: number): boolean {

@@ -28,7 +28,7 @@ export function peFinding(stage: 'joined' | 'motor', judgement: PeJudgement): Is
   });
 }
 
-/** A cable has no warm winding, so its readings are not corrected; its length may explain one below the point. */
+/** A cable has no warm winding, so its readings are not corrected; its length may explain one below the after-trip limit. */
 export function cableJudge(floor: CableFloor | undefined, instrument: Instrument): Judge {
   return (reading) => {
     const interval = intervalOf(reading, instrument);

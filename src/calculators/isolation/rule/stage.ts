@@ -18,7 +18,7 @@ interface StageJudged {
   lowestOhms?: number;
 }
 
-/** `length-explains`: below the point, but a sound cable of this length may read so. */
+/** `length-explains`: below the after-trip limit, but a sound cable of this length may read so. */
 export type StageReadingJudgement = WindingJudgement | 'length-explains';
 
 type JudgedPayloads = Record<`stage-${StageReadingJudgement}`, StageJudged>;

@@ -17,7 +17,7 @@ export interface IsolationState {
   joinedPe: PeJudgement;
   /** A second reading of PE found the dead short that the first one missed. */
   peMended: boolean;
-  /** Both readings of PE found no dead short. */
+  /** Both readings of PE found no short. */
   peTwice: boolean;
   /** And the frame has another way to ground, so that they speak of the core. */
   peProvenBroken: boolean;

@@ -1,4 +1,5 @@
 import type { Photograph } from '../../record/photograph.ts';
+import { askBeforeClosing } from '../ask-before-closing.ts';
 
 /** Photographs that could not be stored, by visit. They stay in this window when the view changes. */
 const held = new Map<string, Photograph[]>();
@@ -42,15 +43,9 @@ export async function guarded<T>(work: () => Promise<T>): Promise<T> {
   }
 }
 
-const warn = (event: BeforeUnloadEvent) => {
-  event.preventDefault();
-  // Chromium before 119 asks only if this is set.
-  event.returnValue = true;
-};
-
 /** Listens only while something would be lost: a page with such a listener is not kept for "back". */
 function guard(): void {
   const atRisk = inWork > 0 || [...held.values()].some((list) => list.length > 0);
-  if (atRisk) addEventListener('beforeunload', warn);
-  else removeEventListener('beforeunload', warn);
+  if (atRisk) addEventListener('beforeunload', askBeforeClosing);
+  else removeEventListener('beforeunload', askBeforeClosing);
 }

@@ -44,6 +44,8 @@ export function usePhotographs({ photographs: store, listen }: VisitStore, visit
   const queue = useRef<Promise<void>>(Promise.resolve());
   /** Grows with each change by this window, so that no older state is shown over it. */
   const changes = useRef(0);
+  /** Ids of those whose caption is typed and not stored. */
+  const unsettled = useRef(new Set<string>());
 
   const show = (next: readonly Photograph[]) => {
     latest.current = next;
@@ -81,7 +83,7 @@ export function usePhotographs({ photographs: store, listen }: VisitStore, visit
       holdPhotograph(visit, one);
       setTrouble({ step: one.step, problem: result.problem });
     }
-    showOne(one);
+    if (!unsettled.current.has(one.id)) showOne(one);
   };
 
   const attachOne = async (step: StepId, file: File) => {
@@ -126,13 +128,16 @@ export function usePhotographs({ photographs: store, listen }: VisitStore, visit
       });
     },
     typeCaption({ id }, caption) {
-      keepLocalCaption(visit, id, { caption, changedAt: now() });
+      const changedAt = now();
+      unsettled.current.add(id);
+      changes.current += 1;
+      keepLocalCaption(visit, id, { caption, changedAt });
+      const before = latest.current.find((one) => one.id === id);
+      if (before !== undefined) showOne({ ...before, caption, changedAt });
     },
     settleCaption({ id }, caption) {
       const before = latest.current.find((one) => one.id === id);
-      if (before === undefined) return;
-      if (before.caption === caption) keepLocalCaption(visit, id, undefined);
-      else void put({ ...before, caption, changedAt: now() });
+      if (unsettled.current.delete(id) && before !== undefined) void put({ ...before, caption, changedAt: now() });
     },
     async remove(photograph) {
       const { id, step } = photograph;

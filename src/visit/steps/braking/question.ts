@@ -43,7 +43,7 @@ export const braking: Question<BrakingAnswer> = {
   instructions: [
     'Locked out, take both leads of the braking resistor off the drive. A hot resistor stays hot: let it cool.',
     'Measure the resistor from end to end, and each end to its housing and PE.',
-    'At the drive find the brake terminal that is not DC+ itself. Red lead on it, black lead on DC−: a sound switch blocks.',
+    'At the drive find the brake terminal that is not DC+ itself. Red lead on it, black lead on DC−: a sound transistor blocks.',
     'Read what looks odd a second time.',
     'Look for burnt leads, a loose cover, dust and coolant on the resistor.',
     'At the later trial watch whether the holding brake closes before the axis stands.',

@@ -35,6 +35,7 @@ export const idleCores: Question<IdleCoresAnswer> = {
     'Measure each of them to U, V, W, PE and screen with a multimeter on its highest resistance range.',
     'Type the lowest reading.',
     'Leave them off. The insulation test needs them joined together and connected to PE.',
+    'In a motor with one cable for power and feedback, free the feedback pair as its manual says. If the manual says nothing, use no insulation tester.',
   ],
   why: `A phase core that touches one of them passes every other test. At the trial it puts the voltage of the bus on a circuit that people may touch. Each must read more than ${least()}.`,
   when: 'Before the insulation is tested, and before anything is connected again.',

@@ -66,7 +66,8 @@ export function highestOf(form: Form, { points, older }: PointGroup): Typed | un
 
 /**
  * What a group shows: its highest reading. Missing while a point of it is not measured, unless what is typed is dangerous
- * already. Undefined if an entry can't be read.
+ * already. A dash is a display without a reading: that point is not measured, whatever is ticked. Undefined if an entry
+ * can't be read.
  */
 export function groupReading(form: Form, group: PointGroup): Reading | undefined {
   const { points, rest, older } = group;
@@ -74,6 +75,8 @@ export function groupReading(form: Form, group: PointGroup): Reading | undefined
   const highest = highestOf(form, group)?.reading ?? missing;
   if (judgeDischarge(highest).severity === 'stop') return highest;
   const has = ({ id }: ReadingField) => textOf(form, id).trim() !== '';
+  const isDashed = (field: ReadingField) => has(field) && voltage(form, field.id)?.kind === 'missing';
+  if ([...points, older].some(isDashed)) return missing;
   return ticked(form, rest.id) || has(older) || points.every(has) ? highest : missing;
 }
 

@@ -38,7 +38,7 @@ const lockoutTicks = [
   tick('lockedOut', 'The supply is locked out and tagged. I keep the key.', 'Locked out'),
   tick('waited', 'The time on the drive’s warning label has passed.', 'waited'),
   tick('meterProved', 'The meter was proved on a known source before and after, on AC and on DC.', 'meter proved'),
-  tick('peProved', 'PE at the drive is proved: a dead short to bare metal of the machine.', 'PE proved'),
+  tick('peProved', 'PE at the drive is proved: a short to bare metal of the machine.', 'PE proved'),
 ];
 const busTick = tick('meterProved', 'The meter was proved on a known DC source before and after.', 'meter proved');
 
@@ -92,8 +92,8 @@ const pause = () => formatRounded(limitValue('work-pause'), 'min');
 
 /** The points of the proof, in the order of the fields. */
 const proveDead = [
-  `Prove the PE that you measure to: no voltage between the drive’s PE and bare metal of the machine, then at most ${formatRounded(limitValue('pe-dead-short'), 'Ω')}.`,
   'Prove the meter on a known source, AC and DC.',
+  `Prove the PE that you measure to: on volts no voltage between the drive’s PE and bare metal of the machine, then on ohms at most ${formatRounded(limitValue('pe-dead-short'), 'Ω')}. Set the meter back to volts.`,
   'Measure each point below, the motor at rest. In a row with several terminals type the highest reading, without its sign.',
   'Prove the meter again.',
 ];

@@ -17,7 +17,7 @@ import type { VisitRecord } from '../../../../src/visit/record/visit-schema.ts';
 import { enterStep } from '../../../support/visit-records.ts';
 import { soundForms } from '../../visit/guide/support/sound-forms.ts';
 
-// Three visits to one axis of the invented Marrow Bay Glassworks: 900, 400, 150 MΩ, all above the point after a trip.
+// Three visits to one axis of the invented Marrow Bay Glassworks: 900, 400, 150 MΩ, all above the after-trip limit.
 
 const carriage = { machine: 'Gantry 2', axis: 'Carriage', motor: 'SM-40, no. 17' };
 

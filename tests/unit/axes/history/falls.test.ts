@@ -52,6 +52,14 @@ describe('since the last visit', () => {
   });
 });
 
+test('without a temperature the same figure again is not called lower, and an unknown range only may be', () => {
+  const at = (day: number, reading: Reading) => point(day, reading, { temperature: missing, part: 'cable' });
+  expect(compare('last', at(1, mega(400)), at(9, mega(400))).level).toBe('none');
+  expect(fallText(compare('last', at(1, mega(400)), at(9, mega(390))))).toMatch(/^Lower than at the last visit/);
+  expect(compare('last', at(1, overOhms(7e8)), at(9, mega(700))).level).toBe('unknown');
+  expect(fallText(compare('last', at(1, overOhms()), at(9, mega(5000))))).toMatch(/^It may be lower than at/);
+});
+
 test('the third of 900, 400 and 150 MΩ names the last visit and the best', () => {
   const falls = fallsOf(point(3, mega(150)), [point(1, mega(900)), point(2, mega(400))]);
   expect(falls.map(({ since, factor }) => [since, Number(factor.toFixed(2))])).toEqual([

@@ -3,7 +3,8 @@ import { exchangesOf, sameSince, secondDrive } from '../../../../src/axes/histor
 import { knownOf, searched, sistersOf } from '../../../../src/axes/history/known.ts';
 import { type Axis, registerOf } from '../../../../src/axes/history/register.ts';
 import type { AxisRecord } from '../../../../src/axes/record/axis-schema.ts';
-import { newAxis, renamed, withChange, withValues } from '../../../../src/axes/record/change-axis.ts';
+import { newAxis, recordOf, renamed, textIn, withChange, withValues } from '../../../../src/axes/record/change-axis.ts';
+import { mergeAxes } from '../../../../src/axes/record/merge-axes.ts';
 import { idOfNames } from '../../../../src/axes/record/names.ts';
 import type { VisitHead } from '../../../../src/axes/record/visit-digest.ts';
 
@@ -195,4 +196,16 @@ describe('drives', () => {
       '',
     ]);
   });
+});
+
+test('an axis that was taken off the list comes back when it is noted again, and what is typed then holds', () => {
+  const known = withValues(newAxis(lift, at('2026-01-01')), { motor: 'M 1' }, at('2026-01-02'));
+  const off = withValues(known, { removed: 'yes' }, at('2026-02-01'));
+  expect(registerOf([off], []).axes).toEqual([]);
+  const noted = recordOf([off], { id: idOfNames(lift), names: lift }, at('2026-03-01'));
+  const back = withValues(noted, { motor: 'M 2', removed: '' }, at('2026-03-01'));
+  // As the storage unites it with what is there.
+  const stored = mergeAxes(off, back);
+  expect(registerOf([stored], []).axes.map(({ id }) => id)).toEqual([idOfNames(lift)]);
+  expect(textIn(stored, 'motor')).toBe('M 2');
 });

@@ -58,7 +58,7 @@ describe('the plot', () => {
     ]);
   });
 
-  test('shows bounds as bounds, a dead short at its foot, and nothing for OL without a range', () => {
+  test('shows bounds as bounds, a short at its foot, and nothing for OL without a range', () => {
     const marks = plotData(input({ U: '>700M', V: '0.2 Ω', W: 'OL' }))?.marks;
     expect(marks).toEqual([
       { label: 'U', temperature: 32, ohms: 700e6, shape: 'above' },

@@ -111,7 +111,7 @@ describe('the floor of a cable', () => {
     expect(belowFloor(exactly(1), undefined)).toBe(false);
   });
 
-  it('at the point after a trip explains nothing, nor does any below the minimum of the machine', () => {
+  it('at the after-trip limit explains nothing, nor does any below the minimum of the machine', () => {
     expect(lengthExplains(exactly(point), floor(point))).toBe(false);
     expect(lengthExplains(exactly(point), floor(point - 1))).toBe(true);
     expect(lengthExplains(exactly(1e6), floor(0.5e6))).toBe(true);

@@ -42,7 +42,7 @@ describe('the floor of a sound cable in service', () => {
   });
 });
 
-describe('a reading below the point', () => {
+describe('a reading below the after-trip limit', () => {
   it.each([
     // 26 °C: by the table of FED-STD-228A between 2.39 at 25 °C and 2.93 at 26.7 °C; 40.8 MΩ / 2.70 is 15.1 MΩ.
     ['56 m', 'pvc', '26 °C', 77e6, true, false],
@@ -53,7 +53,7 @@ describe('a reading below the point', () => {
     ['56 m', 'pvc', '40 °C', 13.5e6, false, false],
     // Without a temperature neither.
     ['56 m', 'pvc', '', 77e6, false, false],
-    // The floor of 10 m lies above the point: length explains nothing there.
+    // The floor of 10 m lies above the after-trip limit: length explains nothing there.
     ['10 m', 'pvc', '20 °C', 90e6, false, true],
     ['56 m', 'xlpe', '20 °C', 90e6, false, false],
     ['56 m', 'xlpe', '15 °C', 90e6, false, true],

@@ -192,7 +192,7 @@ describe('what is judged by itself fails closed too', () => {
     expect(judgeDischarge({ kind: 'under', unit: 'V', atMost: -400 }).severity).toBe('stop');
   });
 
-  it.each([...absurd, -1])('a PE of %d Ω is not a dead short', (resistance) => {
+  it.each([...absurd, -1])('a PE of %d Ω is not a short', (resistance) => {
     expect(judgePe(ohms(resistance))).toBe('not-proven');
   });
 });

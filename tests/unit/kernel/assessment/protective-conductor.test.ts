@@ -18,7 +18,7 @@ import { runs } from '../../../support/runs.ts';
 import { isClean } from '../../../support/sentences.ts';
 import { typed } from '../../../support/typed.ts';
 
-/** A dead short of one ohm, and three ohms that no length explains: project judgement, no source. */
+/** A short of one ohm, and three ohms that no length explains: project judgement, no source. */
 describe('a protective conductor of unknown length', () => {
   it.each([
     ['0.1 Ω', 'short'],
@@ -31,7 +31,7 @@ describe('a protective conductor of unknown length', () => {
     ['0 Ω', 'short'],
     ['<1 Ω', 'short'],
     ['<0.5 Ω', 'short'],
-  ])('“%s” is a dead short: %s', (text, judgement) => {
+  ])('“%s” is a short: %s', (text, judgement) => {
     expect(judgePe(typed(text))).toBe(judgement);
   });
 
@@ -43,7 +43,7 @@ describe('a protective conductor of unknown length', () => {
     ['OL', 'not-short'],
     ['>3 Ω', 'not-short'],
     ['>700M', 'not-short'],
-  ])('“%s” is no dead short: %s', (text, judgement) => {
+  ])('“%s” is no short: %s', (text, judgement) => {
     expect(judgePe(typed(text))).toBe(judgement);
   });
 

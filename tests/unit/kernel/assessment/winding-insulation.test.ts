@@ -55,7 +55,7 @@ describe('one reading of a winding', () => {
   });
 
   it('that only some methods pass is not judged', () => {
-    // 120 MΩ at 10 °C: 60 MΩ at 20 °C by the halving rule, above the point by the formulas for thermosetting insulation.
+    // 120 MΩ at 10 °C: 60 MΩ at 20 °C by the halving rule, above the after-trip limit by the formulas for thermosetting insulation.
     expect(judge('120M', '10', 'thermosetting')).toEqual({
       judgement: 'methods-differ',
       dissenting: ['halving', 'table'],

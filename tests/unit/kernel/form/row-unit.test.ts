@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it, test } from 'vitest';
 import type { ReadingField } from '../../../../src/kernel/form/field.ts';
-import { rowUnit, withRowUnit } from '../../../../src/kernel/form/row-unit.ts';
+import { rowUnit, rowUnitInDoubt, withRowUnit } from '../../../../src/kernel/form/row-unit.ts';
 import { limitValue } from '../../../../src/kernel/limits.ts';
 import { parseReading } from '../../../../src/kernel/reading/parse-reading.ts';
 import type { Quantity } from '../../../../src/kernel/reading/quantity.ts';
@@ -35,7 +35,7 @@ describe('a figure without a unit takes that of its row', () => {
 
 describe('it does not where that would decide what has to be asked', () => {
   it.each([
-    ['a zero: with a unit of megohms it would be no dead short', '450M', '0'],
+    ['a zero: with a unit of megohms it would be no short', '450M', '0'],
     ['a zero with decimals', '450M', '0.00'],
     ['a lone 1, which may be over-range', '1.2M', '1'],
     ['a comma that may be one of thousands', '1.2M', '1,250'],
@@ -79,6 +79,58 @@ test('a diode test: whole millivolts take the unit, and a voltage that reads by 
   expect(withRowUnit(diodes, 'V', { U: '512 mV', V: '2' })).toBeUndefined();
   expect(withRowUnit(diodes, 'V', { U: '512 mV', V: '0.498' })).toBeUndefined();
   expect(withRowUnit(diodes, 'V', { U: '0.512', V: '498' })).toBeUndefined();
+});
+
+describe('a unit that may hide a worse reading is to be confirmed', () => {
+  const conductors = ['mΩ', 'Ω', 'kΩ'];
+  const asked = (first: string, typed: string, more: Partial<ReadingField>) =>
+    rowUnitInDoubt(
+      row.map((one) => ({ ...one, ...more })),
+      'V',
+      { U: first, V: typed },
+    );
+
+  test('450 Ω after 450 kΩ would be a short that passes; 450 kΩ after 450 Ω would only look worse', () => {
+    expect(asked('450k', '450', { lowIsWorse: true })).toBe('450 kΩ');
+    expect(asked('>700M', '650', { lowIsWorse: true })).toBe('650 MΩ');
+    expect(asked('450 Ω', '450', { lowIsWorse: true })).toBeUndefined();
+  });
+
+  test('a winding is bad both ways: shorted turns read low, an open joint high', () => {
+    expect(asked('1.82 Ω', '1.80', { units: conductors })).toBe('1.80 Ω');
+    expect(asked('842 mΩ', '850', { units: conductors })).toBe('850 mΩ');
+  });
+
+  test('what no meter shows is no doubt: 498 V in a diode test', () => {
+    const diodes = ['U', 'V'].map((id) => field(id, 'diode', 'forward'));
+    expect(rowUnitInDoubt(diodes, 'V', { U: '512 mV', V: '498' })).toBeUndefined();
+  });
+
+  test.each([
+    ['450k', '450k'],
+    ['450k', '0.3'],
+    ['450k', ''],
+    ['OL', '450'],
+  ])('after %s, “%s” takes no unit that could be confirmed', (first, typed) => {
+    expect(asked(first, typed, { lowIsWorse: true })).toBeUndefined();
+  });
+
+  test('without a word of the person nothing reads higher than the worst that it can be', () => {
+    fc.assert(
+      fc.property(
+        fc.integer({ min: 2, max: 9999 }),
+        fc.constantFrom('Ω', 'kΩ', 'MΩ'),
+        fc.integer({ min: 2, max: 9999 }),
+        (u, unit, v) => {
+          const first = `${u}${unit}`;
+          if (second(first, String(v)) === undefined) return;
+          const silent = asked(first, String(v), { lowIsWorse: true }) === undefined;
+          expect(silent).toBe(unit === 'Ω');
+        },
+      ),
+      { numRuns: runs },
+    );
+  });
 });
 
 const units = ['mΩ', 'Ω', 'k', 'kΩ', 'M', 'MΩ', 'GΩ'];

@@ -16,7 +16,7 @@ test('a right decision in a safe way: the readings that settled it, and the step
   const told = feedback(done, { kind: 'replace', parts: ['drive'] });
   expect(told.judgement).toBe('right');
   expect(marked(told, 'unsafe')).toEqual([]);
-  expect(told.truth).toEqual({ label: 'lower switch V shorted', bad: ['drive'] });
+  expect(told.truth).toEqual({ label: 'lower transistor V shorted', bad: ['drive'] });
   expect(told.way.slice(0, 4).map(({ step }) => step)).toEqual(['find-drive', 'symptom', 'support-axis', 'lockout-1']);
   expect(told.way.flatMap(({ step, leftOut }) => (leftOut ? [step] : []))).toEqual(['winding', 'insulation']);
   const settling = told.way.flatMap(({ settled }) => settled ?? []);

@@ -55,7 +55,7 @@ const positions = (['upper', 'lower'] as const).flatMap((level) =>
 );
 
 describe.each(positions)('the switch $id', ({ id, suspect }) => {
-  test('a shorted switch is found by the diode test alone, and the resistances agree', () => {
+  test('a shorted transistor is found by the diode test alone, and the resistances agree', () => {
     for (const seed of seeds(8)) {
       const { input } = visit(`short-${id}`, seed);
       for (const one of [alone(input), input]) {

@@ -23,7 +23,7 @@ const otherOff: AxisState = { ...found, neighbourLeads: false, neighbourFeedback
 const deviceOff: AxisState = { ...found, feedbackAtDevice: false };
 
 test.each<[string, FaultedAxis, AxisState, Reach, boolean]>([
-  ['a shorted switch trips at the enable, motor or not', at('short-upper-U', 'on-enable'), off, 'enable', true],
+  ['a shorted transistor trips at the enable, motor or not', at('short-upper-U', 'on-enable'), off, 'enable', true],
   ['and not before', at('short-upper-U', 'on-enable'), off, 'power', false],
   ['a dead motor trips at the enable while it is on', at('frame-U', 'on-enable'), found, 'enable', true],
   ['and not with its leads off', at('frame-U', 'on-enable'), off, 'all', false],

@@ -61,7 +61,7 @@ describe('the braking circuit', () => {
     expect(measureBraking(deadMachine('braking-resistor-open')).ohms.kind).toBe('over');
   });
 
-  test('a shorted switch reads low to DC−', () => {
+  test('a shorted transistor reads low to DC−', () => {
     const { toBus } = measureBraking(deadMachine('chopper-shorted'));
     expect(toBus.kind === 'value' && toBus.value).toBeLessThan(10);
   });

@@ -39,6 +39,14 @@ test.each(['motors', 'releasing', 'igbt1', 'pe', 'xyzzyq', 'turbine'])('“%s”
   expect(vocabulary.corrected(typed)).toBe(typed);
 });
 
+test('only a frequent word with the same first letter is meant', () => {
+  const site = new Vocabulary(['insulation', 'label', 'defeat'], 2);
+  expect(site.corrected('insulaton')).toBe('insulation');
+  expect(site.corrected('kabel')).toBe('kabel');
+  expect(site.corrected('defekt')).toBe('defekt');
+  expect(site.corrected('ınsulation')).toBe('ınsulation');
+});
+
 test('the beginning of a word is correct while somebody may still be typing', () => {
   expect(vocabulary.corrected('resol', true)).toBe('resol');
   expect(vocabulary.corrected('dischrge', true)).toBe('discharge');

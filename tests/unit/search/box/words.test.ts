@@ -5,7 +5,7 @@ import { askedMeaning, wordsOf } from '../../../../src/search/box/words.ts';
 test.each(['100 megohm', '100 megohms', '100 Mohm', '100MΩ', '100 M\u2126', '100\u00a0MΩ', '100 mega ohm', '100 meg'])(
   '“%s” is one hundred megohms',
   (typed) => {
-    expect(wordsOf(typed)).toEqual({ words: ['100', 'mω'], exact: ['100megohm'] });
+    expect(wordsOf(typed)).toMatchObject({ words: ['100', 'mω'], exact: ['100megohm'] });
   },
 );
 

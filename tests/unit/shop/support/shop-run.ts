@@ -41,6 +41,8 @@ class Shop {
   private readonly deleted = new Set<string>();
   /** Visits that were deleted by somebody who had seen every word of them. */
   private readonly gone = new Set<string>();
+  /** Where visits were restored: a deletion on the other tablet may not have seen it, and then yields to it. */
+  private readonly restored = new Map<string, Set<Tablet>>();
   private readonly format = shopFormatAt(() => '2026-03-03T08:00:00Z');
 
   constructor(seed: number) {
@@ -127,7 +129,8 @@ class Shop {
     const words = wordsOf(visit);
     for (const word of words) this.deleted.add(word);
     const all = [...this.typed].filter(([, id]) => id === visit.id).map(([word]) => word);
-    if (all.every((word) => words.includes(word))) this.gone.add(visit.id);
+    const restoredHereOnly = [...(this.restored.get(visit.id) ?? [])].every((place) => place === tablet);
+    if (restoredHereOnly && all.every((word) => words.includes(word))) this.gone.add(visit.id);
   }
 
   private undo({ tablet, bin }: Place): void {
@@ -135,6 +138,7 @@ class Shop {
     if (visit === undefined || tablet.visits.has(visit.id)) return;
     tablet.visits.set(visit.id, visit);
     this.gone.delete(visit.id);
+    this.restored.set(visit.id, (this.restored.get(visit.id) ?? new Set()).add(tablet));
     this.changes += 1;
   }
 

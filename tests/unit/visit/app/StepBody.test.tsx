@@ -91,3 +91,20 @@ test('a lockout that a later reading contradicts is done again, even if it then 
   const again = enterStep(enterStep(charged, 'lockout-1', {}, atOnce), 'lockout-1', locked, atOnce);
   expect(evaluate(again, atOnce).guide.path.find(({ id }) => id === 'lockout-1')?.status).toBe('done');
 });
+
+test('what was reported can be confirmed, but no proof of a dead drive or a held axis', () => {
+  const begun = visitOf(motorAndCable.slice(0, 1));
+  const reported = {
+    at: '2026-03-03T05:30:00+01:00',
+    steps: {
+      symptom: { when: 'on-enable', gravityLoaded: 'no' },
+      'lockout-1': locked,
+      'support-axis': { done: 'yes' },
+    },
+  };
+  const button = 'Confirmed on site';
+  expect(drawn({ ...begun, reported }, atOnce)).toMatchObject({ id: 'symptom', html: expect.stringContaining(button) });
+  const next = drawn({ ...visitOf(motorAndCable.slice(0, 2)), reported }, atOnce);
+  expect(next.id).toBe('lockout-1');
+  expect(next.html).not.toContain(button);
+});

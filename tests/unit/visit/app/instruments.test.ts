@@ -41,8 +41,25 @@ describe('what is noted of an instrument fills the fields of a blank form', () =
     const one = startOf('insulation', [noted('Insulation tester', { testVoltages: '500 V' })]);
     expect(one.start.testVoltage).toBe('500 V');
     expect(one.notes.testVoltage).toContain('Change it');
-    const two = startOf('insulation', [noted('Insulation tester', { testVoltages: '250 V, 500 V' })]);
-    expect(two.start.testVoltage ?? '').toBe('');
+    expect(startOf('insulation', [noted('Insulation tester', { testVoltages: '1 kV' })]).start.testVoltage).toBe(
+      '1 kV',
+    );
+  });
+
+  test.each(['250 V, 500 V', '50/100/250/500/1000 V', '50, 100, 250, 500 and 1000 V', '50-1000 V', '50 to 1000 V'])(
+    'of several test voltages (%s) none is taken for the one that was set',
+    (testVoltages) => {
+      expect(startOf('insulation', [noted('Insulation tester', { testVoltages })]).start.testVoltage ?? '').toBe('');
+    },
+  );
+
+  test('the voltage of the insulation step goes with its readings, whatever the tester has', () => {
+    const answers = [...begun, ...motorAndCable.slice(6).filter(([id]) => id === 'insulation')];
+    const tester = noted('Insulation tester', { testVoltages: '1000 V' });
+    const visit = visitOf(answers, { instruments: [tester] });
+    const typed = visit.steps.insulation?.form.testVoltage;
+    expect(typed).toBeTruthy();
+    expect(prefill(evaluate(visit, now), 'isolation').start.testVoltage).toBe(typed);
   });
 });
 

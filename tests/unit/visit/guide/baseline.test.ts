@@ -42,8 +42,8 @@ test('support and lockout come first, then the readings; no step gives power', (
 });
 
 test.each<[string, StepId, Record<string, string>]>([
-  ['a shorted switch', 'bridge', { minusV: '0.4 Ω' }],
-  ['insulation below the point', 'insulation', { together: '20 MΩ', leftOpen: 'yes' }],
+  ['a shorted transistor', 'bridge', { minusV: '0.4 Ω' }],
+  ['insulation below the after-trip limit', 'insulation', { together: '20 MΩ', leftOpen: 'yes' }],
   ['a winding that is open', 'winding', { UV: 'OL' }],
   ['idle cores not measured', 'idle-cores', { cores: 'not-done', lowest: '' }],
   ['a chafed cable', 'inspect', { seenMotorCable: 'chafed' }],

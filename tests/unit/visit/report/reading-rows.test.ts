@@ -16,7 +16,7 @@ const verdicts = (rows: { id: string; verdict: string }[]) =>
   Object.fromEntries(rows.map(({ id, verdict }) => [id, verdict]));
 
 describe('the verdict of one reading', () => {
-  test('a shorted switch: only its reading fails, and the others of its rail have no verdict of their own', () => {
+  test('a shorted transistor: only its reading fails, and the others of its rail have no verdict of their own', () => {
     expect(verdicts(rowsOf('bridge', { ...soundBridge, minusV: '0.4 Ω' }))).toEqual({
       busVoltage: 'Passes',
       plusU: 'Passes',

@@ -49,6 +49,11 @@ describe.each(points)('%s', (id) => {
     expect(problemOf({ ...every, [id]: '', [rest]: 'yes' })).toBe('dead');
   });
 
+  test('a dash there is no reading: it is not proved, whatever is stated', () => {
+    expect(problemOf({ ...every, [id]: '-' })).toMatch(/-not-measured$/);
+    expect(problemOf({ ...every, [id]: '---', [rest]: 'yes' })).toMatch(/-not-measured$/);
+  });
+
   test.each(['50 V', '320 V', 'OL', '>20 V', '<600 V'])(
     '%s there is live, whatever else is typed or stated',
     (text) => {
@@ -85,6 +90,8 @@ test('a record of the older form, one reading for all points of a group, means w
   const older = { supplyVoltage: '0.1 V', outputVoltage: '0.05 V', busVoltage: '0.03 V' };
   expect(problemOf({ ...ticks, ...older })).toBe('dead');
   expect(problemOf({ ...ticks, ...older, outputVoltage: '' })).toBe('output-not-measured');
+  expect(problemOf({ ...ticks, ...older, outputVoltage: '-' })).toBe('output-not-measured');
+  expect(problemOf({ ...every, busMinusPe: '', busVoltage: '-' })).toBe('bus-not-measured');
   expect(problemOf({ ...ticks, ...older, busPlusPe: '60 V' })).toBe('bus-not-discharged');
   expect(groupReading(older, busPoints)).toEqual(volts(0.03, 0.01));
 });
@@ -103,12 +110,14 @@ test('the bus once more: three points', () => {
 
 test('no statement, point or older reading less, and no reading higher, proves more', () => {
   const ids = [...points, ...groups.flatMap(({ rest, older }) => [rest.id, older.id]), ...Object.keys(ticks)];
-  const text = fc.constantFrom('', '0.1 V', '12 V', '49 V', '<1', '60 V', 'OL', 'yes');
+  const text = fc.constantFrom('', '-', '0.1 V', '12 V', '49 V', '<1', '60 V', 'OL', 'yes');
   fc.assert(
     fc.property(fc.tuple(...ids.map(() => text)), fc.constantFrom(...ids), fc.boolean(), (texts, id, higher) => {
       const form = Object.fromEntries(ids.map((one, index) => [one, texts[index] ?? '']));
       const isReading = id.endsWith('Voltage') || points.includes(id);
       const worse = { ...form, [id]: isReading && higher ? '500 V' : '' };
+      // Without its dash a point counts as empty, of which the statement speaks.
+      fc.pre(form[id] !== '-' || worse[id] !== '');
       if (problemOf(form) !== 'dead') expect(problemOf(worse)).not.toBe('dead');
     }),
     { numRuns: runs },

@@ -88,7 +88,7 @@ const throughLeg = (shorted: readonly string[]) =>
 
 describe.each([22e3, 47e3, 470e3])('a bleed resistor of %i Ω', (bleed) => {
   test.each(subsets.filter((some) => some.length > 0 && !throughLeg(some)).map((some) => [some.join(' ')]))(
-    'shorts at %s: they are named, and no sound switch is',
+    'shorts at %s: they are named, and no sound transistor is',
     (text) => {
       const shorted = text.split(' ');
       const { alone, again } = read(shorted, bleed);

@@ -39,18 +39,23 @@ describe('assessCableLength', () => {
     // The least value of a new PVC core of 30 m is 500 · 0.2304 · 304.8 / 30 = 1170 MΩ.
     ['short and high', run(30, ohms(9e9)), 'go', 'cable-passes-both'],
     ['short, at the point, below a new cable', run(30, ohms(200e6)), 'go', 'cable-below-new'],
-    ['short and below the point', run(30, ohms(60e6)), 'no-go', 'cable-fails'],
+    ['short and below the after-trip limit', run(30, ohms(60e6)), 'no-go', 'cable-fails'],
     // 1000 m: 500 · 0.2304 · 0.3048 = 35 MΩ.
     ['long, explained by its length', run(1000, ohms(60e6)), 'undecided', 'cable-long-enough-to-explain'],
     ['long, below what its length explains', run(1000, ohms(10e6)), 'no-go', 'cable-fails'],
-    ['long and above the point', run(1000, ohms(180e6)), 'go', 'cable-passes-both'],
+    ['long and above the after-trip limit', run(1000, ohms(180e6)), 'go', 'cable-passes-both'],
     ['a cold cable flatters', run(30, ohms(120e6), celsius(5)), 'undecided', 'cable-too-close'],
-    ['a bound below the point', run(30, overOhms(50e6)), 'undecided', 'cable-too-close'],
+    ['a bound below the after-trip limit', run(30, overOhms(50e6)), 'undecided', 'cable-too-close'],
     ['over-range on a range not noted', run(30, overOhms()), 'undecided', 'cable-too-close'],
     ['a bound above all limits', run(30, overOhms(4e9)), 'go', 'cable-passes-both'],
     ['under-range', run(30, underOhms(1000)), 'no-go', 'cable-below-machine-minimum'],
     ['no temperature, far below', run(30, ohms(1e3), missing), 'no-go', 'cable-below-machine-minimum'],
-    ['no temperature, below the point', run(30, ohms(9e6), missing), 'undecided', 'cable-temperature-missing'],
+    [
+      'no temperature, below the after-trip limit',
+      run(30, ohms(9e6), missing),
+      'undecided',
+      'cable-temperature-missing',
+    ],
     ['no temperature, far above', run(30, ohms(9e9), missing), 'undecided', 'cable-temperature-missing'],
     // The table ends at 26.7 °C; the minimum of the machine standard does not need it.
     ['nearly a short, warmer than the table', run(30, ohms(5e3), celsius(30)), 'no-go', 'cable-below-machine-minimum'],
@@ -127,7 +132,7 @@ describe('monotone safety', () => {
     );
   });
 
-  it('no length makes a go of a reading below the point after a trip', () => {
+  it('no length makes a go of a reading below the after-trip limit', () => {
     fc.assert(
       fc.property(anyRun, ({ insulation, length, reading, temperature }) => {
         const input = run(length, ohms(Math.min(reading, 99e6)), celsius(temperature), insulation);

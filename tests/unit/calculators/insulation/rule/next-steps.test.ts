@@ -21,7 +21,7 @@ describe('what lacks is asked for, and nothing else', () => {
     ['a test voltage of a multimeter', { testVoltage: typed('9 V', 'voltage') }, ['use-insulation-tester']],
     ['the humidity', air('25 °C', ''), ['measure-air']],
     ['an over-range without its range', alike('OL'), ['note-range']],
-    ['an under-range above the point', alike('<1G'), ['repeat-more-exactly']],
+    ['an under-range above the after-trip limit', alike('<1G'), ['repeat-more-exactly']],
     ['an impossible figure', { readings: { ...typedPhases('1G | 1G | 1G'), U: ohms(-5) } }, ['read-figure-again']],
   ];
   it.each(rows)('%s', (_, change, next) => {
@@ -67,8 +67,8 @@ describe('another temperature', () => {
   });
 
   it.each([
-    ['at room temperature, above the point', { ...alike('105M') }],
-    ['at room temperature, below the point', { ...alike('99M') }],
+    ['at room temperature, above the after-trip limit', { ...alike('105M') }],
+    ['at room temperature, below the after-trip limit', { ...alike('99M') }],
     ['in routine, where the corrected value counts', { occasion: 'routine', ...alike('1.28M'), ...winding('60 °C') }],
   ] as const)('is of no use to one that is too close %s', (_, change) => {
     expect(steps({ ...change, instrument: { percent: 10 } })).toEqual(['repeat-more-exactly']);

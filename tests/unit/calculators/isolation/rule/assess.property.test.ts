@@ -49,7 +49,7 @@ function staysOrFalls(change: fc.Arbitrary<(input: IsolationInput) => IsolationI
 }
 
 /**
- * Worse: a lower resistance of a phase to ground, in any row; a higher one of PE where a dead short is expected, which
+ * Worse: a lower resistance of a phase to ground, in any row; a higher one of PE where a short is expected, which
  * is joined and at the motor; a lower one of the PE core of the free cable, where isolation is expected.
  */
 describe('a worse reading never turns the verdict of an isolation towards go', () => {

@@ -157,9 +157,9 @@ describe('an over-range on a tester with a stated limit', () => {
 describe('a joined reading above what the parts allow', () => {
   const tight = { ...cable('120M | 120M | 120M', '120M | 120M | 120M'), ...motor('120M | 120M | 120M') };
 
-  it('bars go only if the parts together are below the point', () => {
+  it('bars go only if the parts together are below the after-trip limit', () => {
     expect(assess({ ...joined('2G | 2G | 2G'), ...tight }).verdict).toBe('undecided');
-    // 300 MΩ beside 300 MΩ is 195 MΩ with the error of a tester: above the point.
+    // 300 MΩ beside 300 MΩ is 195 MΩ with the error of a tester: above the after-trip limit.
     const high = '300M | 300M | 300M';
     const change = { ...joined('2G | 2G | 2G'), ...cable(high, high), ...motor(high) };
     expect(assess(change).verdict).toBe('go');

@@ -221,7 +221,7 @@ export const tripsWhileMoving: Leaf[] = [
     why: 'The cable is proven, and the motor is still not known hot.',
   },
   {
-    what: 'the motor is below the point after a trip, once',
+    what: 'the motor is below the after-trip limit, once',
     visit: [...moving(), bridgeGood, windingGood, ...insulationBad, isolationIs(isolations.motorSuspect)],
     decision: 'undecided',
     suspect: { motor: ['isolation-suspect'] },

@@ -32,7 +32,7 @@ export const protectiveConductor: Leaf[] = [
     decision: 'replace',
     replace: { motor: ['isolation-bad'], 'protective-conductor': ['pe-broken'] },
     good: ['drive', 'motor-cable'],
-    why: 'The motor alone has no dead short between PE pin and shell.',
+    why: 'The motor alone has no short between PE pin and shell.',
   },
   {
     what: 'read open in the insulation test and sound at the isolation',
