@@ -6,6 +6,7 @@ import {
 } from '../../../../../src/calculators/isolation/rule/conviction.ts';
 import type { IsolationInput } from '../../../../../src/calculators/isolation/rule/input.ts';
 import { motorGrounds } from '../../../../../src/calculators/isolation/rule/motor-grounds.ts';
+import { limitValue } from '../../../../../src/kernel/limits.ts';
 import type { Interval } from '../../../../../src/kernel/reading/interval.ts';
 import { typed } from '../../../../support/typed.ts';
 
@@ -147,5 +148,32 @@ describe('a motor', () => {
       ohms: 5e6,
       limits: ['ieee43-minimum-random-wound', 'reference-temperature-routine', 'solid-insulation-to-20'],
     });
+  });
+});
+
+describe('a part that reads as it always did is not condemned by a minimum', () => {
+  /** A winding whose published minimum is 5 MΩ. */
+  const winding: Grounds = {
+    belowMinimum: ({ hi }) => hi < 5e6,
+    minimum: { ohms: 5e6, limits: ['ieee43-minimum-random-wound'] },
+    most: ({ hi }) => hi,
+  };
+  const both = (ohms: number, sister: number) =>
+    stand({ first: ohms, again: ohms, dried: 'yes', sister, grounds: winding }).standing;
+
+  it('as long as it has what the machine needs, a megohm', () => {
+    expect([both(3e6, 4e6), both(1e6, 2e6)]).toEqual(['suspect', 'suspect']);
+    expect(both(0.9e6, 1e6)).toBe('convicted');
+  });
+
+  it('and is not far below its own earlier reading', () => {
+    const times = limitValue('far-below-own');
+    expect(both(3e6, 3e6 * times * 0.99)).toBe('suspect');
+    expect(both(3e6, 3e6 * times)).toBe('convicted');
+    expect(codes({ first: 3e6, again: 3e6, dried: 'yes', sister: 3e6 * times, grounds: winding })).toContain(
+      'part-convicted',
+    );
+    const { findings } = stand({ first: 3e6, again: 3e6, dried: 'yes', sister: 3e6 * times, grounds: winding });
+    expect(findings.find(({ code }) => code === 'part-convicted')).toMatchObject({ ground: 'below-minimum' });
   });
 });

@@ -125,6 +125,11 @@ describe('what is kept of a row that is left out', () => {
     expect(reasonsOf('2021-05-03;<0;25')).toEqual(['1 bound-not-noted']);
   });
 
+  test('an empty text is a table without rows', () => {
+    expect(read('')).toEqual({ rows: [], keptOut: [], unused: [] });
+    expect(read(' ; ;\n;')).toEqual({ rows: [], keptOut: [], unused: [] });
+  });
+
   test('spaces around a cell say nothing', () => {
     expect(rowsOf('  2021-05-03 ; 450M ; 25 ; ')).toEqual(['2021-05-03 450 MΩ 25 °C']);
   });
