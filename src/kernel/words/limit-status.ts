@@ -33,9 +33,12 @@ export const limitStatus: Record<LimitStatus, Status> = {
 
 export const recalledWords = 'Recalled from memory, not read in the publication. Check it before you rely on it.';
 
+/** The mark beside a figure, or a source, that nobody on the project has read. */
+export const fromMemory = 'from memory';
+
 /** The mark beside a figure in the text; empty for a published figure that was read. */
 export function limitMark(status: string, recalled: boolean): string {
-  return [limitStatus[status as LimitStatus].mark, recalled ? 'from memory' : null]
+  return [limitStatus[status as LimitStatus].mark, recalled ? fromMemory : null]
     .filter((word) => word !== null)
     .join(', ');
 }
