@@ -44,7 +44,7 @@ describe('evidence against the winding is not forgotten', () => {
     expect(said(input)).toContain('trend-over-range-contradicts undecided');
     const last = changed(record(falling), 6, { reading: overOhms(500e6) });
     expect(said(last)).toContain('trend-over-range-contradicts undecided');
-    const lower = changed(record(falling), 1, { reading: overOhms(540e6) });
+    const lower = changed(record(falling), 1, { reading: overOhms(570e6) });
     expect(said(lower)).toContain('trend-over-range note');
   });
 
