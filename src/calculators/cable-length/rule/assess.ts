@@ -55,9 +55,8 @@ function belowMachineMinimum({ reading, instrument }: CableLengthInput): CableLe
 
 function expectedOf({ insulation, insulationDiameter, conductorDiameter, length }: CableLengthInput) {
   const data = [insulationDiameter, conductorDiameter, length];
-  if (data.some((reading) => reading.kind !== 'value')) return undefined;
   const { from, to } = limitRange(cableConstantOf[insulation]);
-  // A diameter or a length is as accurate as its last digit.
+  // A diameter or a length is as accurate as its last digit. One that is missing or a bound leaves no figure below.
   const [outer, inner, metres] = data.map((reading) => intervalOf(reading, { counts: 1 }));
   if (!outer || !inner || !metres) return undefined;
   const expected = coreInsulationInterval({ lo: from, hi: to }, outer, inner, metres);

@@ -126,6 +126,24 @@ describe('readings that are not values', () => {
     expect(codes(rows)).toEqual(['diode-incomplete', 'diode-forward-all-open']);
   });
 
+  it('a short both ways is proven beside one sound position, though another was not read', () => {
+    const rows = { minusForward: '0.41 | 0.003 | 0.41', minusReverse: ' | 0.003 | OL' };
+    expect(linesOf(rows).drive).toBe('convicted');
+    expect(linesOf({ ...rows, minusReverse: ' | 0.003 | ' }).drive).toBe('suspect');
+  });
+
+  it('tests that name the same two positions agree, in whatever order they name them', () => {
+    const rows = { plusForward: '0.4 | 0.4 | 0.001', plusReverse: '1.1 | OL | 0.001' };
+    const { said } = linesOf({ ...rows, resistance: ['3 Ω | 490k | 2 Ω', '46k | 45.8k | 46.1k'] });
+    expect(said).toContain('tests-agree note');
+    const oneOfEachRail = {
+      ...{ plusForward: '0.002 | 0.41 | 0.41', plusReverse: '0.002 | OL | OL' },
+      ...{ minusForward: '0.41 | 0.003 | 0.41', minusReverse: 'OL | 0.003 | OL' },
+    };
+    const both = linesOf({ ...oneOfEachRail, resistance: ['2 Ω | 490k | 485k', '46k | 3.8 Ω | 46.1k'] });
+    expect(both.said).toContain('tests-agree note');
+  });
+
   it('rows are exchanged only if all three are', () => {
     const rows = { plusForward: 'OL | 0.41 | 0.41', plusReverse: '0.41 | OL | OL' };
     expect(codes(rows)).not.toContain('diode-rows-swapped');

@@ -2,7 +2,14 @@ import { describe, expect, it } from 'vitest';
 import { assessCableLength } from '../../../../../src/calculators/cable-length/rule/assess.ts';
 import type { CableLengthInput } from '../../../../../src/calculators/cable-length/rule/input.ts';
 import { coreInsulation } from '../../../../../src/kernel/electrics/cable-insulation.ts';
-import { celsius, missing, ohms, overOhms, type Reading } from '../../../../../src/kernel/reading/reading.ts';
+import {
+  celsius,
+  missing,
+  ohms,
+  overOhms,
+  type Reading,
+  underOhms,
+} from '../../../../../src/kernel/reading/reading.ts';
 import { found } from '../../../../support/found.ts';
 import { lineWithLimits } from '../../../../support/lines.ts';
 
@@ -120,7 +127,11 @@ describe('which readings and limits each finding names, and what comes next', ()
   it.each<[string, Change]>([
     ['no diameter over the insulation', { insulationDiameter: missing }],
     ['no diameter of the conductor', { conductorDiameter: missing }],
-    ['a length that is only a bound', { length: overOhms(30) }],
+    ...(['length', 'insulationDiameter', 'conductorDiameter'] as const).flatMap((name): [string, Change][] => [
+      [`${name} as a lower bound`, { [name]: overOhms(30) }],
+      [`${name} as an upper bound`, { [name]: underOhms(30) }],
+      [`${name} over-range`, { [name]: overOhms() }],
+    ]),
   ])('%s is missing data', (_, change) => {
     expect(said(change)).toEqual(['cable-data-missing undecided']);
     expect(assess(change).expected).toBeUndefined();
