@@ -9,7 +9,7 @@ export const visit = {
   bonded: 26e6,
   motor: 1.6e9,
   celsius: 23,
-  /** Core W in the bonded row once more, both ends clean and dry; and the length of the cable in m. */
+  /** Core W with the other cores bonded to PE, once more, both ends clean and dry; and the length of the cable in m. */
   again: 27e6,
   metres: 12,
 };

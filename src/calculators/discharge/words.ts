@@ -63,7 +63,7 @@ export const dischargeFindings: FindingSentences<DischargeFinding> = {
   'tail-slower': () =>
     "The last part may be slower than your readings tell. The drive's own supply discharges the bus at first and stops at a lower voltage.",
   'usual-tolerance': ({ capacitancePercent, bleederPercent }) =>
-    `Reckoned with ± ${percent(capacitancePercent)} for the capacitors and ± ${percent(bleederPercent)} for the bleeder. Where you typed none, these are the usual ones.`,
+    `Calculated with ± ${percent(capacitancePercent)} for the capacitors and ± ${percent(bleederPercent)} for the bleeder. Where you typed none, these are the usual ones.`,
   'energy-arc': (f) => `${charge(f)} Arc hazard: a short circuit throws molten metal.`,
   'energy-shock': (f) => `${charge(f)} Shock hazard: enough to kill.`,
   'energy-reflex': (f) =>

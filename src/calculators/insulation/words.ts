@@ -79,7 +79,7 @@ export const insulationFindings: FindingSentences<InsulationFinding> = {
   'form-wound-below-1-kv': () =>
     `The standard puts form-wound machines rated below 1 kV in the class with ${inOhms(limitValue('ieee43-minimum-random-wound'))}. You chose the stricter class.`,
   'charts-do-not-apply': () =>
-    `The point after a trip is common practice, no standard: ${inOhms(limitValue('after-trip-point'))} at ${shownAfterTrip.volts} is a leakage of ${shownAfterTrip.leakage}. Charts for routine tests of healthy machines do not apply.`,
+    `The after-trip limit is common practice, no standard: ${inOhms(limitValue('after-trip-point'))} at ${shownAfterTrip.volts} is a leakage of ${shownAfterTrip.leakage}. Charts for routine tests of healthy machines do not apply.`,
   'insulation-passed': () =>
     'The insulation to PE passes. The test says nothing of shorts between phases or turns, nor of the feedback device and the brake.',
   'insulation-failed': () =>

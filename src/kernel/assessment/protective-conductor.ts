@@ -45,7 +45,7 @@ export function peMarks({ metres, squareMillimetres }: PeConductor = {}): PeMark
 
 /**
  * Whether a protective conductor reads what its length and cross-section let expect; without them, whether it reads a
- * dead short. A zero in megohms proves little: it only says "less than one step of the display". An over-range reading
+ * short. A zero in megohms proves little: it only says "less than one step of the display". An over-range reading
  * without a noted range is broken on any range. An impossible figure proves nothing.
  */
 export function judgePe(reading: Reading, conductor: PeConductor = {}): PeJudgement {

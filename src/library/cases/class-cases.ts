@@ -42,7 +42,7 @@ const groups: { title: string; about: string; faults: [id: string, seed: number,
   },
   {
     title: 'One part took the other',
-    about: 'Whoever stops at the first bad part puts a new one in to be destroyed.',
+    about: 'If you stop at the first bad part, the next new one is destroyed.',
     faults: [
       ['motor-took-drive', 113, 10],
       ['cable-took-drive', 127, 6],

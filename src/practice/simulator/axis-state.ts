@@ -50,7 +50,7 @@ export interface AxisState {
   filter: boolean;
   /** The moving cable is held where its fault shows, if it has one. */
   bent: boolean;
-  /** Wires that the person has added, from node to node; `['cable.drive.PE', 'ground']` is part of a bonded row. */
+  /** Wires that the person has added, from node to node; `['cable.drive.PE', 'ground']` is part of bonding the other cores. */
   jumpers: [string, string][];
   supply: boolean;
   enabled: boolean;
@@ -127,7 +127,7 @@ export function cableFree(state: AxisState): AxisState {
   return { ...state, driveEnd: all(false), motorEnd: all(false), idleCores: idleCoresOff(state), jumpers: [] };
 }
 
-/** Wires from ground to every conductor at the drive end except this phase: the hook-up of a bonded row. */
+/** Wires from ground to every conductor at the drive end except this phase: the hook-up that bonds the other cores. */
 export function bondedExcept(phase: Phase): [string, string][] {
   return cores.filter((core) => core !== phase).map((core) => [`cable.drive.${core}`, 'ground']);
 }

@@ -1,7 +1,7 @@
 /** The start page of the practice. */
 export const startTexts = {
   title: 'Practice',
-  lead: 'A machine has tripped on overcurrent. Measure on a simulated axis, make it safe or not, and decide which parts are bad. You are told at the end what was right.',
+  lead: 'A machine has tripped on overcurrent. Measure on a simulated axis, make it safe or not, and decide which parts are bad. At the end you see what was right.',
   invented: 'The machine is the Marrow Bay Glassworks’ line 2. It is invented, and so is every reading.',
   how: [
     'Do what you would do at the machine: lock out, support, take leads off, measure, try.',

@@ -82,7 +82,7 @@ const acts = (count: number) => (count === 1 ? '1 act' : `${count} acts`);
 function lineSummary(all: number, unsafe: number, toldNothing: number): string {
   if (all === 0) return 'You did nothing at the machine.';
   const safety = unsafe === 0 ? 'Nothing was unsafe: you would have come home.' : `${acts(unsafe)} of ${all} unsafe.`;
-  return toldNothing === 0 ? safety : `${safety} ${acts(toldNothing)} told nothing.`;
+  return toldNothing === 0 ? safety : `${safety} ${acts(toldNothing)} showed nothing.`;
 }
 
 export const feedbackTexts = {
@@ -100,9 +100,9 @@ export const feedbackTexts = {
   lineSummary,
   marks: {
     unsafe: 'Unsafe',
-    'told-nothing': 'Told nothing',
+    'told-nothing': 'Showed nothing',
     'not-needed': 'Not needed',
-    told: 'Told something',
+    told: 'Showed something',
   } satisfies Record<Mark['kind'], string>,
   asInAct: (act: number): string => `As in act ${act}.`,
   notNeeded: (title: string): string => `${title}: this case did not need it.`,

@@ -6,7 +6,7 @@ export interface Shared {
   id: string;
   versions: Versions;
   /**
-   * The version in which the visit got its content, if a deletion has been outvoted since: whoever has seen this has seen
+   * The version in which the visit got its content, if a deletion has been outvoted since: a device that has seen this has seen
    * all that stands in it. Absent: `versions`.
    */
   contentVersions?: Versions;

@@ -23,7 +23,7 @@ function enterMovesOn(event: KeyboardEvent): void {
 /** The question without keys that "next" led to last. */
 let ledTo: Element | undefined;
 
-/** Whoever came to a question by "next" and touches an answer goes on: the keypad opens with the field after it. */
+/** If a person came to a question by "next" and touches an answer, the keypad opens with the field after it. */
 function answerMovesOn({ target }: Event): void {
   if (!(target instanceof HTMLInputElement) || ledTo !== questionOf(target)) return;
   ledTo = undefined;

@@ -7,7 +7,7 @@ export function watchTouch(): void {
   if (watching) return;
   watching = true;
   const note = (target: EventTarget | null, byTouch: boolean) => {
-    // Whoever works the keypad, in whatever way, wants it with the next field too.
+    // A person who works the keypad, in whatever way, wants it with the next field too.
     if (!(target instanceof Element && target.closest('.keypad') !== null)) touched = byTouch;
   };
   const pointed = ({ target, pointerType }: PointerEvent) =>

@@ -76,7 +76,7 @@ function likelyCauses(visit: VisitAnswers): readonly Cause[] {
 
 /**
  * The families of causes that no reading of this visit excludes, the likely ones first. The moment alone excludes none: it is
- * often told wrongly.
+ * often reported wrongly.
  */
 export function possibleCauses(visit: VisitAnswers): Cause[] {
   const excluded = new Set(exclusions.filter(([, holds]) => holds(visit)).flatMap(([causes]) => causes));

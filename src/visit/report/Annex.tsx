@@ -15,7 +15,7 @@ interface Props {
   photographs: readonly Photograph[];
 }
 
-/** Everything behind the decision: for the next visit, and for whoever wants to check it. */
+/** Everything behind the decision: for the next visit, and for anyone who wants to check it. */
 export function Annex({ evaluated, measured, photographs }: Props) {
   const proofs = deadProofs(evaluated);
   return (

@@ -70,7 +70,7 @@ function proofOf(one: RailFinding, evidence: SecondReadings, { worst, dcBus }: C
   if (one.code !== 'rail-unbalanced') return 'once';
   // A bad transistor makes no reading higher: that is a contact, a broken track or the meter.
   if (one.high) return 'high';
-  // Rather a capacitor that still charges than two bad switches, even if U stands where it stood.
+  // Rather a capacitor that still charges than two bad transistors, even if U stands where it stood.
   if (noTwoAgree(one.rail, evidence)) return 'all-differ';
   const { leaks } = one;
   if (leaks.length === 0 && evidence.sister !== 'differs') return 'needs-sister';

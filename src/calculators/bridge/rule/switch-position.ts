@@ -1,6 +1,6 @@
 import { type Phase, phases } from '../../../kernel/electrics/phases.ts';
 
-/** DC+ holds the three upper switches, DC− the three lower ones. */
+/** DC+ holds the three upper transistors, DC− the three lower ones. */
 export type Rail = 'plus' | 'minus';
 
 export const rails: readonly Rail[] = ['plus', 'minus'];

@@ -19,7 +19,7 @@ const finding = findingMaker<CableLengthPayloads>();
 
 /**
  * One core of a cable against the go/no-go point after a trip and against the least resistance that a new cable of its
- * length has. At or above both is good, below both is bad. Below the point, but not below what the length explains, is
+ * length has. At or above both is good, below both is bad. Below the limit, but not below what the length explains, is
  * undecided: one figure neither condemns nor passes such a run. K of new cable is a minimum of the specification, so a
  * cable that reaches the after-trip limit but not that minimum is used with a caution. Below the minimum of the machine standard
  * it is bad at any length and temperature. An impossible figure (not finite, or negative where it can't be) gives
@@ -85,7 +85,7 @@ function judge(input: CableLengthInput, raw: Interval, corrected: Interval, expe
     return finding(corrected.lo >= expected.hi ? 'cable-passes-both' : 'cable-below-new', 'pass', parts);
   }
   if (judgement === 'bad' && corrected.hi < expected.lo) return finding('cable-fails', 'fail', parts);
-  // The length explains a reading below the point only if the minimum for that length is below the after-trip limit too.
+  // The length explains a reading below the limit only if the minimum for that length is below the after-trip limit too.
   const explains = judgement === 'bad' && expected.lo < point;
   return finding(explains ? 'cable-long-enough-to-explain' : 'cable-too-close', 'undecided', parts);
 }

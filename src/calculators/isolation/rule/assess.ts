@@ -25,7 +25,7 @@ import { conclusions, type IsolationState, partsFrom, verdictFrom, weighs } from
 
 /**
  * Separates cable from motor after a trip, in three stages, by the after-trip point and the parallel law. Go needs all
- * of them: joined, cable with its bonded row, and motor, each good and without contradiction. So removing a reading or
+ * of them: joined, cable with the other cores bonded to PE, and motor, each good and without contradiction. So removing a reading or
  * row never makes a go; it may turn a no-go into undecided. There are two exceptions: without its own temperature the
  * motor stage takes that of the joined stage, and what is known of the tester is not a reading. An impossible figure
  * (not finite, or negative where it can't be) gives `figure-impossible`: undecided, nothing is judged.

@@ -5,7 +5,7 @@ import { cableJudge, floorOf } from './parts.ts';
 import type { IsolationState } from './verdict.ts';
 
 /**
- * The cores that fail in the bonded row, and whether the joined reading can't show that: a leak between two phases,
+ * The cores that fail with the other cores bonded to PE, and whether the joined reading can't show that: a leak between two phases,
  * which the windings join anyway, or from one phase to an idle core or a neighbour that only this row grounds. A single
  * core that fails against ground with free ends too must show joined as well, so it is no such leak.
  */

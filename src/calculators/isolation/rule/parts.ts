@@ -13,7 +13,7 @@ import { judgeStage, type StageStatus } from './stage.ts';
 
 const finding = findingMaker<IsolationPayloads>();
 
-/** Whether a protective conductor, joined or the motor's own, reads its dead short. */
+/** Whether a protective conductor, joined or the motor's own, reads a short. */
 export function peFinding(stage: 'joined' | 'motor', judgement: PeJudgement): IsolationFinding {
   const severity = {
     short: 'pass',
@@ -121,7 +121,7 @@ export function judgeMotor(
   const readings = phases.map((phase) => `motor${phase}`);
   if (shorts > 0 && ownPe === 'short')
     findings.push(finding('motor-two-shorts', 'fail', { readings, limits: ['pe-dead-short'] }));
-  // Exactly one dead short, as it should be, but at another pin: the pins may have been confused.
+  // Exactly one short, as it should be, but at another pin: the pins may have been confused.
   const pinsMistaken = shorts === 1 && ownPe === 'not-short';
   if (pinsMistaken) findings.push(finding('motor-pins-mistaken', 'undecided', { readings }));
   const showsBad = row.status === 'bad' || ownPe === 'not-short';

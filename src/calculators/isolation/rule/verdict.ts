@@ -15,7 +15,7 @@ export interface IsolationState {
   input: IsolationInput;
   joined: StageJudgement;
   joinedPe: PeJudgement;
-  /** A second reading of PE found the dead short that the first one missed. */
+  /** A second reading of PE found the short that the first one missed. */
   peMended: boolean;
   /** Both readings of PE found no short. */
   peTwice: boolean;
@@ -27,9 +27,9 @@ export interface IsolationState {
   motorTemperature: Reading;
   /** Joined reads good, but cable and motor in parallel cannot. */
   joinedImplausible: boolean;
-  /** Cores that fail in the bonded row. */
+  /** Cores that fail with the other cores bonded to PE. */
   bondedBad: Phase[];
-  /** The joined reading can't show the leak that the bonded row does: from core to core, or to an idle core. */
+  /** The joined reading can't show the leak that the readings with bonded cores do: from core to core, or to an idle core. */
   leakInBondedRow: boolean;
 }
 
@@ -43,7 +43,7 @@ export function joinedStatus({ joined, joinedPe }: IsolationState): StageStatus 
 
 /**
  * A contradiction rules out `go` and never lifts a `no-go`: as long as one measurement is bad and no other explains it,
- * nothing new is connected. A good joined reading alone is not a `go`, since it can't show what the bonded row does; nor is
+ * nothing new is connected. A good joined reading alone is not a `go`, since it can't show what those with bonded cores do; nor is
  * anything while a phase may leak to an idle core that hung free.
  */
 export function verdictFrom(state: IsolationState): Verdict {
