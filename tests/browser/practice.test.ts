@@ -69,7 +69,7 @@ test('an insulation test through the drive, on a phone, with the tab closed in b
   await later.getByText('The drive, with the insulation tester').waitFor();
   // The harm stands at the first such act, and its article at each.
   const unsafeActs = later.locator('.time-line [data-mark="unsafe"]');
-  expect(await unsafeActs.first().textContent()).toMatch(/^Unsafe .*breaks down the switches.*Read: /);
+  expect(await unsafeActs.first().textContent()).toMatch(/^Unsafe .*breaks down the transistors.*Read: /);
   expect(await unsafeActs.nth(1).textContent()).toMatch(/^Unsafe As in act \d+\. Read: /);
   expect(await overflowing(later)).toEqual([]);
   expect(await axe(later)).toEqual([]);

@@ -10,7 +10,7 @@ export const nameOf = (text: string) => `qz${wordsIn(text).map(withoutPlural).jo
 const wordsIn = (text: string) =>
   (text.toLowerCase().match(/[\p{L}\p{N}]+/gu) ?? []).filter((word) => !isArticle(word));
 const isArticle = (word: string) => word === 'a' || word === 'an' || word === 'the';
-const withoutPlural = (word: string) => word.replace(/(?<=\p{L}{3})s$/u, '');
+const withoutPlural = (word: string) => word.replace(/(\p{L}{3})s$/u, '$1');
 
 /** What people write around a name. */
 const frame =
