@@ -2,6 +2,7 @@ import { useRef } from 'preact/hooks';
 import type { Quantity } from '../../kernel/reading/quantity.ts';
 import { focusNextQuestion } from '../../ui/form/form-behaviour.ts';
 import { Keypad } from '../../ui/keypad/Keypad.tsx';
+import { KeypadOffer } from '../../ui/keypad/KeypadOffer.tsx';
 import { markOf } from '../../ui/keypad/keys.ts';
 import { useKeypad } from '../../ui/keypad/use-keypad.ts';
 
@@ -51,16 +52,7 @@ export function AddedReading({ id, label, quantity, units, describedBy, typed, o
           onLeave={keypad.leave}
         />
       )}
-      {shown === 'offered' && (
-        <button
-          type="button"
-          class="plain keypad-offer"
-          onMouseDown={(event) => event.preventDefault()}
-          onClick={keypad.toKeypad}
-        >
-          Use the keypad of this page
-        </button>
-      )}
+      {shown === 'offered' && <KeypadOffer onTake={keypad.toKeypad} />}
     </div>
   );
 }

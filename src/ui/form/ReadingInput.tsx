@@ -3,6 +3,7 @@ import type { ReadingField } from '../../kernel/form/field.ts';
 import { type Quantity, quantityRules } from '../../kernel/reading/quantity.ts';
 import { missing } from '../../kernel/reading/reading.ts';
 import { Keypad } from '../keypad/Keypad.tsx';
+import { KeypadOffer } from '../keypad/KeypadOffer.tsx';
 import { markOf } from '../keypad/keys.ts';
 import { useKeypad } from '../keypad/use-keypad.ts';
 import { focusNextQuestion } from './form-behaviour.ts';
@@ -111,16 +112,7 @@ export function ReadingInput({ name, field, form, likelyUnit }: Props) {
         {taken && <b>, unit of “{taken.from}”</b>}
         {typing && inDoubt === undefined && unread && (unread.code === 'unit-missing' ? 'Which unit?' : 'Not complete')}
       </p>
-      {shown === 'offered' && (
-        <button
-          type="button"
-          class="plain keypad-offer"
-          onMouseDown={(event) => event.preventDefault()}
-          onClick={keypad.toKeypad}
-        >
-          Use the keypad of this page
-        </button>
-      )}
+      {shown === 'offered' && <KeypadOffer onTake={keypad.toKeypad} />}
       <MendReading
         id={id}
         error={error}
