@@ -26,7 +26,7 @@ for (const [name, target] of targets) {
   const open = missed.filter((one) => !isListed(listed, one));
   for (const { file, at, line, from, to } of open) console.log(`\n${file}:${at}\n  ${line}\n- ${from}\n+ ${to}`);
 
-  const stale = endings.length > 0 ? [] : unneeded(listed, missed);
+  const stale = endings.length > 0 ? [] : unneeded(listed, [...missed, ...tried.filter(({ ranOut }) => ranOut)]);
   for (const text of stale) console.log(`\nno longer needed in the list: ${text}`);
 
   const share = (count: number, of: number) => `${((100 * count) / of).toFixed(1)} %`;

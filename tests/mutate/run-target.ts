@@ -9,6 +9,8 @@ import type { Target } from './targets.ts';
 export interface Tried extends Change {
   at: number;
   noticed: boolean;
+  /** It ran out of time: on a loaded machine one that no test notices may. */
+  ranOut: boolean;
 }
 
 /** Cases of a property that stands among the tables, the same ones each time; fewer are too few for its shares. */
@@ -45,6 +47,7 @@ export async function runTarget({ mutate, tests, oneOf = 1 }: Target, endings: r
         from: inOneLine(between(lines, location)),
         to: inOneLine(replacement),
         // A test file that can't be loaded with the change fails as well.
+        ranOut: status === 'Timeout',
         noticed: status === 'Killed' || status === 'Timeout' || status === 'RuntimeError',
       };
     });
