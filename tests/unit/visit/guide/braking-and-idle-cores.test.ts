@@ -78,6 +78,7 @@ describe('idle cores', () => {
     ['999k', 'low'],
     ['10 Ω', 'low'],
     ['<500k', 'low'],
+    ['<1M', 'unclear'],
     ['<5M', 'unclear'],
     ['OL', 'unclear'],
     ['>500k', 'unclear'],

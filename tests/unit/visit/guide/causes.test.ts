@@ -9,7 +9,7 @@ import {
   possibleCauses,
 } from '../../../../src/visit/guide/causes.ts';
 import { bend, idle, insulationIs, isolationIs, retry, strip, trips } from './support/answers.ts';
-import { insulations, isolations } from './support/readings.ts';
+import { insulation, insulations, isolations } from './support/readings.ts';
 import { type Given, visitOf } from './support/visit.ts';
 
 const possible = (...given: Given[]) => possibleCauses(visitOf(given));
@@ -86,6 +86,8 @@ describe('what a reading excludes', () => {
       [...beyondMotor, 'brake', 'braking-circuit', 'other-axis', 'idle-core'],
     ],
     ['all off, and no trip', [strip(), retry('retry-stripped', 'no-trip')], []],
+    ['it trips stripped, and nobody noted what was off', [retry('retry-stripped', 'trips')], beyondMotor],
+    ['PE not read', [insulationIs(insulation('> 700M | > 700M | > 700M', ''))], []],
     ['PE sound', [insulationIs(insulations.good)], ['protective-conductor']],
     ['PE broken', [insulationIs(insulations.peBroken)], []],
     ['PE sound once, and broken separately', [insulationIs(insulations.good), isolationIs(isolations.peBroken)], []],

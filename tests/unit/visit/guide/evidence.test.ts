@@ -49,6 +49,7 @@ describe('what was seen', () => {
 
   it('a feedback cable is ruined if it is burnt or chafed', () => {
     expect(holdsWith('feedbackCable', feedbackCableRuined)).toEqual(['burnt', 'chafed']);
+    expect(feedbackCableRuined(nobody)).toBe(false);
   });
 
   it.each(parts)('%s: any damage counts, and what nobody saw looks bad but is not seen damaged', (part) => {
@@ -129,6 +130,7 @@ describe('what points at cable or motor', () => {
       [false, false, false],
     ]);
     expect(tripsAsAWhole(nobody)).toBe(false);
+    expect(tripsAsAWhole(visitOf([retry('retry-all', 'trips')]))).toBe(true);
   });
 });
 

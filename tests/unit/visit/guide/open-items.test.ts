@@ -247,6 +247,8 @@ describe('what the exchange of one part explains', () => {
     const visit = visitOf([windingIs(windings.unlike), motorWindingIs(windings.between)]);
     const by = (...list: Part[]) => explained('winding-open', list, visit);
     expect([by('motor'), by('motor-cable'), by('motor', 'motor-cable')]).toEqual([false, false, true]);
+    const atMotor = visitOf([motorWindingIs(windings.between)]);
+    expect(explained('winding-open', ['motor'], atMotor)).toBe(true);
   });
 });
 
@@ -258,6 +260,8 @@ describe('a joined insulation that does not pass', () => {
     expect(by(isolations.cableBad, 'motor-cable')).toBe(true);
     expect(by(isolations.motorBad, 'motor')).toBe(true);
     expect(by(isolations.motorSuspect)).toBe(true);
+    const { parts: known } = isolations.cableBad;
+    expect(by({ ...isolations.cableBad, parts: { ...known, cable: 'suspect' } })).toBe(true);
     expect(by(isolations.bothBad, 'motor', 'motor-cable')).toBe(true);
     expect(by(isolations.peBroken, 'protective-conductor')).toBe(true);
   });
