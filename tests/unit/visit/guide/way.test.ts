@@ -22,7 +22,9 @@ import { allGood, bridgeGood, deviceEnd, leadsOff, start, windingGood } from './
 /** The way in one line: each step, with its status and problem unless it is done. */
 const way = (history: Given[], breakAt = 0) =>
   nextStep(visitOf(history, breakAt))
-    .path.map(({ id, status, problem }) => [id, ...(status === 'done' ? [] : [status]), problem ?? ''].join(' ').trim())
+    .path.map(({ id, status, problem }) =>
+      [id, ...(status === 'done' ? [] : [status || 'no status']), problem ?? ''].join(' ').trim(),
+    )
     .join(', ');
 /** Its end, from this step on. */
 const from = (id: string, history: Given[], breakAt = 0) => {
@@ -95,6 +97,9 @@ describe('a lockout', () => {
     const [found, moment, first, look, leads, stage, winding, tried, second] = leadsOff('no-trip') as Given[];
     const history = [found, moment, first, look, leads, stage, winding, second, tried] as Given[];
     expect(from('retry-leads-off', history)).toBe('retry-leads-off, lockout-2 check-again');
+    // Its support, of an earlier stretch of work, is confirmed first.
+    const falling = [history[0] as Given, trips('on-enable', 'yes'), done('support-axis'), ...history.slice(2)];
+    expect(from('retry-leads-off', falling, 3)).toBe('retry-leads-off, support-again due');
   });
 
   it('has its support confirmed first, if that is of an earlier stretch', () => {
@@ -117,6 +122,13 @@ describe('the bus', () => {
     );
     expect(from('bridge', [...measured, busAgain('60 V')])).toBe('bridge, bus-again problem bus-not-discharged');
     expect(from('bridge', [...measured, busAgain('60 V')], measured.length + 1)).toBe('bridge, prove-again due');
+  });
+
+  it('and a lockout that was proven again stand in the order in which they were taken', () => {
+    const both = [...measured, busAgain(), proveAgain(), windingGood];
+    expect(from('bridge', both)).toBe('bridge, bus-again, prove-again, winding, retry-leads-off due');
+    const turned = [...measured, proveAgain(), busAgain(), windingGood];
+    expect(from('bridge', turned)).toBe('bridge, prove-again, bus-again, winding, retry-leads-off due');
   });
 
   it('is measured again if the output stage was read after it', () => {
@@ -153,6 +165,8 @@ describe('before power', () => {
     expect(way([...before, busAgain(), done('unplug-feedback')])).toBe(
       'find-drive, symptom, lockout-1, inspect, bus-again, unplug-feedback, connect-pe check-again',
     );
+    // Connecting it is work at conductors: not on a bus that was charged since.
+    expect(from('unplug', [...tested, bridgeGood])).toBe('unplug-feedback, bus-again due');
   });
 
   it('the feedback is plugged in before the axis is connected', () => {
@@ -167,6 +181,13 @@ describe('before power', () => {
       'insulation, plug-feedback problem not-done',
     );
     expect(from('insulation', [...moving, ...rest])).toBe('insulation, reconnect due');
+    // Not on a bus that the axis has charged, moved with its leads on.
+    const moved = [...moving.filter(([id]) => id !== 'mechanics'), ...rest, done('reconnect')];
+    const charged = [...moved, done('unplug-feedback'), mechanics('free')];
+    expect(from('insulation', charged)).toBe('insulation, bus-again check-again');
+    const beforePower = [...leadsOff('no-trip').slice(0, -2), done('unplug-feedback'), done('plug-feedback')];
+    const since = [...beforePower, ...leadsOff('no-trip').slice(-2), ...allGood.slice(2)];
+    expect(from('insulation', since)).toBe('insulation, plug-feedback check-again');
   });
 });
 
@@ -197,6 +218,9 @@ describe('an answer that was given before what it rests on', () => {
   it('is a problem if it does not suffice, and then nothing follows', () => {
     expect(way([looked(2, 3), trips('on-enable')])).toBe('find-drive problem indication-contradicts');
     expect(way([trips('on-enable')])).toBe('find-drive due');
+    const steps = (history: Given[]) => nextStep(visitOf(history)).path.map((step) => Object.keys(step));
+    expect(steps([looked()])).toEqual(Array(2).fill(['id', 'status']));
+    expect(steps([looked(2, 3)])).toEqual([['id', 'status', 'problem']]);
   });
 });
 

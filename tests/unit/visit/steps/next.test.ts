@@ -38,6 +38,7 @@ describe('what follows a step', () => {
     ['inspect', [trips('control-off'), seen(), mechanics('stiff')], 'disconnect-leads'],
     ['inspect', [trips('control-off'), seen({ drive: 'burnt' })], 'disconnect-leads'],
     ['inspect', [trips('on-enable'), seen()], 'disconnect-leads'],
+    ['inspect', [], 'disconnect-leads'],
     ['unplug-feedback', [], 'retry-feedback-off'],
     ['retry-feedback-off', [gone], 'unplug-device-end'],
     ['retry-feedback-off', [retry('retry-feedback-off', 'trips')], 'disconnect-leads'],
