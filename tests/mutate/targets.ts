@@ -34,8 +34,8 @@ const isOfWalk = (file: string) => walk.includes(basename(file, '.ts'));
 const guide = files('src/visit/guide/*.ts');
 const tables = [
   ...['against-power', 'ahead', 'before-any-answer', 'beside-a-verdict', 'braking-and-idle-cores', 'causes'],
-  ...['charged-since', 'decide', 'evidence', 'feedback-proofs', 'good-parts', 'open-items', 'proofs-and-suspicions'],
-  ...['routes', 'tries', 'what-a-decision-lists'],
+  ...['charged-since', 'decide', 'evidence', 'explained', 'feedback-proofs', 'good-parts', 'measuring-order'],
+  ...['open-items', 'proofs-and-suspicions', 'routes', 'tries', 'what-a-decision-lists'],
 ];
 const ofGuide = 'tests/unit/visit/guide';
 
