@@ -33,7 +33,7 @@ const ofGuide = (names: string[], tables: string[]): Target => ({
   mutate: names.map((name) => `src/visit/guide/${name}.ts`),
   tests: tables.map((name) => `tests/unit/visit/guide/${name}.test.ts`),
 });
-const evidence = ['braking', 'causes', 'evidence', 'good-parts', 'idle-cores', 'open-items'];
+const evidence = ['braking', 'causes', 'dead-proofs', 'evidence', 'good-parts', 'idle-cores', 'open-items'];
 const decision = ['convictions', 'decision', 'power', 'proofs', 'routes', 'suspicions', 'tries'];
 const walk = files('src/visit/guide/*.ts')
   .map((file) => basename(file, '.ts'))
@@ -47,7 +47,9 @@ export const targets: ReadonlyMap<string, Target> = new Map([
   ],
   [
     'guide-evidence',
-    ofGuide(evidence, ['braking-and-idle-cores', 'causes', 'evidence', 'explained', 'good-parts', 'open-items']),
+    ofGuide(evidence, [
+      ...['braking-and-idle-cores', 'causes', 'charged-since', 'evidence', 'explained', 'good-parts', 'open-items'],
+    ]),
   ],
   [
     'guide-decision',
