@@ -140,10 +140,10 @@ test('what was done until the machine runs is kept with each answer, and printed
   await row(/What it is joined to/)
     .getByText('Fault')
     .click();
-  await page.getByText('Not in order. Do not enable').waitFor();
+  await page.getByRole('heading', { name: 'Not in order. Do not enable' }).waitFor();
   await page.locator('#restart-remark').fill('Water in the gland');
   await page.reload();
-  await page.getByText('Not in order. Do not enable').waitFor();
+  await page.getByRole('heading', { name: 'Not in order. Do not enable' }).waitFor();
   expect(await page.locator('#restart-remark').inputValue()).toBe('Water in the gland');
   await page.getByRole('link', { name: /^Report/ }).click();
   await page.locator('.report').waitFor();

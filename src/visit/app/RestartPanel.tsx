@@ -1,3 +1,4 @@
+import { useRef } from 'preact/hooks';
 import type { Shown } from '../../kernel/form/verdict-words.ts';
 import { useOpening } from '../../ui/form/folded-parts.ts';
 import { formProps } from '../../ui/form/form-behaviour.ts';
@@ -74,17 +75,38 @@ function Rows({
           <QuestionField key={field.id} name="restart" field={field} form={form} />
         ))}
       </form>
-      {!isEmpty(form.typed) && (
-        <div role="status">
-          <h3 class="verdict-word">
-            <VerdictShape verdict={shapes[state.kind]} />
-            {restartHeadline(state)}
-          </h3>
-          {restartNext(state).map((text) => (
-            <p key={text}>{text}</p>
-          ))}
-        </div>
-      )}
+      {!isEmpty(form.typed) && <Standing state={state} />}
+    </>
+  );
+}
+
+/** Beside the form while its end is out of sight: a row that was pressed too early is high above it. */
+function Standing({ state }: { state: RestartState }) {
+  const place = useRef<HTMLElement>(null);
+  const headline = restartHeadline(state);
+  return (
+    <>
+      <div
+        class="verdict-bar"
+        data-verdict={shapes[state.kind]}
+        aria-hidden="true"
+        onClick={() => place.current?.scrollIntoView({ block: 'nearest' })}
+      >
+        <VerdictShape verdict={shapes[state.kind]} />
+        <span class="verdict-bar-words">
+          <b>{headline}</b>
+        </span>
+        <span class="verdict-bar-more">Why</span>
+      </div>
+      <section class="verdict" data-verdict={shapes[state.kind]} role="status" ref={place}>
+        <h3 class="verdict-word">
+          <VerdictShape verdict={shapes[state.kind]} />
+          {headline}
+        </h3>
+        {restartNext(state).map((text) => (
+          <p key={text}>{text}</p>
+        ))}
+      </section>
     </>
   );
 }
