@@ -8,6 +8,15 @@ import { newVisit } from '../../../../src/visit/record/change-visit.ts';
 import { readVisit } from '../../../../src/visit/record/read-visit.ts';
 import { photograph } from '../../../support/photographs.ts';
 
+/** Each look at it is seven seconds later. */
+function runningClock(): () => number {
+  let clock = Date.UTC(2026, 2, 3, 6);
+  return () => {
+    clock += 7000;
+    return clock;
+  };
+}
+
 /** A device whose storage is a map; every change gives a visit a new revision, as the site's storage does. */
 export class Tablet implements Device {
   visits = new Map<string, Content>();
@@ -17,16 +26,16 @@ export class Tablet implements Device {
   /** Called before each change by an exchange: what a person does meanwhile. */
   meanwhile: () => void = () => undefined;
   readonly name: string;
-  private clock = 0;
+  private readonly time: () => number;
 
-  constructor(name: string) {
+  /** `time`: what its clock shows, in ms since 1970. */
+  constructor(name: string, time: () => number = runningClock()) {
     this.name = name;
+    this.time = time;
   }
 
-  /** Seconds as an ISO time; the clocks of two tablets differ. */
   now(): string {
-    this.clock += 7;
-    return new Date(Date.UTC(2026, 2, 3, 6) + 1000 * (this.clock + this.name.length * 600)).toISOString();
+    return new Date(this.time()).toISOString();
   }
 
   begin(id: string, notes: string): void {
@@ -42,6 +51,29 @@ export class Tablet implements Device {
   attach(id: string, word: string): void {
     const visit = this.visits.get(id);
     if (visit) this.visits.set(id, withPictures(visit, [...picturesOf(visit), photograph(word, { id: word })]));
+  }
+
+  detach(id: string, word: string): void {
+    const visit = this.visits.get(id);
+    if (visit)
+      this.visits.set(
+        id,
+        withPictures(
+          visit,
+          picturesOf(visit).filter((one) => one.id !== word),
+        ),
+      );
+  }
+
+  /** Adds a word to a caption. */
+  caption(id: string, picture: string, word: string): void {
+    const visit = this.visits.get(id);
+    if (visit === undefined) return;
+    const changedAt = this.now();
+    const pictures = picturesOf(visit).map((one) =>
+      one.id === picture ? { ...one, caption: `${one.caption} ${word}`.trim(), changedAt } : one,
+    );
+    this.visits.set(id, { ...visit, photographs: pictures });
   }
 
   put(visit: Content): void {
@@ -129,7 +161,7 @@ export class Tablet implements Device {
 
 export const wordsOf = (visit: Content): string[] => [
   ...visit.notes.split(' '),
-  ...picturesOf(visit).map(({ id }) => id),
+  ...picturesOf(visit).flatMap(({ id, caption }) => [id, ...caption.split(/ (?:\/ )?/)]),
 ];
 
 const headOnly = ({ jpeg: _picture, ...head }: Picture): Picture => head;
