@@ -16,8 +16,8 @@ export const versionsSchema = z
     z.refine((versions) => Object.keys(versions).length <= limitValue('record-items'), { error: 'too many devices' }),
   );
 
-/** By the id of a photograph: `turns` grows when it is attached, taken off or put back, and is odd while it is there. */
-export const picturesSchema = z.record(visitId, z.strictObject({ turns: runningNumber, captions: runningNumber }));
+/** By the id of a photograph: `turns` grows when it is attached, taken off or put back, and is odd while it is there. `captions`: changes by device. */
+export const picturesSchema = z.record(visitId, z.strictObject({ turns: runningNumber, captions: versionsSchema }));
 
 const head = {
   format: z.literal(recordFormat),

@@ -45,7 +45,7 @@ export function stateHere(
   if (known === undefined && here === undefined) return undefined;
   const changed = known === undefined || known.print !== printOf(here);
   // With a deleted visit its photographs are gone, but nobody has taken them off it.
-  const pictures = here === undefined ? known?.pictures : countsHere(picturesOf(here), known?.pictures);
+  const pictures = here === undefined ? known?.pictures : countsHere(device, picturesOf(here), known?.pictures);
   const counted = { ...(pictures && Object.keys(pictures).length > 0 && { pictures }), visit: here };
   if (changed) return { id, versions: changedOn(device, known?.versions ?? {}), ...counted };
   const { versions, contentVersions } = known;

@@ -50,7 +50,7 @@ describe('photographs that two tablets changed apart', () => {
   test('one that was taken off does not come back with another one that was attached', () => {
     const merged = apart(both, record, withPictures(record, [terminal, plug]));
     expect(shown(merged)).toEqual([plug.id]);
-    expect(merged.pictures?.[terminal.id]).toEqual({ turns: 2, captions: 0 });
+    expect(merged.pictures?.[terminal.id]).toEqual({ turns: 2, captions: {} });
   });
 
   test('the file of the visit carries that it was taken off', () => {
@@ -88,7 +88,7 @@ describe('photographs that two tablets changed apart', () => {
       ),
     };
     const again = stateHere('tablet-a', record.id, withPictures(record, [terminal, plug]), known);
-    expect(again?.pictures?.[terminal.id]).toEqual({ turns: 3, captions: 0 });
+    expect(again?.pictures?.[terminal.id]).toEqual({ turns: 3, captions: {} });
   });
 
   test('a visit that was deleted and comes back brings its photographs', () => {

@@ -50,6 +50,8 @@ class Shop {
   private readonly keptTwice = new Set<string>();
   /** Visits that were kept although the other tablet had deleted them. */
   private readonly outvoted = new Set<string>();
+  /** Visits of which a photograph was taken off: a deletion on the other tablet may not have seen it, and then yields. */
+  private readonly thinned = new Set<string>();
   /** The words of the caption of a photograph. */
   private readonly captions = new Map<string, string[]>();
   /** Photographs that a person took off with all of their captions in sight, by their visit. */
@@ -155,6 +157,8 @@ class Shop {
     const allSeen = (this.captions.get(picture.id) ?? []).every((word) => words.includes(word));
     if (allSeen) this.takenOff.set(picture.id, id);
     tablet.detach(id, picture.id);
+    this.gone.delete(id);
+    this.thinned.add(id);
     this.changes += 1;
   }
 
@@ -175,7 +179,8 @@ class Shop {
     for (const word of words) this.deleted.add(word);
     const all = [...this.typed].filter(([, id]) => id === visit.id).map(([word]) => word);
     const restoredHereOnly = [...(this.restored.get(visit.id) ?? [])].every((place) => place === tablet);
-    if (restoredHereOnly && all.every((word) => words.includes(word))) this.gone.add(visit.id);
+    if (restoredHereOnly && !this.thinned.has(visit.id) && all.every((word) => words.includes(word)))
+      this.gone.add(visit.id);
   }
 
   private undo({ tablet, bin }: Place): void {
