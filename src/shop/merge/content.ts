@@ -52,6 +52,12 @@ export function byRecord<T extends { visit: Content }>(all: readonly T[]): T[][]
   return [...groups.values()];
 }
 
+/** Whether of these photographs one got another caption, or was taken off, in `now`; one that is new there is no change. */
+export function picturesChanged(before: readonly Picture[], now: readonly Picture[]): boolean {
+  const captions = new Map(now.map(({ id, caption }) => [id, caption]));
+  return before.some(({ id, caption }) => captions.get(id) !== caption);
+}
+
 export const picturesOf = ({ photographs = [] }: Content): readonly Picture[] => photographs;
 
 export function withPictures({ photographs: _old, ...record }: Content, pictures: readonly Picture[]): Content {

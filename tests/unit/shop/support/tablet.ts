@@ -1,6 +1,12 @@
 import type { AxisRecord } from '../../../../src/axes/record/axis-schema.ts';
 import { mergeAxes } from '../../../../src/axes/record/merge-axes.ts';
-import { type Content, type Picture, picturesOf, withPictures } from '../../../../src/shop/merge/content.ts';
+import {
+  type Content,
+  type Picture,
+  picturesChanged,
+  picturesOf,
+  withPictures,
+} from '../../../../src/shop/merge/content.ts';
 import type { DeviceState } from '../../../../src/shop/merge/exchange.ts';
 import { type Known, printOf } from '../../../../src/shop/merge/merge-visit.ts';
 import type { Device } from '../../../../src/shop/merge/sync.ts';
@@ -98,6 +104,8 @@ export class Tablet implements Device {
   async store(visit: Content, before: Content | undefined): Promise<boolean> {
     this.meanwhile();
     if (this.visits.get(visit.id)?.revision !== before?.revision) return false;
+    if (before !== undefined && picturesChanged(picturesOf(before), picturesOf(this.visits.get(visit.id) ?? visit)))
+      return false;
     const seen = new Set((before ? picturesOf(before) : []).map(({ id }) => id));
     const here = [visit.id, visit.secondVersionOf].flatMap((id) => {
       const stored = id === undefined ? undefined : this.visits.get(id);
@@ -118,9 +126,8 @@ export class Tablet implements Device {
   async remove(before: Content): Promise<boolean> {
     this.meanwhile();
     if (this.visits.get(before.id)?.revision !== before.revision) return false;
-    const seen = new Set(picturesOf(before).map(({ id }) => id));
     const own = this.visits.get(before.id);
-    if (own && picturesOf(own).some(({ id }) => !seen.has(id))) return false;
+    if (own && picturesChanged(picturesOf(own), picturesOf(before))) return false;
     return this.visits.delete(before.id);
   }
 
