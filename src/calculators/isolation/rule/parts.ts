@@ -13,7 +13,7 @@ import { judgeStage, type StageStatus } from './stage.ts';
 
 const finding = findingMaker<IsolationPayloads>();
 
-/** Whether a protective conductor, joined or the motor's own, reads a short. */
+/** Whether a protective conductor, joined or the motor's own, shows continuity. */
 export function peFinding(stage: 'joined' | 'motor', judgement: PeJudgement): IsolationFinding {
   const severity = {
     short: 'pass',
