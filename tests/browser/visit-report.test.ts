@@ -132,6 +132,25 @@ test('the drive’s report says what happened, what was measured, by which limit
   expect(text).toMatch(/06:28 Enable with the motor leads off: It trips again/);
 });
 
+test('what was done until the machine runs is kept with each answer, and printed in the annex', async () => {
+  const page = await open('/visit/', { width: 360 });
+  await importVisit(page, drive);
+  await page.getByText('Return to service').click();
+  const row = (name: RegExp) => page.locator('.restart fieldset', { hasText: name });
+  await row(/What it is joined to/)
+    .getByText('Fault')
+    .click();
+  await page.getByRole('heading', { name: 'Not in order. Do not enable' }).waitFor();
+  await page.locator('#restart-remark').fill('Water in the gland');
+  await page.reload();
+  await page.getByRole('heading', { name: 'Not in order. Do not enable' }).waitFor();
+  expect(await page.locator('#restart-remark').inputValue()).toBe('Water in the gland');
+  await page.getByRole('link', { name: /^Report/ }).click();
+  await page.locator('.report').waitFor();
+  const { text } = await print(page, { only: 'annex' });
+  expect(text).toMatch(/Return to service Not in order\. Do not enable\..*measured again Fault.*Water in the gland/);
+});
+
 test('what the next drive will be joined to is told where motor and cable were tested', async () => {
   const { text } = await printed(drive);
   expect(text).toContain(
