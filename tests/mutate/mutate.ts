@@ -5,8 +5,9 @@ import { targets } from './targets.ts';
 
 /**
  * Changes rules and guide one place at a time and names the changes that no test notices. `npm run mutate -- [target]
- * [ends of file names]`: a calculator, `assessment`, `guide`, `guide-walk` or `steps`; all if none is named. Fails if a change goes unnoticed
- * that is not listed as equivalent, if less than 92 % are noticed, or if an entry of the list is no longer needed.
+ * [ends of file names]`: a calculator, `assessment`, `guide-evidence`, `guide-decision`, `guide-walk` or `steps`; all if
+ * none is named. Fails if a change goes unnoticed that is not listed as equivalent, if less than 92 % are noticed, or if
+ * an entry of the list is no longer needed.
  */
 const least = 92;
 const [only, ...endings] = process.argv.slice(2);

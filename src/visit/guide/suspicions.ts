@@ -66,18 +66,16 @@ export function suspected(visit: VisitAnswers): PartSuspicion[] {
   const found = new Map<Part, Suspicion[]>();
   for (const [part, reason, holds] of rules) {
     if (proven.has(part) || !holds(visit)) continue;
-    if (mended(part, visit)) continue;
+    if (part === 'feedback-device' && deviceCleared(visit)) continue;
     found.set(part, [...(found.get(part) ?? []), reason]);
   }
   return [...found].map(([part, reasons]) => ({ part, reasons }));
 }
 
-/** The trip did not come back with everything plugged in: a contact, or the cause has passed. */
-function mended(part: Part, visit: VisitAnswers): boolean {
+/** The trip did not come back with everything plugged in, so a contact was it or the cause has passed; or the cable is bad. */
+function deviceCleared(visit: VisitAnswers): boolean {
   const contact = goneWithoutDevice(visit) && visit['retry-feedback-on']?.answer.result === 'no-trip';
-  const settled = provenBad(visit).some(({ part: other }) => other === 'feedback-cable' || other === 'feedback-device');
-  if (part === 'feedback-device') return contact || settled;
-  return part === 'feedback-cable' && !feedbackCableRuined(visit) && !bent(visit) && (contact || settled);
+  return contact || provenBad(visit).some(({ part }) => part === 'feedback-cable');
 }
 
 function verdictOf(visit: VisitAnswers, id: 'bridge' | 'winding-motor'): string | undefined {

@@ -86,6 +86,10 @@ describe('a decision', () => {
     const tried = retry('retry-leads-off', 'not-done');
     expect(decided([...good, tried]).open).toEqual(['retry-not-done']);
     expect(decided([...good, bridgeIs(bridges.shorted), tried]).open).toEqual([]);
+    const hot = [...good, trips('when-hot')];
+    expect(decided(hot).open).toEqual(['measure-hot']);
+    expect(decided([...hot, bridgeIs(bridges.shorted)]).open).toEqual(['measure-hot']);
+    expect(decided([...hot, isolationIs(isolations.motorBad)]).open).toEqual([]);
   });
 
   it('names what only the record has against a trial of the whole axis', () => {
