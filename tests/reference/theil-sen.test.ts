@@ -1,7 +1,9 @@
+import { erf } from 'mathjs';
 import { TheilSenRegression } from 'ml-regression-theil-sen';
 import { expect, test } from 'vitest';
 import { inversionDistribution } from '../../src/calculators/trend/rule/kendall.ts';
 import { heightAt, robustSlope } from '../../src/calculators/trend/rule/theil-sen.ts';
+import { limitConstant } from '../../src/kernel/limits.ts';
 import hundred from './theil-sen-hundred.json' with { type: 'json' };
 
 const pairs = (xs: number[], ys: number[]) => xs.map((x, index) => [x, ys[index] ?? Number.NaN] as const);
@@ -78,6 +80,12 @@ test.each([
   const chances = inversionDistribution(Array.from({ length: count }, () => 1));
   const tail = chances.slice(0, inversions + 1).reduce((sum, one) => sum + one, 0);
   expect(2 * tail).toBeCloseTo(both, 12);
+});
+
+// erf of the npm package mathjs: the share of a normal distribution within ±z is erf(z / √2).
+test('the normal deviate belongs to its confidence', () => {
+  const z = limitConstant('trend-confidence', 'z');
+  expect(100 * erf(z / Math.SQRT2)).toBeCloseTo(limitConstant('trend-confidence', 'percent'), 5);
 });
 
 function allSlopes(points: readonly (readonly [number, number])[]): number[] {

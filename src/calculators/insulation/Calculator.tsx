@@ -66,8 +66,8 @@ export function Calculator(props: CalculatorProps) {
         form={form}
       />
       <p class="row-note">
-        PE by multimeter, lowest range, with the PE core of the cable off the drive: left on, it reads a short even when
-        it is broken. Last lead off, first lead on, before anything is powered.
+        PE by multimeter, lowest range, with the PE core of the cable off the drive: left on, it shows continuity even
+        when it is broken. Last lead off, first lead on, before anything is powered.
       </p>
       <Choices name={name} field={rowKind} form={form} />
       {/* A visit begins with a trip, so it does not ask for the occasion. */}

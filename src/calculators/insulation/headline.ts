@@ -22,7 +22,7 @@ function below(judged: PhaseJudged): string {
 const words: HeadlineWords<InsulationFinding> = {
   found: {
     ...figureHeadline,
-    'pe-not-short': () => 'PE reads no short: broken or bad contact',
+    'pe-not-short': () => 'PE shows no continuity: broken or bad contact',
     'phase-bad': below,
     'phase-methods-differ': (one) => `the methods of correction disagree on ${what(one)}`,
     'winding-at-dew-point': () => 'there is water on the winding: dry it first',
@@ -62,6 +62,7 @@ function several(findings: readonly InsulationFinding[]): string | undefined {
 /** The verdict's reason in one line. It names no part: the joined reading does not tell cable from motor. */
 export function insulationHeadline(assessment: InsulationAssessment): string {
   return (
-    several(assessment.findings) ?? headlineFrom(assessment, words, 'the insulation to PE passes, and PE reads a short')
+    several(assessment.findings) ??
+    headlineFrom(assessment, words, 'the insulation to PE passes, and PE shows continuity')
   );
 }

@@ -8,7 +8,7 @@ export const page: PageHead = {
     'supply locked out, bus dead, leads and PE core off the drive, feedback off, idle cores at PE, nobody at the far end, axis held',
   preconditions: [
     'The supply is locked out, and the DC bus was measured dead.',
-    'The cable is off the drive, its PE core last: left on, PE reads a short even when it is broken. It goes on first, before anything is powered.',
+    'The cable is off the drive, its PE core last: left on, PE shows continuity even when it is broken. It goes on first, before anything is powered.',
     'The insulation tester never touches the terminals of a drive.',
     'Encoder or resolver is unplugged. Brake, sensor and other idle cores are off the drive, joined and connected to PE: a short to a core that hangs free does not show.',
     'Nobody can touch the other end of the cable while the test voltage is on.',

@@ -51,11 +51,11 @@ export const insulationFindings: FindingSentences<InsulationFinding> = {
   'phase-bound-too-high': (f) => `${reads(f)}${corrected(f)}. That bound is too high to tell. ${point(f)}`,
   'phase-methods-differ': (f) =>
     `${reads(f)}${corrected(f)}. The methods of correction do not agree on it: ${listed(f.methods.map((method) => methodNames[method]))} would judge otherwise. The verdict depends on the method, so it is undecided. ${point(f)}`,
-  'pe-short': () => 'The PE pin reads a short to the frame, as it should.',
+  'pe-short': () => 'The PE pin shows continuity to the frame, as it should.',
   'pe-higher-than-expected': () =>
     'The PE pin reads more than a sound protective conductor should. Find out why before anything is powered.',
   'pe-not-short': () =>
-    `The PE pin does not read a short (${inOhms(limitValue('pe-dead-short'))} or less). The protective conductor is broken or makes bad contact. An insulation reading taken to this pin has had no return path and says nothing.`,
+    `The PE pin shows no continuity (it needs ${inOhms(limitValue('pe-dead-short'))} or less). The protective conductor is broken or makes bad contact. An insulation reading taken to this pin has had no return path and says nothing.`,
   'pe-not-proven': () =>
     'The PE reading is too coarse to prove a short. A zero on a megohm display can hide thousands of ohms.',
   'pe-missing': () =>

@@ -111,7 +111,7 @@ export function Calculator(props: CalculatorProps) {
         form={form}
       />
       <p class="row-note">
-        The PE core comes off last: left on, PE reads a short even when it is broken. PE by multimeter on its lowest
+        The PE core comes off last: left on, PE shows continuity even when it is broken. PE by multimeter on its lowest
         range: expect a short. Before anything is powered, the PE core goes on first.
       </p>
       <Choices name={name} field={rowKind} form={form} />
@@ -119,7 +119,7 @@ export function Calculator(props: CalculatorProps) {
       <Choices name={name} field={suspectedAnyway} form={form} />
       <MoreFields
         name={name}
-        summary="If PE reads no short: read again, length, frame"
+        summary="If PE shows no continuity: read again, length, frame"
         fields={[peAgain, peMetres]}
         form={form}
         answered={peChoices.some(({ id, initial }) => (form.typed[id] ?? initial) !== initial)}
@@ -178,7 +178,7 @@ export function Calculator(props: CalculatorProps) {
         <ReadingRow
           name={name}
           legend="At the motor connector"
-          hint="Each pin to the motor shell, brake and sensor pins joined to the shell. Of U, V, W and PE exactly one, PE, reads a short; measure it by multimeter on its lowest range."
+          hint="Each pin to the motor shell, brake and sensor pins joined to the shell. Of U, V, W and PE only PE shows continuity; measure it by multimeter on its lowest range."
           picture={
             <LeadPicture
               {...tested('Motor', 'shell')}

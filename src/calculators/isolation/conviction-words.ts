@@ -14,8 +14,6 @@ const lacking: Record<ConvictionPayloads['part-suspect']['lacks'], string> = {
 const grounds: Record<Ground, (limitOhms: number) => string> = {
   'short-twice': (limit) => `it reads below ${inOhms(limit)} twice, and moisture hardly does that`,
   'below-minimum': (limit) => `clean and dry it is still below the published minimum of ${inOhms(limit)}`,
-  'below-length': (limit) =>
-    `clean and dry it is still below the ${inOhms(limit)} that a sound cable of its length has at ${limitValue('cable-reference-temperature')}\u00a0°C`,
   'far-below-own': () =>
     `clean and dry it is more than ${limitValue('far-below-own')} times below its own earlier reading, or its sister’s`,
 };

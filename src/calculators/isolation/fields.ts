@@ -23,7 +23,7 @@ const terminals: Record<StageName, readonly string[]> = {
   motor: [...phases, 'PE'],
 };
 
-/** PE reads a short beside its neighbours' megohms, but where both ends are free it must read as they do. */
+/** PE shows continuity beside its neighbours' megohms, but where both ends are free it must read as they do. */
 const measuredAt = (stage: StageName, terminal: string) =>
   terminal === 'PE' && stage !== 'cable' ? { units: conductorUnits } : { units: insulationUnits, row: stage };
 
@@ -53,7 +53,7 @@ export const peAgain: ReadingField = {
   id: 'peAgain',
   label: 'PE again',
   name: 'PE once more',
-  hint: 'Only if PE reads no short: contacts cleaned, leads zeroed.',
+  hint: 'Only if PE shows no continuity: contacts cleaned, leads zeroed.',
   quantity: 'resistance',
   units: conductorUnits,
 };

@@ -79,7 +79,7 @@ export function isolationHeadline(assessment: IsolationAssessment): string {
   if (verdict === 'undecided') return headlineFrom(assessment, words, '');
   const pe = {
     'proven-bad': 'PE core proven broken',
-    suspect: 'PE suspect: it reads no short',
+    suspect: 'PE suspect: it shows no continuity',
   };
   const protective = parts.protectiveConductor;
   const broken = protective === 'proven-bad' || protective === 'suspect' ? [pe[protective]] : [];

@@ -54,26 +54,26 @@ export const isolationFindings: FindingSentences<IsolationFinding> = {
     `${stage(f)} over-range, but the range is not noted or does not reach ${inOhms(f.limitOhms)}.`,
   'stage-bound-too-high': (f) =>
     `${stage(f)} under-range: the bound does not tell on which side of ${inOhms(f.limitOhms)} it is.`,
-  'joined-pe-short': () => 'Joined: PE reads a short, as it should.',
+  'joined-pe-short': () => 'Joined: PE shows continuity, as it should.',
   'joined-pe-higher-than-expected': () =>
     'Joined: PE reads more than a sound protective conductor should. Find out why before anything is powered.',
   'joined-pe-not-short': () =>
-    `Joined: PE does not read a short (${deadShort()} or less). The protective conductor is broken or makes bad contact: the motor frame can become live. This is a fault of its own.`,
+    `Joined: PE shows no continuity (it needs ${deadShort()} or less). The protective conductor is broken or makes bad contact: the motor frame can become live. This is a fault of its own.`,
   'joined-pe-suspect': () =>
     'PE was read once. Clean the contacts, zero the leads and read it again before a core is called broken.',
   'joined-pe-again-short': () =>
-    'The second reading of PE is a short. A contact moved between the two: find it, since it opens again.',
+    'The second reading of PE shows continuity. A contact moved between the two: find it, since it opens again.',
   'joined-pe-not-proven': () => 'Joined: the PE reading is too coarse to prove a short.',
   'joined-pe-missing': () => 'Joined: PE has not been measured.',
-  'motor-pe-short': () => 'Motor alone: the PE pin reads a short to the shell, as it should.',
+  'motor-pe-short': () => 'Motor alone: the PE pin shows continuity to the shell, as it should.',
   'motor-pe-higher-than-expected': () =>
     'Motor alone: the PE pin reads more to the shell than a sound pin should. Clean the pin and the shell and measure again.',
   'motor-pe-not-short': () =>
-    `Motor alone: the PE pin does not read a short to the shell (${deadShort()} or less). Of U, V, W and PE exactly one must. Check the pin and its screw at the motor first.`,
+    `Motor alone: the PE pin shows no continuity to the shell (it needs ${deadShort()} or less). Of U, V, W and PE only PE may, and it must. Check the pin and its screw at the motor first.`,
   'motor-pe-not-proven': () => 'Motor alone: the PE reading is too coarse to prove a short.',
   'motor-pe-missing': () => 'Motor alone: the PE pin has not been measured.',
   'motor-two-shorts': () =>
-    'Motor alone: one of U, V and W reads a short to the shell too. Of these and PE, only PE may.',
+    'Motor alone: one of U, V and W reads a short to the shell too. Only PE may show continuity.',
   'motor-pins-mistaken': () =>
     'Motor alone: the only short is not at the pin that you took for PE. Check the pin order against the connector drawing.',
   'cable-pe-isolated': () => 'Cable alone: the PE core is isolated from ground, as it should be with both ends free.',
@@ -122,7 +122,7 @@ export const isolationSteps: StepSentences<Step<IsolationStepCode>> = {
   ...cableEndSteps,
   ...convictionSteps,
   'measure-joined': () =>
-    'Measure U, V and W (joined in one reading, or one by one) and PE to ground at the drive end, cable and motor joined, all leads and the PE core off the drive. With the PE core on, PE reads a short even when it is broken.',
+    'Measure U, V and W (joined in one reading, or one by one) and PE to ground at the drive end, cable and motor joined, all leads and the PE core off the drive. With the PE core on, PE shows continuity even when it is broken.',
   'repeat-joined': () => 'Repeat the joined stage so that it can be judged: note the range, use the range that fits.',
   'state-winding-temperature': () => 'Measure the winding temperature and type it: no winding passes without it.',
   'let-motor-cool': () =>

@@ -45,7 +45,7 @@ export interface CableFloor {
   limits: LimitId[];
 }
 
-/** Undefined without a length and a material: then no length explains a reading, and none convicts a cable. */
+/** Undefined without a length and a material: then no length explains a reading. */
 export function cableFloor({ metres, material, temperature }: CableBuild): CableFloor | undefined {
   if (metres.kind !== 'value' || !(metres.value > 0) || material === 'not-stated') return undefined;
   const id = cableConstantOf[material];
@@ -57,17 +57,12 @@ export function cableFloor({ metres, material, temperature }: CableBuild): Cable
 }
 
 /**
- * Whether the length alone explains a reading (Ω) below the go/no-go point: the floor is below the after-trip limit, and the
+ * Whether the length alone explains a reading (Ω) below the after-trip limit: the floor is below that limit, and the
  * reading, carried to the temperature of the tables, reaches it. Below the minimum of the machine standard no length
- * explains anything.
+ * explains anything. A reading that no length explains is not proven bad by it: the constants of the floor are recalled.
  */
 export function lengthExplains(reading: Interval, floor: CableFloor | undefined): boolean {
   if (floor === undefined || floor.ohms >= limitValue('after-trip-point')) return false;
   if (reading.lo < limitValue('machine-minimum-60204')) return false;
   return times(reading, floor.factor).lo >= floor.ohms;
-}
-
-/** Whether a reading (Ω) is certainly below what a sound cable of this length has. */
-export function belowFloor(reading: Interval, floor: CableFloor | undefined): boolean {
-  return floor !== undefined && times(reading, floor.factor).hi < floor.ohms;
 }

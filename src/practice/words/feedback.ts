@@ -38,7 +38,7 @@ export const judgementTexts: Record<Judgement, { word: string; why: string }> = 
 export const voidTexts: Record<VoidPurpose | 'again', string> = {
   'through-the-drive':
     'Measured with leads still on the drive. The drive lies beside what you wanted to measure, and through the windings every phase reads alike.',
-  'pe-still-on': 'PE measured with its core still on the bar: it reads a short even when it is broken.',
+  'pe-still-on': 'PE measured with its core still on the bar: it shows continuity even when it is broken.',
   'multimeter-as-tester': 'Insulation looked at with a multimeter. Its few volts do not show what fails at hundreds.',
   'tells-nothing': 'A hook-up that tells nothing about any part.',
   again: 'Measured again with nothing changed.',

@@ -94,10 +94,10 @@ describe('insulation', () => {
   };
   const warm = { together: '60 MΩ', windingTemperature: '80 °C' };
   says(insulation, sound, [
-    ['sound', {}, 'go', 'The insulation to PE passes, and PE reads a short'],
+    ['sound', {}, 'go', 'The insulation to PE passes, and PE shows continuity'],
     ['bad', { together: '320k' }, 'no-go', 'U, V and W joined (320 kΩ) to PE fails the point of 100 MΩ'],
     ['two of three', single, 'no-go', 'U and W to PE fail the point of 100 MΩ'],
-    ['PE open', { PE: 'OL' }, 'no-go', 'PE reads no short: broken or bad contact'],
+    ['PE open', { PE: 'OL' }, 'no-go', 'PE shows no continuity: broken or bad contact'],
     ['warm', warm, 'undecided', 'U, V and W joined may be low only because the winding is warm'],
     ['begun', { PE: '', testVoltage: '' }, 'undecided', 'Still missing: the PE pin to the frame and the test voltage'],
     ['no occasion', { occasion: '' }, 'unchosen', 'Answer first: Why do you measure?'],
@@ -127,7 +127,7 @@ describe('isolation', () => {
     ['cable once', { ...cable, ...motor }, 'no-go', 'Cable suspect, core W, not proven bad; motor proven good'],
     ['cable twice', { ...cable, ...motor, ...again }, 'no-go', 'Cable proven bad, core W; motor proven good'],
     ['all good', bothGood, 'go', 'Cable and motor both proven good'],
-    ['PE', { joinedTogether: '1 GΩ', joinedPE: 'OL' }, 'no-go', 'PE suspect: it reads no short'],
+    ['PE', { joinedTogether: '1 GΩ', joinedPE: 'OL' }, 'no-go', 'PE suspect: it shows no continuity'],
     ['joined', { joinedTogether: '1 GΩ' }, 'undecided', 'Joined reads good; only the parts alone prove them'],
   ]);
 });

@@ -17,7 +17,7 @@ export interface MoreEvidence {
 }
 
 /** What convicts a part that was read twice. */
-export type Ground = 'short-twice' | 'below-minimum' | 'below-length' | 'far-below-own';
+export type Ground = 'short-twice' | 'below-minimum' | 'far-below-own';
 
 interface OfPart {
   part: SeparatePart;
@@ -41,9 +41,6 @@ export interface Grounds {
   /** Below the published minimum at every valid correction. */
   belowMinimum: (reading: Interval) => boolean;
   minimum: { ohms: number; limits: LimitId[] };
-  /** Below what a sound cable of its length has. */
-  belowLength?: (reading: Interval) => boolean;
-  length?: { ohms: number; limits: LimitId[] };
   /** The highest that the reading can be, as read or at the reference temperature, in Ω. */
   most: (reading: Interval) => number;
 }
@@ -92,7 +89,7 @@ export function standingOf(
   if (dried !== 'yes') {
     return { standing: 'suspect', findings: [bad, finding('part-suspect', 'caution', { part, lacks: 'drying' })] };
   }
-  const { minimum, belowLength, length } = grounds;
+  const { minimum } = grounds;
   const own = sister?.lo ?? 0;
   const times = limitValue('far-below-own');
   // Above what the machine needs, a part that reads as it always did is not condemned by a minimum.
@@ -100,9 +97,6 @@ export function standingOf(
     grounds.most(again.reading) * times > own && again.reading.hi >= limitValue('machine-minimum-60204');
   const unchanged = sister !== undefined && isAsBefore;
   if (!unchanged && both(grounds.belowMinimum)) return convicted('below-minimum', minimum.ohms, minimum.limits);
-  if (!unchanged && belowLength !== undefined && length !== undefined && both(belowLength)) {
-    return convicted('below-length', length.ohms, length.limits);
-  }
   if (both((reading) => grounds.most(reading) * times <= own)) {
     return convicted('far-below-own', own / times, ['far-below-own']);
   }

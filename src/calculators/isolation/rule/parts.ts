@@ -1,10 +1,10 @@
 import { findingMaker } from '../../../kernel/assessment/assessment.ts';
-import { belowFloor, type CableFloor, cableFloor, lengthExplains } from '../../../kernel/assessment/cable-floor.ts';
+import { type CableFloor, cableFloor, lengthExplains } from '../../../kernel/assessment/cable-floor.ts';
 import { judgeAfterTrip } from '../../../kernel/assessment/judge-insulation.ts';
 import { judgePe, type PeJudgement } from '../../../kernel/assessment/protective-conductor.ts';
 import { phases } from '../../../kernel/electrics/phases.ts';
 import { type LimitId, limitValue } from '../../../kernel/limits.ts';
-import { asRead, type Instrument, type Interval, intervalOf } from '../../../kernel/reading/interval.ts';
+import { asRead, type Instrument, intervalOf } from '../../../kernel/reading/interval.ts';
 import { missing, type Reading } from '../../../kernel/reading/reading.ts';
 import type { Grounds } from './conviction.ts';
 import type { IsolationFinding, IsolationInput, IsolationPayloads } from './input.ts';
@@ -13,7 +13,7 @@ import { judgeStage, type StageStatus } from './stage.ts';
 
 const finding = findingMaker<IsolationPayloads>();
 
-/** Whether a protective conductor, joined or the motor's own, reads a short. */
+/** Whether a protective conductor, joined or the motor's own, shows continuity. */
 export function peFinding(stage: 'joined' | 'motor', judgement: PeJudgement): IsolationFinding {
   const severity = {
     short: 'pass',
@@ -71,12 +71,6 @@ export function judgeCable(input: IsolationInput, instrument: Instrument, tested
   const grounds: Grounds = {
     belowMinimum: ({ hi }) => hi < minimum,
     minimum: { ohms: minimum, limits: ['machine-minimum-60204'] },
-    // Through a filter that nobody has looked for, a sound cable reads low too.
-    ...(floor &&
-      input.filter === 'none' && {
-        belowLength: (reading: Interval) => belowFloor(reading, floor),
-        length: { ohms: floor.ohms, limits: floor.limits },
-      }),
     most: ({ hi }) => hi,
   };
   const all = [cable, bonded].flatMap((row) => (row ? phases.map((phase) => row[phase]) : []));

@@ -38,7 +38,7 @@ const lockoutTicks = [
   tick('lockedOut', 'The supply is locked out and tagged. I keep the key.', 'Locked out'),
   tick('waited', 'The time on the drive’s warning label has passed.', 'waited'),
   tick('meterProved', 'The meter was proved on a known source before and after, on AC and on DC.', 'meter proved'),
-  tick('peProved', 'PE at the drive is proved: a short to bare metal of the machine.', 'PE proved'),
+  tick('peProved', 'PE at the drive is proved: continuity to bare metal of the machine.', 'PE proved'),
 ];
 const busTick = tick('meterProved', 'The meter was proved on a known DC source before and after.', 'meter proved');
 

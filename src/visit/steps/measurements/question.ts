@@ -41,7 +41,7 @@ export const bridge: MeasuredQuestion = {
 export const insulation: MeasuredQuestion = {
   title: 'Insulation of motor and cable',
   instructions: [
-    'U, V and W are off the drive. Now take the PE core off it too, as the last lead: left on, PE reads a short even when it is broken.',
+    'U, V and W are off the drive. Now take the PE core off it too, as the last lead: left on, PE shows continuity even when it is broken.',
     'Test at the drive end, cable and motor joined. The free leads carry the test voltage too: keep their ends apart.',
     'Take encoder, temperature sensor and brake off the test, with the load on its support before the brake connector opens.',
     'In a motor with one cable for power and feedback, free the feedback pair as its manual says. If the manual says nothing, use no insulation tester.',

@@ -1,6 +1,5 @@
 import { describe, expect, it } from 'vitest';
 import {
-  belowFloor,
   type CableFloor,
   cableFactor,
   cableFloor,
@@ -106,9 +105,6 @@ describe('the floor of a cable', () => {
   it('explains a reading that just reaches it, and is not above one', () => {
     expect(lengthExplains(exactly(40e6), floor(40e6))).toBe(true);
     expect(lengthExplains(exactly(40e6 - 1), floor(40e6))).toBe(false);
-    expect(belowFloor(exactly(40e6), floor(40e6))).toBe(false);
-    expect(belowFloor(exactly(40e6 - 1), floor(40e6))).toBe(true);
-    expect(belowFloor(exactly(1), undefined)).toBe(false);
   });
 
   it('at the after-trip limit explains nothing, nor does any below the minimum of the machine', () => {

@@ -1,10 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import {
-  belowFloor,
-  type CableBuild,
-  cableFloor,
-  lengthExplains,
-} from '../../../../src/kernel/assessment/cable-floor.ts';
+import { type CableBuild, cableFloor, lengthExplains } from '../../../../src/kernel/assessment/cable-floor.ts';
 import { missing } from '../../../../src/kernel/reading/reading.ts';
 import { typed } from '../../../support/typed.ts';
 
@@ -45,38 +40,32 @@ describe('the floor of a sound cable in service', () => {
 describe('a reading below the after-trip limit', () => {
   it.each([
     // 26 °C: by the table of FED-STD-228A between 2.39 at 25 °C and 2.93 at 26.7 °C; 40.8 MΩ / 2.70 is 15.1 MΩ.
-    ['56 m', 'pvc', '26 °C', 77e6, true, false],
-    ['56 m', 'pvc', '26 °C', 15.5e6, true, false],
-    ['56 m', 'pvc', '26 °C', 14.5e6, false, true],
-    // Warmer than the table: only the last factor is sure, so nothing is certainly below.
-    ['56 m', 'pvc', '40 °C', 14.5e6, true, false],
-    ['56 m', 'pvc', '40 °C', 13.5e6, false, false],
+    ['56 m', 'pvc', '26 °C', 77e6, true],
+    ['56 m', 'pvc', '26 °C', 15.5e6, true],
+    ['56 m', 'pvc', '26 °C', 14.5e6, false],
+    // Warmer than the table: only the last factor is sure.
+    ['56 m', 'pvc', '40 °C', 14.5e6, true],
+    ['56 m', 'pvc', '40 °C', 13.5e6, false],
     // Without a temperature neither.
-    ['56 m', 'pvc', '', 77e6, false, false],
+    ['56 m', 'pvc', '', 77e6, false],
     // The floor of 10 m lies above the after-trip limit: length explains nothing there.
-    ['10 m', 'pvc', '20 °C', 90e6, false, true],
-    ['56 m', 'xlpe', '20 °C', 90e6, false, false],
-    ['56 m', 'xlpe', '15 °C', 90e6, false, true],
+    ['10 m', 'pvc', '20 °C', 90e6, false],
+    ['56 m', 'xlpe', '20 °C', 90e6, false],
+    ['56 m', 'xlpe', '15 °C', 90e6, false],
     // Below the minimum of the machine standard no length explains a reading.
-    ['3000 m', 'pvc', '20 °C', 0.9e6, false, false],
-    ['3000 m', 'pvc', '20 °C', 1e6, true, false],
-  ] as const)(
-    '%s of %s at “%s”, %d Ω: explained %s, below the floor %s',
-    (metres, material, at, ohms, explained, below) => {
-      const floor = floorOf(metres, material, at);
-      expect(lengthExplains(exactly(ohms), floor)).toBe(explained);
-      expect(belowFloor(exactly(ohms), floor)).toBe(below);
-    },
-  );
-
-  it('whose bounds lie on both sides is neither', () => {
-    const floor = floorOf('56 m', 'pvc', '26 °C');
-    expect(lengthExplains({ lo: 14e6, hi: 16e6 }, floor)).toBe(false);
-    expect(belowFloor({ lo: 14e6, hi: 16e6 }, floor)).toBe(false);
+    ['3000 m', 'pvc', '20 °C', 0.9e6, false],
+    ['3000 m', 'pvc', '20 °C', 1e6, true],
+  ] as const)('%s of %s at “%s”, %d Ω: explained %s', (metres, material, at, ohms, explained) => {
+    const floor = floorOf(metres, material, at);
+    expect(lengthExplains(exactly(ohms), floor)).toBe(explained);
   });
 
-  it('of a cable whose length is unknown is neither', () => {
+  it('whose bounds lie on both sides is not explained', () => {
+    const floor = floorOf('56 m', 'pvc', '26 °C');
+    expect(lengthExplains({ lo: 14e6, hi: 16e6 }, floor)).toBe(false);
+  });
+
+  it('of a cable whose length is unknown is not explained', () => {
     expect(lengthExplains(exactly(90e6), undefined)).toBe(false);
-    expect(belowFloor(exactly(1), undefined)).toBe(false);
   });
 });

@@ -47,21 +47,23 @@ describe('the length of the cable', () => {
     expect(assess(warm).verdict).toBe('no-go');
   });
 
-  it('convicts a core that a sound cable of this length exceeds, if no filter can be the reason', () => {
+  it('proves no core bad that is below what a sound cable of this length has: an earlier reading does', () => {
     const core = {
       ...joined('2M | 2M | 2M'),
       ...cable('2M | 60M | 60M', '2M | 60M | 60M'),
       ...goodMotor,
     };
-    const twice = { ...core, ...again('2M') };
-    const known = { ...twice, ...length('100 m') };
-    expect(assess(known).parts.cable).toBe('proven-bad');
-    expect(find(known, 'part-convicted')).toMatchObject({
-      ground: 'below-length',
-      limits: ['cable-constant-pvc', 'cable-thin-wall', 'cable-in-service', 'cable-conversion-thermoplastic'],
+    const known = { ...core, ...again('2M'), ...length('100 m') };
+    expect(assess(known)).toMatchObject({ verdict: 'no-go', parts: { cable: 'suspect' } });
+    expect(find(known, 'part-suspect')).toMatchObject({ part: 'cable', lacks: 'comparison' });
+    expect(steps(known)).toContain('compare-cable');
+    const before = (sister: string): Change => ({
+      ...known,
+      moreOfCable: { again: typed('2M'), dried: 'yes', sister: typed(sister) },
     });
-    const { filter: _none, ...notLooked } = known;
-    expect(assess(notLooked).parts.cable).toBe('suspect');
+    expect(assess(before('19M')).parts.cable).toBe('suspect');
+    expect(find(before('20M'), 'part-convicted')).toMatchObject({ ground: 'far-below-own', limits: ['far-below-own'] });
+    expect(assess(before('20M')).parts.cable).toBe('proven-bad');
   });
 
   it('is not needed below the minimum of the machine, where two dry readings convict', () => {
