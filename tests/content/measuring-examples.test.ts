@@ -108,17 +108,14 @@ test.each([
 });
 
 function isolated(bonded: Phases<Reading> | undefined) {
-  const { joined, cable, motor, again, metres, celsius: warm } = isolation.visit;
+  const { joined, cable, motor, again, before, celsius: warm } = isolation.visit;
   const none = { U: missing, V: missing, W: missing };
   return assessIsolation({
     joined: { ...alike(joined), PE: ohms(0.2) },
     cable: { ...alike(cable), PE: ohms(cable) },
     bonded: bonded ?? none,
     motor: { ...alike(motor), PE: ohms(0.2) },
-    moreOfCable: { again: ohms(again), dried: 'yes' },
-    cableMetres: read(`${metres} m`, 'length'),
-    cableMaterial: 'pvc',
-    cableTemperature: celsius(warm),
+    moreOfCable: { again: ohms(again), dried: 'yes', sister: ohms(before) },
     idleCores: 'to-pe',
     filter: 'none',
     cableEndsChecked: true,

@@ -9,14 +9,13 @@ export const visit = {
   bonded: 26e6,
   motor: 1.6e9,
   celsius: 23,
-  /** Core W with the other cores bonded to PE, once more, both ends clean and dry; and the length of the cable in m. */
+  /** Core W with the other cores bonded to PE, once more, both ends clean and dry; and at the commissioning. */
   again: 27e6,
-  metres: 12,
+  before: 1.2e9,
 };
 
 const nbsp = (text: string) => text.replace(' ', '\u00a0');
 export const ohms = (value: number) => nbsp(formatQuantity(Number(value.toPrecision(2)), 'Ω'));
-export const metres = nbsp(formatQuantity(visit.metres, 'm'));
 const exactly = (value: number): Interval => intervalOf({ kind: 'value', value, unit: 'Ω' });
 
 /** What free-ended cable and motor read side by side, and what lies beside the motor if joined reads as it does. */

@@ -11,7 +11,7 @@ import type { Decision } from '../guide/decision.ts';
 import { changeDetails } from '../record/change-visit.ts';
 import { fieldsOf, wantedRows } from '../restart/rows.ts';
 import { leadsBackToService, type RestartState, restartState } from '../restart/state.ts';
-import { restartHeadline, restartNext, restartTexts } from '../words/restart.ts';
+import { restartHeadline, restartNext, restartTexts } from '../restart/words.ts';
 import { QuestionField } from './QuestionField.tsx';
 import type { VisitSession } from './use-session.ts';
 

@@ -3,9 +3,9 @@ import type { Decision } from '../guide/decision.ts';
 import type { VisitRecord } from '../record/visit-schema.ts';
 import { fieldsOf, wantedRows } from '../restart/rows.ts';
 import { leadsBackToService, restartState } from '../restart/state.ts';
+import { restartHeadline, restartNext, restartTexts } from '../restart/words.ts';
 import { textOf } from '../steps/fields.ts';
 import { answerInLine } from '../steps/question.ts';
-import { restartHeadline, restartNext, restartTexts } from '../words/restart.ts';
 
 /** What was done from the decision to the machine that runs; nothing if nobody has begun. */
 export function ReportRestart({ visit: { restart = {} }, decision }: { visit: VisitRecord; decision: Decision }) {

@@ -3,8 +3,8 @@ import { describe, expect, it } from 'vitest';
 import type { Part } from '../../../../src/kernel/vocabulary.ts';
 import { answerOf, type RowId, restartRows, wantedRows } from '../../../../src/visit/restart/rows.ts';
 import { leadsBackToService, restartState } from '../../../../src/visit/restart/state.ts';
+import { restartHeadline, restartNext } from '../../../../src/visit/restart/words.ts';
 import { partNames } from '../../../../src/visit/words/parts.ts';
-import { restartHeadline, restartNext } from '../../../../src/visit/words/restart.ts';
 import { runs } from '../../../support/runs.ts';
 
 // What is asked for and in which order: common practice, no source; the drive's manual and the site's release come first.

@@ -1,6 +1,6 @@
 import { listed } from '../../kernel/words/sentences.ts';
-import { restartRows } from '../restart/rows.ts';
-import type { RestartState } from '../restart/state.ts';
+import { restartRows } from './rows.ts';
+import type { RestartState } from './state.ts';
 
 export const restartTexts = {
   heading: 'Return to service',
