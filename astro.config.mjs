@@ -4,6 +4,7 @@ import preact from '@astrojs/preact';
 import { defineConfig } from 'astro/config';
 import { afterBuild } from './src/astro/after-build.ts';
 import { importCalculator } from './src/astro/import-calculator.ts';
+import { limitsForReaders } from './src/astro/limits-for-readers.ts';
 import { linkTerms, readGlossary } from './src/library/glossary/link-terms.ts';
 import { buildTargets } from './src/shipped/targets.ts';
 
@@ -57,7 +58,7 @@ export default defineConfig({
   build: { inlineStylesheets: 'never' },
   // Nothing inline: the pages must work under a Content-Security-Policy that allows no inline script.
   vite: {
-    plugins: [forReaders],
+    plugins: [forReaders, limitsForReaders],
     build: {
       cssTarget: buildTargets,
       assetsInlineLimit: 0,

@@ -3,7 +3,10 @@ import type { Locator, Page } from 'playwright-core';
 /** Presses of "next" that somebody makes rather than tap the field: more are slower than a tap. */
 const patienceInPresses = 3;
 
-/** A person with a touch screen, whose taps, keys and screens are counted. A key "next" of the keyboard is a key. */
+/**
+ * A person with a touch screen, whose taps, keys and screens are counted. A key "next" of the keyboard is a key; a letter or
+ * unit of the keypad is one as well.
+ */
 export class CountedVisitor {
   readonly page: Page;
   taps = 0;
@@ -31,7 +34,9 @@ export class CountedVisitor {
     for (const [id, text] of Object.entries(readings)) {
       await this.goTo(`${step}-${id}`);
       this.keys += [...text].length;
-      await this.page.keyboard.type(text);
+      if ((await this.page.locator('.keypad').count()) === 0) await this.page.keyboard.type(text);
+      else
+        for (const key of text) await this.page.locator('.keypad button').getByText(capOf(key), { exact: true }).tap();
     }
   }
 
@@ -73,8 +78,16 @@ export class CountedVisitor {
     if (!(await isThere())) await this.tap(this.page.locator(`[id="${id}"]`));
   }
 
+  /** The key of the keypad where it is open, which takes the unit of the row that stands on it. */
   private async next(): Promise<void> {
     this.keys++;
-    await this.page.keyboard.press('Enter');
+    const key = this.page.locator('.keypad-next');
+    if ((await key.count()) > 0) await key.tap();
+    else await this.page.keyboard.press('Enter');
   }
+}
+
+/** On the key of the keypad: it has units as a whole. */
+function capOf(key: string): string {
+  return /[kM]/.test(key) ? `${key}Ω` : key;
 }

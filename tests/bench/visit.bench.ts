@@ -21,7 +21,7 @@ async function walk(page: Page, site: string): Promise<CountedVisitor> {
   await visitor.tap(page.getByRole('button', { name: 'Start a visit' }));
   await visitor.type('visit', { machine: 'Packer 3', axis: 'X2' });
   await visitor.answer('I looked at its indication');
-  await visitor.type('find-drive', { axesOnDrive: '1', indicatedAxis: '1' });
+  await visitor.type('find-drive', { axesOnDrive: '1' });
   await visitor.answer('The pulses had just come on');
   await visitor.tap(page.getByRole('group', { name: /any axis fall/ }).locator('label', { hasText: 'No, none' }));
   await visitor.goOn('Lock out, wait, measure the DC bus');
@@ -43,8 +43,8 @@ async function walk(page: Page, site: string): Promise<CountedVisitor> {
 
   await visitor.type('bridge', {
     plusU: '450k',
-    plusV: '455k',
-    plusW: '452k',
+    plusV: '455',
+    plusW: '452',
     minusU: '45k',
     minusV: '.4Ω',
     minusW: '46k',
@@ -57,7 +57,7 @@ async function walk(page: Page, site: string): Promise<CountedVisitor> {
 
   await visitor.answer('The meter was proved on a known DC source');
   await visitor.type('bus-again', { busBetween: '.1', busPlusPe: '0', busMinusPe: '0' });
-  await visitor.type('winding', { UV: '1.82Ω', VW: '1.83Ω', WU: '1.82Ω' });
+  await visitor.type('winding', { UV: '1.82Ω', VW: '1.83', WU: '1.82Ω' });
   await visitor.tap(page.locator('#winding-leads label', { hasText: 'Four leads' }));
   await visitor.goOn('Brake and sensor cores against U, V, W and PE');
 
@@ -65,14 +65,38 @@ async function walk(page: Page, site: string): Promise<CountedVisitor> {
   await visitor.type('insulation', { together: '2.1M', PE: '.2Ω', windingTemperature: '22' });
   await visitor.goOn('Cable or motor');
 
-  await visitor.type('isolation', { cableU: '900M', cableV: '900M', cableW: '2.1M', cablePE: '900M' });
+  await visitor.type('isolation', { cableU: '900M', cableV: '900', cableW: '2.1M', cablePE: '900M' });
   await visitor.tap(page.locator('#isolation-cableEndsChecked input[value="yes"]'));
   await visitor.type('isolation', { cableAgain: '2.1M', cableSister: '900M' });
   await visitor.tap(page.locator('#isolation-cableDried input[value="yes"]'));
   await visitor.type('isolation', { motorTogether: '900M', motorPE: '.2Ω' });
   await visitor.goOn('decision');
   await page.getByRole('heading', { name: /^Replace: complete drive and motor cable/ }).waitFor();
+  await expectUnits(page);
   return visitor;
+}
+
+/** A figure whose unit came from its row is in the record with that unit. */
+async function expectUnits(page: Page): Promise<void> {
+  const texts = await page.evaluate(async () => {
+    const db = await new Promise<IDBDatabase>((done, failed) => {
+      const request = indexedDB.open('overcurrent-fieldbook');
+      request.onsuccess = () => done(request.result);
+      request.onerror = () => failed(request.error);
+    });
+    const rows = await new Promise<{ record: { steps: Record<string, { form: Record<string, string> }> } }[]>(
+      (done) => {
+        const request = db.transaction('visits').objectStore('visits').getAll();
+        request.onsuccess = () => done(request.result);
+      },
+    );
+    db.close();
+    const steps = rows[0]?.record.steps;
+    return [steps?.bridge?.form.plusV, steps?.winding?.form.VW, steps?.isolation?.form.cableV];
+  });
+  const wanted = ['455 kΩ', '1.83 Ω', '900 MΩ'];
+  if (texts.join() !== wanted.join())
+    throw new Error(`the record has ${texts.join(', ')} instead of ${wanted.join(', ')}`);
 }
 
 /** By touch a whole visit must be quicker than paper. */

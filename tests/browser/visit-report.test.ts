@@ -1,5 +1,6 @@
+import type { Page } from 'playwright-core';
 import { extractText, getDocumentProxy } from 'unpdf';
-import { describe, expect, test } from 'vitest';
+import { expect, test } from 'vitest';
 import type { VisitRecord } from '../../src/visit/record/visit-schema.ts';
 import { driveOnly, motorAndCable, visitOf } from '../support/marrow-bay-visits.ts';
 import { nothingProven } from '../visits/nothing-proven.ts';
@@ -15,21 +16,26 @@ interface Wish {
   only?: Sheet;
 }
 
-/** Prints the report of a visit and reads it back: the text of each page in one line. */
-async function printed(visit: VisitRecord, { format = 'A4', only }: Wish = {}) {
+/** The report of a visit, open in the browser. */
+async function report(visit: VisitRecord): Promise<Page> {
   const page = await open('/visit/');
   await importVisit(page, visit);
   await page.getByRole('link', { name: /^Report/ }).click();
   await page.locator('.report').waitFor();
-  if (only !== undefined) {
-    for (const sheet of ['owner', 'parts', 'annex'])
-      if (sheet !== only) await page.locator(`#print-${sheet}`).uncheck();
-  }
+  return page;
+}
+
+/** Prints and reads back: the text of each page in one line. */
+async function print(page: Page, { format = 'A4', only }: Wish) {
+  for (const sheet of ['owner', 'parts', 'annex'])
+    await page.locator(`#print-${sheet}`).setChecked(only === undefined || sheet === only);
   const pdf = await getDocumentProxy(new Uint8Array(await page.pdf({ format })));
   const { text } = await extractText(pdf, { mergePages: false });
   const pages = text.map((one) => one.replaceAll(/\s+/g, ' '));
   return { pages, text: pages.join(' ') };
 }
+
+const printed = async (visit: VisitRecord, wish: Wish = {}) => print(await report(visit), wish);
 
 const drive = visitOf(driveOnly);
 const motor = visitOf(motorAndCable);
@@ -39,20 +45,16 @@ const suspects = visitOf(nothingProven['feedback-not-separated']?.typed ?? [], {
   drive: 'Drive 2 of 3 '.repeat(38).trim(),
 });
 
-describe.each([
+test.each([
   ['drive only', drive],
   ['motor with its cable', motor],
   ['not finished', unfinished],
   ['two suspects, and a long message', suspects],
-] as [string, VisitRecord][])('%s', (_name, visit) => {
-  test.each([
-    ['owner', 'A4'],
-    ['owner', 'Letter'],
-    ['parts', 'A4'],
-    ['parts', 'Letter'],
-  ] as [Sheet, 'A4' | 'Letter'][])('the sheet for the %s is one page of %s', async (only, format) => {
-    expect((await printed(visit, { only, format })).pages).toHaveLength(1);
-  });
+] as [string, VisitRecord][])('%s: the sheets for the owner and for the parts are one page each', async (_, visit) => {
+  const page = await report(visit);
+  for (const only of ['owner', 'parts'] as const)
+    for (const format of ['A4', 'Letter'] as const)
+      expect((await print(page, { only, format })).pages, `${only}, ${format}`).toHaveLength(1);
 });
 
 test('each sheet begins on its own page, and with the decision', async () => {
@@ -80,9 +82,7 @@ test('what is not chosen is not printed, and without a sheet nothing is', async 
 
 test('the parts desk sees the suspect transistor, and cable and motor', async () => {
   const position = async (visit: VisitRecord, drawing: string) => {
-    const page = await open('/visit/');
-    await importVisit(page, visit);
-    await page.getByRole('link', { name: /^Report/ }).click();
+    const page = await report(visit);
     await page.emulateMedia({ media: 'print' });
     return page.locator(`[data-sheet="parts"] ${drawing}`);
   };
@@ -130,6 +130,25 @@ test('the drive’s report says what happened, what was measured, by which limit
   expect(text).toMatch(/Name .*Ines.* Signature .*Date|Name Signature Date Ines/);
   // Lockouts and retries with their times are part of the proof.
   expect(text).toMatch(/06:28 Enable with the motor leads off: It trips again/);
+});
+
+test('what was done until the machine runs is kept with each answer, and printed in the annex', async () => {
+  const page = await open('/visit/', { width: 360 });
+  await importVisit(page, drive);
+  await page.getByText('Return to service').click();
+  const row = (name: RegExp) => page.locator('.restart fieldset', { hasText: name });
+  await row(/What it is joined to/)
+    .getByText('Fault')
+    .click();
+  await page.getByRole('heading', { name: 'Not in order. Do not enable' }).waitFor();
+  await page.locator('#restart-remark').fill('Water in the gland');
+  await page.reload();
+  await page.getByRole('heading', { name: 'Not in order. Do not enable' }).waitFor();
+  expect(await page.locator('#restart-remark').inputValue()).toBe('Water in the gland');
+  await page.getByRole('link', { name: /^Report/ }).click();
+  await page.locator('.report').waitFor();
+  const { text } = await print(page, { only: 'annex' });
+  expect(text).toMatch(/Return to service Not in order\. Do not enable\..*measured again Fault.*Water in the gland/);
 });
 
 test('what the next drive will be joined to is told where motor and cable were tested', async () => {

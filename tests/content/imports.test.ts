@@ -28,6 +28,7 @@ const mayImport: Record<string, readonly string[]> = {
   'src/visit/guide': ['src/kernel', 'src/calculators', 'src/visit/steps'],
   'src/visit/steps': ['src/kernel', 'src/calculators', 'src/visit/guide'],
   'src/visit/words': ['src/kernel', 'src/visit/guide', 'src/visit/steps'],
+  'src/visit/restart': ['src/kernel', 'src/visit/guide', 'src/visit/steps'],
   'src/visit/record': ['src/kernel', 'src/calculators', 'src/visit/guide', 'src/visit/steps'],
   'src/visit/storage': ['src/kernel', 'src/visit/record', 'src/visit/waiting.ts'],
   'src/visit/report': ['src/kernel', 'src/ui', 'src/calculators', 'src/visit'],

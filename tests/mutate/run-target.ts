@@ -2,24 +2,25 @@ import { readFileSync } from 'node:fs';
 import { join, relative } from 'node:path';
 import { Stryker } from '@stryker-mutator/core';
 import type { Change } from './equivalents.ts';
-import { isSampled } from './runner/sample.ts';
 import type { Target } from './targets.ts';
 
 /** A change that was tried, the number of its line, and whether a test failed with it. */
 export interface Tried extends Change {
   at: number;
   noticed: boolean;
+  /** It ran out of time: on a loaded machine one that no test notices may. */
+  ranOut: boolean;
 }
 
 /** Cases of a property that stands among the tables, the same ones each time; fewer are too few for its shares. */
 const runs = '300';
 
 /** Tries every change of the target's files whose names end in one of `endings`, or of all if none is given. */
-export async function runTarget({ mutate, tests, oneOf = 1 }: Target, endings: readonly string[]): Promise<Tried[]> {
+export async function runTarget({ mutate, tests }: Target, endings: readonly string[]): Promise<Tried[]> {
   process.env.FIELDBOOK_MUTATION_TESTS = JSON.stringify(tests);
-  process.env.FIELDBOOK_MUTATION_ONE_OF = String(endings.length === 0 ? oneOf : 1);
   process.env.FIELDBOOK_RUNS = runs;
-  const chosen = endings.length === 0 ? mutate : mutate.flatMap((files) => endings.map((end) => ending(files, end)));
+  const chosen = mutate.filter((file) => endings.length === 0 || endings.some((end) => file.endsWith(end)));
+  if (chosen.length === 0) throw new Error(`no file of this target ends in ${endings.join(' or ')}`);
   const stryker = new Stryker({
     plugins: [join(import.meta.dirname, 'runner/in-process-runner.ts')],
     testRunner: 'in-process',
@@ -35,7 +36,7 @@ export async function runTarget({ mutate, tests, oneOf = 1 }: Target, endings: r
   });
   const results = await stryker.runMutationTest();
   return results
-    .filter((one) => one.status !== 'Ignored' && isSampled(one))
+    .filter((one) => one.status !== 'Ignored')
     .map(({ fileName, location, replacement, status }) => {
       const lines = readFileSync(fileName, 'utf8').split('\n');
       return {
@@ -45,12 +46,11 @@ export async function runTarget({ mutate, tests, oneOf = 1 }: Target, endings: r
         from: inOneLine(between(lines, location)),
         to: inOneLine(replacement),
         // A test file that can't be loaded with the change fails as well.
+        ranOut: status === 'Timeout',
         noticed: status === 'Killed' || status === 'Timeout' || status === 'RuntimeError',
       };
     });
 }
-
-const ending = (files: string, end: string) => files.replace(/\*\.ts$/, `*${end}`);
 
 /** Both counted from 1. */
 interface Place {

@@ -98,7 +98,11 @@ describe('cable and motor read by an insulation tester', () => {
       cableMetres: { kind: 'value', value: 20, unit: 'm' },
       cableMaterial: 'pvc',
       cableTemperature: celsius(20, 1),
-      moreOfCable: { again: lowest(network, taken.includes('bonded') ? ['cable', 'bonded'] : ['cable']), dried: 'yes' },
+      moreOfCable: {
+        again: lowest(network, taken.includes('bonded') ? ['cable', 'bonded'] : ['cable']),
+        dried: 'yes',
+        sister: lowest('isolation-sound', ['cable', 'bonded']),
+      },
       moreOfMotor: { again: lowest(network, ['motor']), dried: 'yes' },
       cableEndsChecked: true,
       suspectedAnyway: false,

@@ -4,9 +4,10 @@ import { hasEnded } from '../browser/support/ended.ts';
 import { patience } from './browser.ts';
 import { root } from './paths.ts';
 
+/** Tests of pure code, which leave nothing behind: the files of a worker share what they import. */
 const project = (name: string) => ({
   extends: true as const,
-  test: { name, include: [`tests/${name}/**/*.test.{ts,tsx}`] },
+  test: { name, include: [`tests/${name}/**/*.test.{ts,tsx}`], isolate: false },
 });
 
 export default defineConfig({

@@ -1,8 +1,9 @@
-import { useState } from 'preact/hooks';
+import { useMemo, useState } from 'preact/hooks';
 import { parseDate } from '../../kernel/reading/calendar-date.ts';
 import { isoTime } from '../../kernel/time/iso-time.ts';
 import { capital } from '../../kernel/words/sentences.ts';
 import { formProps } from '../../ui/form/form-behaviour.ts';
+import { oneAtATime } from '../../ui/one-at-a-time.ts';
 import { newId } from '../../visit/storage/new-id.ts';
 import { partNames } from '../../visit/words/parts.ts';
 import type { Exchange } from '../history/changes.ts';
@@ -25,6 +26,7 @@ const parts = Object.keys(partNames);
 export function Exchanges({ axis, exchanges, open }: Props) {
   const today = isoTime(new Date()).slice(0, 10);
   const [{ part, on, note }, set] = useState({ part: 'drive', on: today, note: '' });
+  const tap = useMemo(oneAtATime, []);
   const [undo, setUndo] = useState<Exchange>();
   const add = ({ part: which, on: day, note: text, visit }: Change, id: string, dropped: boolean) =>
     open.change(axis, (record, now) =>
@@ -41,7 +43,7 @@ export function Exchanges({ axis, exchanges, open }: Props) {
             <b>{one.on}</b> {capital(names[one.part] ?? one.part)}
             {one.kind === 'decided' ? ': a visit decided to replace it.' : one.note === '' ? '.' : `: ${one.note}.`}{' '}
             {one.kind === 'decided' ? (
-              <button type="button" class="plain" onClick={() => void add({ ...one, on: today }, newId(), false)}>
+              <button type="button" class="plain" onClick={() => tap(() => add({ ...one, on: today }, newId(), false))}>
                 It was changed today<span class="visually-hidden">: {names[one.part]}</span>
               </button>
             ) : (
@@ -121,7 +123,7 @@ export function Exchanges({ axis, exchanges, open }: Props) {
             class="plain"
             disabled={!dayRead}
             onClick={() => {
-              void add({ part, on, note }, newId(), false);
+              tap(() => add({ part, on, note }, newId(), false));
               set({ part, on: today, note: '' });
             }}
           >

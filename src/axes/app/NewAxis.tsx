@@ -1,7 +1,7 @@
-import type { Register } from '../history/register.ts';
+import { axisNamed, type Register } from '../history/register.ts';
 import { noteIds } from '../record/axis-fields.ts';
 import { type AxisNotes, withValues } from '../record/change-axis.ts';
-import { idOfNames, nameKey } from '../record/names.ts';
+import { idOfNames } from '../record/names.ts';
 import { AxisForm } from './AxisForm.tsx';
 import { axisHash, listHash } from './route.ts';
 import type { OpenRegister } from './use-register.ts';
@@ -13,7 +13,7 @@ interface Props {
 
 const blank = Object.fromEntries(noteIds.map((id) => [id, ''])) as AxisNotes;
 
-/** An axis that no visit has named yet. A name that is known already opens that axis. */
+/** An axis that no visit has named yet. A name that is known already, a former one included, opens that axis. */
 export function NewAxis({ open, register }: Props) {
   return (
     <>
@@ -28,7 +28,7 @@ export function NewAxis({ open, register }: Props) {
           location.hash = listHash;
         }}
         onSave={({ names, notes }) => {
-          const known = register.axes.find((axis) => nameKey(axis.names) === nameKey(names));
+          const known = axisNamed(register, names);
           const id = known?.id ?? idOfNames(names);
           const typed = Object.fromEntries(Object.entries(notes).filter(([, text]) => text.trim() !== ''));
           void open

@@ -1,6 +1,7 @@
 import { useMemo, useState } from 'preact/hooks';
 import { isoTime } from '../../kernel/time/iso-time.ts';
 import { href } from '../../ui/href.ts';
+import { oneAtATime } from '../../ui/one-at-a-time.ts';
 import { visitHash } from '../../visit/app/route.ts';
 import { newVisit, type VisitDetails } from '../../visit/record/change-visit.ts';
 import { newId } from '../../visit/storage/new-id.ts';
@@ -28,6 +29,7 @@ interface Props {
 export function StartVisit({ axis, known }: Props) {
   const store = useMemo(() => visitStore(), []);
   const [problem, setProblem] = useState('');
+  const tap = useMemo(oneAtATime, []);
   const start = async (more: Partial<VisitDetails>) => {
     const visit = newVisit(newId(), isoTime(new Date()), { ...detailsFor(axis, known), ...more });
     const saved = await store.save(visit);
@@ -37,10 +39,10 @@ export function StartVisit({ axis, known }: Props) {
   return (
     <>
       <p class="banner-actions">
-        <button type="button" class="primary" onClick={() => void start({})}>
+        <button type="button" class="primary" onClick={() => tap(() => start({}))}>
           New visit here
         </button>
-        <button type="button" class="plain" onClick={() => void start({ purpose: 'baseline' })}>
+        <button type="button" class="plain" onClick={() => tap(() => start({ purpose: 'baseline' }))}>
           Baseline visit
         </button>
       </p>

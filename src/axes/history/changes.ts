@@ -11,6 +11,7 @@ export interface Exchange {
   on: string;
   kind: 'noted' | 'decided';
   note: string;
+  /** That decided it. */
   visit?: string;
   /** Of the note; absent for a decision. */
   id?: string;
@@ -28,14 +29,13 @@ export function exchangesOf(axis: Axis): Exchange[] {
     ),
   );
   const carriedOut = new Set<Exchange>();
-  for (const note of notes) {
+  const noted = notes.map((note): Exchange => {
     const open = decisions.filter((one) => one.part === note.part && !carriedOut.has(one));
     const own = open.find(({ visit }) => visit === note.visit) ?? lastBefore(open, note);
     if (own !== undefined) carriedOut.add(own);
-  }
-  const noted = notes.map(
-    ({ id, part, on, note, visit }): Exchange => ({ id, part, on, kind: 'noted', note, ...(visit && { visit }) }),
-  );
+    const visit = note.visit ?? own?.visit;
+    return { id: note.id, part: note.part, on: note.on, kind: 'noted', note: note.note, ...(visit && { visit }) };
+  });
   return [...noted, ...decisions.filter((one) => !carriedOut.has(one))].sort((a, b) => (a.on < b.on ? 1 : -1));
 }
 
@@ -64,8 +64,16 @@ function daysBetween(from: string, to: string): number {
   return first.ok && second.ok ? second.day - first.day : Number.POSITIVE_INFINITY;
 }
 
-/** The day since which a part of an insulation reading is the same: that of the last noted exchange; `''` for ever. */
-export function sameSince(exchanges: readonly Exchange[], part: 'joined' | 'motor' | 'cable'): string {
+/**
+ * Since when a part of an insulation reading is the same: the day of the last noted exchange, `''` for ever, and the visits
+ * that decided it.
+ */
+export function sameSince(
+  exchanges: readonly Exchange[],
+  part: 'joined' | 'motor' | 'cable',
+): { on: string; decidedBy: string[] } {
   const parts = part === 'joined' ? ['motor', 'motor-cable'] : [part === 'cable' ? 'motor-cable' : 'motor'];
-  return exchanges.find((one) => one.kind === 'noted' && parts.includes(one.part))?.on ?? '';
+  const noted = exchanges.filter((one) => one.kind === 'noted' && parts.includes(one.part));
+  const on = noted[0]?.on ?? '';
+  return { on, decidedBy: noted.flatMap((one) => (one.on === on && one.visit !== undefined ? [one.visit] : [])) };
 }

@@ -34,8 +34,14 @@ function shownIn(part: InsulatedPart, sets: readonly ReadingSet[]): MeasuredId {
   return sets.some((set) => set.step === step) ? step : 'isolation';
 }
 
-/** The points since the part was last exchanged. */
+/**
+ * The points since the part was last exchanged. Of the day itself those count that were taken after the visit that decided
+ * the exchange: its own readings are those that condemned the old part.
+ */
 export function ofSamePart(points: readonly Point[], part: InsulatedPart, exchanges: readonly Exchange[]): Point[] {
-  const since = sameSince(exchanges, part);
-  return points.filter((point) => point.part === part && point.at.slice(0, 10) >= since);
+  const own = points.filter((point) => point.part === part);
+  const { on, decidedBy } = sameSince(exchanges, part);
+  const condemned = own.filter(({ visit }) => decidedBy.includes(visit)).map(({ at }) => Date.parse(at));
+  const last = Math.max(Number.NEGATIVE_INFINITY, ...condemned);
+  return own.filter(({ at }) => at.slice(0, 10) >= on && Date.parse(at) > last);
 }

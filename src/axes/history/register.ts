@@ -46,6 +46,15 @@ export function registerOf(records: readonly AxisRecord[], visits: readonly Visi
   return { axes: inOrder(merged(groups, byId, group)), unnamed };
 }
 
+/** The axis on the list that a name means: by its present name, a former one, or one that was merged into it. */
+export function axisNamed({ axes }: Register, names: AxisNames): Axis | undefined {
+  const key = nameKey(names);
+  const isNow = (axis: Axis) => [axis, ...axis.merged].some((one) => nameKey(one.names) === key);
+  const wasOnce = (axis: Axis) =>
+    [axis, ...axis.merged].some(({ record }) => record?.names.some((former) => nameKey(former) === key) === true);
+  return axes.find(isNow) ?? axes.find(wasOnce);
+}
+
 /** Which axis a name means: a present name before a former one, the older record before the younger. */
 function claimsOf(records: readonly AxisRecord[], visits: readonly VisitHead[]): Map<string, string> {
   const claims = new Map<string, string>();

@@ -7,17 +7,22 @@ import type { AxisDatabase, HeadRow } from './axis-database.ts';
 const batch = 200;
 
 /**
- * Brings heads and readings up to the stored visits, reading only what was saved since, and returns the heads. A visit's
- * order is higher than that of every visit saved before it and still stored.
+ * Brings heads and readings up to the stored visits, reading only what was saved since, and returns the heads. No order is
+ * given twice while visits are stored; once all were deleted they begin at another number, and then all are read again.
  */
 export async function syncVisits(visits: Database, axes: AxisDatabase): Promise<VisitHead[]> {
-  const [keys, rows] = await Promise.all([
-    visits.run('readonly', (store) => store.getAllKeys()),
+  const [{ keys, last }, known] = await Promise.all([
+    visits.run('readonly', async (store) => ({
+      keys: await store.getAllKeys(),
+      last: Number((await store.index('order').openKeyCursor(null, 'prev'))?.key ?? 0),
+    })),
     axes.run('readonly', (tx) => tx.objectStore('heads').getAll()),
   ]);
   const ids = new Set(keys);
+  const isOfAnEarlierStorage = highest(known) > last;
+  const rows = isOfAnEarlierStorage ? [] : known;
   const heads = new Map(rows.filter(({ id }) => ids.has(id)).map((row) => [row.id, row]));
-  const gone = rows.filter(({ id }) => !ids.has(id)).map(({ id }) => id);
+  const gone = known.filter(({ id }) => !ids.has(id)).map(({ id }) => id);
   if (gone.length > 0) await forget(axes, gone);
   // A newer edition of the site may be able to read them now.
   const unread = rows.filter(({ id, head }) => head.id === '' && ids.has(id)).map(({ id }) => id);

@@ -4,6 +4,7 @@ import { fillForm } from '../../kernel/form/field.ts';
 import { isoTime } from '../../kernel/time/iso-time.ts';
 import { useFields } from '../../ui/form/use-fields.ts';
 import { href } from '../../ui/href.ts';
+import { oneAtATime } from '../../ui/one-at-a-time.ts';
 import { download } from '../../visit/app/download.ts';
 import { visitHash } from '../../visit/app/route.ts';
 import { exportVisit } from '../../visit/record/export-visit.ts';
@@ -74,6 +75,7 @@ function NextQuestion({ form }: { form: Typed }) {
 /** On paper, or on to the visit. */
 function CallActions({ call, form }: { call: KeptCall; form: Typed }) {
   const [failed, setFailed] = useState<{ message: string; visit: VisitRecord }>();
+  const tap = useMemo(oneAtATime, []);
   const begin = async () => {
     const store = visitStore();
     const visit = visitFromCall(form, newId(), isoTime(new Date()), call.at);
@@ -86,7 +88,7 @@ function CallActions({ call, form }: { call: KeptCall; form: Typed }) {
     <div class="call-actions">
       <p class="hint">{sheetTexts.beginHint}</p>
       <p class="banner-actions">
-        <button type="button" class="primary" onClick={() => void begin()}>
+        <button type="button" class="primary" onClick={() => tap(begin)}>
           {sheetTexts.begin}
         </button>
         <button type="button" class="plain" onClick={() => print()}>

@@ -1,3 +1,4 @@
+import * as z from 'zod/mini';
 import { type AxisRecord, axisFormat } from '../../axes/record/axis-schema.ts';
 import { readAxis } from '../../axes/record/read-axis.ts';
 import { isObject, type JsonObject, parseJson } from '../../kernel/link/parse-json.ts';
@@ -8,7 +9,7 @@ import { visitFormat } from '../../visit/record/visit-schema.ts';
 import { type Content, fingerprint, picturesOf, withPictures } from '../merge/content.ts';
 import type { Shared } from '../merge/merge-visit.ts';
 import { sha256 } from '../merge/sha256.ts';
-import { recordFormat, shopFormat, shopVersion, versionsSchema } from './shop-schema.ts';
+import { picturesSchema, recordFormat, shopFormat, shopVersion, versionsSchema } from './shop-schema.ts';
 
 /** What a file of the shop holds: states of visits, axes, and what in it can't be read. */
 export interface ShopContent {
@@ -32,8 +33,8 @@ const writtenAxis = (axis: AxisRecord): JsonObject => ({
   ...{ kind: 'axis', axis },
 });
 
-function writtenState({ id, versions, contentVersions, visit }: Shared, now: string): JsonObject {
-  const head = { format: recordFormat, version: shopVersion, id, versions };
+function writtenState({ id, versions, contentVersions, pictures, visit }: Shared, now: string): JsonObject {
+  const head = { format: recordFormat, version: shopVersion, id, versions, ...(pictures && { pictures }) };
   if (visit === undefined) return { ...head, kind: 'deleted', deletedAt: now };
   const { photographs: _pictures, ...record } = visit;
   const whole = picturesOf(visit).filter((one): one is Photograph => one.jpeg !== undefined);
@@ -117,7 +118,9 @@ function readState(data: unknown): Result<Shared, Problem<ReadProblemKind>> {
   if (id === undefined) return failed('does-not-fit', 'id');
   const versions = versionsSchema.safeParse(data.versions);
   if (!versions.success) return failed('does-not-fit', 'versions');
-  const state = { id, versions: versions.data };
+  const pictures = z.safeParse(z.optional(picturesSchema), data.pictures);
+  if (!pictures.success) return failed('does-not-fit', 'pictures');
+  const state = { id, versions: versions.data, ...(pictures.data && { pictures: pictures.data }) };
   if (data.kind === 'deleted') return succeeded({ ...state, visit: undefined });
   if (data.kind !== 'visit') return failed('does-not-fit', 'kind');
   if (!isObject(data.visit)) return failed('does-not-fit', 'visit');

@@ -16,11 +16,16 @@ export const versionsSchema = z
     z.refine((versions) => Object.keys(versions).length <= limitValue('record-items'), { error: 'too many devices' }),
   );
 
+/** By the id of a photograph: `turns` grows when it is attached, taken off or put back, and is odd while it is there. `captions`: changes by device. */
+export const picturesSchema = z.record(visitId, z.strictObject({ turns: runningNumber, captions: versionsSchema }));
+
 const head = {
   format: z.literal(recordFormat),
   version: z.literal(shopVersion),
   id: visitId,
   versions: versionsSchema,
+  /** What was done to its photographs; those that were taken off stay in it. */
+  pictures: z.optional(picturesSchema),
 };
 
 /** A visit as the tablets of a shop exchange it: one file in the shared folder. */
@@ -37,7 +42,7 @@ const sharedVisitSchema = z.strictObject({
 const deletedSchema = z.strictObject({ ...head, kind: z.literal('deleted'), deletedAt: time });
 
 /** An axis of the register: its record keeps what it replaced, so it needs no versions. */
-const { versions: _none, ...axisHead } = head;
+const { versions: _none, pictures: _neither, ...axisHead } = head;
 const sharedAxisSchema = z.strictObject({ ...axisHead, kind: z.literal('axis'), axis: axisSchema });
 
 export const sharedSchema = z.discriminatedUnion('kind', [sharedVisitSchema, deletedSchema, sharedAxisSchema]);

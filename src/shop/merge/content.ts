@@ -41,21 +41,21 @@ export function fingerprint(content: Content): string {
   return photographs.length === 0 ? record : `${record}-${picturesPrint(photographs)}`;
 }
 
-/** Contents whose records are alike as one, with the photographs of all. */
-export function alikeJoined(contents: readonly Content[]): Content[] {
-  // The usual case, without the work of a fingerprint.
-  if (contents.length < 2) return [...contents];
-  const byRecord = new Map<string, Content>();
-  for (const content of contents) {
-    const { photographs: _pictures, ...record } = content;
-    const print = recordPrint(record);
-    const other = byRecord.get(print);
-    byRecord.set(
-      print,
-      other === undefined ? content : withPictures(record, [...picturesOf(other), ...picturesOf(content)]),
-    );
+/** In groups that differ in nothing but their photographs; one alone costs no fingerprint. */
+export function byRecord<T extends { visit: Content }>(all: readonly T[]): T[][] {
+  const groups = new Map<string, T[]>();
+  for (const one of all) {
+    const { photographs: _pictures, ...record } = one.visit;
+    const print = all.length < 2 ? '' : recordPrint(record);
+    groups.set(print, [...(groups.get(print) ?? []), one]);
   }
-  return [...byRecord.values()];
+  return [...groups.values()];
+}
+
+/** Whether of these photographs one got another caption, or was taken off, in `now`; one that is new there is no change. */
+export function picturesChanged(before: readonly Picture[], now: readonly Picture[]): boolean {
+  const captions = new Map(now.map(({ id, caption }) => [id, caption]));
+  return before.some(({ id, caption }) => captions.get(id) !== caption);
 }
 
 export const picturesOf = ({ photographs = [] }: Content): readonly Picture[] => photographs;

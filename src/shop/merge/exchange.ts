@@ -1,5 +1,6 @@
-import { type Content, fromElsewhere } from './content.ts';
+import { type Content, fromElsewhere, picturesOf } from './content.ts';
 import { type Known, mergeStates, printOf, type Shared, stateHere, stateOfSecond } from './merge-visit.ts';
+import { knownPictures } from './pictures.ts';
 import { compareVersions } from './versions.ts';
 
 /** What this device has, before an exchange. */
@@ -71,9 +72,13 @@ function changesHere(here: DeviceState, states: ReadonlyMap<string, Shared>) {
   const store: Content[] = [];
   const remove: string[] = [];
   const known = new Map<string, Known>();
-  for (const { id, versions, contentVersions, visit } of states.values()) {
+  for (const { id, versions, contentVersions, pictures, visit } of states.values()) {
     const mine = here.visits.get(id);
-    known.set(id, { versions, ...(contentVersions && { contentVersions }), print: printOf(visit) });
+    known.set(id, {
+      ...{ versions, print: printOf(visit) },
+      ...(contentVersions && { contentVersions }),
+      ...(pictures && { pictures: knownPictures(pictures, visit ? picturesOf(visit) : []) }),
+    });
     if (printOf(mine) === printOf(visit)) continue;
     if (visit === undefined) remove.push(id);
     else store.push(fromElsewhere(visit));

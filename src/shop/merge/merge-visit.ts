@@ -1,4 +1,12 @@
-import { alikeJoined, type Content, fingerprint, keepsId, secondVersion } from './content.ts';
+import { byRecord, type Content, fingerprint, keepsId, picturesOf, secondVersion, withPictures } from './content.ts';
+import {
+  countsHere,
+  fitted,
+  joinedCounts,
+  joinedPictures,
+  type KnownPictures,
+  type PictureCounts,
+} from './pictures.ts';
 import { changedOn, compareVersions, joined, type Versions } from './versions.ts';
 
 /** One state of a visit, as devices exchange it. Without a visit it is deleted. */
@@ -10,12 +18,15 @@ export interface Shared {
    * all that stands in it. Absent: `versions`.
    */
   contentVersions?: Versions;
+  /** Absent if it never had a photograph, or comes from an edition that did not count. */
+  pictures?: PictureCounts;
   visit: Content | undefined;
 }
 
 /** What this device knows of a visit that it has exchanged: the version, and its fingerprint; empty if it was deleted. */
 export interface Known extends Pick<Shared, 'versions' | 'contentVersions'> {
   print: string;
+  pictures?: KnownPictures;
 }
 
 /** Empty without a visit. */
@@ -33,9 +44,12 @@ export function stateHere(
 ): Shared | undefined {
   if (known === undefined && here === undefined) return undefined;
   const changed = known === undefined || known.print !== printOf(here);
-  if (changed) return { id, versions: changedOn(device, known?.versions ?? {}), visit: here };
+  // With a deleted visit its photographs are gone, but nobody has taken them off it.
+  const pictures = here === undefined ? known?.pictures : countsHere(device, picturesOf(here), known?.pictures);
+  const counted = { ...(pictures && Object.keys(pictures).length > 0 && { pictures }), visit: here };
+  if (changed) return { id, versions: changedOn(device, known?.versions ?? {}), ...counted };
   const { versions, contentVersions } = known;
-  return { id, versions, ...(contentVersions && { contentVersions }), visit: here };
+  return { id, versions, ...(contentVersions && { contentVersions }), ...counted };
 }
 
 /** The states of one visit as one. */
@@ -61,13 +75,43 @@ export function mergeStates(states: readonly [Shared, ...Shared[]]): Merged {
   const held = newest.filter(({ visit }) => visit !== undefined);
   const content = held.reduce<Versions>((all, state) => joined(all, contentVersionsOf(state)), {});
   const isOlder = held.length > 0 && compareVersions(content, versions) === 'before';
-  const contents = alikeJoined(newest.flatMap(({ visit }) => (visit === undefined ? [] : [visit])));
-  const [first, ...others] = contents.sort((a, b) => (keepsId(a, b) ? -1 : 1));
+  const contents = alikeJoined(
+    newest.flatMap(({ visit, pictures }) => (visit === undefined ? [] : [{ visit, pictures }])),
+  );
+  const [kept, ...others] = contents.sort((a, b) => (keepsId(a.visit, b.visit) ? -1 : 1));
+  const first = kept?.visit;
+  const counted = joinedCounts([...states.map(({ pictures = {} }) => pictures), kept?.pictures ?? {}]);
+  const pictures = first === undefined ? counted : fitted(counted, picturesOf(first));
   return {
-    state: { id: states[0].id, versions, ...(isOlder && { contentVersions: content }), visit: first },
-    second: others.map(secondVersion),
+    state: {
+      ...{ id: states[0].id, versions },
+      ...(isOlder && { contentVersions: content }),
+      ...(Object.keys(pictures).length > 0 && { pictures }),
+      visit: first,
+    },
+    second: others.map(({ visit }) => secondVersion(visit)),
     keptAfterDeletion: first !== undefined && newest.some(({ visit }) => visit === undefined),
   };
+}
+
+interface CountedVisit {
+  visit: Content;
+  pictures?: PictureCounts | undefined;
+}
+
+/** Contents whose records are alike as one, with the photographs of all. */
+function alikeJoined(contents: readonly CountedVisit[]): CountedVisit[] {
+  return byRecord(contents).flatMap((alike) => {
+    const [first, ...others] = alike;
+    if (first === undefined || others.length === 0) return alike;
+    const all = alike.map(({ visit, pictures = {} }) => ({
+      counts: fitted(pictures, picturesOf(visit)),
+      pictures: picturesOf(visit),
+    }));
+    const joinedOnes = joinedPictures(all);
+    if (joinedOnes === undefined) return alike;
+    return [{ visit: withPictures(first.visit, joinedOnes.pictures), pictures: joinedOnes.counts }];
+  });
 }
 
 const contentVersionsOf = ({ versions, contentVersions = versions }: Shared) => contentVersions;

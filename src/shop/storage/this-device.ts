@@ -5,7 +5,7 @@ import { overBudget } from '../../visit/record/photograph-problem.ts';
 import { readVisit } from '../../visit/record/read-visit.ts';
 import type { Database, Photographs } from '../../visit/storage/database.ts';
 import type { VisitStore } from '../../visit/storage/visit-store.ts';
-import { type Content, type Picture, picturesOf, withPictures } from '../merge/content.ts';
+import { type Content, type Picture, picturesChanged, picturesOf, withPictures } from '../merge/content.ts';
 import type { Device } from '../merge/sync.ts';
 import type { ShopDatabase } from './shop-database.ts';
 
@@ -45,6 +45,11 @@ export function thisDevice({ visits, store, register, shop }: Parts): Device {
     return found.every((one) => one !== undefined) ? found : undefined;
   };
 
+  const captionsChanged = async (before: Content): Promise<boolean> => {
+    const here = await store.photographs.of(before.id);
+    return !here.ok || picturesChanged(picturesOf(before), here.value);
+  };
+
   /** The photographs of a visit that was replaced. True if all are stored. */
   const replacePictures = async (before: Content, pictures: readonly Photograph[]): Promise<boolean> => {
     const { id } = before;
@@ -79,6 +84,8 @@ export function thisDevice({ visits, store, register, shop }: Parts): Device {
       const pictures = await whole(content);
       // What this device has no room for stays in the folder, and comes once there is room.
       if (pictures === undefined || overBudget(pictures) !== undefined) return false;
+      // What was typed into a caption meanwhile is in no state yet: it waits for the next exchange.
+      if (before !== undefined && (await captionsChanged(before))) return false;
       const result =
         before === undefined
           ? await store.add(visit, undefined, pictures)
@@ -100,9 +107,9 @@ export function thisDevice({ visits, store, register, shop }: Parts): Device {
       const removed = await store.remove(before.id);
       if (!removed.ok) throw new DeviceRefused(removed.problem);
       const { visit, photographs } = removed.value;
-      const known = new Set(picturesOf(before).map(({ id }) => id));
-      if (visit === undefined || photographs.every(({ id }) => known.has(id))) return true;
-      // A photograph was attached meanwhile.
+      // Every one that was there is known, with its caption.
+      if (visit === undefined || !picturesChanged(photographs, picturesOf(before))) return true;
+      // A photograph was attached meanwhile, or got another caption.
       await store.restore(visit, photographs);
       return false;
     },

@@ -1,7 +1,8 @@
-import { useEffect, useState } from 'preact/hooks';
+import { useEffect, useMemo, useState } from 'preact/hooks';
 import type { CalculatorEntries } from '../../calculators/frame/calculator-link.ts';
 import { isoTime } from '../../kernel/time/iso-time.ts';
 import { href } from '../../ui/href.ts';
+import { oneAtATime } from '../../ui/one-at-a-time.ts';
 import { newVisit } from '../record/change-visit.ts';
 import type { VisitRecord } from '../record/visit-schema.ts';
 import { stepsFor, takenAlong, withReadings } from '../start-with-readings.ts';
@@ -27,6 +28,7 @@ export function SharedReadings({ entries: { calculator, form }, share, store }: 
   useEffect(() => {
     if (first !== undefined) void openVisits(store).then(setBegun);
   }, []);
+  const tap = useMemo(oneAtATime, []);
   const put = async (visit: VisitRecord, id: MeasuredStepId) => {
     const filled = withReadings(visit, id, form, isoTime(new Date()));
     const result = await store.save(filled);
@@ -73,7 +75,7 @@ export function SharedReadings({ entries: { calculator, form }, share, store }: 
             key={id}
             type="button"
             class={index === 0 ? 'primary' : 'plain'}
-            onClick={() => void put(newVisit(newId(), isoTime(new Date())), id)}
+            onClick={() => tap(() => put(newVisit(newId(), isoTime(new Date())), id))}
           >
             Start a visit: {questions[id].title}
           </button>
@@ -87,7 +89,7 @@ export function SharedReadings({ entries: { calculator, form }, share, store }: 
             .filter((id) => isFree(visit, id))
             .map((id) => (
               <li key={visit.id + id}>
-                <button type="button" class="plain" onClick={() => void put(visit, id)}>
+                <button type="button" class="plain" onClick={() => tap(() => put(visit, id))}>
                   {visitTitle(visit)}: {questions[id].title}
                 </button>
                 <p>{visitProgress(visit)}.</p>

@@ -124,11 +124,10 @@ function missing({ id, status, problem }: PathStep, form: Form): string | undefi
 
 /** How often a retry is needed, so that its result says something. */
 function triesText(answers: VisitAnswers): string {
-  const { came, of } = answers.symptom?.answer ?? {};
+  const { came, of, once } = answers.symptom?.answer ?? {};
   const needed = triesNeededIn(answers);
-  return needed === undefined || came === undefined || of === undefined
-    ? triesTexts.unknown
-    : triesTexts.needed(came, of, needed);
+  if (needed !== undefined && came !== undefined && of !== undefined) return triesTexts.needed(came, of, needed);
+  return once === true ? triesTexts.once : triesTexts.unknown;
 }
 
 function Likely({ form }: { form: Form }) {

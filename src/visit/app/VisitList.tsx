@@ -1,5 +1,6 @@
-import { useEffect, useState } from 'preact/hooks';
+import { useEffect, useMemo, useState } from 'preact/hooks';
 import { isoTime, shownTime } from '../../kernel/time/iso-time.ts';
+import { oneAtATime } from '../../ui/one-at-a-time.ts';
 import { newVisit, type VisitDetails } from '../record/change-visit.ts';
 import { mergedPhotographs } from '../record/photograph.ts';
 import type { VisitRecord } from '../record/visit-schema.ts';
@@ -30,6 +31,7 @@ export function VisitList({ store }: { store: VisitStore }) {
     return store.listen(() => void show());
   }, []);
 
+  const tap = useMemo(oneAtATime, []);
   const start = async (details: Partial<VisitDetails> = {}) => {
     const visit = newVisit(newId(), isoTime(new Date()), withInstruments(details));
     const result = await store.save(visit);
@@ -71,7 +73,7 @@ export function VisitList({ store }: { store: VisitStore }) {
       <h1 tabIndex={-1}>Visits</h1>
       <p class="lead">{visitsLead}</p>
       <p class="banner-actions">
-        <button type="button" class="primary" onClick={() => void start()}>
+        <button type="button" class="primary" onClick={() => tap(() => start())}>
           Start a visit
         </button>
       </p>
@@ -96,7 +98,7 @@ export function VisitList({ store }: { store: VisitStore }) {
               {state} <span class="when">Last change {shownTime(visit.changedAt)}.</span>
             </p>
             <p class="banner-actions">
-              <button type="button" class="plain" onClick={() => void start(sameAxis(visit))}>
+              <button type="button" class="plain" onClick={() => tap(() => start(sameAxis(visit)))}>
                 New visit here<span class="visually-hidden">: {visitTitle(visit)}</span>
               </button>
               <button type="button" class="plain" onClick={() => void exportWhole(visit)}>

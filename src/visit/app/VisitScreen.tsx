@@ -7,6 +7,7 @@ import { DecisionPanel } from './DecisionPanel.tsx';
 import { DetailsForm } from './DetailsForm.tsx';
 import { EarlierVisits } from './EarlierVisits.tsx';
 import { MinutesAhead } from './MinutesAhead.tsx';
+import { RestartPanel } from './RestartPanel.tsx';
 import { listHash, reportHash } from './route.ts';
 import { SaveStatus } from './SaveStatus.tsx';
 import { ScreenOn } from './ScreenOn.tsx';
@@ -50,6 +51,7 @@ export function VisitScreen({ evaluated, session, store }: Props) {
       <StepList evaluated={evaluated} session={session} waits={waits} />
       <ScreenOn />
       {guide.decision && <DecisionPanel decision={guide.decision} />}
+      <RestartPanel evaluated={evaluated} session={session} />
       <BaselinePanel evaluated={evaluated} onTrip={takeAsTrip} />
       <EarlierVisits evaluated={evaluated} />
       <section aria-labelledby="record">

@@ -1,5 +1,6 @@
+import { lastIn } from '../../kernel/reading/last-in.ts';
 import { missing } from '../../kernel/reading/reading.ts';
-import type { StepId } from '../steps/ids.ts';
+import { type StepId, stepIds } from '../steps/ids.ts';
 import type { Answers, VisitAnswers } from '../steps/questions.ts';
 import { minutesOf, minutesOfTry } from './minutes.ts';
 import { nextStep } from './next-step.ts';
@@ -23,8 +24,8 @@ export function wayAhead(visit: VisitAnswers): Ahead | undefined {
   const steps: StepId[] = [];
   let seq = Math.max(0, ...Object.values(visit).map((answered) => answered?.seq ?? 0));
   for (let id = nextStep(supposed).due; id !== undefined; id = nextStep(supposed).due) {
-    // A step that still does not pass is one that no good answer settles.
-    if (steps.includes(id)) return undefined;
+    // A step that still does not pass is one that no good answer settles. The bus may be due more than once.
+    if (lastIn(steps) === id || steps.length > stepIds.length) return undefined;
     steps.push(id);
     seq += 1;
     Object.assign(supposed, { [id]: { seq, answer: passing(id) } });

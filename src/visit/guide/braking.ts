@@ -22,7 +22,8 @@ export function brakingState(visit: VisitAnswers): BrakingState | undefined {
   const free = limitValue('braking-resistor-to-pe');
   const short = limitValue('bridge-short');
   const bad = ohms.hi < plate.lo * (1 - off) || ohms.lo > plate.hi * (1 + off) || toPe.hi < free;
-  const good = ohms.lo >= plate.lo * (1 - off) && ohms.hi <= plate.hi * (1 + off) && toPe.lo >= free;
+  // Whatever the plate and the reading may be within their bounds.
+  const good = ohms.lo >= plate.hi * (1 - off) && ohms.hi <= plate.lo * (1 + off) && toPe.lo >= free;
   return {
     resistor: bad ? 'bad' : good ? 'good' : 'unclear',
     switch: toBus.hi <= short ? 'low' : toBus.lo > short || answer.toBus.kind === 'over' ? 'good' : 'unclear',

@@ -5,11 +5,10 @@ import type { VisitAnswers } from '../steps/questions.ts';
 
 /** Whether an idle core with this lowest reading, in Ω, is free of U, V, W and PE; `unclear` without a lower bound. */
 export function idleCoreFree(lowest: Reading): 'free' | 'low' | 'unclear' {
-  if (lowest.kind === 'missing') return 'unclear';
   const { lo, hi } = intervalOf(lowest);
   const limit = limitValue('idle-core-free');
   if (lo >= limit) return 'free';
-  return hi < limit || lowest.kind === 'value' ? 'low' : 'unclear';
+  return hi < limit ? 'low' : 'unclear';
 }
 
 /** A core of brake or sensor touches a phase or PE: then nothing gets power. */

@@ -35,7 +35,7 @@ export class Path {
 
   protected take(id: StepId, restsOn: readonly (StepId | undefined)[], problem: StepProblem | undefined): boolean {
     const status = this.statusOf(id, restsOn, problem);
-    this.path.push(this.visit[id] && problem ? { id, status, problem } : { id, status });
+    this.path.push(problem ? { id, status, problem } : { id, status });
     return status === 'done';
   }
 

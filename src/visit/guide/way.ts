@@ -111,7 +111,7 @@ export class Way extends Path {
 
   private mayGetPower(id: PlainStepId): boolean {
     const leadsMustBeOff = id === 'retry-leads-off' || id === 'retry-stripped';
-    const withoutLeads = leadsMustBeOff || (id !== 'retry-all' && motorSideSpeaksAgainst(this.visit));
+    const withoutLeads = leadsMustBeOff || motorSideSpeaksAgainst(this.visit);
     if (withoutLeads && leadsOnAt(this.visit, Number.POSITIVE_INFINITY)) {
       return this.isReady('disconnect-leads', true) && this.backTo('disconnect-leads', { status: 'check-again' });
     }

@@ -57,6 +57,8 @@ export const visitSchema = z.strictObject({
   ...axisPart,
   /** Since visits begin with a call: absent in older records. */
   reported: z.optional(reportedSchema),
+  /** What was done from the decision to the machine that runs, as typed; the fields are in src/visit/restart. */
+  restart: z.optional(byField(text)),
   /** The visit that two devices had changed without sight of each other; this is the version beside it. */
   secondVersionOf: z.optional(visitId),
 });

@@ -7,6 +7,7 @@ import { ReadingsTable } from './ReadingsTable.tsx';
 import { ReportDecision } from './ReportDecision.tsx';
 import { ReportFacts } from './ReportFacts.tsx';
 import { ReportPhotographs } from './ReportPhotographs.tsx';
+import { ReportRestart } from './ReportRestart.tsx';
 import { ReportSteps } from './ReportSteps.tsx';
 
 interface Props {
@@ -31,6 +32,7 @@ export function Annex({ evaluated, measured, photographs }: Props) {
       </section>
       {proofs.length > 0 && <DeadProofTables proofs={proofs} instrument={meterText(evaluated.visit)} />}
       <ReportSteps evaluated={evaluated} />
+      {evaluated.guide.decision && <ReportRestart visit={evaluated.visit} decision={evaluated.guide.decision} />}
       <ReportPhotographs photographs={photographs} />
     </>
   );

@@ -11,6 +11,7 @@ import { keepWaits } from './kept-waits.ts';
 import { forgetLocalCaptions } from './local-captions.ts';
 import { forgetLocalDraft } from './local-draft.ts';
 import { newId } from './new-id.ts';
+import { deleteKeepingOrder, nextOrder } from './order.ts';
 import { askToPersist } from './persistence.ts';
 import { ofVisit, type PhotographStore, photographStore, photographsOf } from './photograph-store.ts';
 import { type Decided, importDecision, nextRevision, type Stored, storedIn, unfitToSave } from './save-decision.ts';
@@ -170,7 +171,7 @@ export function visitStore(parts: StoreParts = {}): VisitStore {
         const removed = await db.run('readwrite', async (visits, pictures) => {
           const stored = storedIn(await visits.get(id));
           const photographs = await photographsOf(pictures, id);
-          await visits.delete(id);
+          await deleteKeepingOrder(visits, id);
           await pictures.delete(ofVisit(id));
           return { stored, photographs };
         });
@@ -191,11 +192,6 @@ export function visitStore(parts: StoreParts = {}): VisitStore {
       db.close();
     },
   };
-}
-
-async function nextOrder(visits: Visits<'readwrite'>): Promise<number> {
-  const last = await visits.index('order').openKeyCursor(null, 'prev');
-  return Number(last?.key ?? 0) + 1;
 }
 
 /** Stores the photographs given beside those that are there, if the visit has room for both. */

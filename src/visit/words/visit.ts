@@ -42,6 +42,7 @@ export const triesTexts = {
     `How often: it came ${came} of ${of} times, so try ${needed} times, each time in the same way. Fewer tries prove nothing.`,
   unknown:
     'How often: it is not noted how often it came, in how many starts. Until then a try proves nothing. Ask, and note it with the moment of the trip.',
+  once: 'How often: it happened once, and it is not noted in how many starts or moves. Until then a try proves nothing. Ask, and note both numbers with the moment of the trip.',
 } as const;
 
 /** After a visit was handed over. */

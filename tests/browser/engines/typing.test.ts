@@ -3,7 +3,7 @@ import { type Device, type Engine, eachEngine } from './each-engine.ts';
 import type { Tab } from './tab.ts';
 
 /** How often each way of leaving is tried; more by hand: `FIELDBOOK_LEAVES=20`. */
-const tries = Number(process.env.FIELDBOOK_LEAVES ?? 2);
+const tries = Number(process.env.FIELDBOOK_LEAVES ?? 1);
 
 /** Sets out on a visit and waits until it is stored. Gives its address. */
 async function newVisit(tab: Tab): Promise<string> {

@@ -16,7 +16,6 @@ import {
 } from '@stryker-mutator/api/test-runner';
 import fc from 'fast-check';
 import { installLoading, type LoadedTest, loadTests } from './loading.ts';
-import { isSampled } from './sample.ts';
 
 /**
  * Runs the tests of one target in its own process, where rules and tests stay loaded: a change then takes milliseconds
@@ -55,7 +54,6 @@ class InProcessRunner implements TestRunner {
   }
 
   async mutantRun(given: MutantRunOptions): Promise<MutantRunResult> {
-    if (!isSampled(given.activeMutant)) return { status: MutantRunStatus.Error, errorMessage: 'not in the sample' };
     const instrumented = this.#instrumented;
     Object.assign(instrumented, { hitCount: 0, hitLimit: given.hitLimit, activeMutant: undefined });
     const isStatic = given.mutantActivation === 'static';

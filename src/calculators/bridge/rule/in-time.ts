@@ -51,5 +51,5 @@ function fallsInTime(sequence: readonly Interval[], tolerance: number): boolean 
 /** A first contact is the one that is bad most often. */
 function onlyFirstIsOdd(list: readonly RailReading[], tolerance: number): boolean {
   const later = list.filter(({ phase }) => phase !== 'U').map(counted);
-  return later.length < list.length && within(spreadInterval(later).lo, tolerance);
+  return within(spreadInterval(later).lo, tolerance);
 }

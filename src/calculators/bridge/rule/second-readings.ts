@@ -38,9 +38,9 @@ export interface SecondReadings {
   tolerancePercent: number;
 }
 
-type Off = Extract<RailFinding, { code: 'rail-short' | 'rail-unbalanced' | 'rail-uneven' }>;
-const isOff = (one: RailFinding): one is Off =>
-  one.code === 'rail-short' || one.code === 'rail-unbalanced' || one.code === 'rail-uneven';
+type Odd = Extract<RailFinding, { code: 'rail-unbalanced' | 'rail-uneven' }>;
+type Off = Odd | Extract<RailFinding, { code: 'rail-short' }>;
+const isOdd = (one: RailFinding): one is Odd => one.code === 'rail-unbalanced' || one.code === 'rail-uneven';
 const positionsOf = (one: Off): readonly SwitchPosition[] => ('odd' in one ? one.odd : one.suspects);
 
 /** The position that `worstAgain` belongs to: the lowest short, else the lowest that is odd. */
@@ -49,8 +49,8 @@ export function worstPosition(
   { rows, instrument }: Pick<SecondReadings, 'rows' | 'instrument'>,
 ): SwitchPosition | undefined {
   for (const code of ['rail-short', 'rail-unbalanced', 'rail-uneven'] as const) {
-    const all = findings.filter(isOff).filter((one) => one.code === code);
-    const sorted = all
+    const sorted = findings
+      .filter((one): one is Off => one.code === code)
       .flatMap(positionsOf)
       .sort((one, other) => intervalAt(one, rows, instrument).lo - intervalAt(other, rows, instrument).lo);
     if (sorted[0] !== undefined) return sorted[0];
@@ -77,7 +77,7 @@ export function weighSecondReadings(
     isTaken(worstAgain) && worst !== undefined && (newShort || !isStillOff(worst, findings, evidence));
   if (contradicted)
     added.push(second('again-contradicts', 'undecided', { readings: [worst, 'worstAgain'], position: worst }));
-  const weighed = findings.map((one) => (isOff(one) ? besideSister(one, evidence, worst) : byModel(one, sister)));
+  const weighed = findings.map((one) => (isOdd(one) ? besideSister(one, evidence, worst) : byModel(one, sister)));
   const passes = weighed.some(({ code }) => code === 'rail-balanced' || code === 'rail-open');
   if (sister === 'differs' && passes && !weighed.some(({ severity }) => severity === 'fail'))
     added.push(second('sister-differs', 'undecided', { readings: ['sister'] }));
@@ -85,8 +85,7 @@ export function weighSecondReadings(
 }
 
 /** Odd, but no short and no leak: the pattern may be that of the model. */
-function besideSister(one: Off, evidence: SecondReadings, worst: SwitchPosition | undefined): RailFinding {
-  if (one.code === 'rail-short') return one;
+function besideSister(one: Odd, evidence: SecondReadings, worst: SwitchPosition | undefined): RailFinding {
   const { readings, limits, rail, tolerancePercent, high, differences } = one;
   const parts = { readings, limits, rail, tolerancePercent, high, ...(differences && { differences }) };
   const odd = [...positionsOf(one)];
@@ -113,17 +112,13 @@ export function isConfirmed(position: SwitchPosition, evidence: SecondReadings, 
   return secondReadings(position, evidence, worst).some((one) => agree(is, one, evidence.tolerancePercent));
 }
 
-/** The same, for a reading that only a bad transistor explains: a short, or a leak. */
+/** The same, for a reading that only a bad transistor explains: a short, or a leak below two others, which agree: `noTwoAgree` is asked first. */
 export function isProvenTwice(position: SwitchPosition, evidence: SecondReadings, worst?: SwitchPosition): boolean {
   const { rows, instrument } = evidence;
   const is = intervalAt(position, rows, instrument);
   const beside = others(position, evidence);
   const isSameLeak = (one: Interval) =>
-    beside.length === 2 &&
-    !beside.some((other) => beside.some((third) => disagree(other, third, evidence.tolerancePercent))) &&
-    isLeak(is, beside) &&
-    isLeak(one, beside) &&
-    agree(is, one, evidence.tolerancePercent);
+    isLeak(is, beside) && isLeak(one, beside) && agree(is, one, evidence.tolerancePercent);
   return secondReadings(position, evidence, worst).some((one) => (isShort(is) ? isShort(one) : isSameLeak(one)));
 }
 

@@ -43,7 +43,7 @@ export function assessIsolation(given: IsolationInput): IsolationAssessment {
   const peFirst = judgePe(input.joined.PE, peConductor);
   const peAgain = judgePe(input.peAgain ?? missing, peConductor);
   // The worse of the two counts.
-  const doubted = peFirst === 'short' && peAgain !== 'short' && peAgain !== 'missing';
+  const doubted = peFirst === 'short' && peAgain !== 'missing';
   const joinedPe = peAgain === 'not-short' || doubted ? peAgain : peFirst;
   const judge = windingJudge(input, input.windingTemperature);
   // What was read through a filter is the filter's.
@@ -66,7 +66,7 @@ export function assessIsolation(given: IsolationInput): IsolationAssessment {
     cable,
     motor,
     motorTemperature: atMotor,
-    joinedImplausible: impliedBad(input, fit),
+    joinedImplausible: impliedBad(fit),
     ...leakInBondedRow(input, instrument),
   };
   const verdict = verdictFrom(state);
@@ -145,8 +145,7 @@ function refused(findings: IsolationFinding[]): IsolationAssessment {
 }
 
 /** A joined reading above what the parts allow matters if the parts together would be below the after-trip limit. */
-function impliedBad({ joined }: IsolationInput, fit: readonly FitFinding[]): boolean {
-  const measured = phases.some((phase) => joined[phase].kind !== 'missing');
+function impliedBad(fit: readonly FitFinding[]): boolean {
   const point = limitValue('after-trip-point');
-  return measured && fit.some((one) => one.code === 'joined-too-high' && one.mostOhms < point);
+  return fit.some((one) => one.code === 'joined-too-high' && one.mostOhms < point);
 }

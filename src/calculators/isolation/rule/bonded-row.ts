@@ -14,7 +14,7 @@ export function leakInBondedRow(
   instrument: Instrument,
 ): Pick<IsolationState, 'bondedBad' | 'leakInBondedRow'> {
   const { cable, bonded } = input;
-  if (bonded === undefined || input.filter === 'fitted') return { bondedBad: [], leakInBondedRow: false };
+  if (bonded === undefined) return { bondedBad: [], leakInBondedRow: false };
   const judge = cableJudge(floorOf(input), instrument);
   const bondedBad = phases.filter((phase) => judge(bonded[phase]) === 'bad');
   const toGround = bondedBad.some((phase) => cable !== undefined && judge(cable[phase]) === 'bad');

@@ -33,10 +33,8 @@ export interface IsolationState {
   leakInBondedRow: boolean;
 }
 
-/** Stage 1 with its protective conductor. */
+/** Stage 1 with its protective conductor; undecided too if it was not taken, or read through a filter. */
 export function joinedStatus({ joined, joinedPe }: IsolationState): StageStatus {
-  // Read through a filter, stage 1 says nothing.
-  if (joined.status === 'not-taken') return 'undecided';
   if (joined.status === 'bad') return 'bad';
   return joined.status === 'good' && joinedPe === 'short' ? 'good' : 'undecided';
 }

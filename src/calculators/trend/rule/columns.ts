@@ -22,14 +22,14 @@ const temperatureHeads = [/winding.*temp|temp.*winding/i, /temp/i, /°|celsius|f
 const readingHeads = [/resist|insul|riso/i, /Ω|\u2126|ohm/i, /reading|value|^i?r\b/i];
 const dateHeads = [/date/i, /day|when|time/i];
 
-/** Whether a first row names columns: no cell is a date, and some cell has the name of one of the three. */
+/** Whether a first row names columns, its cells without spaces around them: no cell is a date, and some cell has the name of one of the three. */
 export function isHead(cells: readonly string[]): boolean {
   const date = cells.some((cell) => {
     const result = parseDate(cell);
     return result.ok || !['date-missing', 'date-unreadable'].includes(result.code);
   });
   const all = [...temperatureHeads, ...readingHeads, ...dateHeads];
-  return !date && cells.some((cell) => /^[^\d>]/.test(cell.trim()) && all.some((pattern) => pattern.test(cell)));
+  return !date && cells.some((cell) => /^[^\d>]/.test(cell) && all.some((pattern) => pattern.test(cell)));
 }
 
 export function columnsOf(head: readonly string[]): Columns | { problem: TableProblem } {
@@ -42,7 +42,7 @@ export function columnsOf(head: readonly string[]): Columns | { problem: TablePr
   const [date = 0, reading = 0, temperature = 0] = found.flat();
   const bareOhms = unitIn(head[reading] ?? '', 'resistance');
   const bareTemperature = unitIn(head[temperature] ?? '', 'temperature');
-  const unused = head.filter((name, column) => name.trim() !== '' && ![date, reading, temperature].includes(column));
+  const unused = head.filter((name, column) => name !== '' && ![date, reading, temperature].includes(column));
   return {
     ...{ date, reading, temperature, width: head.length, unused },
     ...(bareOhms && { bareOhms }),
@@ -61,5 +61,5 @@ function matching(head: readonly string[], patterns: readonly RegExp[], taken: r
 /** The unit in a head such as `Insulation (MΩ)`, `R [GOhm]`, `Temperature, °F`. */
 function unitIn(name: string, quantity: 'resistance' | 'temperature'): string | undefined {
   const candidates = [/[([]([^)\]]+)[)\]]/.exec(name)?.[1], /(?:,|\/| in | )\s*([^\s,/]+)\s*$/.exec(name)?.[1]];
-  return candidates.find((unit) => unit !== undefined && parseReading(`1 ${unit.trim()}`, quantity).ok)?.trim();
+  return candidates.find((unit) => unit !== undefined && parseReading(`1 ${unit}`, quantity).ok)?.trim();
 }

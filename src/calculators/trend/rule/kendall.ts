@@ -52,7 +52,7 @@ function timesRun(chances: readonly number[], length: number): number[] {
   let running = 0;
   for (let k = 0; k < chances.length + length - 1; k++) {
     running += chances[k] ?? 0;
-    if (k >= length) running -= chances[k - length] ?? 0;
+    running -= chances[k - length] ?? 0;
     result.push(Math.max(0, running) / length);
   }
   return result;

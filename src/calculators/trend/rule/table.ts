@@ -27,9 +27,12 @@ export function readTrendTable(cells: readonly (readonly string[])[], how: Table
   const seen = new Set<string>();
   for (const line of headed ? lines.slice(1) : lines) {
     const row = readRow(line, columns, how);
-    const key = 'code' in row ? '' : JSON.stringify([row.day, row.reading, row.temperature]);
-    if ('code' in row) table.keptOut.push(row);
-    else if (seen.has(key)) table.keptOut.push({ ...line, code: 'same-as-before', day: row.day });
+    if ('code' in row) {
+      table.keptOut.push(row);
+      continue;
+    }
+    const key = JSON.stringify([row.day, row.reading, row.temperature]);
+    if (seen.has(key)) table.keptOut.push({ ...line, code: 'same-as-before', day: row.day });
     else table.rows.push(row);
     seen.add(key);
   }
@@ -52,7 +55,8 @@ function readRow({ line, cells }: Line, columns: Columns, how: TableOptions): Tr
   const date = parseDate(cells[columns.date] ?? '', how.dateOrder);
   if (!date.ok) return keptOut(date.code);
   const { day } = date;
-  if (how.today !== undefined && day >= how.today + 1) return keptOut('date-in-future');
+  const { today = Number.POSITIVE_INFINITY } = how;
+  if (day >= today + 1) return keptOut('date-in-future');
   const cell = (column: number) => withMark(cells[column] ?? '', how.decimalMark);
   const reading = parseReading(cell(columns.reading), 'resistance', columns.bareOhms ?? how.bareOhms);
   if (!reading.ok) return keptOut('reading-unreadable', reading.error.message, day);

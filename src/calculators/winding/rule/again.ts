@@ -42,7 +42,7 @@ export function compareSets(first: WindingSet, second: WindingSet | undefined, t
   }
 }
 
-/** The same pairs open, or the same one odd to the same side, and no reading moved by more than a contact moves it. */
+/** The same pairs open, or the same one odd, and no reading moved by more than a contact moves it. */
 function failAlike(first: WindingSet, second: WindingSet, twoLeads: boolean): boolean {
   if (first.finite === undefined || second.finite === undefined) {
     return first.open.length > 0 && first.open.join() === second.open.join();
@@ -54,7 +54,8 @@ function failAlike(first: WindingSet, second: WindingSet, twoLeads: boolean): bo
     const [a, b] = [one.intervals[pair], two.intervals[pair]];
     return b.lo > a.hi * (1 + apart) + contact || a.lo > b.hi * (1 + apart) + contact;
   });
-  return one.odd.name === two.odd.name && one.odd.side === two.odd.side && !moved;
+  // A pair that is odd to the other side has moved.
+  return one.odd.name === two.odd.name && !moved;
 }
 
 /** `first` is the verdict of the first set alone. */

@@ -18,7 +18,7 @@ export function causeOf(first: WindingSet, again: AgainState, joint: JointState,
   if (joint === 'bad') return 'contact';
   if (again === 'passes' || again === 'fails' || again === 'differs') return 'contact';
   if (first.verdict === 'go') return again === 'unclear' || joint === 'unclear' ? 'open' : 'none';
-  if (first.verdict !== 'no-go' || again !== 'confirms') return 'open';
+  if (again !== 'confirms') return 'open';
   if (first.open.length === 1) return 'contact';
   const high = first.open.length > 0 || first.finite?.odd.side === 'high';
   return high || leads === 'four' ? 'winding' : 'open';

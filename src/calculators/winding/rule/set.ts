@@ -70,9 +70,10 @@ function netValues(readings: Pairs<Reading>, leads: number): Pairs<number> | und
   return windingPairs.every((pair) => net[pair] > 0) ? net : undefined;
 }
 
+/** A low pair speaks less against the winding, so it is named if a high one is no farther off, in any order of the pairs. */
 function oddPair(values: Pairs<number>): OddOne<WindingPair> {
   const mean = windingPairs.reduce((sum, pair) => sum + values[pair], 0) / windingPairs.length;
-  const apart = (pair: WindingPair) => Math.abs(values[pair] - mean);
-  const name = windingPairs.reduce((odd, pair) => (apart(pair) > apart(odd) ? pair : odd));
-  return { name, side: values[name] < mean ? 'low' : 'high' };
+  const low = windingPairs.reduce((least, pair) => (values[pair] < values[least] ? pair : least));
+  const high = windingPairs.reduce((most, pair) => (values[pair] > values[most] ? pair : most));
+  return values[high] - mean > mean - values[low] ? { name: high, side: 'high' } : { name: low, side: 'low' };
 }

@@ -29,7 +29,7 @@ const indicatedAxis: TextField = {
   kind: 'text',
   id: 'indicatedAxis',
   name: 'Which of these outputs does its indication name?',
-  hint: 'Count from 1, as the manual counts. Leave it empty if you did not look.',
+  hint: 'Count from 1, as the manual counts. Leave it empty if there is one only, or if you did not look.',
   digits: true,
 };
 const outputLabel: TextField = {
@@ -42,10 +42,12 @@ const outputLabel: TextField = {
 function read(form: Form): FindDriveAnswer | undefined {
   const how = chosen(form, observation);
   const range = limitRange('entry-axes');
-  const indicated = count(form, indicatedAxis.id, range);
   // The number of axes is needed only to check an indication that was looked at; otherwise assume one.
   const axes = count(form, axesOnDrive.id, range) ?? (how === 'looked' ? undefined : 1);
   if (how === undefined || axes === undefined || axes < 1) return undefined;
+  // An indication that was looked at can only name the one output that there is; any other number contradicts it.
+  const isEmpty = textOf(form, indicatedAxis.id).trim() === '';
+  const indicated = isEmpty && how === 'looked' && axes === 1 ? 1 : count(form, indicatedAxis.id, range);
   if (how === 'looked' && indicated === undefined) return undefined;
   return { observation: how, axesOnDrive: axes, ...(indicated !== undefined && { indicatedAxis: indicated }) };
 }

@@ -4,7 +4,6 @@ export const symptomRule: PlainRule<'symptom'> = {
   touches: false,
   energy: 'none',
   restsOn: [],
-  problem: ({ came = 0, of = came, once }) =>
-    came > of || (once && (came > 1 || of > 1)) ? 'came-contradicts' : undefined,
+  problem: ({ came = 0, of = came, once }) => (came > of || (once && of > 1) ? 'came-contradicts' : undefined),
   next: () => 'inspect',
 };

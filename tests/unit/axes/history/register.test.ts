@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { exchangesOf, sameSince, secondDrive } from '../../../../src/axes/history/changes.ts';
 import { knownOf, searched, sistersOf } from '../../../../src/axes/history/known.ts';
-import { type Axis, registerOf } from '../../../../src/axes/history/register.ts';
+import { type Axis, axisNamed, registerOf } from '../../../../src/axes/history/register.ts';
 import type { AxisRecord } from '../../../../src/axes/record/axis-schema.ts';
 import { newAxis, recordOf, renamed, textIn, withChange, withValues } from '../../../../src/axes/record/change-axis.ts';
 import { mergeAxes } from '../../../../src/axes/record/merge-axes.ts';
@@ -46,6 +46,25 @@ describe('which axis a visit belongs to', () => {
     const record = renamed(newAxis(lift, at('2026-01-01')), { machine: 'Gantry 2', axis: 'Z1' }, at('2026-02-01'));
     const axis = first([record], [visit(lift, '2026-03-01'), visit({ machine: 'Gantry 2', axis: 'Z1' }, '2026-03-02')]);
     expect([axis.names.axis, axis.visits.length]).toEqual(['Z1', 2]);
+  });
+
+  test('a former name, or a merged one, names the axis; the present name of another goes first', () => {
+    const z1 = { machine: 'Gantry 2', axis: 'Z1' };
+    const former = renamed(newAxis(z1, at('2026-01-01')), { machine: 'Gantry 2', axis: 'Hoist' }, at('2026-02-01'));
+    const record = renamed(former, lift, at('2026-02-02'));
+    const named = (records: AxisRecord[], axis: string) =>
+      axisNamed(registerOf(records, []), { machine: 'gantry 2', axis })?.id;
+    expect(['lift', 'hoist', 'Z1', 'Bridge'].map((axis) => named([record], axis))).toEqual([
+      ...[record.id, record.id, record.id, undefined],
+    ]);
+    const merged = withValues(
+      newAxis({ machine: 'Gantry 2', axis: 'Z' }, at('2026-01-01')),
+      { mergedInto: record.id },
+      at('2026-02-03'),
+    );
+    expect(named([record, merged], 'z')).toBe(record.id);
+    const other = newAxis({ machine: 'Gantry 2', axis: 'Hoist' }, at('2026-03-01'));
+    expect(named([record, other], 'Hoist')).toBe(other.id);
   });
 
   test('the present name of one axis goes before a former name of another', () => {
@@ -183,14 +202,14 @@ describe('drives', () => {
 
   test('only a noted exchange makes a part another part', () => {
     const decided = visit(lift, '2026-01-01', replaced('motor'));
-    expect(sameSince(exchangesOf(first([], [decided])), 'motor')).toBe('');
+    expect(sameSince(exchangesOf(first([], [decided])), 'motor').on).toBe('');
     const noted = withChange(
       newAxis(lift, at('2026-01-05')),
       { id: 'change-1', part: 'motor', on: '2026-01-05', note: '', dropped: false },
       at('2026-01-05'),
     );
     const exchanges = exchangesOf(first([noted], [decided]));
-    expect([sameSince(exchanges, 'motor'), sameSince(exchanges, 'joined'), sameSince(exchanges, 'cable')]).toEqual([
+    expect((['motor', 'joined', 'cable'] as const).map((part) => sameSince(exchanges, part).on)).toEqual([
       '2026-01-05',
       '2026-01-05',
       '',

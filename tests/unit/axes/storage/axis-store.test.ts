@@ -50,6 +50,37 @@ describe('the visits in the register', () => {
     expect(await headsOf(store)).toEqual(['Lift']);
   });
 
+  test('are read after one was deleted and imported again, whatever was saved in between', async () => {
+    const name = freshName();
+    const [visits, store] = [visitTab(name), tab(name)];
+    const first = await must(visits.save(newVisit('visit-one', now, lift)));
+    const second = newVisit('visit-two', now, { ...lift, axis: 'Bridge' });
+    await must(visits.save(second));
+    expect(await headsOf(store)).toEqual(['Bridge', 'Lift']);
+    await visits.remove(second.id);
+    await must(visits.save({ ...first, axis: 'Hoist' }));
+    await must(visits.add({ ...second, axis: 'Carriage' }));
+    expect(await headsOf(store)).toEqual(['Carriage', 'Hoist']);
+    await visits.remove(second.id);
+    await must(visits.add({ ...second, axis: 'Bridge' }));
+    expect(await headsOf(store)).toEqual(['Bridge', 'Hoist']);
+  });
+
+  test('are read after the last one was deleted and imported again, whichever number the storage begins at', async () => {
+    for (const beginning of [0.2, 0.7]) {
+      const name = freshName();
+      const [visits, store] = [visitTab(name), tab(name)];
+      const chance = vi.spyOn(Math, 'random').mockReturnValueOnce(0.5).mockReturnValueOnce(beginning);
+      const only = newVisit('visit-one', now, lift);
+      await must(visits.save(only));
+      expect(await headsOf(store)).toEqual(['Lift']);
+      await visits.remove(only.id);
+      await must(visits.add({ ...only, axis: 'Hoist' }));
+      expect(await headsOf(store)).toEqual(['Hoist']);
+      chance.mockRestore();
+    }
+  });
+
   test('come back by themselves if the register’s database is lost', async () => {
     const name = freshName();
     const visits = visitTab(name);

@@ -2,7 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { judgeDischarge } from '../../../../src/kernel/assessment/bus-discharge.ts';
 import { impossibleFigures } from '../../../../src/kernel/assessment/possible-figures.ts';
 import { judgePe, peMarks, peRemarks } from '../../../../src/kernel/assessment/protective-conductor.ts';
-import { testReminders } from '../../../../src/kernel/assessment/test-reminders.ts';
+import { reminderCodes, testReminders } from '../../../../src/kernel/assessment/test-reminders.ts';
 import { judgeSuitability, judgeTestVoltage, testVoltageRow } from '../../../../src/kernel/assessment/test-voltage.ts';
 import { missing, ohms, volts } from '../../../../src/kernel/reading/reading.ts';
 import { typed } from '../../../support/typed.ts';
@@ -43,6 +43,7 @@ describe('the reminders beside an insulation test', () => {
       },
     ]);
     expect(testReminders()[1]).toMatchObject({ minutes: 4 });
+    expect(reminderCodes).toEqual(testReminders().map(({ code }) => code));
   });
 });
 

@@ -134,7 +134,8 @@ describe('any text gives a reading or a stated error', () => {
     }
     const { code, message, suggestions } = result.error;
     expect(message).toMatch(/[.]$/);
-    expect(message).not.toMatch(/undefined|NaN/);
+    // What was typed is quoted, and may be “NaN” itself.
+    expect(message.replace(/“.*”/s, '')).not.toMatch(/undefined|NaN/);
     const helps = message.includes(quantityRules[quantity].example) || suggestions.length > 0;
     const tellsWhatToDo = [
       ...['negative', 'out-of-range', 'milli-or-mega', 'unit-missing'],

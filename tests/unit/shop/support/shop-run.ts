@@ -1,5 +1,5 @@
 import { shopFormatAt } from '../../../../src/shop/file/shop-format.ts';
-import type { Content } from '../../../../src/shop/merge/content.ts';
+import type { Content, Picture } from '../../../../src/shop/merge/content.ts';
 import { syncFolder } from '../../../../src/shop/merge/sync.ts';
 import { Dice } from './dice.ts';
 import { Replica, Server } from './shared-drive.ts';
@@ -14,9 +14,12 @@ export interface RunResult {
   keptAfterDeletion: number;
 }
 
-/** Two tablets and their shared folder: `changes` changes at random, then rest until both have exchanged everything. */
-export async function runShop(seed: number, changes: number): Promise<RunResult> {
-  const shop = new Shop(seed);
+/**
+ * Two tablets and their shared folder: `changes` changes at random, then rest until both have exchanged everything. `hours`:
+ * by which the clock of the second tablet is ahead of the first one's, or behind if negative.
+ */
+export async function runShop(seed: number, changes: number, hours = 1): Promise<RunResult> {
+  const shop = new Shop(seed, hours);
   while (shop.changes < changes) await shop.step();
   await shop.rest();
   return { problems: shop.problems(), changes, apart: shop.apart, keptAfterDeletion: shop.kept };
@@ -43,14 +46,29 @@ class Shop {
   private readonly gone = new Set<string>();
   /** Where visits were restored: a deletion on the other tablet may not have seen it, and then yields to it. */
   private readonly restored = new Map<string, Set<Tablet>>();
+  /** Visits of which both versions were kept. */
+  private readonly keptTwice = new Set<string>();
+  /** Visits that were kept although the other tablet had deleted them. */
+  private readonly outvoted = new Set<string>();
+  /** Visits of which a photograph was taken off: a deletion on the other tablet may not have seen it, and then yields. */
+  private readonly thinned = new Set<string>();
+  /** The words of the caption of a photograph. */
+  private readonly captions = new Map<string, string[]>();
+  /** Photographs that a person took off with all of their captions in sight, by their visit. */
+  private readonly takenOff = new Map<string, string>();
   private readonly format = shopFormatAt(() => '2026-03-03T08:00:00Z');
 
-  constructor(seed: number) {
+  constructor(seed: number, hours: number) {
     this.dice = new Dice(seed);
     const server = new Server();
     server.files.set('holiday.jpg.json', '[1, 2');
-    this.places = ['tablet-a', 'tablet-number-b'].map((name) => ({
-      tablet: new Tablet(name),
+    let seconds = 0;
+    const clock = (ahead: number) => () => {
+      seconds += 7;
+      return Date.UTC(2026, 2, 3, 12) + 1000 * (seconds + 3600 * ahead);
+    };
+    this.places = ['tablet-a', 'tablet-number-b'].map((name, index) => ({
+      tablet: new Tablet(name, clock(index * hours)),
       folder: new Replica(server, name, this.dice),
       bin: [],
     }));
@@ -94,9 +112,18 @@ class Shop {
       for (const word of this.typed.keys()) {
         if (!there.has(word) && !this.deleted.has(word)) problems.push(`${tablet.name} has lost ${word}`);
       }
+      for (const [picture, id] of this.takenOff) {
+        const isBack = tablet.visits.get(id)?.photographs?.some((one) => one.id === picture);
+        if (isBack && !this.wasRestored(id)) problems.push(`${tablet.name} has ${picture} again`);
+      }
       for (const id of this.gone) if (tablet.visits.has(id)) problems.push(`${tablet.name} has ${id} again`);
     }
     return problems;
+  }
+
+  /** A photograph may come back with its visit. */
+  private wasRestored(id: string): boolean {
+    return this.restored.has(id) || this.keptTwice.has(id) || this.outvoted.has(id);
   }
 
   private word(id: string): string {
@@ -116,8 +143,30 @@ class Shop {
     const id = this.dice.of([...tablet.visits.keys()]);
     if (id === undefined) return;
     const pictures = tablet.visits.get(id)?.photographs ?? [];
-    if (pictures.length < 20 && this.dice.falls(0.15)) tablet.attach(id, this.word(id));
+    const picture = this.dice.of(pictures);
+    if (picture !== undefined && this.dice.falls(0.1)) this.takeOff(tablet, id, picture);
+    else if (picture !== undefined && this.dice.falls(0.2)) this.caption(tablet, id, picture);
+    else if (pictures.length < 20 && this.dice.falls(0.15)) tablet.attach(id, this.word(id));
     else tablet.write(id, this.word(id));
+  }
+
+  /** With its caption, the words of which may be of the other tablet. */
+  private takeOff(tablet: Tablet, id: string, picture: Picture): void {
+    for (const word of [picture.id, ...picture.caption.split(' ')]) this.deleted.add(word);
+    const words = picture.caption.split(' ');
+    const allSeen = (this.captions.get(picture.id) ?? []).every((word) => words.includes(word));
+    if (allSeen) this.takenOff.set(picture.id, id);
+    tablet.detach(id, picture.id);
+    this.gone.delete(id);
+    this.thinned.add(id);
+    this.changes += 1;
+  }
+
+  private caption(tablet: Tablet, id: string, picture: Picture): void {
+    const word = this.word(id);
+    this.captions.set(picture.id, [...(this.captions.get(picture.id) ?? []), word]);
+    this.takenOff.delete(picture.id);
+    tablet.caption(id, picture.id, word);
   }
 
   private remove({ tablet, bin }: Place): void {
@@ -130,7 +179,8 @@ class Shop {
     for (const word of words) this.deleted.add(word);
     const all = [...this.typed].filter(([, id]) => id === visit.id).map(([word]) => word);
     const restoredHereOnly = [...(this.restored.get(visit.id) ?? [])].every((place) => place === tablet);
-    if (restoredHereOnly && all.every((word) => words.includes(word))) this.gone.add(visit.id);
+    if (restoredHereOnly && !this.thinned.has(visit.id) && all.every((word) => words.includes(word)))
+      this.gone.add(visit.id);
   }
 
   private undo({ tablet, bin }: Place): void {
@@ -145,6 +195,8 @@ class Shop {
   private async sync({ tablet, folder }: Place): Promise<void> {
     const { apart, keptAfterDeletion } = await syncFolder(tablet, folder, this.format);
     this.apart += apart.length;
+    for (const one of apart) this.keptTwice.add(one.id);
+    for (const id of keptAfterDeletion) this.outvoted.add(id);
     this.kept += keptAfterDeletion.length;
   }
 }

@@ -1,12 +1,27 @@
 import type { AxisRecord } from '../../../../src/axes/record/axis-schema.ts';
 import { mergeAxes } from '../../../../src/axes/record/merge-axes.ts';
-import { type Content, type Picture, picturesOf, withPictures } from '../../../../src/shop/merge/content.ts';
+import {
+  type Content,
+  type Picture,
+  picturesChanged,
+  picturesOf,
+  withPictures,
+} from '../../../../src/shop/merge/content.ts';
 import type { DeviceState } from '../../../../src/shop/merge/exchange.ts';
 import { type Known, printOf } from '../../../../src/shop/merge/merge-visit.ts';
 import type { Device } from '../../../../src/shop/merge/sync.ts';
 import { newVisit } from '../../../../src/visit/record/change-visit.ts';
 import { readVisit } from '../../../../src/visit/record/read-visit.ts';
 import { photograph } from '../../../support/photographs.ts';
+
+/** Each look at it is seven seconds later. */
+function runningClock(): () => number {
+  let clock = Date.UTC(2026, 2, 3, 6);
+  return () => {
+    clock += 7000;
+    return clock;
+  };
+}
 
 /** A device whose storage is a map; every change gives a visit a new revision, as the site's storage does. */
 export class Tablet implements Device {
@@ -17,16 +32,16 @@ export class Tablet implements Device {
   /** Called before each change by an exchange: what a person does meanwhile. */
   meanwhile: () => void = () => undefined;
   readonly name: string;
-  private clock = 0;
+  private readonly time: () => number;
 
-  constructor(name: string) {
+  /** `time`: what its clock shows, in ms since 1970. */
+  constructor(name: string, time: () => number = runningClock()) {
     this.name = name;
+    this.time = time;
   }
 
-  /** Seconds as an ISO time; the clocks of two tablets differ. */
   now(): string {
-    this.clock += 7;
-    return new Date(Date.UTC(2026, 2, 3, 6) + 1000 * (this.clock + this.name.length * 600)).toISOString();
+    return new Date(this.time()).toISOString();
   }
 
   begin(id: string, notes: string): void {
@@ -42,6 +57,29 @@ export class Tablet implements Device {
   attach(id: string, word: string): void {
     const visit = this.visits.get(id);
     if (visit) this.visits.set(id, withPictures(visit, [...picturesOf(visit), photograph(word, { id: word })]));
+  }
+
+  detach(id: string, word: string): void {
+    const visit = this.visits.get(id);
+    if (visit)
+      this.visits.set(
+        id,
+        withPictures(
+          visit,
+          picturesOf(visit).filter((one) => one.id !== word),
+        ),
+      );
+  }
+
+  /** Adds a word to a caption. */
+  caption(id: string, picture: string, word: string): void {
+    const visit = this.visits.get(id);
+    if (visit === undefined) return;
+    const changedAt = this.now();
+    const pictures = picturesOf(visit).map((one) =>
+      one.id === picture ? { ...one, caption: `${one.caption} ${word}`.trim(), changedAt } : one,
+    );
+    this.visits.set(id, { ...visit, photographs: pictures });
   }
 
   put(visit: Content): void {
@@ -66,6 +104,8 @@ export class Tablet implements Device {
   async store(visit: Content, before: Content | undefined): Promise<boolean> {
     this.meanwhile();
     if (this.visits.get(visit.id)?.revision !== before?.revision) return false;
+    if (before !== undefined && picturesChanged(picturesOf(before), picturesOf(this.visits.get(visit.id) ?? visit)))
+      return false;
     const seen = new Set((before ? picturesOf(before) : []).map(({ id }) => id));
     const here = [visit.id, visit.secondVersionOf].flatMap((id) => {
       const stored = id === undefined ? undefined : this.visits.get(id);
@@ -86,9 +126,8 @@ export class Tablet implements Device {
   async remove(before: Content): Promise<boolean> {
     this.meanwhile();
     if (this.visits.get(before.id)?.revision !== before.revision) return false;
-    const seen = new Set(picturesOf(before).map(({ id }) => id));
     const own = this.visits.get(before.id);
-    if (own && picturesOf(own).some(({ id }) => !seen.has(id))) return false;
+    if (own && picturesChanged(picturesOf(own), picturesOf(before))) return false;
     return this.visits.delete(before.id);
   }
 
@@ -129,7 +168,7 @@ export class Tablet implements Device {
 
 export const wordsOf = (visit: Content): string[] => [
   ...visit.notes.split(' '),
-  ...picturesOf(visit).map(({ id }) => id),
+  ...picturesOf(visit).flatMap(({ id, caption }) => [id, ...caption.split(/ (?:\/ )?/)]),
 ];
 
 const headOnly = ({ jpeg: _picture, ...head }: Picture): Picture => head;

@@ -4,6 +4,7 @@ import { StepBody } from '../../../../src/visit/app/StepBody.tsx';
 import { evaluate } from '../../../../src/visit/evaluate.ts';
 import type { VisitRecord } from '../../../../src/visit/record/visit-schema.ts';
 import type { StepId } from '../../../../src/visit/steps/ids.ts';
+import { triesTexts } from '../../../../src/visit/words/visit.ts';
 import {
   done,
   driveOnly,
@@ -107,4 +108,20 @@ test('what was reported can be confirmed, but no proof of a dead drive or a held
   const next = drawn({ ...visitOf(motorAndCable.slice(0, 2)), reported }, atOnce);
   expect(next.id).toBe('lockout-1');
   expect(next.html).not.toContain(button);
+});
+
+test('a trip that happened once is not called unknown, and a try proves nothing until both numbers are noted', () => {
+  const tried = (symptom: Record<string, string>) =>
+    drawn(
+      visitOf([
+        ...onWay.filter(([id]) => id !== 'symptom').slice(0, 1),
+        ['symptom', { when: 'control-off', gravityLoaded: 'no', ...symptom }],
+        ...onWay.slice(2, 4),
+        ['unplug-feedback', done],
+      ]),
+      atOnce,
+    );
+  expect(tried({ once: 'yes' }).html).toContain(triesTexts.once);
+  expect(tried({}).html).toContain(triesTexts.unknown);
+  expect(tried({ once: 'yes', came: '1', of: '1' }).html).toContain('so try 5 times');
 });

@@ -64,6 +64,11 @@ describe('a baseline that found something', () => {
   });
 });
 
+test('a baseline that is not sound says so, and one that is under way does not', () => {
+  expect(state(walked({ bridge: { minusV: '0.4 Ω' } }).visit).baseline).toBe('not-sound');
+  expect(state(begin).baseline).toBe('open');
+});
+
 test('after a break the lockout is asked for again before the next reading', () => {
   const { visit } = walked({ winding: { UV: '', VW: '', WU: '' } });
   const { path } = evaluate(visit, '2026-03-02T14:00:00+01:00').guide;

@@ -30,6 +30,16 @@ describe('a complete form gives its answer', () => {
     ],
     ['find-drive', { observation: 'known', axesOnDrive: '3' }, { observation: 'known', axesOnDrive: 3 }],
     // A person who may not look may not know the number either, and can continue without it.
+    [
+      'find-drive',
+      { observation: 'looked', axesOnDrive: '1', indicatedAxis: '' },
+      { observation: 'looked', axesOnDrive: 1, indicatedAxis: 1 },
+    ],
+    [
+      'find-drive',
+      { observation: 'looked', axesOnDrive: '1', indicatedAxis: '2' },
+      { observation: 'looked', axesOnDrive: 1, indicatedAxis: 2 },
+    ],
     ['find-drive', { observation: 'not-permitted', axesOnDrive: '' }, { observation: 'not-permitted', axesOnDrive: 1 }],
     ['symptom', { when: 'when-hot', gravityLoaded: 'unknown' }, { when: 'when-hot', gravityLoaded: 'unknown' }],
     [
@@ -101,6 +111,7 @@ describe('an incomplete or unreadable form gives undefined', () => {
     ['find-drive', { axesOnDrive: '2', indicatedAxis: '1' }],
     ['find-drive', { observation: 'looked', axesOnDrive: '2', indicatedAxis: '' }],
     ['find-drive', { observation: 'looked', axesOnDrive: '', indicatedAxis: '1' }],
+    ['find-drive', { observation: 'looked', axesOnDrive: '1', indicatedAxis: 'X' }],
     ['find-drive', { observation: 'looked', axesOnDrive: 'two', indicatedAxis: '1' }],
     ['find-drive', { observation: 'looked', axesOnDrive: '0', indicatedAxis: '0' }],
     ['find-drive', { observation: 'looked', axesOnDrive: '2.0', indicatedAxis: '1' }],

@@ -151,6 +151,8 @@ describe('an answer that does not suffice is named', () => {
     expect([bridge(bridges.good), bridge(bridges.shorted)]).toEqual([undefined, undefined]);
     expect([bridge(bridges.incomplete), bridge(bridges.incomplete, true)]).toEqual(['undecided', undefined]);
     expect([bridge(bridges.busCharged), bridge(bridges.busCharged, true)]).toEqual(Array(2).fill('bus-not-discharged'));
+    const findings = [...bridges.good.findings, ...bridges.busCharged.findings];
+    expect(bridge({ ...bridges.good, findings }, true)).toBe('bus-not-discharged');
     expect(problemOf('insulation', { assessment: insulations.noTemperature, leftOpen: false })).toBe('undecided');
     for (const id of ['winding', 'winding-motor'] as const)
       expect(problemOf(id, { assessment: windings.incomplete, leftOpen: false }), id).toBe('undecided');
@@ -164,9 +166,7 @@ describe('an answer that does not suffice is named', () => {
     expect([isolation(isolations.bothGood), isolation(isolations.bothBad)]).toEqual([undefined, undefined]);
     for (const oneOnly of [isolations.cableBadMotorOpen, isolations.motorBadCableOpen])
       expect([isolation(oneOnly), isolation(oneOnly, true)]).toEqual(['part-open', undefined]);
-    expect([isolation(isolations.joinedUnclear), isolation(isolations.joinedUnclear, true)]).toEqual([
-      'undecided',
-      undefined,
-    ]);
+    for (const open of [isolations.joinedUnclear, isolations.contradiction])
+      expect([isolation(open), isolation(open, true)]).toEqual(['undecided', undefined]);
   });
 });

@@ -47,5 +47,10 @@ export const arbitraryVisit: fc.Arbitrary<VisitRecord> = fc
     createdAt: time,
     changedAt: time,
     steps: fc.dictionary(fc.constantFrom(...stepIds), step, { noNullPrototype: true }),
+    restart: fc.option(arbitraryForm, { nil: undefined }),
   })
-  .map((parts) => ({ ...newVisit(parts.id, parts.createdAt), ...parts }));
+  .map(({ restart, ...parts }) => ({
+    ...newVisit(parts.id, parts.createdAt),
+    ...parts,
+    ...(restart && { restart }),
+  }));
