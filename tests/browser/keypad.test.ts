@@ -191,6 +191,16 @@ describe('the keypad is one way to type among others', () => {
   });
 });
 
+test('a row of the trend is typed with it: reading, then temperature', async () => {
+  const page = await calculator('trend');
+  await page.locator('#trend-addReading').tap();
+  await press(page, '4', '5', '0', 'MΩ', 'Next', '2', '5', '°C');
+  expect([await entryIn(page, 'trend-addReading'), await entryIn(page, 'trend-addTemperature')]).toEqual([
+    '450M',
+    '25 °C',
+  ]);
+});
+
 describe('a keypad in a small window', () => {
   test.each([
     [360, 740, 'light'],

@@ -57,27 +57,33 @@ export function AxisScreen({ axis, open, register, store }: Props) {
           <a href={killsDrivesHref}>When the second drive fails too</a>.
         </p>
       )}
-      <VisitTable axis={axis} />
-      {earlier === undefined ? (
-        <p>Reading the readings …</p>
-      ) : (
-        <AxisReadings earlier={earlier} exchanges={exchanges} more={axis.visits.length - shown.length} />
-      )}
-      <Exchanges axis={axis} exchanges={exchanges} open={open} />
-      {sisters.length > 0 && (
-        <section aria-labelledby="sisters">
-          <h2 id="sisters">Axes with the same motor</h2>
-          <ul class="axis-sisters">
-            {sisters.slice(0, 20).map((sister) => (
-              <li key={sister.id}>
-                <a href={axisHash(sister.id)}>{axisTitle(sister.names)}</a>
-              </li>
-            ))}
-          </ul>
-        </section>
-      )}
-      <AxisNotesPart axis={axis} open={open} />
-      <MergeAxes axis={axis} open={open} register={register} />
+      <div class="axis-sides">
+        <div>
+          <VisitTable axis={axis} />
+          {earlier === undefined ? (
+            <p>Reading the readings …</p>
+          ) : (
+            <AxisReadings earlier={earlier} exchanges={exchanges} more={axis.visits.length - shown.length} />
+          )}
+        </div>
+        <div>
+          <Exchanges axis={axis} exchanges={exchanges} open={open} />
+          {sisters.length > 0 && (
+            <section aria-labelledby="sisters">
+              <h2 id="sisters">Axes with the same motor</h2>
+              <ul class="axis-sisters">
+                {sisters.slice(0, 20).map((sister) => (
+                  <li key={sister.id}>
+                    <a href={axisHash(sister.id)}>{axisTitle(sister.names)}</a>
+                  </li>
+                ))}
+              </ul>
+            </section>
+          )}
+          <AxisNotesPart axis={axis} open={open} />
+          <MergeAxes axis={axis} open={open} register={register} />
+        </div>
+      </div>
     </>
   );
 }

@@ -49,7 +49,8 @@ export function SeriesPlot({ series, title }: Props) {
     { kind: 'linear', domain: years, label: 'year', format: yearText, ticks: linearTicks(...years, 4) },
     {
       kind: 'log10',
-      domain: decadesAround([...points.map(({ y }) => y), ...(limit === undefined ? [] : [limit])]),
+      // A limit at the foot of the plot would stand among the years.
+      domain: decadesAround([...points.map(({ y }) => y), ...(limit === undefined ? [] : [limit / 2])]),
       label: 'resistance, as read',
       format: (value) => formatQuantity(value, 'Ω'),
     },

@@ -27,17 +27,24 @@ export async function visitBackground(visit: VisitRecord): Promise<Background | 
     const axis = axisOfVisit(register, visit);
     if (axis === undefined) return undefined;
     const sisters = sistersOf(register.axes, axis).slice(0, sistersLookedAt);
-    const ids = [axis, ...sisters].flatMap((one) => earlierIds(one, visit));
+    const clock = Date.now();
+    const ids = [axis, ...sisters].flatMap((one) => earlierIds(one, visit, clock));
     const readings = await store.readings(ids);
     if (!readings.ok) return undefined;
-    return backgroundOf(axis, sisters, visit, readings.value);
+    return backgroundOf(axis, sisters, visit, readings.value, clock);
   } finally {
     store.close();
   }
 }
 
-function earlierIds({ visits }: Axis, { id, createdAt }: VisitRecord): string[] {
-  const earlier = visits.filter((one) => one.id !== id && Date.parse(one.at) <= Date.parse(createdAt));
+/** `clock`: see `againstPast`. */
+export function earlierIds(
+  { visits }: Axis,
+  { id, createdAt }: Pick<VisitRecord, 'id' | 'createdAt'>,
+  clock: number,
+): string[] {
+  const isEarlier = (at: number) => at <= Date.parse(createdAt) || at > clock;
+  const earlier = visits.filter((one) => one.id !== id && isEarlier(Date.parse(one.at)));
   const baselines = earlier.filter(({ baseline }) => baseline).slice(0, 1);
   return [...new Set([...earlier.slice(0, visitsLookedAt), ...baselines].map((one) => one.id))];
 }
@@ -47,6 +54,7 @@ export function backgroundOf(
   sisters: readonly Axis[],
   visit: VisitRecord,
   readings: readonly VisitReadings[],
+  clock: number,
 ): Background {
   const sets = new Map(readings.map((one) => [one.id, one.sets]));
   const earlierOf = ({ visits }: Axis): Earlier[] =>
@@ -62,7 +70,7 @@ export function backgroundOf(
     axis: { href: axisHref(axis.id), title: axisTitle(axis.names) },
     beside: (step) => (isMeasuredId(step) ? besideOf(step, own, besides) : {}),
     against: (evaluated) =>
-      againstPast(evaluated.visit, own, exchanges).flatMap(({ step, compared }) =>
+      againstPast(evaluated.visit, own, exchanges, clock).flatMap(({ step, compared }) =>
         compared.level === 'none' ? [] : [{ step, short: fallInShort[compared.level], text: fallText(compared) }],
       ),
     ...(drives && {

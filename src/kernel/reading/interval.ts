@@ -57,7 +57,8 @@ function least(bound: number, { percent = 0 }: Instrument): number {
 export function limitOfError(value: number, resolution: number | undefined, instrument: Instrument): number {
   const { percent = 0, counts = 0 } = instrument;
   const step = counts === 0 ? 0 : (resolution ?? coarsestStep(value));
-  return (Math.abs(value) * percent) / 100 + counts * step;
+  // Divided first: a figure near the largest that a computer knows must not have an infinite error.
+  return (Math.abs(value) / 100) * percent + counts * step;
 }
 
 /** If the display's step is unknown: the place of the last digit that is not zero, the widest it can be. */

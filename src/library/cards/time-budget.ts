@@ -2,7 +2,7 @@ import minutes from '../../../content/field/minutes.json' with { type: 'json' };
 
 type StepWithTime = keyof typeof minutes.minutes.steps;
 
-/** A row of the time budget: its steps, and how often each comes in a visit that finds a bad motor. */
+/** The rows of the time budget: the steps of each, and what besides them takes time. */
 export const timeBudget: readonly { name: string; steps: readonly StepWithTime[]; waits?: string }[] = [
   { name: 'support the axis', steps: ['support-axis'], waits: 'riggers, a crane' },
   { name: 'lock out, prove dead', steps: ['lockout-1', 'bus-again'], waits: 'the label’s time, or longer' },

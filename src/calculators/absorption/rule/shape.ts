@@ -55,7 +55,9 @@ export function describeShape(input: AbsorptionInput): AbsorptionFinding[] {
 export function judgeSteadiness(input: AbsorptionInput): AbsorptionFinding[] {
   const taken = takenOf(input);
   const broken = taken.flatMap(([seconds, reading], index) => {
-    const falls = taken.slice(0, index).some(([, earlier]) => (ratioOf(reading, earlier, {})?.hi ?? 1) * level < 1);
+    const falls = taken
+      .slice(0, index)
+      .some(([, earlier]) => (ratioOf(asItStands(reading), asItStands(earlier), {})?.hi ?? 1) * level < 1);
     return falls ? [seconds] : [];
   });
   if (broken[0] === undefined) return [];
@@ -66,6 +68,11 @@ export function judgeSteadiness(input: AbsorptionInput): AbsorptionFinding[] {
       atSeconds: broken[0],
     }),
   ];
+}
+
+/** Without a known step of the display, the figure itself: a wide guess of the step would hide the fall. */
+function asItStands(reading: Reading): Reading {
+  return reading.kind === 'value' && reading.resolution === undefined ? { ...reading, resolution: 0 } : reading;
 }
 
 function takenOf({ readings }: AbsorptionInput): [number, Reading][] {

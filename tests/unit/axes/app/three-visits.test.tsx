@@ -2,7 +2,7 @@ import { h } from 'preact';
 import { renderToString } from 'preact-render-to-string';
 import { describe, expect, test } from 'vitest';
 import { detailsFor } from '../../../../src/axes/app/StartVisit.tsx';
-import { backgroundOf } from '../../../../src/axes/app/visit-background.ts';
+import { backgroundOf, earlierIds } from '../../../../src/axes/app/visit-background.ts';
 import { knownOf, sistersOf } from '../../../../src/axes/history/known.ts';
 import { pointsOf } from '../../../../src/axes/history/points.ts';
 import { type Axis, axisOfVisit, registerOf } from '../../../../src/axes/history/register.ts';
@@ -31,10 +31,12 @@ const second = visited('visit-second', '2025-03-02', '400 MΩ');
 const third = visited('visit-third', '2026-03-02', '150 MΩ');
 const sister = visited('visit-sister', '2025-06-01', '1.2 GΩ', { ...carriage, axis: 'Bridge', motor: 'SM-40, no. 18' });
 
+const clock = Date.parse('2026-03-02T08:31:00+01:00');
+
 function backgroundFor(visit: VisitRecord, all: VisitRecord[]): Background {
   const register = registerOf([], all.map(headOf));
   const axis = axisOfVisit(register, visit) as Axis;
-  return backgroundOf(axis, sistersOf(register.axes, axis), visit, all.map(readingsOf));
+  return backgroundOf(axis, sistersOf(register.axes, axis), visit, all.map(readingsOf), clock);
 }
 
 const evaluated = evaluate(third, '2026-03-02T08:31:00+01:00');
@@ -97,7 +99,7 @@ test('a motor that was exchanged in between has no past', () => {
     changes: [change],
   } as const;
   const noted = { ...axis, record: { ...record, names: [], changes: [change] } };
-  expect(backgroundOf(noted, [], third, [first, second].map(readingsOf)).against(evaluated)).toEqual([]);
+  expect(backgroundOf(noted, [], third, [first, second].map(readingsOf), clock).against(evaluated)).toEqual([]);
 });
 
 test('a new visit takes over what the axis is made of, and no reading', () => {
@@ -118,4 +120,23 @@ test('the trend is the calculator’s, the series hold every reading as it was t
   const [series] = seriesOf(earlier);
   expect(series?.rows.map(({ texts }) => texts.together)).toEqual(['900 MΩ', '400 MΩ', '150 MΩ']);
   expect(series?.rows.every(({ limits }) => limits.some(({ value }) => /^100\sMΩ$/.test(value)))).toBe(true);
+});
+
+test('a visit of a tablet whose clock is hours ahead is the last one before, not one of the future', () => {
+  const ahead = newVisit('visit-ahead', '2026-03-02T13:00:00+01:00', carriage);
+  const before = enterStep(
+    ahead,
+    'insulation',
+    { ...soundForms.insulation, together: '400 MΩ' },
+    '2026-03-02T13:10:00+01:00',
+  );
+  const all = [first, before, third];
+  const axis = axisOfVisit(registerOf([], all.map(headOf)), third) as Axis;
+  expect(earlierIds(axis, third, clock).sort()).toEqual([before.id, first.id].sort());
+  const texts = backgroundFor(third, all)
+    .against(evaluated)
+    .map(({ text }) => text);
+  expect(texts.join(' ')).toContain('Fallen since the last visit by a factor of at least 2.7');
+  // Seen a day later it is a later visit, and no past of this one.
+  expect(earlierIds(axis, third, Date.parse('2026-03-03T08:00:00+01:00'))).toEqual([first.id]);
 });

@@ -94,6 +94,7 @@ describe('the limit of error', () => {
     expect(limitOfError(451e3, undefined, { counts: 1 })).toBe(1e3);
     expect(limitOfError(0.45, undefined, { counts: 2 })).toBeCloseTo(0.02, 12);
     expect(limitOfError(0, undefined, { counts: 2 })).toBe(0);
+    expect(limitOfError(Number.MAX_VALUE, 1, { percent: 5 })).toBeLessThan(Number.MAX_VALUE);
   });
 });
 

@@ -24,6 +24,13 @@ const test = (texts: Record<number, string>, changes: Partial<AbsorptionInput> =
 });
 const codes = (input: AbsorptionInput) => assessAbsorption(input).findings.map(({ code }) => code);
 
+it('sees a fall to a figure whose display step is not known', () => {
+  const input = test({ 15: '1621M', 60: '2468M', 600: '4960M' });
+  const fallen = { ...input, readings: { ...input.readings, 30: ohms(1e9) } };
+  expect(codes(input)).not.toContain('curve-breaks');
+  expect(codes(fallen)).toContain('curve-breaks');
+});
+
 describe('assessAbsorption', () => {
   it.each<[string, AbsorptionInput, string, string]>([
     ['an index of 3', test({ 60: '400M', 600: '1200M' }), 'go', 'index-meets'],
