@@ -46,11 +46,7 @@ const dead = {
 } as const;
 const noTrip = { powerAllowed: true, result: 'no-trip', tries: 1, trips: 0, asItTrips: true } as const;
 const passed = {
-  assessment: {
-    ...{ verdict: 'go', findings: [], next: [] },
-    parts: { cable: 'proven-good', motor: 'proven-good', protectiveConductor: 'proven-good' },
-  },
-  leftOpen: false,
+  assessment: { verdict: 'go', findings: [], parts: { cable: 'proven-good', motor: 'proven-good' } },
 };
 
 /** The answer of a step that passes. Of a measurement the guide reads only what is here. */
@@ -64,7 +60,7 @@ function passing(id: StepId): Answers[StepId] {
       seen: { drive: 'nothing', motor: 'nothing', motorCable: 'nothing', feedbackCable: 'nothing' },
     },
     mechanics: { found: 'free' },
-    braking: { fitted: 'none', plate: missing, ohms: missing, toPe: missing, toBus: missing, again: false },
+    braking: { fitted: 'none', plate: missing, ohms: missing, toPe: missing, toBus: missing },
     'strip-drive': { state: 'all-off' },
     'bend-test': { result: 'steady', again: true },
     'idle-cores': { cores: 'none', lowest: missing },

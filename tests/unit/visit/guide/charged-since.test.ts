@@ -143,6 +143,8 @@ describe('a lockout is broken', () => {
   it('by a bus that was found charged at the output stage, which is a problem', () => {
     const charged = { status: 'problem', problem: 'bus-not-discharged' };
     expect(broken(bridgeIs(bridges.busCharged))).toEqual(charged);
+    const findings = [...bridges.good.findings, ...bridges.busCharged.findings];
+    expect(broken(bridgeIs({ ...bridges.good, findings }))).toEqual(charged);
     expect(broken(bridgeIs(bridges.good))).toBeUndefined();
     expect(lockoutBroken(visitOf([bridgeIs(bridges.busCharged), lockout(1)]), 'lockout-1')).toBeUndefined();
   });

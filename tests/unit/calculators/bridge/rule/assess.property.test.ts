@@ -14,8 +14,12 @@ function withReading(input: BridgeInput, { rail, phase }: Position, reading: Rea
   return { ...input, [rail]: { ...input[rail], [phase]: reading } };
 }
 
+/** The other two readings of the rail that count: of U the last one. */
 function others(input: BridgeInput, { rail, phase }: Position): Reading[] {
-  return (['U', 'V', 'W'] as const).filter((one) => one !== phase).map((one) => input[rail][one]);
+  const again = (rail === 'dcPlus' ? input.plusAgain : input.minusAgain) ?? missing;
+  const { U, V, W } = input[rail];
+  const settled = { U: U.kind === 'missing' || again.kind === 'missing' ? U : again, V, W };
+  return (['U', 'V', 'W'] as const).filter((one) => one !== phase).map((one) => settled[one]);
 }
 
 /**
