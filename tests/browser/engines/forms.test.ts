@@ -53,7 +53,9 @@ function lastAnswers(place: string): void {
   }
 }
 
-async function settled(tab: Tab, place: string) {
+type Shown = ReturnType<typeof shownIn>;
+
+async function settled(tab: Tab, place: string): Promise<Shown> {
   await tab.waitFor((where) => {
     const verdict = document.querySelector(`${where} .verdict`);
     const word = verdict?.querySelector('.verdict-word')?.textContent;
@@ -64,8 +66,22 @@ async function settled(tab: Tab, place: string) {
   return tab.evaluate(shownIn, place);
 }
 
+/** What is shown otherwise than before, in lines that a failure prints whole. */
+function differences(before: Shown, now: Shown): string[] {
+  const lines = ({ controls, echoes, verdict }: Shown) => [
+    ...Object.entries(controls).map(([id, value]) => `${id}: ${value}`),
+    ...echoes.map((echo, index) => `echo ${index}: ${echo}`),
+    `verdict: ${verdict}`,
+  ];
+  const [was, is] = [lines(before), lines(now)];
+  return [
+    ...was.filter((line) => !is.includes(line)).map((line) => `was ${line}`),
+    ...is.filter((line) => !was.includes(line)).map((line) => `is ${line}`),
+  ];
+}
+
 /** Every control shows what is judged, whatever way the page came. */
-async function expectShownIsJudged(tab: Tab, name: string, before: Awaited<ReturnType<typeof settled>>) {
+async function expectShownIsJudged(tab: Tab, name: string, before: Shown) {
   const place = `[data-island="${name}"]`;
   await tab.see(`${place}[data-live]`);
   await tab.waitFor(
@@ -73,7 +89,7 @@ async function expectShownIsJudged(tab: Tab, name: string, before: Awaited<Retur
     place,
   );
   // A page from the browser's cache is drawn again in the first moments after it is shown.
-  await expect.poll(() => settled(tab, place)).toEqual(before);
+  await expect.poll(async () => differences(before, await settled(tab, place))).toEqual([]);
   const now = await settled(tab, place);
   const judged = await tab.evaluate(judgedIn, name);
   for (const [id, value] of Object.entries(now.controls))
@@ -103,6 +119,7 @@ eachEngine((engine) => {
     await expectShownIsJudged(tab, name, before);
     await tab.go('/tables/');
     await tab.back();
+    await expectShownIsJudged(tab, name, before);
     await tab.forward();
     await tab.back();
     await expectShownIsJudged(tab, name, before);
