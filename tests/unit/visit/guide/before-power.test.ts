@@ -1,5 +1,4 @@
 import { describe, expect, it } from 'vitest';
-import { nextStep } from '../../../../src/visit/guide/next-step.ts';
 import {
   bridgeIs,
   busAgain,
@@ -12,21 +11,10 @@ import {
   windingIs,
 } from './support/answers.ts';
 import { bridges, insulations, windings } from './support/readings.ts';
-import { type Given, visitOf } from './support/visit.ts';
+import type { Given } from './support/visit.ts';
+import { from, way } from './support/way-in-words.ts';
 import { allGood, bridgeGood, leadsOff, start, windingGood } from './support/ways.ts';
 
-/** The way in one line: each step, with its status and problem unless it is done. */
-const way = (history: Given[], breakAt = 0) =>
-  nextStep(visitOf(history, breakAt))
-    .path.map(({ id, status, problem }) =>
-      [id, ...(status === 'done' ? [] : [status || 'no status']), problem ?? ''].join(' ').trim(),
-    )
-    .join(', ');
-/** Its end, from this step on. */
-const from = (id: string, history: Given[], breakAt = 0) => {
-  const all = way(history, breakAt).split(', ');
-  return all.slice(all.findIndex((one) => one.startsWith(id))).join(', ');
-};
 const off = done('disconnect-leads');
 
 describe('before power', () => {

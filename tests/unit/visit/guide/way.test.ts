@@ -2,20 +2,9 @@ import { describe, expect, it } from 'vitest';
 import { nextStep, stepsAhead } from '../../../../src/visit/guide/next-step.ts';
 import { busAgain, done, lockout, looked, mechanics, proveAgain, seen, trips } from './support/answers.ts';
 import { type Given, visitOf } from './support/visit.ts';
+import { from, way } from './support/way-in-words.ts';
 import { bridgeGood, deviceEnd, leadsOff, start, windingGood } from './support/ways.ts';
 
-/** The way in one line: each step, with its status and problem unless it is done. */
-const way = (history: Given[], breakAt = 0) =>
-  nextStep(visitOf(history, breakAt))
-    .path.map(({ id, status, problem }) =>
-      [id, ...(status === 'done' ? [] : [status || 'no status']), problem ?? ''].join(' ').trim(),
-    )
-    .join(', ');
-/** Its end, from this step on. */
-const from = (id: string, history: Given[], breakAt = 0) => {
-  const all = way(history, breakAt).split(', ');
-  return all.slice(all.findIndex((one) => one.startsWith(id))).join(', ');
-};
 const off = done('disconnect-leads');
 
 describe('support', () => {
