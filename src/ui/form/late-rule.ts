@@ -30,8 +30,10 @@ interface UsedRule<A extends Assessment> {
 /** Loads the rule once it is `wanted`, and draws the form again when it has come. */
 export function useLateRule<A extends Assessment>(rule: LateRule<A>, wanted: boolean): UsedRule<A> {
   const [state, setState] = useState<'waiting' | 'come' | 'failed'>('waiting');
+  const { judge } = rule;
+  // By what was drawn: another form may have loaded it since.
   useEffect(() => {
-    if (!wanted || rule.judge !== undefined) return;
+    if (!wanted || judge !== undefined) return;
     rule.load().then(
       () => setState('come'),
       () => setState('failed'),
@@ -41,5 +43,5 @@ export function useLateRule<A extends Assessment>(rule: LateRule<A>, wanted: boo
     setState('waiting');
     void loadAgain().then(() => setState('failed'));
   };
-  return { judge: rule.judge, retry: state === 'failed' ? retry : undefined };
+  return { judge, retry: state === 'failed' ? retry : undefined };
 }

@@ -18,9 +18,10 @@ interface Props extends ComponentProps<Keypad> {
 /** The keypad, which comes with the first touch of a reading field: a mouse or a keyboard never needs it. */
 export function LateKeypad({ onMissing, ...props }: Props) {
   const [, redraw] = useReducer((count: number, _: undefined) => count + 1, 0);
-  useEffect(() => {
-    if (keypad === undefined) fetchKeypad().then(() => redraw(undefined), onMissing);
-  }, []);
   const Keypad = keypad;
+  // By what was drawn: it may have come since.
+  useEffect(() => {
+    if (Keypad === undefined) fetchKeypad().then(() => redraw(undefined), onMissing);
+  }, []);
   return Keypad === undefined ? null : <Keypad {...props} />;
 }
