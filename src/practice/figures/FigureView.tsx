@@ -40,7 +40,7 @@ export function FigureView<Result>({ figure }: { figure: SimulatedFigure<Result>
         ))}
       </div>
       <p class="figure-settings">
-        Drawn for: {controls.map((control, place) => settingText(control, settings[place])).join(', ')}.
+        Drawn for: {controls.map((control, place) => settingText(control, settings[place])).join('; ')}.
       </p>
       <output class="figure-values">
         {values.map(([name, text]) => (
@@ -72,5 +72,5 @@ function tableLook(live: boolean, shown: boolean): string {
 
 /** What a control stands at, where it can't be seen: on paper and without script. */
 function settingText({ label, stops }: Control, stop = 0): string {
-  return `${label.toLowerCase()} ${stops[stop]}`;
+  return `${label}: ${stops[stop]}`;
 }

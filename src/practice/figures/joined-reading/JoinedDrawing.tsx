@@ -17,15 +17,16 @@ export function JoinedDrawing({ result: { cable, motor, joined } }: { result: Re
   const all = inCable + inMotor;
   const shareOfCable = (width * inCable) / all;
   const bars = [
-    { name: 'cable', y: 34, x: left, length: shareOfCable, reading: cable, look: 'line shaded' },
+    { name: 'cable', y: 34, x: left, length: shareOfCable, reading: cable, look: 'line' },
     { name: 'motor', y: 114, x: left + shareOfCable, length: width - shareOfCable, reading: motor, look: 'line' },
     { name: 'joined', y: 194, x: left, length: width, reading: joined, look: 'line marked' },
   ];
   return (
     <>
+      <path class="line dotted" d={`M${(left + shareOfCable).toFixed(1)} 34V220`} />
       {bars.map(({ name, y, x, length, reading, look }) => (
         <g key={name}>
-          <text x={left} y={y - 10}>
+          <text class="halo" x={left} y={y - 10}>
             {name} <tspan class="figures strong">{reading.text}</tspan>
           </text>
           <text class="figures" x={left + width} y={y - 10} text-anchor="end">
@@ -36,7 +37,6 @@ export function JoinedDrawing({ result: { cable, motor, joined } }: { result: Re
         </g>
       ))}
       <rect class="shade" x={left} y="194" width={shareOfCable.toFixed(1)} height="26" />
-      <path class="line dotted" d={`M${(left + shareOfCable).toFixed(1)} 34V220`} />
       <text x={left} y="248">
         current at {volts} V: cable + motor = joined
       </text>
