@@ -1,4 +1,3 @@
-import { formatSeconds } from '../../../kernel/reading/format-reading.ts';
 import type { SimulatedFigure } from '../simulated-figure.ts';
 import { ClimbDrawing, type ClimbShown } from './ClimbDrawing.tsx';
 import { type Held, held, type Tips } from './model.ts';
@@ -29,7 +28,13 @@ export const figure: SimulatedFigure<ClimbShown> = {
   model: 'the output stage and the bus of the practice, with a meter without error; nothing is bad in this drive.',
   controls: [
     { id: 'tips', label: 'Tips', stops: tips.map(([, name]) => name), start: 0, as: 'choice' },
-    { id: 'time', label: 'Held for', stops: times.map(formatSeconds), start: 3, as: 'slider' },
+    {
+      id: 'time',
+      label: 'Held for',
+      stops: times.map((seconds) => (seconds < 120 ? `${seconds} s` : `${seconds / 60} min`)),
+      start: 3,
+      as: 'slider',
+    },
   ],
   compute: ([kind = 0, place = 0]) => {
     const chosen = tips[kind]?.[0] ?? 'plus-to-U';

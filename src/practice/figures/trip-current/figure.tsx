@@ -16,8 +16,8 @@ function duration(seconds: number): string {
 }
 
 const sentences: Record<Cause, string> = {
-  terminals: 'It trips before anything can move: as soon as the transistors switch.',
-  'motor-end': 'It trips before anything can move. The cable slows the current a little.',
+  terminals: 'A short that is there from the start trips as soon as the transistors switch, before anything can move.',
+  'motor-end': 'It trips before anything can move. A longer cable slows the current a little.',
   winding: 'What is left of the winding slows the current, and it still trips before the axis has moved.',
   load: 'The axis has long been moving or trying to. Message and record may be the same as with a short.',
 };
@@ -26,7 +26,7 @@ export const figure: SimulatedFigure<TripCurrent> = {
   id: 'trip-current',
   title: 'The current of a trip, with a short and with a stuck slide',
   caption:
-    'Choose what drives the current. A short reaches the trip level in millionths of a second, a load in tenths: so the moment of the trip tells them apart.',
+    'Choose what drives the current. A short reaches the trip level in millionths of a second, a load in tenths.',
   model: `bus, cable and winding of the practice with typical inductances; an invented drive that trips at ${drive.tripAmperes} A and is off ${duration(drive.offSeconds)} later, and lets ${drive.mostAmperes} A through until then. Under load the control asks for more current step by step.`,
   controls: [
     { id: 'cause', label: 'Cause', stops: causes.map(([, name]) => name), start: 1, as: 'choice' },
