@@ -9,7 +9,8 @@ interface Props<P> {
 
 /**
  * A drawing whose script is loaded only when there is something to draw. If that fails the page says so and works
- * without it: the verdict and its numbers do not depend on the drawing.
+ * without it: the verdict and its numbers do not depend on the drawing. A page that was left while it loaded, and is
+ * shown again from the browser's cache, loads it again.
  */
 export function LateDrawing<P extends object>({ load, shows }: Props<P>) {
   const [Drawing, setDrawing] = useState<ComponentType<P>>();
@@ -17,11 +18,15 @@ export function LateDrawing<P extends object>({ load, shows }: Props<P>) {
   const wanted = shows !== undefined;
   useEffect(() => {
     if (!wanted || Drawing !== undefined) return;
-    load().then(
-      (drawing) => setDrawing(() => drawing),
-      () => setFailed(true),
-    );
-  }, [wanted]);
+    const fetchIt = () =>
+      load().then(
+        (drawing) => setDrawing(() => drawing),
+        () => setFailed(true),
+      );
+    void fetchIt();
+    addEventListener('pageshow', fetchIt);
+    return () => removeEventListener('pageshow', fetchIt);
+  }, [wanted, Drawing]);
   if (!wanted) return null;
   if (Drawing !== undefined) return h(Drawing, shows);
   return failed ? (
