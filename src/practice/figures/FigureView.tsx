@@ -8,7 +8,9 @@ import { type Control, type SimulatedFigure, startOf, withStop } from './simulat
  * With script the controls work, and the table waits behind a button.
  */
 export function FigureView<Result>({ figure }: { figure: SimulatedFigure<Result> }) {
-  const { id, title, model, controls, Drawing, height } = figure;
+  const { title, model, controls, Drawing, height } = figure;
+  // An article may hold a drawing of the same name.
+  const id = `simulated-${figure.id}`;
   const [settings, setSettings] = useState(() => startOf(figure));
   const [live, setLive] = useState(false);
   const [tableShown, setTableShown] = useState(false);

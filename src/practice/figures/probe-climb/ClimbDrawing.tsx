@@ -30,7 +30,7 @@ const places: Record<Tips, { top: number; red: 'above' | 'below' }> = {
 /** Bus capacitor on the left, the leg of terminal U in the middle, the meter on the right; the course of the figure below. */
 export function ClimbDrawing({ result: { tips, course, now } }: { result: ClimbShown }) {
   const { top, red } = places[tips];
-  const share = now.charging / now.amperes;
+  const share = now.chargingAmperes / now.amperes;
   const [from, to] = top === rails.plus ? [rails.plus, rails.minus] : [rails.minus, rails.plus];
   const terminalEnd = from === rails.plus ? terminal + 14 : terminal - 14;
   const downwards = red === 'above';

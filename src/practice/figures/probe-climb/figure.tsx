@@ -44,7 +44,7 @@ export const figure: SimulatedFigure<ClimbShown> = {
   values: ({ now }) => [
     ['The meter shows', now.text],
     ['Current of the meter', microamperes(now.amperes)],
-    ['of it into the capacitor', microamperes(now.charging)],
+    ['of it into the capacitor', microamperes(now.chargingAmperes)],
     ['Voltage on the bus', `${(now.busVolts * 1000).toFixed(1)} mV`],
   ],
   says: ({ now, course }) => {

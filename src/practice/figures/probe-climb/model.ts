@@ -19,7 +19,7 @@ export interface Held {
   ohms: number;
   /** Test current in A, and the part of it that charges the bus capacitor. */
   amperes: number;
-  charging: number;
+  chargingAmperes: number;
   busVolts: number;
 }
 
@@ -54,7 +54,7 @@ export function held(tips: Tips, seconds: number): Held {
     text,
     ohms: reading.kind === 'value' ? reading.value : Number.POSITIVE_INFINITY,
     amperes: (range.sourceVolts - volts) / range.sourceOhms,
-    charging: Math.abs(intoCapacitor(tested, at)),
+    chargingAmperes: Math.abs(intoCapacitor(tested, at)),
     busVolts: bus?.busVolts ?? 0,
   };
 }

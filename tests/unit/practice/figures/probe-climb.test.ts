@@ -23,15 +23,15 @@ test.each(every)('%s: the figure climbs, and the current into the capacitor dies
     const before = course[index - 1];
     if (before === undefined) continue;
     expect(now.ohms).toBeGreaterThan(before.ohms);
-    expect(now.charging).toBeLessThan(before.charging);
-    expect(now.charging).toBeLessThan(now.amperes);
+    expect(now.chargingAmperes).toBeLessThan(before.chargingAmperes);
+    expect(now.chargingAmperes).toBeLessThan(now.amperes);
   }
-  expect(course[course.length - 1]?.charging).toBeLessThan(1e-9);
+  expect(course[course.length - 1]?.chargingAmperes).toBeLessThan(1e-9);
 });
 
 // I = C·dV/dt, any textbook of circuits.
 test.each(every)('%s: the current into the capacitor is its capacitance times the rise of its voltage', (tips) => {
   const [before, now, after] = [held(tips, 9.5), held(tips, 10), held(tips, 10.5)];
   const rise = Math.abs(after.busVolts - before.busVolts);
-  expect(now.charging / (heldAxis().parameters.busFarads * rise)).toBeCloseTo(1, 1);
+  expect(now.chargingAmperes / (heldAxis().parameters.busFarads * rise)).toBeCloseTo(1, 1);
 });
