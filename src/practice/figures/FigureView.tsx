@@ -68,7 +68,7 @@ export function FigureView<Result>({ figure }: { figure: SimulatedFigure<Result>
 }
 
 function tableLook(live: boolean, shown: boolean): string {
-  if (!live) return 'until-live';
+  if (!live) return 'is-waiting';
   return shown ? '' : 'is-folded';
 }
 
