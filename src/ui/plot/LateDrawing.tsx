@@ -1,5 +1,6 @@
 import { type ComponentType, h } from 'preact';
-import { useEffect, useState } from 'preact/hooks';
+import { useState } from 'preact/hooks';
+import { useLateScript } from '../use-late-script.ts';
 
 interface Props<P> {
   load: () => Promise<ComponentType<P>>;
@@ -9,24 +10,18 @@ interface Props<P> {
 
 /**
  * A drawing whose script is loaded only when there is something to draw. If that fails the page says so and works
- * without it: the verdict and its numbers do not depend on the drawing. A page that was left while it loaded, and is
- * shown again from the browser's cache, loads it again.
+ * without it: the verdict and its numbers do not depend on the drawing.
  */
 export function LateDrawing<P extends object>({ load, shows }: Props<P>) {
   const [Drawing, setDrawing] = useState<ComponentType<P>>();
   const [failed, setFailed] = useState(false);
   const wanted = shows !== undefined;
-  useEffect(() => {
-    if (!wanted || Drawing !== undefined) return;
-    const fetchIt = () =>
-      load().then(
-        (drawing) => setDrawing(() => drawing),
-        () => setFailed(true),
-      );
-    void fetchIt();
-    addEventListener('pageshow', fetchIt);
-    return () => removeEventListener('pageshow', fetchIt);
-  }, [wanted, Drawing]);
+  useLateScript(wanted && Drawing === undefined, () =>
+    load().then(
+      (drawing) => setDrawing(() => drawing),
+      () => setFailed(true),
+    ),
+  );
   if (!wanted) return null;
   if (Drawing !== undefined) return h(Drawing, shows);
   return failed ? (

@@ -29,18 +29,18 @@ async function openWhereLate(engine: Engine, page: string, late: RegExp) {
 }
 
 eachEngine((engine) => {
-  test('a drawing comes when the page is shown again', async () => {
-    const { tab, asked, answer } = await openWhereLate(
-      engine,
-      '/calculators/insulation/',
-      /InsulationPlot\.[\w-]+\.js$/,
-    );
+  test.each([
+    ['a verdict', /judge-insulation\.[\w-]+\.js$/],
+    ['a drawing', /InsulationPlot\.[\w-]+\.js$/],
+  ])('%s comes when the page is shown again', async (_what, file) => {
+    const { tab, asked, answer } = await openWhereLate(engine, '/calculators/insulation/', file);
     await tab.see('[data-live]');
     await tab.click({ button: 'Fill in the worked visit' });
     await expect.poll(asked).toBe(1);
     await tab.go('/tables/');
     await tab.back();
     answer();
+    await tab.see('.verdict[data-verdict="no-go"]');
     await tab.see('.verdict figure');
     expect(await tab.text('.verdict')).not.toContain('could not be loaded');
   });
