@@ -36,7 +36,7 @@ describe('the Magnus dew point against psychrolib', () => {
   });
 
   it('has constants that are flagged as read', () => {
-    expect(limitLabels['magnus'].recalled).toBe(false);
+    expect(limitLabels.magnus.recalled).toBe(false);
   });
 });
 

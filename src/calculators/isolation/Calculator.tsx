@@ -119,7 +119,7 @@ export function Calculator(props: CalculatorProps) {
       />
       <p class="row-note">
         The PE core comes off last: left on, PE shows continuity even when it is broken. PE by multimeter on its lowest
-        range: expect a short. Before anything is powered, the PE core goes on first.
+        range: it must show continuity. Before anything is powered, the PE core goes on first.
       </p>
       <Choices name={name} field={rowKind} form={form} />
       <Choices name={name} field={idleCores} form={form} />

@@ -1,7 +1,8 @@
-import { useEffect, useState } from 'preact/hooks';
+import { useState } from 'preact/hooks';
 import type { Assessment } from '../../kernel/assessment/assessment.ts';
 import type { CalculatorForm } from '../../kernel/form/calculator-form.ts';
 import { loadAgain } from '../load-again.ts';
+import { useLateScript } from '../use-late-script.ts';
 
 type Judge<A extends Assessment> = CalculatorForm<A>['judge'];
 
@@ -32,13 +33,12 @@ export function useLateRule<A extends Assessment>(rule: LateRule<A>, wanted: boo
   const [state, setState] = useState<'waiting' | 'come' | 'failed'>('waiting');
   const { judge } = rule;
   // By what was drawn: another form may have loaded it since.
-  useEffect(() => {
-    if (!wanted || judge !== undefined) return;
+  useLateScript(wanted && judge === undefined, () =>
     rule.load().then(
       () => setState('come'),
       () => setState('failed'),
-    );
-  }, [wanted]);
+    ),
+  );
   const retry = () => {
     setState('waiting');
     void loadAgain().then(() => setState('failed'));
