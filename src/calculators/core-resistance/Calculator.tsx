@@ -1,0 +1,45 @@
+import { temperatureUnit } from '../../kernel/form/shared-fields.ts';
+import { Choices } from '../../ui/form/Choices.tsx';
+import { MoreFields } from '../../ui/form/MoreFields.tsx';
+import { ReadingRow } from '../../ui/form/ReadingRow.tsx';
+import { type CalculatorProps, useForm } from '../../ui/form/use-form.ts';
+import { FormFrame } from '../frame/FormFrame.tsx';
+import { CoreScale } from './CoreScale.tsx';
+import { calculator, coreInput, fields, meter, meterFields, section, temperature, way } from './form.ts';
+
+const { name } = calculator;
+
+/** What a core of this length and cross-section should read, and whether it does. */
+export function Calculator(props: CalculatorProps) {
+  const form = useForm(calculator, props);
+  return (
+    <FormFrame
+      {...props}
+      calculator={calculator}
+      form={form}
+      drawing={(outcome) =>
+        outcome.state === 'judged' &&
+        outcome.assessment.marks && <CoreScale marks={outcome.assessment.marks} input={coreInput(outcome.read)} />
+      }
+    >
+      <ReadingRow
+        name={name}
+        legend="The core"
+        hint="Both ends off, dead, tips zeroed. From end to end, or two cores joined at the far end."
+        fields={fields}
+        form={form}
+      />
+      <Choices name={name} field={way} form={form} />
+      <Choices name={name} field={meter} form={form} />
+      <Choices name={name} field={section} form={form} />
+      <MoreFields
+        name={name}
+        summary="Temperature of the cable (optional)"
+        fields={[temperature]}
+        choices={[temperatureUnit]}
+        form={form}
+      />
+      <MoreFields name={name} summary="Accuracy of the meter (optional)" fields={meterFields} form={form} />
+    </FormFrame>
+  );
+}

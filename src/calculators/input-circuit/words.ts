@@ -1,0 +1,98 @@
+import type { Step } from '../../kernel/assessment/assessment.ts';
+import { inOhms } from '../../kernel/reading/format-reading.ts';
+import { busBeforeFindings, busBeforeSteps } from '../../kernel/words/bus-before-reading.ts';
+import { figureFindings, figureSteps } from '../../kernel/words/impossible-figures.ts';
+import { type FindingSentences, listed, percent, type StepSentences } from '../../kernel/words/sentences.ts';
+import type { Diode, InputFinding, InputStepCode, Side } from './rule/input.ts';
+
+export const sideNames: Record<Side, string> = { plus: 'DC+', minus: 'DC−' };
+
+/** "L1 to DC+ and L2 to DC−". */
+export const diodes = (some: readonly Diode[]) => listed(some.map(({ side, line }) => `${line} to ${sideNames[side]}`));
+
+export const inputFindings: FindingSentences<InputFinding> = {
+  ...figureFindings,
+  ...busBeforeFindings,
+  'input-negative': () =>
+    'Stop. A reading of the diode test is below zero. The meter can’t show that by itself, so there is a voltage, whatever was measured before.',
+  'supply-leads-connected': () =>
+    'The supply leads are still on the drive. Filter, transformer and other devices read as well, so nothing is judged.',
+  'supply-leads-not-stated': () => 'You have not said whether the supply leads are off the drive.',
+  'others-connected': () =>
+    'Braking resistor, motor leads or a neighbour are still on the bus. What reads badly may be theirs.',
+  'others-not-stated': () => 'You have not said whether braking resistor, motor leads and neighbours are off the bus.',
+  'fuse-open': ({ lines }) =>
+    `Open: the fuse of ${listed(lines)}. It is not replaced to see: a second try into a short can burst the drive.`,
+  'fuse-unclear': ({ lines, mostOhms }) =>
+    `The fuse of ${listed(lines)} reads neither open nor like the tips held together, ${inOhms(mostOhms)} at most.`,
+  'fuses-missing': ({ lines }) => `Not measured yet: the fuse of ${listed(lines)}.`,
+  'fuses-conduct': () => 'The fuses conduct.',
+  'rectifier-missing': () => 'The rectifier has not been measured whole: each line to DC+ and to DC−, both ways round.',
+  'rectifier-sound': () =>
+    'Each diode of the rectifier conducts one way and blocks the other, as far as the meter’s few volts tell.',
+  'rectifier-short': ({ diodes: some, bothWays }) =>
+    bothWays
+      ? `A short both ways round: ${diodes(some)}. That blows fuses at power-on.`
+      : `A short one way round: ${diodes(some)}. A short is one both ways: a tip slipped, or one reading is missing.`,
+  'rectifier-leaky': ({ diodes: some }) => `Conducts both ways round: ${diodes(some)}.`,
+  'rectifier-open': ({ diodes: some }) =>
+    `Conducts neither way, beside others that do: ${diodes(some)}. An open diode, or a tip without contact.`,
+  'rectifier-side-open': ({ side }) =>
+    `Nothing conducts to ${sideNames[side]}. A controlled rectifier or an open precharge does that as well as a break.`,
+  'rectifier-exchanged': ({ diodes: some }) =>
+    `Conducts where it should block: ${diodes(some)}. The leads were the wrong way round, or two rows are exchanged.`,
+  'rectifier-unclear': ({ diodes: some }) => `Neither conducts nor blocks clearly: ${diodes(some)}.`,
+  'link-missing': () => 'DC+ to DC− has not been measured both ways round.',
+  'link-sound': () => 'DC+ to DC− conducts through the diodes one way and blocks the other.',
+  'link-short': ({ bothWays }) =>
+    bothWays
+      ? 'DC+ to DC− reads a short both ways round: a capacitor, both halves of a leg, or something still joined.'
+      : 'DC+ to DC− reads a short one way round. A short is one both ways: a tip slipped, or one reading is missing.',
+  'link-leaky': () =>
+    'DC+ to DC− conducts both ways round and does not climb. A sound bus climbs as the meter charges it.',
+  'link-open': () => 'DC+ to DC− conducts neither way. These may not be the terminals of the bus.',
+  'link-exchanged': () => 'DC+ to DC− conducts where it should block. The leads were the wrong way round.',
+  'link-unclear': () => 'DC+ to DC− neither conducts nor blocks clearly. Hold on until the figure stands still.',
+  'link-climbs': () => 'The reading climbed: the meter charged the capacitor, so the capacitor is there.',
+  'link-no-climb': () =>
+    'The reading was open at once. A bus capacitor climbs, so it may be open, or a contact lies between.',
+  'link-climb-not-stated': () => 'You have not said whether the reading climbed.',
+  'precharge-none': () => 'No precharge is fitted, as you say.',
+  'precharge-inside': () =>
+    'The precharge is out of reach. A contact that stays shut draws a surge at each power-on and blows fuses while all else reads well.',
+  'precharge-missing': () => 'The precharge resistor is not stated, or not measured beside its plate.',
+  'precharge-fits': ({ ohms, plateOhms, tolerancePercent }) =>
+    `The precharge has ${inOhms(ohms)}, within ${percent(tolerancePercent)} of the ${inOhms(plateOhms)} of its plate.`,
+  'precharge-bypassed': () =>
+    'The precharge reads like the tips held together: its contact stays shut, or the resistor is shorted. The empty bus then draws a surge at each power-on.',
+  'precharge-open': () => 'The precharge reads open: the bus stays empty, and the drive stays dark.',
+  'precharge-off': ({ ohms, plateOhms }) =>
+    `The precharge has ${inOhms(ohms)}, far off the ${inOhms(plateOhms)} of its plate.`,
+  'precharge-too-close': ({ plateOhms, tolerancePercent }) =>
+    `The plate of the precharge asks for ${inOhms(plateOhms)} within ${percent(tolerancePercent)}. The reading neither passes nor fails.`,
+};
+
+export const inputSteps: StepSentences<Step<InputStepCode>> = {
+  ...figureSteps,
+  ...busBeforeSteps,
+  'take-supply-leads-off': () => 'Take the supply leads off the drive, mark and cap them, and say so above.',
+  'take-others-off': () =>
+    'Take braking resistor, motor leads and links to neighbours off, as the manual allows, and say so above.',
+  'measure-fuses': () => 'Take each fuse out of its holder, tips zeroed, and note its type and rating.',
+  'fuses-last': () =>
+    'Put in fuses only after the short was found: all of them, of the type and rating that the drawing gives.',
+  'measure-rectifier': () =>
+    'Diode test: red on each line and black on DC+, then red on DC− and black on each line. Then the same with the leads exchanged.',
+  'measure-link': () =>
+    'Diode test: red on DC−, black on DC+. Then the leads exchanged: hold on for minutes, until the figure stands still, and look whether it climbed.',
+  'read-twice': () => 'Lift the tips, clean the place, and read again. One reading proves nothing.',
+  'compare-input': () =>
+    'Compare with a sound drive of the same model, measured in the same way. Without one it stays undecided.',
+  'take-rest-off': () => 'Take everything else off the bus and the input, and read again: the drive alone.',
+  'replace-drive': () =>
+    'Replace the complete drive. Before the new one is connected, test motor, cable and braking resistor.',
+  'look-before-drive': () =>
+    'The drive reads well, so look before it: supply leads, line filter and surge arresters by themselves, then the precharge contact and the type of the fuses.',
+  'ask-about-precharge': () =>
+    'Look in the manual whether resistor and contact of the precharge can be reached, and what they should read. If not, no part is named.',
+};

@@ -1,0 +1,297 @@
+import fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import { assessBrake } from '../../../../../src/calculators/brake/rule/assess.ts';
+import type { BrakeInput } from '../../../../../src/calculators/brake/rule/input.ts';
+import { brakeFindings, brakeSteps } from '../../../../../src/calculators/brake/words.ts';
+import {
+  celsius,
+  metres,
+  missing,
+  ohms,
+  overOhms,
+  underOhms,
+  volts,
+  watts,
+} from '../../../../../src/kernel/reading/reading.ts';
+import { brake as oracle } from '../../../../oracle/brake.ts';
+import { Dice } from '../../../../oracle/dice.ts';
+import { found } from '../../../../support/found.ts';
+import { runs } from '../../../../support/runs.ts';
+import { sayAll } from '../../../../support/sentences.ts';
+import { rank } from '../../../../support/verdict-rank.ts';
+
+// Ohms of a coil: U²/P. Copper: NBS Handbook 100. Cores: IEC 60228. The tolerances are common practice or judgement.
+
+/** 24 V and 12 W are 48 Ω. 20 m of 1 mm² have 2 · 20 · 19.5 / 1000 = 0.78 Ω, at most 0.78 · 1.25 + 0.3 = 1.275 Ω. */
+const sound: BrakeInput = {
+  axis: 'held',
+  circuit: 'plain',
+  ratedVolts: volts(24),
+  ratedWatts: watts(12),
+  ratedOhms: missing,
+  coilTemperature: celsius(20),
+  atMotor: ohms(47.6, 0.1),
+  atDrive: ohms(48.5, 0.1),
+  coresApart: overOhms(20e6),
+  toPhases: overOhms(20e6),
+  toPe: overOhms(20e6),
+  plugVolts: volts(23.4, 0.1),
+  sourceVolts: volts(24.1, 0.1),
+  supplyTolerance: missing,
+  cable: { metres: metres(20), squareMillimetres: 1 },
+  release: 'opens',
+};
+
+type Change = Partial<BrakeInput>;
+const assess = (change: Change) => assessBrake({ ...sound, ...change });
+const codes = (change: Change) => assess(change).findings.map(({ code }) => code);
+const atDriveOnly = { atMotor: missing };
+
+it('a path to PE and too much voltage explain no brake that stays shut', () => {
+  for (const change of [{ toPe: ohms(1000) }, { plugVolts: volts(40) }]) {
+    expect(assess({ ...change, release: 'shut' })).toMatchObject({ verdict: 'no-go', cause: 'unknown' });
+  }
+});
+
+describe('brakes worked out by hand', () => {
+  const rows: [what: string, Change, verdict: string, code: string, step?: string][] = [
+    ['sound', {}, 'go', 'brake-coil-fits'],
+    // 58 Ω at 75 °C are 58 · 254.5 / 309.5 = 47.7 Ω at 20 °C.
+    [
+      'warm and sound',
+      { atMotor: ohms(58), atDrive: ohms(58.9), coilTemperature: celsius(75) },
+      'go',
+      'brake-coil-fits',
+    ],
+    // 0.05 kΩ may be 45 to 55 Ω, and 0.0 kΩ anything up to 100 Ω.
+    ['a coil read in kilohms', { atMotor: ohms(50, 10), atDrive: missing }, 'undecided', 'brake-coil-too-close'],
+    ['a coil that reads 0.0 kΩ', { atMotor: ohms(0, 100), atDrive: missing }, 'undecided', 'brake-coil-too-close'],
+    // The same 58 Ω at 20 °C are 21 % too much: more than ten, less than 25.
+    [
+      'the same ohms cold',
+      { atMotor: ohms(58), atDrive: missing },
+      'undecided',
+      'brake-coil-too-close',
+      'repeat-coil-with-care',
+    ],
+    [
+      'half of the turns shorted',
+      { atMotor: ohms(24), atDrive: ohms(24.8) },
+      'no-go',
+      'brake-coil-low',
+      'replace-coil',
+    ],
+    ['a bad joint in the coil', { atMotor: ohms(66), atDrive: ohms(66.8) }, 'no-go', 'brake-coil-high'],
+    ['open at the motor', { atMotor: overOhms(), atDrive: overOhms() }, 'no-go', 'brake-coil-open', 'replace-coil'],
+    ['open at the drive only', { atDrive: overOhms() }, 'no-go', 'brake-core-open', 'separate-cable'],
+    ['low through the cable', { atDrive: ohms(30) }, 'no-go', 'brake-cores-touch', 'separate-cable'],
+    // 3.5 Ω more: beyond 0.78 · 1.25 + 2 = 2.975 Ω.
+    ['a contact on the way', { atDrive: ohms(51.1, 0.1) }, 'no-go', 'brake-cores-high', 'separate-cable'],
+    // 2 Ω more: above 1.275 Ω, below 2.975 Ω.
+    ['perhaps a contact', { atDrive: ohms(49.6, 0.1) }, 'undecided', 'brake-cores-too-close'],
+    ['cable not stated', { cable: { metres: missing } }, 'undecided', 'brake-cable-not-stated', 'state-brake-cable'],
+    ['through the cable only', atDriveOnly, 'go', 'brake-coil-fits'],
+    [
+      'through a cable nobody knows',
+      { ...atDriveOnly, cable: { metres: missing } },
+      'undecided',
+      'brake-cable-not-stated',
+    ],
+    [
+      'no temperature',
+      { coilTemperature: missing },
+      'undecided',
+      'brake-coil-temperature-missing',
+      'measure-coil-temperature',
+    ],
+    // Even at 180 °C, 414.5 / 254.5 times, 5 Ω are no coil of 48 Ω; even at −20 °C they stay below 6 Ω.
+    [
+      'no temperature, far too low',
+      { coilTemperature: missing, atMotor: ohms(5), atDrive: ohms(5.8) },
+      'no-go',
+      'brake-coil-low',
+    ],
+    ['a core to a phase', { toPhases: ohms(4000) }, 'no-go', 'brake-core-path', 'separate-cable'],
+    ['a core to PE, under range', { toPe: underOhms(200) }, 'no-go', 'brake-core-path'],
+    ['over range of a range not noted', { coresApart: overOhms() }, 'undecided', 'brake-core-unclear', 'note-range'],
+    ['cores not measured', { toPe: missing }, 'undecided', 'brake-cores-not-measured', 'measure-brake-cores'],
+    // 15 V of 24 V are 37.5 % too little.
+    [
+      'too little voltage',
+      { plugVolts: volts(15), sourceVolts: volts(16) },
+      'no-go',
+      'brake-supply-low',
+      'find-feed-fault',
+    ],
+    [
+      'between the marks',
+      { plugVolts: volts(20), sourceVolts: missing },
+      'undecided',
+      'brake-supply-too-close',
+      'ask-brake-manual',
+    ],
+    [
+      'the manual allows it',
+      { plugVolts: volts(20), sourceVolts: missing, supplyTolerance: { kind: 'value', value: 20, unit: '%' } },
+      'go',
+      'brake-supply-fits',
+    ],
+    [
+      'no manual allows half',
+      { plugVolts: volts(12), sourceVolts: missing, supplyTolerance: { kind: 'value', value: 60, unit: '%' } },
+      'no-go',
+      'brake-supply-low',
+    ],
+    ['too much voltage', { plugVolts: volts(33), sourceVolts: missing }, 'no-go', 'brake-supply-high'],
+    // 24.1 V less 22 V are 2.1 V; at most 24.1 / 36 · 2.975 = 1.99 V.
+    ['lost on the way', { plugVolts: volts(22, 0.1) }, 'no-go', 'brake-drop-high', 'find-drop'],
+    [
+      'not measured live',
+      { plugVolts: missing, sourceVolts: missing },
+      'undecided',
+      'brake-supply-missing',
+      'measure-supply',
+    ],
+    // 24.1 · 48 / (48 + 1.275) = 23.5 V.
+    ['at the source only, cores measured', { plugVolts: missing }, 'go', 'brake-supply-fits'],
+    [
+      'at the source only, cores not measured',
+      { plugVolts: missing, atDrive: missing },
+      'undecided',
+      'brake-supply-missing',
+    ],
+    ['plug above its source', { plugVolts: volts(26), sourceVolts: volts(22) }, 'undecided', 'brake-drop-contradicts'],
+    [
+      'electronics',
+      { circuit: 'electronics', atMotor: overOhms() },
+      'undecided',
+      'brake-electronics',
+      'ask-brake-manual',
+    ],
+    [
+      'circuit not stated',
+      { circuit: 'not-stated', atMotor: overOhms() },
+      'undecided',
+      'brake-circuit-not-stated',
+      'look-between',
+    ],
+    ['axis not held', { axis: 'not-held' }, 'undecided', 'brake-axis-not-held', 'support-axis-first'],
+    ['axis not stated', { axis: 'not-stated' }, 'undecided', 'brake-axis-not-stated', 'support-axis-first'],
+    ['no plate', { ratedWatts: missing }, 'undecided', 'brake-plate-missing', 'read-plate'],
+    ['ohms by the plate, no volts', { ratedVolts: missing, ratedOhms: ohms(48) }, 'undecided', 'brake-plate-missing'],
+    ['a plate that contradicts itself', { ratedOhms: ohms(96) }, 'undecided', 'brake-plate-contradicts', 'read-plate'],
+    ['not tried', { release: 'not-tried' }, 'undecided', 'brake-release-not-tried', 'listen-to-release'],
+    ['no coil reading', { atMotor: missing, atDrive: missing }, 'undecided', 'brake-coil-missing', 'measure-coil'],
+    [
+      'mains through a rectifier',
+      { ratedVolts: volts(96), ratedWatts: watts(192), plugVolts: volts(95), sourceVolts: missing },
+      'go',
+      'brake-not-extra-low',
+    ],
+  ];
+  it.each(rows)('%s', (_, change, verdict, code, step) => {
+    const { verdict: given, findings, next } = assess(change);
+    expect([given, findings.map((one) => one.code)]).toEqual([verdict, expect.arrayContaining([code])]);
+    if (step !== undefined) expect(next.map((one) => one.code)).toContain(step);
+  });
+
+  it('an axis that may fall stops everything: nothing else is judged', () => {
+    expect(codes({ axis: 'not-held', toPe: ohms(0) })).toEqual(['brake-axis-not-held']);
+  });
+});
+
+describe('why it does not open', () => {
+  const rows: [Change, string][] = [
+    [{}, 'brake'],
+    [{ atMotor: overOhms(), atDrive: overOhms() }, 'coil'],
+    [{ atDrive: overOhms() }, 'cores'],
+    [{ plugVolts: volts(9), sourceVolts: missing }, 'supply'],
+    [{ plugVolts: missing, sourceVolts: missing }, 'unknown'],
+    [{ circuit: 'electronics' }, 'unknown'],
+    [{ toPe: missing }, 'unknown'],
+  ];
+  it.each(rows)('%j', (change, cause) => {
+    for (const release of ['shut', 'drags'] as const) {
+      const assessment = assess({ ...change, release });
+      expect(assessment.verdict).toBe('no-go');
+      expect(assessment.cause).toBe(cause);
+      expect(assessment.next.some(({ code }) => code === 'have-brake-tested')).toBe(cause === 'brake');
+    }
+  });
+
+  it('says no cause of a brake that opens', () => {
+    expect(assess({}).cause).toBeUndefined();
+  });
+});
+
+it('the figures of the sentences', () => {
+  expect(
+    found(assess({ coilTemperature: celsius(75), atMotor: ohms(58) }).findings, 'brake-coil-fits').ohms,
+  ).toBeCloseTo(47.7, 1);
+  // 24 · 0.78 / 48.78 V.
+  const drop = found(assess({}).findings, 'brake-drop-expected');
+  expect(drop.volts).toBeCloseTo(0.38376, 5);
+  expect(drop.percent).toBeCloseTo(1.599, 3);
+  expect(drop.severity).toBe('note');
+  const thin = assess({ ratedWatts: watts(40), cable: { metres: metres(60), squareMillimetres: 0.75 } });
+  expect(found(thin.findings, 'brake-drop-expected').severity).toBe('caution');
+});
+
+describe('properties', () => {
+  const sets = () => {
+    const dice = new Dice(31);
+    return Array.from({ length: Math.min(runs, 1500) }, () => oracle.make(dice));
+  };
+
+  it('every finding and step of many sets is a sentence', () => {
+    const said = new Set<string>();
+    for (const input of sets()) {
+      for (const code of sayAll(assessBrake(input), brakeFindings, brakeSteps)) said.add(code);
+    }
+    expect(said.size).toBeGreaterThan(35);
+  });
+
+  it('a coil that is farther from its plate, and a voltage that is, never improves the verdict', () => {
+    fc.assert(
+      fc.property(
+        fc.double({ min: 1, max: 4, noNaN: true }),
+        fc.double({ min: 1, max: 2, noNaN: true }),
+        fc.boolean(),
+        fc.boolean(),
+        (off, more, below, ofCoil) => {
+          const at = (factor: number) => (below ? 1 / factor : factor);
+          const change = (factor: number): Change =>
+            ofCoil
+              ? { atMotor: ohms(48 * at(factor)), atDrive: missing }
+              : { plugVolts: volts(24 * at(factor)), sourceVolts: missing };
+          expect(rank[assess(change(off * more)).verdict]).toBeLessThanOrEqual(rank[assess(change(off)).verdict]);
+        },
+      ),
+      { numRuns: runs },
+    );
+  });
+
+  it('a wider accuracy of the meter never improves it', () => {
+    fc.assert(
+      fc.property(fc.nat({ max: 20 }), fc.nat({ max: 20 }), fc.nat(), (percent, more, seed) => {
+        const input = oracle.make(new Dice(seed));
+        const with_ = (value: number) => assessBrake({ ...input, instrument: { percent: value } });
+        const [narrow, wide] = [with_(percent), with_(percent + more)];
+        if (wide.verdict === 'go') expect(narrow.verdict).toBe('go');
+        if (wide.verdict === 'no-go') expect(narrow.verdict).toBe('no-go');
+      }),
+      { numRuns: Math.min(runs, 1000) },
+    );
+  });
+
+  it.each([Number.NaN, Number.POSITIVE_INFINITY, -1])('%d fails closed in every field', (wrong) => {
+    for (const field of Object.keys(sound) as (keyof BrakeInput)[]) {
+      const reading = sound[field];
+      if (typeof reading !== 'object' || !('kind' in reading)) continue;
+      const unit = reading.kind === 'missing' ? 'Ω' : reading.unit;
+      if (unit === '°C' && wrong === -1) continue;
+      const { verdict, findings } = assess({ [field]: { kind: 'value', value: wrong, unit } });
+      expect([field, verdict, findings.map(({ code }) => code)]).toEqual([field, 'undecided', ['figure-impossible']]);
+    }
+  });
+});

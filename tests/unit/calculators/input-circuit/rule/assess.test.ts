@@ -1,0 +1,188 @@
+import { describe, expect, it } from 'vitest';
+import { assessInputCircuit } from '../../../../../src/calculators/input-circuit/rule/assess.ts';
+import type { InputCircuitInput, Lines } from '../../../../../src/calculators/input-circuit/rule/input.ts';
+import { inputFindings, inputSteps } from '../../../../../src/calculators/input-circuit/words.ts';
+import { missing, ohms, overOhms, type Reading, volts } from '../../../../../src/kernel/reading/reading.ts';
+import { Dice } from '../../../../oracle/dice.ts';
+import { inputCircuit as oracle } from '../../../../oracle/input-circuit.ts';
+import { found } from '../../../../support/found.ts';
+import { runs } from '../../../../support/runs.ts';
+import { sayAll } from '../../../../support/sentences.ts';
+
+// Common practice, no source: what a diode, a fuse and a capacitor show a multimeter.
+
+const ol: Reading = { kind: 'over', unit: 'V' };
+const three = (L1: Reading, L2 = L1, L3 = L1): Lines<Reading> => ({ L1, L2, L3 });
+const drop = volts(0.46, 0.001);
+const zero = volts(0.002);
+
+const sound: InputCircuitInput = {
+  busVoltage: volts(0.03),
+  supplyLeads: 'off',
+  others: 'off',
+  lines: 'three',
+  fuses: three(ohms(0.2, 0.1)),
+  plusConducting: three(drop),
+  plusBlocking: three(ol),
+  minusConducting: three(drop),
+  minusBlocking: three(ol),
+  linkConducting: volts(0.85, 0.001),
+  linkBlocking: ol,
+  climb: 'climbs',
+  precharge: 'reached',
+  prechargePlate: ohms(47),
+  prechargeOhms: ohms(47.8, 0.1),
+  again: false,
+};
+
+type Change = Partial<InputCircuitInput>;
+const assess = (change: Change) => assessInputCircuit({ ...sound, ...change });
+const shorted: Change = { plusConducting: three(drop, zero, drop), plusBlocking: three(ol, zero, ol) };
+const blown: Change = { fuses: three(ohms(0.2), overOhms(), ohms(0.2)) };
+const link: Change = { linkConducting: zero, linkBlocking: zero };
+
+describe('inputs worked out by hand', () => {
+  const rows: [what: string, Change, verdict: string, code: string, step?: string][] = [
+    ['sound', {}, 'go', 'rectifier-sound', 'measure-bus-again'],
+    ['no precharge', { precharge: 'none', prechargePlate: missing, prechargeOhms: missing }, 'go', 'precharge-none'],
+    ['fuses that read 0 MΩ', { fuses: three(ohms(0, 1e6)) }, 'undecided', 'fuse-unclear', 'measure-fuses'],
+    ['precharge read in kilohms', { prechargeOhms: ohms(50, 100) }, 'undecided', 'precharge-too-close'],
+    ['precharge 0.0 kΩ', { prechargeOhms: ohms(0, 100), again: true }, 'undecided', 'precharge-too-close'],
+    [
+      'one phase, L3 not there',
+      { lines: 'two', plusConducting: three(drop, drop, missing), fuses: three(ohms(0.2), ohms(0.2), missing) },
+      'go',
+      'fuses-conduct',
+    ],
+    [
+      'the same of a three-phase drive',
+      { plusConducting: three(drop, drop, missing) },
+      'undecided',
+      'rectifier-missing',
+      'measure-rectifier',
+    ],
+    ['a diode shorted', shorted, 'no-go', 'rectifier-short', 'read-twice'],
+    ['a diode shorted, twice', { ...shorted, again: true }, 'no-go', 'rectifier-short', 'replace-drive'],
+    [
+      'twice, a neighbour still on',
+      { ...shorted, again: true, others: 'connected' },
+      'no-go',
+      'others-connected',
+      'take-rest-off',
+    ],
+    [
+      'short one way round',
+      { plusBlocking: three(ol, zero, ol), again: true },
+      'no-go',
+      'rectifier-short',
+      'compare-input',
+    ],
+    ['a diode leaks', { minusBlocking: three(volts(0.6), ol, ol) }, 'no-go', 'rectifier-leaky', 'read-twice'],
+    ['a diode open', { minusConducting: three(drop, drop, ol) }, 'no-go', 'rectifier-open', 'read-twice'],
+    ['a whole side open', { plusConducting: three(ol) }, 'undecided', 'rectifier-side-open', 'compare-input'],
+    ['rows exchanged', { plusConducting: three(ol), plusBlocking: three(drop) }, 'undecided', 'rectifier-exchanged'],
+    [
+      'a bound that is no block',
+      { plusBlocking: three({ kind: 'over', unit: 'V', atLeast: 1 }) },
+      'undecided',
+      'rectifier-unclear',
+    ],
+    ['a fuse open, the drive sound', blown, 'no-go', 'fuse-open', 'look-before-drive'],
+    ['a fuse of 3 Ω', { fuses: three(ohms(3)) }, 'undecided', 'fuse-unclear', 'measure-fuses'],
+    ['fuses not measured', { fuses: three(missing) }, 'undecided', 'fuses-missing', 'measure-fuses'],
+    ['a bus short', link, 'no-go', 'link-short', 'read-twice'],
+    ['a bus short, twice, alone', { ...link, again: true }, 'no-go', 'link-short', 'replace-drive'],
+    ['a bus that stays low', { linkBlocking: volts(0.9) }, 'no-go', 'link-leaky'],
+    ['no bus terminals', { linkConducting: ol }, 'undecided', 'link-open', 'compare-input'],
+    ['leads exchanged', { linkConducting: ol, linkBlocking: volts(0.85) }, 'undecided', 'link-exchanged'],
+    ['open at once', { climb: 'at-once' }, 'undecided', 'link-no-climb', 'compare-input'],
+    ['climb not stated', { climb: 'not-stated' }, 'undecided', 'link-climb-not-stated', 'measure-link'],
+    ['bus not measured both ways', { linkBlocking: missing }, 'undecided', 'link-missing', 'measure-link'],
+    // 47 Ω · 1.25 = 58.75 Ω, · 1.1 = 51.7 Ω.
+    ['precharge far off', { prechargeOhms: ohms(59) }, 'no-go', 'precharge-off'],
+    [
+      'precharge between the marks',
+      { prechargeOhms: ohms(52) },
+      'undecided',
+      'precharge-too-close',
+      'ask-about-precharge',
+    ],
+    [
+      'precharge contact welded',
+      { prechargeOhms: ohms(0.3), again: true },
+      'no-go',
+      'precharge-bypassed',
+      'replace-drive',
+    ],
+    ['precharge open', { prechargeOhms: overOhms() }, 'no-go', 'precharge-open', 'read-twice'],
+    ['precharge out of reach', { precharge: 'inside' }, 'undecided', 'precharge-inside', 'ask-about-precharge'],
+    ['precharge not stated', { precharge: 'not-stated' }, 'undecided', 'precharge-missing', 'ask-about-precharge'],
+    [
+      'supply leads on',
+      { supplyLeads: 'connected', ...shorted },
+      'undecided',
+      'supply-leads-connected',
+      'take-supply-leads-off',
+    ],
+    [
+      'supply leads not stated',
+      { supplyLeads: 'not-stated' },
+      'undecided',
+      'supply-leads-not-stated',
+      'take-supply-leads-off',
+    ],
+    ['others not stated', { others: 'not-stated' }, 'undecided', 'others-not-stated', 'take-others-off'],
+    ['bus not measured', { busVoltage: missing }, 'undecided', 'bus-not-measured', 'measure-bus'],
+    ['bus charged', { busVoltage: volts(320), ...link }, 'undecided', 'bus-not-discharged', 'wait-and-measure-bus'],
+    [
+      'a reading below zero',
+      { linkBlocking: volts(-1), ...shorted },
+      'undecided',
+      'input-negative',
+      'wait-and-measure-bus',
+    ],
+  ];
+  it.each(rows)('%s', (_, change, verdict, code, step) => {
+    const { verdict: given, findings, next } = assess(change);
+    expect([given, findings.map((one) => one.code)]).toEqual([verdict, expect.arrayContaining([code])]);
+    if (step !== undefined) expect(next.map((one) => one.code)).toContain(step);
+  });
+
+  it('names the diode and the line', () => {
+    expect(found(assess(shorted).findings, 'rectifier-short').diodes).toEqual([{ side: 'plus', line: 'L2' }]);
+    expect(found(assess(blown).findings, 'fuse-open').lines).toEqual(['L2']);
+  });
+
+  it('looks before the drive only if the drive reads well', () => {
+    expect(assess({ ...blown, ...shorted }).next.map(({ code }) => code)).not.toContain('look-before-drive');
+  });
+});
+
+describe('properties', () => {
+  it('every finding and step of many sets is a sentence', () => {
+    const dice = new Dice(31);
+    const said = new Set<string>();
+    for (let set = 0; set < Math.min(runs * 2, 3000); set++) {
+      const input = oracle.make(dice);
+      for (const code of sayAll(assessInputCircuit(input), inputFindings, inputSteps)) said.add(code);
+    }
+    expect(said.size).toBeGreaterThan(35);
+  });
+
+  it.each([Number.NaN, Number.POSITIVE_INFINITY, Number.NEGATIVE_INFINITY])(
+    '%d fails closed in every field',
+    (wrong) => {
+      for (const field of Object.keys(sound) as (keyof InputCircuitInput)[]) {
+        const part = sound[field];
+        if (typeof part !== 'object') continue;
+        const bad = { kind: 'value', value: wrong, unit: 'V' } as const;
+        const { verdict, findings } = assess({ [field]: 'kind' in part ? bad : { ...part, L2: bad } });
+        expect([field, verdict, findings.map(({ code }) => code)]).toEqual([field, 'undecided', ['figure-impossible']]);
+      }
+    },
+  );
+
+  it('a fuse below zero fails closed', () => {
+    expect(assess({ fuses: three(ohms(-1)) }).findings.map(({ code }) => code)).toEqual(['figure-impossible']);
+  });
+});
