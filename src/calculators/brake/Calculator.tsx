@@ -10,9 +10,11 @@ import { FormFrame } from '../frame/FormFrame.tsx';
 import { brakeChecks } from './checks.ts';
 import {
   axis,
+  busVoltage,
   circuit,
   coilFields,
   isolationFields,
+  leads,
   meterFields,
   metresField,
   plateFields,
@@ -47,6 +49,14 @@ export function Calculator(props: CalculatorProps) {
     >
       <ReadingRow name={name} legend="The plate" fields={plateFields} form={form} />
       <Choices name={name} field={axis} form={form} />
+      <ReadingRow
+        name={name}
+        legend="Before the ohms"
+        hint="Supply locked out. A bus that is charged falsifies the ohms."
+        fields={[busVoltage]}
+        form={form}
+      />
+      <Choices name={name} field={leads} form={form} />
       <Choices name={name} field={circuit} form={form} />
       <ReadingRow
         name={name}

@@ -20,6 +20,8 @@ export function brakeInput(read: ReadForm): BrakeInput {
   const squareMillimetres = coreSections.find((one) => String(one) === choices.section);
   return {
     axis: oneOf(choices.axis, ['held', 'not-held'], 'not-stated'),
+    busVoltage: of('busVoltage'),
+    leads: oneOf(choices.leads, ['off', 'connected'], 'not-stated'),
     circuit: oneOf(choices.circuit, ['plain', 'electronics'], 'not-stated'),
     ratedVolts: of('ratedVolts'),
     ratedWatts: of('ratedWatts'),

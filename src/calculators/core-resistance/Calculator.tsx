@@ -5,7 +5,7 @@ import { ReadingRow } from '../../ui/form/ReadingRow.tsx';
 import { type CalculatorProps, useForm } from '../../ui/form/use-form.ts';
 import { FormFrame } from '../frame/FormFrame.tsx';
 import { CoreScale } from './CoreScale.tsx';
-import { calculator, coreInput, fields, meter, meterFields, section, temperature, way } from './form.ts';
+import { calculator, coreInput, end, fields, meter, meterFields, section, temperature, way } from './form.ts';
 
 const { name } = calculator;
 
@@ -25,11 +25,12 @@ export function Calculator(props: CalculatorProps) {
       <ReadingRow
         name={name}
         legend="The core"
-        hint="Both ends off, dead, tips zeroed. From end to end, or two cores joined at the far end."
+        hint="Dead, off at one end at least, tips zeroed. From end to end, or two cores joined at the far end."
         fields={fields}
         form={form}
       />
       <Choices name={name} field={way} form={form} />
+      <Choices name={name} field={end} form={form} />
       <Choices name={name} field={meter} form={form} />
       <Choices name={name} field={section} form={form} />
       <MoreFields

@@ -9,7 +9,7 @@ import { missing } from '../../kernel/reading/reading.ts';
 import { coreResistanceAbout } from './about.ts';
 import { coreHeadline } from './headline.ts';
 import { assessCore } from './rule/assess.ts';
-import type { CoreAssessment, CoreInput, CoreMeter, CoreWay } from './rule/input.ts';
+import type { CoreAssessment, CoreEnd, CoreInput, CoreMeter, CoreWay } from './rule/input.ts';
 import { coreFindings, coreSteps } from './words.ts';
 
 export const way: ChoiceField = {
@@ -17,9 +17,21 @@ export const way: ChoiceField = {
   id: 'way',
   name: 'What lies between the tips?',
   options: [
-    { value: 'pe', label: 'PE, end to end', hint: 'PE and screen off at one end: they and the machine hide a break.' },
-    { value: 'core', label: 'One core, end to end', hint: 'With a long lead that is zeroed.' },
+    { value: 'pe', label: 'PE, end to end', hint: 'With a long lead that is zeroed.' },
+    { value: 'core', label: 'One core, end to end' },
     { value: 'pair', label: 'Two cores in series', hint: 'Joined at the far end: there and back. Length is one way.' },
+  ],
+  initial: '',
+};
+
+export const end: ChoiceField = {
+  kind: 'choice',
+  id: 'end',
+  name: 'Is it off at one end at least, and the screen too?',
+  hint: 'With both ends on, frame, conduit or screen carry the current beside it.',
+  options: [
+    { value: 'off', label: 'Off at one end or both' },
+    { value: 'on', label: 'Still on at both ends' },
   ],
   initial: '',
 };
@@ -38,7 +50,7 @@ export const meter: ChoiceField = {
 
 export const fields: ReadingField[] = [
   {
-    ...{ kind: 'reading', id: 'reading', label: 'End to end', name: 'Reading, end to end', hint: '0.42 Ω, OL.' },
+    ...{ kind: 'reading', id: 'reading', label: 'End to end', name: 'Reading, end to end', hint: '0.42 Ω, >200 Ω.' },
     ...{ quantity: 'resistance', units: conductorUnits },
   },
   { ...peMetres, id: 'metres', label: 'Length', name: 'Length of the core', hint: 'One way, in metres or with ft.' },
@@ -54,6 +66,7 @@ export const temperature: ReadingField = {
 export const meterFields = instrumentFields('').filter(({ id }) => id !== 'upperLimit');
 
 const ways: readonly CoreWay[] = ['pe', 'core', 'pair'];
+const ends: readonly CoreEnd[] = ['off', 'on'];
 const meters: readonly CoreMeter[] = ['continuity-tester', 'four-leads', 'multimeter'];
 
 export function coreInput(read: ReadForm): CoreInput {
@@ -61,6 +74,7 @@ export function coreInput(read: ReadForm): CoreInput {
   const squareMillimetres = coreSections.find((one) => String(one) === read.choices.section);
   return {
     way: ways.find((one) => one === read.choices.way) ?? 'not-stated',
+    end: ends.find((one) => one === read.choices.end) ?? 'not-stated',
     meter: meters.find((one) => one === read.choices.meter) ?? 'not-stated',
     metres: of('metres'),
     ...(squareMillimetres !== undefined && { squareMillimetres }),
@@ -72,7 +86,7 @@ export function coreInput(read: ReadForm): CoreInput {
 
 export const calculator = defineCalculator<CoreAssessment>({
   ...coreResistanceAbout,
-  fields: [...fields, section, way, meter, temperature, temperatureUnit, ...meterFields],
+  fields: [...fields, section, way, end, meter, temperature, temperatureUnit, ...meterFields],
   assess: (read) => assessCore(coreInput(read)),
   findingTexts: coreFindings,
   stepTexts: coreSteps,
