@@ -1,10 +1,11 @@
 import { formatQuantity, formatReading } from '../../kernel/reading/format-reading.ts';
 import { figureOf } from '../../kernel/reading/reading.ts';
 import type { CoreInput, CoreMarks } from './rule/input.ts';
+import { twoDigits } from './words.ts';
 
 const [left, right, line] = [14, 346, 52];
 
-const shown = (ohms: number) => formatQuantity(Number(ohms.toPrecision(2)), 'Ω');
+const shown = (ohms: number) => formatQuantity(twoDigits(ohms), 'Ω');
 
 /** The reading beside what copper alone, and copper with contacts, may have. */
 export function CoreScale({ marks, input }: { marks: CoreMarks; input: CoreInput }) {

@@ -6,7 +6,13 @@ import { figureFindings, figureSteps } from '../../kernel/words/impossible-figur
 import type { FindingSentences, StepSentences } from '../../kernel/words/sentences.ts';
 import type { CoreFinding, CoreMarks, CoreStepCode } from './rule/input.ts';
 
-const shown = (ohms: number) => formatQuantity(Number(ohms.toPrecision(2)), 'Ω');
+/** The largest figures round up to infinity. */
+export function twoDigits(figure: number): number {
+  const rounded = Number(figure.toPrecision(2));
+  return Number.isFinite(rounded) ? rounded : figure;
+}
+
+const shown = (ohms: number) => formatQuantity(twoDigits(ohms), 'Ω');
 
 const marks = ({ table, most, beyond }: CoreMarks) =>
   `The copper alone has ${shown(table)} at the most by the table. Warm, with contacts, up to ${shown(most)} passes, and above ${shown(beyond)} fails.`;

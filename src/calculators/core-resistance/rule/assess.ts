@@ -18,11 +18,10 @@ export function coreMarks({ way, metres, squareMillimetres }: CoreInput): CoreMa
   if (one === undefined) return undefined;
   const cores = way === 'pair' ? 2 : 1;
   const warm = cores * one * (1 + limitValue('pe-core-tolerance') / 100);
-  return {
-    table: cores * one,
-    most: warm + cores * limitValue('pe-contacts'),
-    beyond: warm + cores * limitValue('pe-dead-short'),
-  };
+  const beyond = warm + cores * limitValue('pe-dead-short');
+  // A length near the largest figure that a computer knows.
+  if (!Number.isFinite(beyond)) return undefined;
+  return { table: cores * one, most: warm + cores * limitValue('pe-contacts'), beyond };
 }
 
 /**
