@@ -228,6 +228,9 @@ describe('why it does not open', () => {
     [{ plugVolts: missing, sourceVolts: missing }, 'unknown'],
     [{ circuit: 'electronics' }, 'unknown'],
     [{ toPe: missing }, 'unknown'],
+    // All three pass, and something is open all the same.
+    [{ leads: 'not-stated' }, 'unknown'],
+    [{ plugVolts: volts(25), sourceVolts: volts(22) }, 'unknown'],
   ];
   it.each(rows)('%j', (change, cause) => {
     for (const release of ['shut', 'drags'] as const) {

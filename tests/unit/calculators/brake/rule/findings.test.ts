@@ -264,6 +264,18 @@ describe('what is found beside that, and what comes next', () => {
       [`brake-drop-unclear undecided sourceVolts plugVolts: ${cores} voltage-twice`],
       ['measure-supply'],
     ],
+    [
+      'drop of cores that nobody knows',
+      { atDrive: missing, cable: { metres: missing }, sourceVolts: volts(25.8) },
+      [],
+      [],
+    ],
+    [
+      'source only, cores high',
+      { plugVolts: missing, atDrive: ohms(60) },
+      [`brake-cores-high fail atDrive atMotor: ${cores}`, 'brake-supply-missing undecided plugVolts'],
+      ['separate-cable', 'measure-supply'],
+    ],
     ['not tried', { release: 'not-tried' }, ['brake-release-not-tried undecided release'], ['listen-to-release']],
     ['drags', { release: 'drags' }, ['brake-drags fail release'], ['have-brake-tested']],
     ['stays shut', { release: 'shut' }, ['brake-stays-shut fail release'], ['have-brake-tested']],
