@@ -50,6 +50,9 @@ describe('braking circuits worked out by hand', () => {
     ['burnt to its housing', { toHousing: ohms(80_000) }, 'no-go', 'housing-path', 'read-twice'],
     ['a range too low', { toHousing: overOhms(200_000) }, 'undecided', 'housing-unclear', 'measure-housing'],
     ['breaks down at test voltage only', { insulation: ohms(300_000) }, 'no-go', 'housing-insulation-bad'],
+    // One megohm without a decimal may be half of it.
+    ['a megohm by a coarse digit', { insulation: ohms(1e6, 1e6) }, 'undecided', 'housing-insulation-unclear'],
+    ['a megohm by a fine digit', { insulation: ohms(1.02e6, 1e4) }, 'go', 'housing-free'],
     ['not tested', { insulation: missing }, 'undecided', 'housing-insulation-missing', 'test-housing'],
     ['thermal switch tripped', { thermalOhms: overOhms(), again: true }, 'no-go', 'thermal-open', 'look-at-thermal'],
     ['thermal switch of 5 Ω', { thermalOhms: ohms(5) }, 'undecided', 'thermal-unclear', 'look-at-thermal'],
@@ -142,6 +145,15 @@ it('a short to DC+ names what else reads so', () => {
   const { findings } = assess({ upperConducting: volts(0.047), upperBlocking: volts(0.047) });
   const said = findings.map((one) => sentenceOf(brakingFindings, one)).join(' ');
   expect(said).toContain('resistor still on');
+});
+
+it('a short to DC− names what else reads so, and a reading below zero the charge of the meter', () => {
+  const said = (change: Change) =>
+    assess(change)
+      .findings.map((one) => sentenceOf(brakingFindings, one))
+      .join(' ');
+  expect(said(shorted)).toContain('DC− taken for B');
+  expect(said({ upperBlocking: volts(-0.2) })).toContain('The meter itself');
 });
 
 it('no drive is replaced for a short to DC+, which the resistor itself reads', () => {
