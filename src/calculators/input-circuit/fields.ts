@@ -106,7 +106,7 @@ export const prechargeFields: ReadingField[] = [
   },
   {
     ...{ kind: 'reading', id: 'prechargeOhms', label: 'Measured', name: 'Precharge, measured' },
-    ...{ hint: 'Across resistor and contact.', quantity: 'resistance', units: conductorUnits },
+    ...{ hint: 'Across resistor and contact, cool.', quantity: 'resistance', units: conductorUnits },
   },
 ];
 

@@ -45,5 +45,5 @@ export const calculator = defineCalculator<InputAssessment>({
   findingTexts: inputFindings,
   stepTexts: inputSteps,
   headline: inputHeadline,
-  inSight: ['fuse-open', 'rectifier-sound', 'precharge-inside'],
+  inSight: ['fuse-open', 'rectifier-sound', 'lines-not-judged', 'precharge-inside'],
 });

@@ -86,6 +86,7 @@ const stepAfter: Partial<Record<InputFinding['code'], InputStepCode[]>> = {
   'fuse-unclear': ['measure-fuses'],
   'fuses-missing': ['measure-fuses'],
   'rectifier-missing': ['measure-rectifier'],
+  'lines-not-judged': ['measure-lines'],
   'rectifier-side-open': ['compare-input'],
   'rectifier-exchanged': ['measure-rectifier'],
   'rectifier-unclear': ['measure-rectifier'],

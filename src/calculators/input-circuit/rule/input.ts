@@ -71,6 +71,8 @@ export interface InputPayloads extends FigurePayloads, BusPayloads {
   'fuses-conduct': Nothing;
   'rectifier-missing': Nothing;
   'rectifier-sound': Nothing;
+  /** The diodes say nothing of what lies between the lines, or from a line to PE. */
+  'lines-not-judged': Nothing;
   'rectifier-short': Diodes & { bothWays: boolean };
   'rectifier-leaky': Diodes;
   'rectifier-open': Diodes;
@@ -111,6 +113,7 @@ export type InputStepCode =
   | 'measure-fuses'
   | 'fuses-last'
   | 'measure-rectifier'
+  | 'measure-lines'
   | 'measure-link'
   | 'read-twice'
   | 'compare-input'

@@ -50,5 +50,9 @@ export function judgeRectifier(input: InputCircuitInput): InputFinding[] {
   if (unclear.length > 0) found.push(finding('rectifier-unclear', 'undecided', parts(unclear)));
   const { readings } = parts(of('missing'));
   if (readings.length > 0) found.push(finding('rectifier-missing', 'undecided', { readings }));
-  return found.length > 0 ? found : [finding('rectifier-sound', 'pass', { readings: parts(all).readings, limits })];
+  if (found.length > 0) return found;
+  return [
+    finding('rectifier-sound', 'pass', { readings: parts(all).readings, limits }),
+    finding('lines-not-judged', 'caution'),
+  ];
 }

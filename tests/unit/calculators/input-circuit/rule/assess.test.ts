@@ -1,5 +1,7 @@
 import { describe, expect, it } from 'vitest';
+import { inputFindings } from '../../../../../src/calculators/input-circuit/words.ts';
 import { missing, ohms, overOhms, volts } from '../../../../../src/kernel/reading/reading.ts';
+import { sentenceOf } from '../../../../../src/kernel/words/sentences.ts';
 import { found } from '../../../../support/found.ts';
 import { assess, type Change, drop, ol, three } from './sound.ts';
 
@@ -13,6 +15,8 @@ const link: Change = { linkConducting: zero, linkBlocking: zero };
 describe('inputs worked out by hand', () => {
   const rows: [what: string, Change, verdict: string, code: string, step?: string][] = [
     ['sound', {}, 'go', 'rectifier-sound', 'measure-bus-again'],
+    // A shorted surge arrester from L1 to L2 leaves every diode as it is.
+    ['sound, and the lines not', {}, 'go', 'lines-not-judged', 'measure-lines'],
     [
       'no precharge, as somebody says',
       { precharge: 'none', prechargePlate: missing, prechargeOhms: missing },
@@ -139,6 +143,20 @@ describe('inputs worked out by hand', () => {
   it('names the diode and the line', () => {
     expect(found(assess(shorted).findings, 'rectifier-short').diodes).toEqual([{ side: 'plus', line: 'L2' }]);
     expect(found(assess(blown).findings, 'fuse-open').lines).toEqual(['L2']);
+  });
+
+  it('says of an open diode what else reads so', () => {
+    const { findings } = assess({ plusConducting: three(drop, ol, ol) });
+    expect(sentenceOf(inputFindings, found(findings, 'rectifier-open'))).toContain('controlled rectifier');
+  });
+
+  it('says of a precharge far off that a thermistor may be sound', () => {
+    const { findings } = assess({ prechargePlate: ohms(10), prechargeOhms: ohms(6, 0.1) });
+    expect(sentenceOf(inputFindings, found(findings, 'precharge-off'))).toContain('thermistor');
+  });
+
+  it('speaks of the lines only beside a rectifier that reads well', () => {
+    expect(assess(shorted).findings.map(({ code }) => code)).not.toContain('lines-not-judged');
   });
 
   it('looks before the drive only if the drive reads well', () => {
