@@ -31,7 +31,7 @@ const words: HeadlineWords<BrakeFinding> = {
     'brake-core-unclear': ({ readings }) => `not clear: ${cores(readings)}`,
     'brake-supply-too-close': () => 'the voltage neither passes nor fails',
     'brake-drop-unclear': () => 'whether too much voltage is lost on the way is not clear',
-    'brake-drop-contradicts': () => 'more voltage at the plug than at its source',
+    'brake-drop-contradicts': () => 'more voltage at the motor than at its source',
   },
   missing: {
     'brake-axis-not-stated': () => 'whether the axis is held',

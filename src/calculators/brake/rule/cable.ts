@@ -55,7 +55,12 @@ export function judgeCoreOhms(input: BrakeInput, cores: CoreSpan | undefined): B
   const limits = coreLimits;
   const figures = { readings, limits, addedOhms: added.lo / 2 + added.hi / 2, explainedOhms: cores.most };
   if (added.hi <= cores.most) return [finding('brake-cores-fit', 'pass', figures)];
-  if (added.lo > cores.beyond && Number.isFinite(added.hi)) return [finding('brake-cores-high', 'fail', figures)];
+  // A coil that cools by some kelvins between the readings changes by more than the cores have.
+  const again: LimitId = 'winding-again-agreement';
+  const proven = added.lo > Math.max(cores.beyond, (coil.hi * limitValue(again)) / 100);
+  if (proven && Number.isFinite(added.hi)) {
+    return [finding('brake-cores-high', 'fail', { ...figures, limits: [...limits, again] })];
+  }
   return [finding('brake-cores-too-close', 'undecided', { readings, limits, explainedOhms: cores.most })];
 }
 

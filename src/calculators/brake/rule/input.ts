@@ -46,7 +46,7 @@ export interface BrakeInput {
   toPhases: Reading;
   /** The lower of the two cores to PE and screen, in Ω. */
   toPe: Reading;
-  /** At the brake's plug, connected and released, in V DC. */
+  /** At the brake's pins at the motor, behind the cable, connected and released, in V DC. */
   plugVolts: Reading;
   /** At the terminals that feed the cable, at the same moment, in V DC. */
   sourceVolts: Reading;
