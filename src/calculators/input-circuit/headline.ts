@@ -28,6 +28,7 @@ const words: HeadlineWords<InputFinding> = {
     'rectifier-unclear': ({ diodes: some }) => `not clear: ${diodes(some)}`,
     'link-open': () => 'DC+ to DC− conducts neither way',
     'link-exchanged': () => 'DC+ to DC− conducts the wrong way round',
+    'link-one-drop': () => 'DC+ to DC− conducts like one diode, not like two',
     'link-unclear': () => 'DC+ to DC− is not clear',
     'link-no-climb': () => 'DC+ to DC− was open at once, without climbing',
     'precharge-inside': () => 'the precharge is out of reach, and can blow fuses',

@@ -46,6 +46,8 @@ export const inputFindings: FindingSentences<InputFinding> = {
   'rectifier-unclear': ({ diodes: some }) => `Neither conducts nor blocks clearly: ${diodes(some)}.`,
   'link-missing': () => 'DC+ to DC− has not been measured both ways round.',
   'link-sound': () => 'DC+ to DC− conducts through the diodes one way and blocks the other.',
+  'link-one-drop': () =>
+    'DC+ to DC− conducts like one diode, where two in series have about twice as much. One half of a leg or the chopper may be shorted. A diode across the bus, which some drives have, reads the same.',
   'link-short': ({ bothWays }) =>
     bothWays
       ? 'DC+ to DC− reads a short both ways round: a capacitor, both halves of a leg, or something still joined.'
@@ -92,6 +94,7 @@ export const inputSteps: StepSentences<Step<InputStepCode>> = {
     'In ohms at the drive, its supply leads off: L1, L2, L3 each to each and to PE. Compare them: one far below its fellows is suspect.',
   'measure-link': () =>
     'Diode test: red on DC−, black on DC+. Then the leads exchanged: hold on for minutes, until the figure stands still, and look whether it climbed.',
+  'read-stages': () => 'Read U, V and W to DC+ and DC−, and the chopper: one that is shorted shows there.',
   'read-twice': () => 'Lift the tips, clean the place, and read again. One reading proves nothing.',
   'compare-input': () =>
     'Compare with a sound drive of the same model, measured in the same way. Without one it stays undecided.',

@@ -92,6 +92,7 @@ const stepAfter: Partial<Record<InputFinding['code'], InputStepCode[]>> = {
   'rectifier-unclear': ['measure-rectifier'],
   'link-missing': ['measure-link'],
   'link-open': ['compare-input'],
+  'link-one-drop': ['read-stages', 'compare-input'],
   'link-exchanged': ['measure-link'],
   'link-unclear': ['measure-link'],
   'link-no-climb': ['compare-input'],

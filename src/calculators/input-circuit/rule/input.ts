@@ -81,6 +81,8 @@ export interface InputPayloads extends FigurePayloads, BusPayloads {
   'rectifier-unclear': Diodes;
   'link-missing': Nothing;
   'link-sound': Nothing;
+  /** Conducts like one diode, where two in series are usual. */
+  'link-one-drop': Nothing;
   'link-short': { bothWays: boolean };
   'link-leaky': Nothing;
   'link-open': Nothing;
@@ -115,6 +117,7 @@ export type InputStepCode =
   | 'measure-rectifier'
   | 'measure-lines'
   | 'measure-link'
+  | 'read-stages'
   | 'read-twice'
   | 'compare-input'
   | 'take-rest-off'

@@ -85,6 +85,10 @@ describe('inputs worked out by hand', () => {
     ['a bus short', link, 'no-go', 'link-short', 'read-twice'],
     ['a bus short, twice, alone', { ...link, again: true }, 'no-go', 'link-short', 'replace-drive'],
     ['a bus that stays low', { linkBlocking: volts(0.9) }, 'no-go', 'link-leaky'],
+    // U to DC+ shorted: one freewheel diode is left, 0.42 V, where the rectifier drops 0.46 V.
+    ['one half of a leg shorted', { linkConducting: volts(0.42, 0.001) }, 'undecided', 'link-one-drop', 'read-stages'],
+    ['one drop and 0.05 V', { linkConducting: volts(0.51, 0.001) }, 'undecided', 'link-one-drop'],
+    ['two low drops', { linkConducting: volts(0.6, 0.001) }, 'go', 'link-sound'],
     ['no bus terminals', { linkConducting: ol }, 'undecided', 'link-open', 'compare-input'],
     ['leads exchanged', { linkConducting: ol, linkBlocking: volts(0.85) }, 'undecided', 'link-exchanged'],
     ['open at once', { climb: 'at-once' }, 'undecided', 'link-no-climb', 'compare-input'],
