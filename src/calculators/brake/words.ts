@@ -71,6 +71,8 @@ export const brakeFindings: FindingSentences<BrakeFinding> = {
     'Open at the drive’s end and not at the motor: a core, a pin or a terminal of the brake cable is open.',
   'brake-cores-touch': () =>
     'Lower through the cable than at the motor: the two cores touch, there is water between them, a second brake is on the same cores, or the coil cooled in between.',
+  'brake-cores-below': () =>
+    'Lower through the cable than at the motor, and cores only add. The coil cooled in between, or something lies beside it, such as water in the connector: read both again within minutes.',
   'brake-cable-not-stated': () =>
     'Length and cross-section of the brake cores are missing. Without them nobody knows what the cable adds to the coil.',
   'brake-cores-fit': ({ addedOhms, explainedOhms }) =>

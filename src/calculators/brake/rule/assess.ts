@@ -95,6 +95,7 @@ const stepAfter: Partial<Record<BrakeFinding['code'], BrakeStepCode[]>> = {
   'brake-cable-not-stated': ['state-brake-cable'],
   'brake-core-open': ['separate-cable'],
   'brake-cores-touch': ['separate-cable'],
+  'brake-cores-below': ['repeat-coil-with-care', 'separate-cable'],
   'brake-cores-high': ['separate-cable'],
   'brake-cores-too-close': ['separate-cable'],
   'brake-core-path': ['separate-cable'],

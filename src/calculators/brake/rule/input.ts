@@ -102,6 +102,8 @@ export interface BrakePayloads extends FigurePayloads, BusPayloads, ReleasePaylo
   'brake-coil-too-close': { expectedOhms: number; tolerancePercent: number };
   'brake-core-open': Nothing;
   'brake-cores-touch': Nothing;
+  /** Lower through the cable, by what a coil that cools may explain. */
+  'brake-cores-below': Nothing;
   'brake-cable-not-stated': Nothing;
   'brake-cores-fit': CoreFigures;
   'brake-cores-high': CoreFigures;
