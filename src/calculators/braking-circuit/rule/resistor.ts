@@ -67,7 +67,8 @@ export function judgeHousing({ toHousing, insulation, instrument }: BrakingCircu
 /** A contact that opens when hot is closed while the resistor is cool. */
 export function judgeThermal({ thermal, thermalOhms, instrument }: BrakingCircuitInput): BrakingFinding {
   const readings = ['thermal'];
-  if (thermal === 'none') return finding('thermal-none', 'note', { readings });
+  // A reading of a switch that is not there contradicts itself.
+  if (thermal === 'none' && thermalOhms.kind === 'missing') return finding('thermal-none', 'note', { readings });
   if (thermal === 'other') return finding('thermal-other', 'undecided', { readings });
   if (thermal !== 'opens-hot' || thermalOhms.kind === 'missing')
     return finding('thermal-not-stated', 'undecided', { readings });

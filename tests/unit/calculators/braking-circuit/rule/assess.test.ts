@@ -13,6 +13,12 @@ const shorted: Change = { lowerConducting: volts(0.002), lowerBlocking: volts(0.
 describe('braking circuits worked out by hand', () => {
   const rows: [what: string, Change, verdict: string, code: string, step?: string][] = [
     ['sound', {}, 'go', 'resistor-fits', 'measure-bus-again'],
+    [
+      'no thermal switch, and it reads open',
+      { thermal: 'none', thermalOhms: overOhms() },
+      'undecided',
+      'thermal-not-stated',
+    ],
     ['no thermal switch', { thermal: 'none', thermalOhms: missing }, 'go', 'thermal-none'],
     // 47 Ω · 0.9 = 42.3 Ω, · 0.75 = 35.25 Ω, · 1.1 = 51.7 Ω, · 1.25 = 58.75 Ω.
     // 0.05 kΩ may be 45 to 55 Ω.
