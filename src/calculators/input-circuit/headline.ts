@@ -24,6 +24,7 @@ const words: HeadlineWords<InputFinding> = {
     'others-connected': () => 'something else is still on the bus',
     'fuse-unclear': () => 'a fuse reads neither open nor closed',
     'rectifier-side-open': ({ side }) => `nothing conducts to ${sideNames[side]}`,
+    'rectifier-uneven': ({ side }) => `the drops to ${sideNames[side]} are not alike`,
     'rectifier-exchanged': ({ diodes: some }) => `conducts the wrong way round: ${diodes(some)}`,
     'rectifier-unclear': ({ diodes: some }) => `not clear: ${diodes(some)}`,
     'link-open': () => 'DC+ to DC− conducts neither way',

@@ -1,5 +1,5 @@
 import type { Step } from '../../kernel/assessment/assessment.ts';
-import { inOhms } from '../../kernel/reading/format-reading.ts';
+import { inOhms, inVolts } from '../../kernel/reading/format-reading.ts';
 import { busBeforeFindings, busBeforeSteps } from '../../kernel/words/bus-before-reading.ts';
 import { figureFindings, figureSteps } from '../../kernel/words/impossible-figures.ts';
 import { type FindingSentences, listed, percent, type StepSentences } from '../../kernel/words/sentences.ts';
@@ -41,6 +41,8 @@ export const inputFindings: FindingSentences<InputFinding> = {
     `Conducts neither way, beside others that do: ${diodes(some)}. An open diode, a tip without contact, or a controlled rectifier with its precharge on one line.`,
   'rectifier-side-open': ({ side }) =>
     `Nothing conducts to ${sideNames[side]}. A controlled rectifier or an open precharge does that as well as a break.`,
+  'rectifier-uneven': ({ side, apartVolts }) =>
+    `The drops to ${sideNames[side]} differ by ${inVolts(apartVolts)}. Those of like diodes hardly do: a tip or a joint with bad contact, or a precharge on one line.`,
   'rectifier-exchanged': ({ diodes: some }) =>
     `Conducts where it should block: ${diodes(some)}. The leads were the wrong way round, or two rows are exchanged.`,
   'rectifier-unclear': ({ diodes: some }) => `Neither conducts nor blocks clearly: ${diodes(some)}.`,

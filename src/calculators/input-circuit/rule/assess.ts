@@ -88,6 +88,7 @@ const stepAfter: Partial<Record<InputFinding['code'], InputStepCode[]>> = {
   'rectifier-missing': ['measure-rectifier'],
   'lines-not-judged': ['measure-lines'],
   'rectifier-side-open': ['compare-input'],
+  'rectifier-uneven': ['measure-rectifier', 'compare-input'],
   'rectifier-exchanged': ['measure-rectifier'],
   'rectifier-unclear': ['measure-rectifier'],
   'link-missing': ['measure-link'],

@@ -77,6 +77,8 @@ export interface InputPayloads extends FigurePayloads, BusPayloads {
   'rectifier-leaky': Diodes;
   'rectifier-open': Diodes;
   'rectifier-side-open': { side: Side };
+  /** The drops of one side differ by more than those of like diodes. */
+  'rectifier-uneven': { side: Side; apartVolts: number };
   'rectifier-exchanged': Diodes;
   'rectifier-unclear': Diodes;
   'link-missing': Nothing;

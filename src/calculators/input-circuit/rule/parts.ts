@@ -38,7 +38,7 @@ function conductsByOneDrop(input: InputCircuitInput): boolean {
   const drops = linesOf(input).flatMap((line) => [input.plusConducting[line], input.minusConducting[line]]);
   const figures = drops.flatMap((one) => (one.kind === 'value' ? [one.value] : []));
   const { lo } = intervalShown(input.linkConducting, input.instrument);
-  return figures.length > 0 && lo <= Math.max(...figures) + limitValue('diode-balance');
+  return figures.length > 0 && lo <= Math.min(...figures) + limitValue('diode-balance');
 }
 
 /** DC+ to DC− both ways: the diodes of the stage conduct one way, and the capacitor charges the other way. */

@@ -71,6 +71,15 @@ describe('inputs worked out by hand', () => {
     ],
     ['a diode leaks', { minusBlocking: three(volts(0.6), ol, ol) }, 'no-go', 'rectifier-leaky', 'read-twice'],
     ['a diode open', { minusConducting: three(drop, drop, ol) }, 'no-go', 'rectifier-open', 'read-twice'],
+    // A cracked joint of 400 Ω at a milliampere.
+    [
+      'a joint in series with a diode',
+      { plusConducting: three(drop, volts(0.86, 0.001), drop) },
+      'undecided',
+      'rectifier-uneven',
+      'compare-input',
+    ],
+    ['drops 0.05 V apart', { plusConducting: three(drop, volts(0.51, 0.001), drop) }, 'go', 'rectifier-sound'],
     ['a whole side open', { plusConducting: three(ol) }, 'undecided', 'rectifier-side-open', 'compare-input'],
     ['rows exchanged', { plusConducting: three(ol), plusBlocking: three(drop) }, 'undecided', 'rectifier-exchanged'],
     [
