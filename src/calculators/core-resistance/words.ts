@@ -28,7 +28,7 @@ export const coreFindings: FindingSentences<CoreFinding> = {
     'You have not said whether one end is off. With both ends on, frame, conduit or screen are measured with it and hide a break.',
   'core-data-missing': () => 'Length or cross-section is missing. Without them nobody knows what the core should read.',
   'core-reading-missing': () => 'The core has not been measured.',
-  'core-fits': (figures) => `The reading is what length and cross-section let expect. ${marks(figures)}`,
+  'core-fits': (figures) => `The reading is no more than length, cross-section and contacts explain. ${marks(figures)}`,
   'core-open': () => 'The core reads open. Of two cores, look first whether they are joined at the far end.',
   'core-over-range': () =>
     'The meter was over its range, and that range may end below what a sound core of this length has.',
