@@ -26,7 +26,7 @@ export const busVoltage: ReadingField = {
 
 export const leads: ChoiceField = {
   kind: 'choice',
-  id: 'leads',
+  id: 'plugAndLeads',
   name: 'Brake plug and motor leads at the drive',
   hint: 'While the ohms are read. The drive’s own circuits read as well.',
   options: [

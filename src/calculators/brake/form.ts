@@ -21,7 +21,7 @@ export function brakeInput(read: ReadForm): BrakeInput {
   return {
     axis: oneOf(choices.axis, ['held', 'not-held'], 'not-stated'),
     busVoltage: of('busVoltage'),
-    leads: oneOf(choices.leads, ['off', 'connected'], 'not-stated'),
+    leads: oneOf(choices.plugAndLeads, ['off', 'connected'], 'not-stated'),
     circuit: oneOf(choices.circuit, ['plain', 'electronics'], 'not-stated'),
     ratedVolts: of('ratedVolts'),
     ratedWatts: of('ratedWatts'),
