@@ -26,7 +26,7 @@ export const busVoltage: ReadingField = {
 
 export const leads: ChoiceField = {
   kind: 'choice',
-  id: 'leads',
+  id: 'plugAndLeads',
   name: 'Brake cores and motor leads at the drive’s end',
   hint: 'While the ohms are read, wherever they are fed: drive, relay or supply. A brake supply is often joined to PE.',
   options: [

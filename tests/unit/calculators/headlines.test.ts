@@ -210,7 +210,7 @@ describe('holding brake', () => {
     ...{
       axis: 'held',
       busVoltage: '0.02 V',
-      leads: 'off',
+      plugAndLeads: 'off',
       circuit: 'plain',
       ratedVolts: '24 V',
       ratedWatts: '12 W',
@@ -221,10 +221,15 @@ describe('holding brake', () => {
   const shut = { release: 'shut', plugVolts: '12 V' };
   says(brake, sound, [
     ['sound', {}, 'go', 'Coil, cores and voltage fit, and it opens'],
-    ['plug still on', { leads: 'connected' }, 'undecided', 'With plug or leads on the drive, no ohms are judged'],
+    [
+      'plug still on',
+      { plugAndLeads: 'connected' },
+      'undecided',
+      'With plug or leads on the drive, no ohms are judged',
+    ],
     [
       'bus and leads not stated',
-      { busVoltage: '', leads: '' },
+      { busVoltage: '', plugAndLeads: '' },
       'undecided',
       'Still missing: the DC-bus voltage and whether plug and leads are off',
     ],
