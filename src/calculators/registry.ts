@@ -1,8 +1,12 @@
 import { absorption } from './absorption/about.ts';
+import { brake } from './brake/about.ts';
+import { brakingCircuit } from './braking-circuit/about.ts';
 import { bridge } from './bridge/about.ts';
 import { bridgeDiode } from './bridge-diode/about.ts';
 import { cableLength } from './cable-length/about.ts';
+import { coreResistanceAbout } from './core-resistance/about.ts';
 import { discharge } from './discharge/about.ts';
+import { inputCircuit } from './input-circuit/about.ts';
 import { insulation } from './insulation/about.ts';
 import { isolation } from './isolation/about.ts';
 import { testVoltage } from './test-voltage/about.ts';
@@ -21,6 +25,10 @@ export const calculators = [
   testVoltage,
   cableLength,
   trend,
+  brake,
+  brakingCircuit,
+  inputCircuit,
+  coreResistanceAbout,
 ] as const;
 
 export type CalculatorName = (typeof calculators)[number]['name'];

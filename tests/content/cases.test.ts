@@ -134,6 +134,7 @@ const units: Record<string, Quantity> = {
   '%': 'percent',
   min: 'duration',
   mm: 'diameter',
+  W: 'power',
   m: 'length',
   µF: 'capacitance',
 };

@@ -1,10 +1,14 @@
 import type { Verdict } from '../../src/kernel/assessment/assessment.ts';
 import { absorption } from './absorption.ts';
+import { brake } from './brake.ts';
+import { brakingCircuit } from './braking-circuit.ts';
 import { bridge } from './bridge.ts';
 import { bridgeDiode } from './bridge-diode.ts';
 import { cableLength } from './cable-length.ts';
+import { coreResistance } from './core-resistance.ts';
 import { Dice } from './dice.ts';
 import { discharge } from './discharge.ts';
+import { inputCircuit } from './input-circuit.ts';
 import { insulation } from './insulation.ts';
 import { isolation } from './isolation.ts';
 import { poisoned } from './poison.ts';
@@ -95,5 +99,9 @@ export function tryOutAll(sets: number, seed: number): (() => Outcome)[] {
     one(testVoltage),
     one(cableLength),
     one(trend),
+    one(brake),
+    one(brakingCircuit),
+    one(inputCircuit),
+    one(coreResistance),
   ];
 }

@@ -13,11 +13,11 @@ const prefixes: [number, string][] = [
 /** Prefixes people use with a unit: nobody writes m°C or k%. */
 const smallestExponent: Record<Unit, number> = {
   ...{ Ω: -6, V: -3, '°C': 0, '%': 0, counts: 0, min: 0, m: 0, mm: 0 },
-  ...{ s: -3, F: -6, J: -3, C: -6 },
+  ...{ s: -3, F: -6, J: -3, C: -6, W: 0 },
 };
 const largestExponent: Record<Unit, number> = {
   ...{ Ω: 12, V: 3, '°C': 0, '%': 0, counts: 0, min: 0, m: 3, mm: 0 },
-  ...{ s: 0, F: 0, J: 3, C: 0 },
+  ...{ s: 0, F: 0, J: 3, C: 0, W: 3 },
 };
 
 /**
@@ -59,7 +59,9 @@ export function formatQuantity(value: number, unit: Unit, resolution?: number): 
 
 /** For sentences: three significant digits, as accurate as such an instrument is. */
 export function formatRounded(value: number, unit: Unit): string {
-  return formatQuantity(Number(value.toPrecision(3)), unit);
+  const rounded = Number(value.toPrecision(3));
+  // The largest figures round up to infinity.
+  return formatQuantity(Number.isFinite(rounded) ? rounded : value, unit);
 }
 
 export const inOhms = (ohms: number) => formatRounded(ohms, 'Ω');

@@ -79,6 +79,17 @@ export function byLastDigit({ value, resolution = 0 }: ValueReading): Interval {
   return { lo: Math.max(value - resolution / 2, value / 2), hi: value + resolution / 2 };
 }
 
+/**
+ * `intervalOf`, and at least what rounding leaves open: `0.1 kΩ` is no proof of a part of 100 Ω, and `0 MΩ` none of a
+ * closed contact.
+ */
+export function intervalShown(reading: Reading, instrument: Instrument = {}): Interval {
+  const stated = intervalOf(reading, instrument);
+  if (reading.kind !== 'value') return stated;
+  const digit = byLastDigit(reading);
+  return { lo: Math.min(stated.lo, digit.lo), hi: Math.max(stated.hi, digit.hi) };
+}
+
 /** The factor of a quantity that is used as read. */
 export const asRead: Interval = { lo: 1, hi: 1 };
 

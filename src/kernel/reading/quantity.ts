@@ -15,7 +15,8 @@ export type Quantity =
   | 'seconds'
   | 'capacitance'
   | 'length'
-  | 'diameter';
+  | 'diameter'
+  | 'power';
 
 interface QuantityRule {
   unit: Unit;
@@ -189,6 +190,21 @@ export const quantityRules: Record<Quantity, QuantityRule> = {
         [/^(mm|millimet(er|re)s?)$/i, scale(0)],
         [/^(cm|centimet(er|re)s?)$/i, scale(1)],
         [/^(in|inch|inches|["″])$/i, { kind: 'convert', toBase: (inches) => inches * 25.4 }],
+      ]),
+  },
+  power: {
+    unit: 'W',
+    example: '12, 12 W or 1.2 kW',
+    accepts: 'entry-power',
+    bareDecimals: 0,
+    units: ['W', 'kW'],
+    printed: true,
+    overRange: false,
+    // MW and mW are refused: no plate has either, and one is easily taken for the other.
+    meaning: (text) =>
+      lookUp(text, [
+        [/^(w|watts?)$/i, scale(0)],
+        [/^(k[ -]?w|kilowatts?)$/i, scale(3)],
       ]),
   },
 };

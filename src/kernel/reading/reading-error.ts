@@ -37,6 +37,7 @@ const quantityNames: Record<Quantity, string> = {
   capacitance: 'a capacitance',
   length: 'a length',
   diameter: 'a diameter',
+  power: 'a power',
 };
 
 interface Detail {

@@ -1,5 +1,5 @@
 /** What an instrument showed. Values are in the base unit of the quantity. */
-export type Unit = 'Ω' | 'V' | '°C' | '%' | 'counts' | 'min' | 'm' | 'mm' | 's' | 'F' | 'J' | 'C';
+export type Unit = 'Ω' | 'V' | '°C' | '%' | 'counts' | 'min' | 'm' | 'mm' | 's' | 'F' | 'J' | 'C' | 'W';
 
 /** `resolution` is the step of the last digit shown, in the same unit; an accuracy in counts needs it. */
 export interface ValueReading {
@@ -39,6 +39,16 @@ export function ohms(value: number, resolution?: number): ValueReading {
 /** A reading of `value` volts. */
 export function volts(value: number, resolution?: number): ValueReading {
   return valueReading(value, 'V', resolution);
+}
+
+/** A figure of `value` watts. */
+export function watts(value: number, resolution?: number): ValueReading {
+  return valueReading(value, 'W', resolution);
+}
+
+/** A length of `value` metres. */
+export function metres(value: number, resolution?: number): ValueReading {
+  return valueReading(value, 'm', resolution);
 }
 
 /** A reading of `value` degrees Celsius. */

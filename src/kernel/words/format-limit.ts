@@ -9,6 +9,7 @@ export const limitUnits = [
   'min',
   's',
   'A',
+  'W',
   'J',
   'C',
   'F',

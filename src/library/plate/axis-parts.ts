@@ -58,6 +58,7 @@ export const axisParts: AxisPart[] = [
     ],
     measured: [
       { text: 'Prove it dead: live, dead, live', path: '/articles/safety/proving-dead/' },
+      { text: 'Judge fuses, rectifier and bus', path: '/calculators/input-circuit/' },
       { text: 'How long it takes to discharge', path: '/calculators/discharge/' },
       { text: 'Why it stays charged', path: '/articles/safety/the-dc-bus/' },
     ],
@@ -71,6 +72,7 @@ export const axisParts: AxisPart[] = [
       'It stays hot for long, and it is at bus voltage in service.',
     ],
     measured: [
+      { text: 'Judge resistor, housing and chopper', path: '/calculators/braking-circuit/' },
       {
         text: 'Dead and cool: its ohms, its housing, its terminals',
         path: '/articles/measuring/braking-circuit-and-input/',
@@ -116,6 +118,7 @@ export const axisParts: AxisPart[] = [
     ],
     measured: [
       { text: 'Cable or motor?', path: '/calculators/isolation/' },
+      { text: 'Ohms of PE and cores by length', path: '/calculators/core-resistance/' },
       { text: 'What a cable of this length should read', path: '/calculators/cable-length/' },
       { text: 'Is the moving cable bad?', path: '/articles/trip/cable-and-connector-failure/' },
     ],
@@ -160,6 +163,7 @@ export const axisParts: AxisPart[] = [
       'It does not hold: the axis sinks. A holding brake is no support for work below it.',
     ],
     measured: [
+      { text: 'Judge coil, cores, voltage and release', path: '/calculators/brake/' },
       { text: 'The brake and its coil, measured dead', path: '/articles/trip/mechanics-tuning-and-brake/#the-brake' },
       {
         text: 'When a lower test voltage is right',

@@ -29,7 +29,14 @@ const unitNames: Record<string, string> = {
   ...{ mΩ: 'milliohms', Ω: 'ohms', kΩ: 'kilohms', MΩ: 'megohms', GΩ: 'gigohms' },
   ...{ mV: 'millivolts', V: 'volts', kV: 'kilovolts' },
   ...{ s: 'seconds', min: 'minutes', h: 'hours', m: 'metres', ft: 'feet', mm: 'millimetres', in: 'inches' },
-  ...{ µF: 'microfarads', mF: 'millifarads', '°C': 'degrees Celsius', '°F': 'degrees Fahrenheit' },
+  ...{
+    µF: 'microfarads',
+    mF: 'millifarads',
+    W: 'watts',
+    kW: 'kilowatts',
+    '°C': 'degrees Celsius',
+    '°F': 'degrees Fahrenheit',
+  },
 };
 
 const digit = (text: string): TypingKeyCap => ({ key: { kind: 'put', text }, cap: text });

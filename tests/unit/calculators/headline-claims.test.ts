@@ -1,14 +1,22 @@
 import { describe, expect, it } from 'vitest';
 import { absorptionHeadline } from '../../../src/calculators/absorption/headline.ts';
 import { assessAbsorption } from '../../../src/calculators/absorption/rule/assess.ts';
+import { brakeHeadline } from '../../../src/calculators/brake/headline.ts';
+import { assessBrake } from '../../../src/calculators/brake/rule/assess.ts';
+import { brakingHeadline } from '../../../src/calculators/braking-circuit/headline.ts';
+import { assessBrakingCircuit } from '../../../src/calculators/braking-circuit/rule/assess.ts';
 import { bridgeHeadline } from '../../../src/calculators/bridge/headline.ts';
 import { assessBridge } from '../../../src/calculators/bridge/rule/assess.ts';
 import { bridgeDiodeHeadline } from '../../../src/calculators/bridge-diode/headline.ts';
 import { assessBridgeDiode } from '../../../src/calculators/bridge-diode/rule/assess.ts';
 import { cableLengthHeadline } from '../../../src/calculators/cable-length/headline.ts';
 import { assessCableLength } from '../../../src/calculators/cable-length/rule/assess.ts';
+import { coreHeadline } from '../../../src/calculators/core-resistance/headline.ts';
+import { assessCore } from '../../../src/calculators/core-resistance/rule/assess.ts';
 import { dischargeHeadline } from '../../../src/calculators/discharge/headline.ts';
 import { assessDischarge } from '../../../src/calculators/discharge/rule/assess.ts';
+import { inputHeadline } from '../../../src/calculators/input-circuit/headline.ts';
+import { assessInputCircuit } from '../../../src/calculators/input-circuit/rule/assess.ts';
 import { insulationHeadline } from '../../../src/calculators/insulation/headline.ts';
 import { assessInsulation } from '../../../src/calculators/insulation/rule/assess.ts';
 import { isolationHeadline } from '../../../src/calculators/isolation/headline.ts';
@@ -21,11 +29,15 @@ import { windingHeadline } from '../../../src/calculators/winding/headline.ts';
 import { assessWinding } from '../../../src/calculators/winding/rule/assess.ts';
 import type { Assessment } from '../../../src/kernel/assessment/assessment.ts';
 import { absorption } from '../../oracle/absorption.ts';
+import { brake } from '../../oracle/brake.ts';
+import { brakingCircuit } from '../../oracle/braking-circuit.ts';
 import { bridge } from '../../oracle/bridge.ts';
 import { bridgeDiode } from '../../oracle/bridge-diode.ts';
 import { cableLength } from '../../oracle/cable-length.ts';
+import { coreResistance } from '../../oracle/core-resistance.ts';
 import { Dice } from '../../oracle/dice.ts';
 import { discharge } from '../../oracle/discharge.ts';
+import { inputCircuit } from '../../oracle/input-circuit.ts';
 import { insulation } from '../../oracle/insulation.ts';
 import { isolation } from '../../oracle/isolation.ts';
 import { testVoltage } from '../../oracle/test-voltage.ts';
@@ -73,12 +85,16 @@ const all = {
   isolation: judged(isolation, assessIsolation, isolationHeadline),
   'test-voltage': judged(testVoltage, assessTestVoltage, testVoltageHeadline),
   trend: judged(trend, assessTrend, trendHeadline, 400),
+  'braking-circuit': judged(brakingCircuit, assessBrakingCircuit, brakingHeadline),
+  'input-circuit': judged(inputCircuit, assessInputCircuit, inputHeadline),
+  'core-resistance': judged(coreResistance, assessCore, coreHeadline),
+  brake: judged(brake, assessBrake, brakeHeadline),
   winding: judged(winding, assessWinding, windingHeadline),
 };
 
 /** What only a go may be called. Undecided may say that something passed and is not enough. */
 const passes =
-  /\bpasses, and|\bare alike$|no short, and|conduct alike|both proven good|test may be made|stays above it/;
+  /\bpasses, and|\bare alike$|no short, and|conduct alike|both proven good|test may be made|stays above it|voltage fit, and it opens|read as they should|section let expect/;
 
 /** What takes a conviction. */
 const convicts = /\bproven bad\b|\bis shorted\b|\bproven broken\b/;

@@ -1,9 +1,13 @@
 import { describe, expect, it } from 'vitest';
 import { calculator as absorption } from '../../../src/calculators/absorption/form.ts';
+import { calculator as brake } from '../../../src/calculators/brake/form.ts';
+import { calculator as brakingCircuit } from '../../../src/calculators/braking-circuit/form.ts';
 import { calculator as bridge } from '../../../src/calculators/bridge/form.ts';
 import { calculator as bridgeDiode } from '../../../src/calculators/bridge-diode/form.ts';
 import { calculator as cableLength } from '../../../src/calculators/cable-length/form.ts';
+import { calculator as coreResistance } from '../../../src/calculators/core-resistance/form.ts';
 import { calculator as discharge } from '../../../src/calculators/discharge/form.ts';
+import { calculator as inputCircuit } from '../../../src/calculators/input-circuit/form.ts';
 import { calculator as insulation } from '../../../src/calculators/insulation/form.ts';
 import { calculator as isolation } from '../../../src/calculators/isolation/form.ts';
 import { calculator as testVoltage } from '../../../src/calculators/test-voltage/form.ts';
@@ -197,6 +201,114 @@ describe('the others', () => {
       { rows: 'date,reading,temperature\n2020-01-01,900 MΩ,20' },
       'undecided',
       'Too few readings to tell a trend from scatter',
+    ],
+  ]);
+});
+
+describe('holding brake', () => {
+  const sound = {
+    ...{
+      axis: 'held',
+      busVoltage: '0.02 V',
+      plugAndLeads: 'off',
+      circuit: 'plain',
+      ratedVolts: '24 V',
+      ratedWatts: '12 W',
+      coilTemperature: '20 °C',
+    },
+    ...{ atMotor: '47.6 Ω', toPhases: '>20M', toPe: '>20M', coresApart: '>20M', plugVolts: '23.4 V', release: 'opens' },
+  };
+  const shut = { release: 'shut', plugVolts: '12 V' };
+  says(brake, sound, [
+    ['sound', {}, 'go', 'Coil, cores and voltage fit, and it opens'],
+    [
+      'plug still on',
+      { plugAndLeads: 'connected' },
+      'undecided',
+      'With plug or leads on the drive, no ohms are judged',
+    ],
+    [
+      'bus and leads not stated',
+      { busVoltage: '', plugAndLeads: '' },
+      'undecided',
+      'Still missing: the DC-bus voltage and whether plug and leads are off',
+    ],
+    ['may fall', { axis: 'not-held' }, 'stop', 'The axis may fall: hold it first'],
+    [
+      'begun',
+      { plugVolts: '', release: 'not-tried' },
+      'undecided',
+      'Still missing: the voltage at the brake and whether it opens',
+    ],
+    ['shut, and why', shut, 'no-go', 'It stays shut; too little voltage at the brake; the voltage explains it'],
+    ['drags though fed', { release: 'drags' }, 'no-go', 'It drags; suspect: the brake itself'],
+    ['shut, not known why', { release: 'shut', plugVolts: '' }, 'no-go', 'It stays shut; cause not shown yet'],
+    ['a path', { toPe: '4k' }, 'no-go', 'A path: the brake cores to PE'],
+    ['close', { atMotor: '58 Ω' }, 'undecided', 'The coil neither passes nor fails'],
+  ]);
+});
+
+describe('braking circuit', () => {
+  const sound = {
+    ...{ busVoltage: '0.03 V', plate: '47 Ω', ohms: '46 Ω', lead: 'steady', toHousing: '>20M', insulation: '>500M' },
+    ...{ thermal: 'none', upperConducting: '0.46', upperBlocking: 'OL', lowerConducting: '0.47', lowerBlocking: 'OL' },
+  };
+  const shorted = { lowerConducting: '0.002 V', lowerBlocking: '0.002 V' };
+  says(brakingCircuit, sound, [
+    ['sound', {}, 'go', 'Resistor, housing, switch and chopper read as they should'],
+    ['charged', { busVoltage: '320 V' }, 'stop', 'Up to 320 V on the bus'],
+    ['shorted', shorted, 'no-go', 'Short read both ways, B to DC−'],
+    ['open', { ohms: 'OL' }, 'no-go', 'The resistor reads open'],
+    ['to its housing', { toHousing: '80k' }, 'no-go', 'A path from the resistor to its housing'],
+    ['no diode', { upperConducting: 'OL' }, 'undecided', 'B to DC+ conducts neither way'],
+    ['begun', { insulation: '', lowerBlocking: '' }, 'undecided', 'Still missing: its insulation test and the chopper'],
+  ]);
+});
+
+describe('DC bus and input', () => {
+  const of = (row: string, text: string) =>
+    Object.fromEntries(['L1', 'L2', 'L3'].map((line) => [`${row}${line}`, text]));
+  const sound = {
+    ...{ busVoltage: '0.03 V', supplyLeads: 'off', others: 'off', ...of('fuse', '0.2 Ω') },
+    ...{ ...of('plusConducting', '0.46'), ...of('plusBlocking', 'OL') },
+    ...{ ...of('minusConducting', '0.46'), ...of('minusBlocking', 'OL') },
+    ...{ linkConducting: '0.85', linkBlocking: 'OL', climb: 'climbs', precharge: 'reached' },
+    ...{ prechargePlate: '47 Ω', prechargeOhms: '47.8 Ω' },
+  };
+  const shorted = { plusConductingL2: '0.002 V', plusBlockingL2: '0.002 V' };
+  says(inputCircuit, sound, [
+    ['sound', {}, 'go', 'Fuses, rectifier, bus and precharge read as they should'],
+    ['charged', { busVoltage: '320 V' }, 'stop', 'Up to 320 V on the bus'],
+    ['shorted', shorted, 'no-go', 'Short read both ways, L2 to DC+'],
+    ['a fuse', { fuseL2: 'OL' }, 'no-go', 'The fuse of L2 is open'],
+    ['both', { ...shorted, fuseL2: 'OL' }, 'no-go', 'Short read both ways, L2 to DC+; the fuse of L2 is open'],
+    ['none fitted', { precharge: 'none' }, 'undecided', 'What limits the current at power-on is not judged'],
+    ['out of reach', { precharge: 'inside' }, 'undecided', 'The precharge is out of reach, and can blow fuses'],
+    ['begun', { linkBlocking: '', fuseL1: '' }, 'undecided', 'Still missing: the fuses and DC+ to DC−'],
+  ]);
+});
+
+describe('PE and cores by length', () => {
+  const sound = {
+    reading: '0.55 Ω',
+    metres: '40 m',
+    section: '1.5',
+    way: 'pe',
+    end: 'off',
+    meter: 'continuity-tester',
+  };
+  const high = 'More than length, cross-section and contacts explain';
+  says(coreResistance, sound, [
+    ['sound', {}, 'go', 'It reads what length and cross-section let expect'],
+    ['on at both ends', { end: 'on' }, 'undecided', 'Both ends are on: other paths are measured with it'],
+    ['too much', { reading: '3 Ω' }, 'no-go', high],
+    ['open', { reading: 'OL' }, 'no-go', 'It reads open'],
+    ['too little', { reading: '0.1 Ω' }, 'undecided', 'Less than the copper alone has: another path, or other data'],
+    [
+      'begun',
+      { metres: '', end: '' },
+      'undecided',
+      'Still missing: whether one end is off and length and cross-section',
     ],
   ]);
 });

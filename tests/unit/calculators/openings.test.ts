@@ -1,9 +1,13 @@
 import { describe, expect, it } from 'vitest';
 import { calculator as absorption } from '../../../src/calculators/absorption/form.ts';
+import { calculator as brake } from '../../../src/calculators/brake/form.ts';
+import { calculator as brakingCircuit } from '../../../src/calculators/braking-circuit/form.ts';
 import { calculator as bridge } from '../../../src/calculators/bridge/form.ts';
 import { calculator as bridgeDiode } from '../../../src/calculators/bridge-diode/form.ts';
 import { calculator as cableLength } from '../../../src/calculators/cable-length/form.ts';
+import { calculator as coreResistance } from '../../../src/calculators/core-resistance/form.ts';
 import { calculator as discharge } from '../../../src/calculators/discharge/form.ts';
+import { calculator as inputCircuit } from '../../../src/calculators/input-circuit/form.ts';
 import { calculator as insulation } from '../../../src/calculators/insulation/form.ts';
 import { calculator as isolation } from '../../../src/calculators/isolation/form.ts';
 import { calculator as testVoltage } from '../../../src/calculators/test-voltage/form.ts';
@@ -18,6 +22,7 @@ import { stepLine, trueOfTheMoment } from '../../../src/kernel/form/opening.ts';
 const all: Record<string, CalculatorForm> = {
   ...{ absorption, bridge, 'bridge-diode': bridgeDiode, 'cable-length': cableLength, discharge },
   ...{ insulation, isolation, 'test-voltage': testVoltage, trend, winding },
+  ...{ brake, 'braking-circuit': brakingCircuit, 'input-circuit': inputCircuit, 'core-resistance': coreResistance },
 };
 
 describe.each(Object.entries(all))('%s', (_, { opens, fields }) => {

@@ -1,9 +1,13 @@
 import { describe, expect, it } from 'vitest';
 import { assessAbsorption } from '../../../../src/calculators/absorption/rule/assess.ts';
+import { assessBrake } from '../../../../src/calculators/brake/rule/assess.ts';
+import { assessBrakingCircuit } from '../../../../src/calculators/braking-circuit/rule/assess.ts';
 import { assessBridge, type BridgeInput } from '../../../../src/calculators/bridge/rule/assess.ts';
 import { assessBridgeDiode } from '../../../../src/calculators/bridge-diode/rule/assess.ts';
 import { assessCableLength } from '../../../../src/calculators/cable-length/rule/assess.ts';
+import { assessCore } from '../../../../src/calculators/core-resistance/rule/assess.ts';
 import { assessDischarge } from '../../../../src/calculators/discharge/rule/assess.ts';
+import { assessInputCircuit } from '../../../../src/calculators/input-circuit/rule/assess.ts';
 import { assessInsulation } from '../../../../src/calculators/insulation/rule/assess.ts';
 import { assessIsolation } from '../../../../src/calculators/isolation/rule/assess.ts';
 import { assessTestVoltage } from '../../../../src/calculators/test-voltage/rule/assess.ts';
@@ -151,6 +155,53 @@ describe('every assessment refuses impossible figures first, and says so', () =>
             insulationDiameter: { kind: 'value', value: 4, unit: 'mm' },
             conductorDiameter: { kind: 'value', value: 2, unit: 'mm' },
           },
+        }),
+    ],
+    [
+      'braking circuit',
+      (wrong) =>
+        assessBrakingCircuit({
+          ...{ busVoltage: volts(0), plate: ohms(47), plateTolerance: missing, ohms: ohms(wrong), lead: 'steady' },
+          ...{ toHousing: ohms(2e7), insulation: ohms(2e8), thermal: 'none', thermalOhms: missing, again: false },
+          ...{ upperConducting: volts(0.5), upperBlocking: overOhms(), lowerConducting: volts(0.5) },
+          lowerBlocking: overOhms(),
+        }),
+    ],
+    [
+      'input circuit',
+      (wrong) => {
+        const row = { L1: missing, L2: missing, L3: missing };
+        return assessInputCircuit({
+          ...{ busVoltage: volts(0), supplyLeads: 'off', others: 'off', lines: 'three', climb: 'climbs', again: false },
+          ...{ fuses: { ...row, L3: ohms(wrong) }, plusConducting: row, plusBlocking: row, minusConducting: row },
+          ...{ minusBlocking: row, linkConducting: missing, linkBlocking: missing },
+          ...{ precharge: 'none', prechargePlate: missing, prechargeOhms: missing },
+        });
+      },
+    ],
+    [
+      'core resistance',
+      (wrong) =>
+        assessCore({
+          ...{ way: 'pe', end: 'off', meter: 'four-leads', metres: missing, squareMillimetres: 1 },
+          ...{ reading: ohms(wrong), temperature: missing },
+        }),
+    ],
+    [
+      'brake',
+      (wrong) =>
+        assessBrake({
+          ...{
+            axis: 'held',
+            busVoltage: volts(0),
+            leads: 'off',
+            circuit: 'plain',
+            release: 'opens',
+            coilTemperature: celsius(wrong),
+          },
+          ...{ ratedVolts: volts(24), ratedWatts: missing, ratedOhms: ohms(48), atMotor: ohms(48), atDrive: missing },
+          ...{ coresApart: ohms(2e7), toPhases: ohms(2e7), toPe: ohms(2e7), plugVolts: volts(24) },
+          ...{ sourceVolts: missing, supplyTolerance: missing, cable: { metres: missing } },
         }),
     ],
     ['trend', (wrong) => assessTrend(record([wrong, 2e8, 2e8, 2e8, 2e8, 2e8, 2e8]))],

@@ -100,6 +100,7 @@ const readable: Record<Quantity, string[]> = {
   capacitance: ['', '1500 µF', '1.5 mF', '0 F'],
   length: ['', '35', '115 ft', '1.2 km'],
   diameter: ['', '2.8', '4 mm', '0.11 in'],
+  power: ['', '12', '18 W', '1.2 kW'],
 };
 
 /** Tables that people paste: whole, with rows that can't be read, with dates in doubt, and no table at all. */

@@ -104,3 +104,7 @@ describe('a reading', () => {
     expect(formatReading(ohms(0, 0.1))).toBe('0.0 Ω');
   });
 });
+
+it('no figure is rounded up to infinity', () => {
+  expect(formatRounded(Number.MAX_VALUE, 'V')).toMatch(/^\d+ kV$/);
+});

@@ -35,6 +35,7 @@ const shown = (quantity: Quantity) => {
     capacitance: 0,
     length: 0,
     diameter: 0,
+    power: 3,
   }[quantity];
   return fc
     .record({

@@ -38,6 +38,9 @@ describe('the units that people write', () => {
     ['diameter', 'convert', ['in', 'inches']],
     ['diameter', 'unknown', ['m', 'ft', 'AWG']],
     ['duration', 'unknown', ['d', 'ms', 'minuteses']],
+    ['power', 0, ['W', 'w', 'watt', 'Watts']],
+    ['power', 3, ['kW', 'KW', 'k W', 'kilowatts']],
+    ['power', 'unknown', ['mW', 'MW', 'V', 'hp', 'VA']],
   ];
   for (const [quantity, meaning, texts] of rows) {
     it.each(texts)(`of ${quantity}: “%s” is ${meaning}`, (text) => {

@@ -24,6 +24,7 @@ describe('only what a quantity knows has a key', () => {
     ['capacitance', 'µF mF', '. 0 ', ''],
     ['length', 'm ft', '. 0 ', ''],
     ['diameter', 'mm in', '. 0 ', ''],
+    ['power', 'W kW', '. 0 ', ''],
   ] as const)('%s', (quantity, units, last, signs) => {
     expect(capsOf(quantity)).toEqual({ units, digits: `1 2 3 4 5 6 7 8 9 ${last}`, signs });
   });
