@@ -44,6 +44,11 @@ const question = z.strictObject({
   /** Numbers by their name in braces. The text itself has no typed number with a unit. */
   numbers: z.record(z.string().regex(/^[a-z][A-Za-z0-9]*$/), exerciseNumber).optional(),
   /**
+   * The name of the result that the question asks for, if a machine can compare it: a figure, or a verdict in one word.
+   * The reasons are read by a person in any case.
+   */
+  asks: z.string().optional(),
+  /**
    * True if the question is about a figure so near a limit that the accuracy of its instrument matters. Otherwise a
    * drawn figure keeps off every limit by that accuracy.
    */
