@@ -38,7 +38,7 @@ export function OrderForm({ section, order, onOrder }: Props) {
           {bad && `A whole number from 1 to ${mostSheets}.`}
         </p>
       </div>
-      <div class="field">
+      <div class="field words">
         <label for="sheets-article">Questions of</label>
         <select id="sheets-article" value={order.article ?? ''} onChange={(event) => choose(event.currentTarget.value)}>
           <option value="">all articles of this section</option>

@@ -36,7 +36,12 @@ export function SheetView({ section, sheet, draw, sheets, answers }: Props) {
       <h2 id={`sheet-${sheet.number}`}>
         {answers ? 'Answers' : 'Sheet'} {sheet.number} of {sheets}: {section.title}, draw {draw}
       </h2>
-      {!answers && <p class="sheet-name">Name</p>}
+      {!answers && (
+        <>
+          <p class="sheet-name">Name</p>
+          <p>The machines and figures are invented. Give the reason with each answer.</p>
+        </>
+      )}
       {sheet.questions.map(({ slug, number, question }, i) => {
         const filled = fillQuestion(question);
         return (
