@@ -1,6 +1,6 @@
+import { between, betweenDecades, oneOf, type Random } from '../../../kernel/random.ts';
 import { formatQuantity } from '../../../kernel/reading/format-reading.ts';
 import type { ValueReading } from '../../../kernel/reading/reading.ts';
-import { between, betweenDecades, oneOf, type Random } from '../../../practice/simulator/random.ts';
 import type { FigureDraw } from '../exercise-schema.ts';
 import { type ExerciseValue, givenValue } from '../exercise-value.ts';
 import { computed } from '../fill.ts';

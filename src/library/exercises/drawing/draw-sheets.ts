@@ -1,5 +1,5 @@
 import { crc32 } from '../../../kernel/link/crc32.ts';
-import { type Random, seeded } from '../../../practice/simulator/random.ts';
+import { type Random, seeded } from '../../../kernel/random.ts';
 import type { ExerciseNumber, FigureDraw, Question } from '../exercise-schema.ts';
 import { givenValue } from '../exercise-value.ts';
 import { namedIn, valuesOf } from '../fill.ts';

@@ -1,10 +1,10 @@
 import { expect, test } from 'vitest';
+import { seeded } from '../../../../src/kernel/random.ts';
 import { drawFigure } from '../../../../src/library/exercises/drawing/draw-figure.ts';
 import { canBeDrawn, drawSheets } from '../../../../src/library/exercises/drawing/draw-sheets.ts';
 import { keepsMeaning } from '../../../../src/library/exercises/drawing/same-meaning.ts';
 import type { ExerciseNumber, Question } from '../../../../src/library/exercises/exercise-schema.ts';
 import { givenValue } from '../../../../src/library/exercises/exercise-value.ts';
-import { seeded } from '../../../../src/practice/simulator/random.ts';
 
 const nobody = () => {
   throw new Error('needs no other number');
