@@ -34,6 +34,11 @@ describe('at the marks', () => {
     ],
     ['beside a diode that is open', { ...link(0.42), plusConducting: three(ol, drop, drop) }, 'link-one-drop'],
     [
+      'beside a diode that is short',
+      { ...link(0.46), plusConducting: three(volts(0.002), drop, drop) },
+      'link-one-drop',
+    ],
+    [
       'beside no drop that was read',
       { ...link(0.42), plusConducting: three(ol), minusConducting: three(missing) },
       'link-sound',
