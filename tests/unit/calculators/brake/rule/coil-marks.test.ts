@@ -23,6 +23,8 @@ const at = (temperature: number, atMotor: number): Change => ({
 
 describe('the coil at its marks', () => {
   const rows: [what: string, Change, code: string][] = [
+    // 10 · 1.1 is 11 in binary fractions too.
+    ['10 % high of 10 Ω', { ...alone(ohms(11)), ratedWatts: missing, ratedOhms: ohms(10) }, 'brake-coil-fits'],
     ['by a coarse digit', alone(ohms(52.5, 1)), 'brake-coil-too-close'],
     ['by a coarse digit, low', alone(ohms(43.5, 1)), 'brake-coil-too-close'],
     ['by a coarse digit, far too low', alone(ohms(35.8, 1)), 'brake-coil-too-close'],
@@ -45,6 +47,7 @@ describe('the coil at its marks', () => {
     // 48 Ω · 414.5 / 254.5 and · 214.5 / 254.5.
     ['as hot as copper may be', at(180, 78.18), 'brake-coil-fits'],
     ['hotter', at(180.1, 78.18), 'brake-coil-too-close'],
+    ['hotter, and low at any temperature', at(180.1, 30.3), 'brake-coil-low'],
     ['as cold as it may be', at(-20, 40.46), 'brake-coil-fits'],
     ['colder', at(-20.1, 40.46), 'brake-coil-too-close'],
     // The cores have 0 to 1.275 Ω.

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { missing, ohms, type Reading, volts } from '../../../../../src/kernel/reading/reading.ts';
+import { metres, missing, ohms, type Reading, volts } from '../../../../../src/kernel/reading/reading.ts';
 import { found } from '../../../../support/found.ts';
 import { assess, type Change } from './sound.ts';
 
@@ -14,6 +14,14 @@ const plug = (plugVolts: Reading, tolerance: Reading = missing): Change => ({
   supplyTolerance: tolerance,
 });
 const source = (sourceVolts: Reading, more: Change = {}): Change => ({ plugVolts: missing, sourceVolts, ...more });
+/** Rated volts, and ohms of the plate. */
+const of = (rated: number, coil: number): Change => ({
+  ratedVolts: volts(rated),
+  ratedWatts: missing,
+  ratedOhms: ohms(coil),
+});
+/** A metre of 0.75 mm²: 0.052 Ω in both cores, 2.065 Ω at the end. */
+const short: Change = { cable: { metres: metres(1), squareMillimetres: 0.75 } };
 const between = (sourceVolts: number, plugVolts: number, step?: number): Change => ({
   sourceVolts: volts(sourceVolts, step),
   plugVolts: volts(plugVolts, step),
@@ -27,6 +35,8 @@ describe('the voltage at its marks', () => {
     ['more', plug(volts(25.3), percent(5)), 'brake-supply-high'],
     ['the widest manual, 25 % low', plug(volts(18), percent(60)), 'brake-supply-fits'],
     ['less', plug(volts(17.9), percent(60)), 'brake-supply-low'],
+    // 10 · 1.1 is 11 in binary fractions too.
+    ['10 % high of 10 V', { ...plug(volts(11)), ...of(10, 48) }, 'brake-supply-fits'],
     ['under 18 V', plug(under(18)), 'brake-supply-too-close'],
     ['under less', plug(under(17.9)), 'brake-supply-low'],
     ['over 30 V', plug(over(30)), 'brake-supply-too-close'],
@@ -75,6 +85,11 @@ describe('what is lost on the way, at its marks', () => {
     ['1.8 V of a low source', between(20, 18.2), 'brake-drop'],
     ['2.2 V of a high source', between(27, 24.8), 'brake-drop'],
     ['2.3 V of a high source', between(27, 24.7), 'brake-drop-unclear'],
+    // 12 / 7.5 · 2.065 = 3.304 V, and 15 / 7.5 · 2.065 + 0.2 = 4.33 V, in binary fractions too.
+    ['3.304 V of 12 V', { ...short, ...of(10, 10), ...between(12, 8.696) }, 'brake-drop'],
+    ['4.33 V of 15 V', { ...short, ...of(10, 10), ...between(15, 10.67) }, 'brake-drop-unclear'],
+    ['2 V above its source of 20 V', { ...of(20, 48), ...between(19, 21) }, 'brake-drop'],
+    ['more', { ...of(20, 48), ...between(19, 21.1) }, 'brake-drop-contradicts'],
     ['3 V of cores not known', { ...between(24, 21), cable: { metres: missing } }, 'brake-drop'],
     ['3 V of a coil not known', { ...between(24, 21), ratedWatts: missing }, 'brake-drop'],
   ];
@@ -88,12 +103,20 @@ describe('what is lost on the way, at its marks', () => {
       expect(assess(change).findings.map(({ code }) => code)).not.toContain('brake-drop');
   });
 
+  it('nothing is expected of a coil or of cores that are not known', () => {
+    for (const change of [{ ratedWatts: missing }, { cable: { metres: missing } }])
+      expect(assess(change).findings.map(({ code }) => code)).not.toContain('brake-drop-expected');
+  });
+
   it('what the cores take by the table is a caution above a tenth', () => {
     // 0.78 Ω of cores: a tenth of the whole beside 7.02 Ω.
     const drop = (coil: number) =>
       found(assess({ ratedWatts: missing, ratedOhms: ohms(coil) }).findings, 'brake-drop-expected');
     expect(drop(7.1)).toMatchObject({ severity: 'note', percent: expect.closeTo(9.898, 3) });
     expect(drop(6.9)).toMatchObject({ severity: 'caution', percent: expect.closeTo(10.156, 3) });
+    // 0.052 Ω beside 0.468 Ω are a tenth in binary fractions too.
+    const { findings } = assess({ ...short, ...of(10, 0.468) });
+    expect(found(findings, 'brake-drop-expected')).toMatchObject({ severity: 'note', percent: 10 });
     expect(drop(7.1).volts).toBeCloseTo(2.3756, 4);
   });
 });

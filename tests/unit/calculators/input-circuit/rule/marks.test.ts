@@ -53,6 +53,8 @@ describe('at the marks', () => {
     ['by a meter of 1 %', { linkBlocking: volts(1.5), instrument: { percent: 1 } }, 'link-unclear'],
     ['10 % high', of100(ohms(110)), 'precharge-fits'],
     ['more', of100(ohms(110.1)), 'precharge-too-close'],
+    // 10 · 1.1 is 11 in binary fractions too.
+    ['10 % high of 10 Ω', { prechargePlate: ohms(10), prechargeOhms: ohms(11) }, 'precharge-fits'],
     ['10 % low', of100(ohms(90)), 'precharge-fits'],
     ['less', of100(ohms(89.9)), 'precharge-too-close'],
     ['25 % high', of100(ohms(125)), 'precharge-too-close'],

@@ -106,6 +106,11 @@ describe.each(['plus', 'minus'] as const)('diodes at the side of %s', (side) => 
     }
   });
 
+  it('drops of 0.16 V and 0.11 V are 0.05 V apart, in binary fractions too', () => {
+    const { findings } = assess({ [`${side}Conducting`]: three(volts(0.16), volts(0.11), volts(0.16)) });
+    expect(findings.map(lineWithLimits)).toEqual(linesWith({}));
+  });
+
   it.each([0.101, 1.499])('%d V of one that blocks the other way is a drop, far from that of its fellows', (shown) => {
     const { findings } = assess(at(side, ['L2'], volts(shown), ol));
     expect(findings.map(lineWithLimits)).toEqual(linesWith({ rectifier: [uneven(side)] }));
