@@ -1,5 +1,6 @@
 import { expect, test } from 'vitest';
 import { open } from './support/open.ts';
+import { Trainee } from './support/trainee.ts';
 
 test('a question marked as missed in a lesson waits until tomorrow, and then is the only one shown', async () => {
   const page = await open('/lessons/six-readings/', { width: 360 });
@@ -21,4 +22,20 @@ test('a question marked as missed in a lesson waits until tomorrow, and then is 
   await expect
     .poll(() => page.textContent('.question:not([hidden]) [data-comes-again]'))
     .toContain('It comes again on 2');
+});
+
+test('the first end of a case at the end of the lessons stays: unsafe, unproven, unnecessary', async () => {
+  const page = await open('/lessons/final/', { width: 360 });
+  const first = page.locator('.final-cases > li').first();
+  await first.locator('a').click();
+  const trainee = new Trainee(page);
+  await trainee.press('Take off: leads U, V and W');
+  await trainee.decide('Replace or mend', 'motor');
+  await page.getByRole('link', { name: 'Back to the six cases' }).click();
+  await expect
+    .poll(() => first.textContent())
+    .toMatch(/Unsafe.*while the supply was on.*Unproven.*Left out: .*Unnecessary/s);
+  expect(await page.locator('[data-summary]').first().textContent()).toMatch(
+    /1 of 6 cases decided\.Unsafe in 1 case\./,
+  );
 });
