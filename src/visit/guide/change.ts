@@ -2,9 +2,13 @@ import type { Cause } from '../../kernel/vocabulary.ts';
 import type { VisitAnswers } from '../steps/questions.ts';
 import type { ChangedThing } from '../steps/symptom/question.ts';
 
-/** A part or a parameter was changed before the first trip. */
-export function wasChanged(visit: VisitAnswers): boolean {
-  return visit.symptom?.answer.changed === 'something';
+/**
+ * A part or a parameter was changed before the first trip, and it trips with the control on. With the control off neither
+ * phase order nor offset nor tuning counts.
+ */
+export function changeMatters(visit: VisitAnswers): boolean {
+  const { changed, when } = visit.symptom?.answer ?? {};
+  return changed === 'something' && when !== 'control-off';
 }
 
 /** Something differs from the state before the change and is not put right yet. */
@@ -24,7 +28,7 @@ const leftWrong: Record<ChangedThing, readonly Cause[]> = {
 
 /** The families of causes that follow from what was changed; none if the comparison found all as it should be. */
 export function causesOfChange(visit: VisitAnswers): readonly Cause[] {
-  if (!wasChanged(visit) || visit['after-change']?.answer.found === 'same') return [];
+  if (!changeMatters(visit) || visit['after-change']?.answer.found === 'same') return [];
   const things = visit.symptom?.answer.changedThings ?? [];
   return things.length === 0 ? ['commutation', 'tuning'] : things.flatMap((thing) => leftWrong[thing]);
 }

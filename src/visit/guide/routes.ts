@@ -2,7 +2,7 @@ import type { VisitAnswers } from '../steps/questions.ts';
 import type { PowerStepId } from '../steps/retry.ts';
 import type { PlainStepId } from '../steps/rule.ts';
 import { brakingBad } from './braking.ts';
-import { wasChanged } from './change.ts';
+import { changeMatters } from './change.ts';
 import { isolationConvicts, isolationSuspects } from './convictions.ts';
 import {
   damageOpen,
@@ -51,7 +51,7 @@ export function feedbackFirst(visit: VisitAnswers, record: VisitAnswers): PlainS
 
 /** What was changed before the first trip is compared first, before anything is measured or blamed. */
 export function afterInspecting(visit: VisitAnswers, record: VisitAnswers): PlainStepId {
-  return wasChanged(visit) ? 'after-change' : afterComparing(visit, record);
+  return changeMatters(visit) ? 'after-change' : afterComparing(visit, record);
 }
 
 export function afterComparing(visit: VisitAnswers, record: VisitAnswers): PlainStepId {

@@ -24,7 +24,7 @@ export const afterChange: Question<AfterChangeAnswer> = {
     'Let only someone who may change parameters change them. Write down old and new value.',
   ],
   why: 'A wrong phase order, offset, scaling or tuning trips like a bad part and passes every measurement. You find it by comparing, not by measuring.',
-  when: 'If a part or a parameter was changed before the first trip.',
+  when: 'If a part or a parameter was changed before the first trip, and it trips with the control on.',
   caution:
     'A wrong phase order or offset makes an axis run away at the first enable. Keep everybody clear and the limits low then.',
   fields: [found, remark],

@@ -38,6 +38,7 @@ describe('the comparison after a change', () => {
     ['nothing was changed', trips('on-enable', 'no', { changed: 'nothing' }), 'disconnect-leads'],
     ['nobody knows', trips('on-enable', 'no', { changed: 'unknown' }), 'disconnect-leads'],
     ['it was not asked', trips('on-enable', 'no'), 'disconnect-leads'],
+    ['with the control off', trips('control-off', 'no', { changed: 'something' }), 'unplug-feedback'],
   ])('comes before anything is measured: %s', (_, symptom, due) => {
     expect(stateOf(begun(symptom)).due).toBe(due);
   });
@@ -90,6 +91,11 @@ describe('what a change makes likely', () => {
     ['two things', [changed({ changedThings: ['load', 'cable'] })], ['load', 'tuning']],
     ['something', [changed()], ['commutation', 'tuning']],
     ['compared, and as it should be', [changed(), compared('same')], ['output-stage', 'cable-insulation']],
+    [
+      'with the control off',
+      [trips('control-off', 'no', { changed: 'something' })],
+      ['feedback-supply', 'drive-control'],
+    ],
     ['nothing', [trips('on-enable')], ['output-stage', 'cable-insulation']],
   ])('%s', (_, given, causes) => {
     expect(first(...given)).toEqual(causes);
