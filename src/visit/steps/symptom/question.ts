@@ -157,8 +157,9 @@ export const symptom: Question<SymptomAnswer> = {
     const falls = chosen(form, gravityLoaded, 'own-no');
     const times = count(form, came.id, limitRange('entry-tries'));
     const starts = count(form, of.id, limitRange('entry-tries'));
-    const before = chosen(form, changed);
-    const things = before === 'something' ? allChosen(form, changedThings) : undefined;
+    const things = allChosen(form, changedThings);
+    // What is named was changed, whatever the question before says.
+    const before = things === undefined ? chosen(form, changed) : 'something';
     const supply = chosen(form, protection);
     if (moment === undefined || falls === undefined) return undefined;
     return {
@@ -177,7 +178,7 @@ export const symptom: Question<SymptomAnswer> = {
       moment === undefined ? textOf(form, when.id) : symptomTexts[moment].label,
       falls === undefined ? textOf(form, gravityLoaded.id) : gravityInLine[falls],
       often(form),
-      chosen(form, changed) === 'something' ? changedInLine(form) : '',
+      changedInLine(form),
       chosen(form, protection) === 'opened' ? 'fuses or breaker opened' : '',
     ]
       .filter(Boolean)
@@ -186,9 +187,9 @@ export const symptom: Question<SymptomAnswer> = {
 };
 
 function changedInLine(form: Form): string {
-  const things =
-    allChosen(form, changedThings) === undefined ? 'something' : answerInLine(changedThings, form).join(', ');
-  return `changed before: ${things}`;
+  const things = allChosen(form, changedThings) && answerInLine(changedThings, form).join(', ');
+  if (things === undefined && chosen(form, changed) !== 'something') return '';
+  return `changed before: ${things ?? 'something'}`;
 }
 
 function often(form: Form): string {
