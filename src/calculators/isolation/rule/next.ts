@@ -74,11 +74,9 @@ function otherTemperatureForSecond(
   if (!unclear || !tested || motorTemperature.kind !== 'value') return [];
   const again = intervalOf(input.moreOfMotor?.again ?? missing, input.instrument);
   const point = limitValue('after-trip-point');
-  const room = limitValue('reference-temperature-after-trip');
-  return [
-    again.hi < point && motorTemperature.value > room && 'let-motor-cool',
-    again.lo >= point && motorTemperature.value < room && 'let-motor-warm',
-  ];
+  const clearAsRead = again.hi < point || again.lo >= point;
+  const warm = motorTemperature.value > limitValue('reference-temperature-after-trip');
+  return [clearAsRead && (warm ? 'let-motor-cool' : 'let-motor-warm')];
 }
 
 function cableSteps(

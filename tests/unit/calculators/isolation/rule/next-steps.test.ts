@@ -113,6 +113,8 @@ describe('the motor', () => {
       // By halving, 6.2 MΩ at 60 °C is 99 MΩ at 20 °C, and 199 MΩ at 10 °C is 99.5 MΩ; as read both are far off.
       expect(read(bad, '6.2M', '60')).toEqual(['let-motor-cool', 'read-motor-again']);
       expect(read('60M | 60M | 60M', '199M', '10')).toEqual(['let-motor-warm', 'read-motor-again']);
+      // At the limit as read, half of it at 20 °C.
+      expect(read('60M | 60M | 60M', '100M', '10', { instrument: {} })).toEqual(['let-motor-warm', 'read-motor-again']);
       // The stage's own temperature counts.
       const cold = { motorTemperature: celsius('20') };
       expect(read(bad, '99M', '60', cold)).toEqual(['re-measure-contradiction', 'read-motor-again']);
@@ -120,9 +122,11 @@ describe('the motor', () => {
 
     it.each([
       ['one that is too close as read', bad, '105M', '60', {}],
+      ['one that is below a bound at the limit', bad, '<100M', '60', { instrument: {} }],
+      ['a cable', bad, '2M', '60', { ...cable('2M | 5G | 5G', '2M | 5G | 5G'), moreOfCable: { again: typed('OL') } }],
       ['one at room temperature', bad, '99M', '20', {}],
       ['one that is too close as read, cold', bad, '95M', '10', {}],
-      ['one whose temperature nobody knows', bad, '6.2M', '60', { windingTemperature: missing }],
+      ['one whose temperature nobody knows', bad, '60M', '60', { windingTemperature: missing }],
       ['one that fails', bad, '2M', '60', {}],
     ] as const)('is of no use at another temperature to %s', (_, first, again, temperature, change) => {
       const asked = read(first, again, temperature, change);
