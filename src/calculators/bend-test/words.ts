@@ -5,11 +5,10 @@ import { formatLimit } from '../../kernel/words/format-limit.ts';
 import { figureFindings, figureSteps } from '../../kernel/words/impossible-figures.ts';
 import { type FindingSentences, listed, type StepSentences } from '../../kernel/words/sentences.ts';
 import { testFindings } from '../../kernel/words/test-conditions.ts';
-import { loopNames } from './fields.ts';
 import type { BendFinding, BendStepCode, BentCore, LoopId } from './rule/input.ts';
 
 const inRow: Record<LoopId, string> = {
-  ...loopNames,
+  ...{ UV: 'U to V', VW: 'V to W', WU: 'W to U', PE: 'PE to U' },
   ...{ screen: 'screen to U', brake: 'the brake pair', sensor: 'the sensor pair', feedback: 'the feedback pair' },
 };
 
