@@ -3,7 +3,7 @@ import type { InsulationAssessment } from '../../../../../src/calculators/insula
 import type { IsolationAssessment } from '../../../../../src/calculators/isolation/rule/input.ts';
 import type { WindingAssessment } from '../../../../../src/calculators/winding/rule/assess.ts';
 import type { Symptom } from '../../../../../src/kernel/vocabulary.ts';
-import type { BendTestAnswer } from '../../../../../src/visit/steps/bend-test/question.ts';
+import type { BendTestAnswer } from '../../../../../src/visit/steps/bend-test/answer.ts';
 import type { FindDriveAnswer } from '../../../../../src/visit/steps/find-drive/question.ts';
 import type { IdleCoresAnswer } from '../../../../../src/visit/steps/idle-cores/question.ts';
 import type { InspectAnswer } from '../../../../../src/visit/steps/inspect/question.ts';
