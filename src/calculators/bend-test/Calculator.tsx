@@ -35,8 +35,10 @@ const calculator = {
 };
 const loadDrawing = () => import('./BendRows.tsx').then((module) => module.BendRows);
 const allLoops = Object.keys(loopNames) as LoopId[];
+const always: readonly LoopId[] = ['UV', 'VW', 'WU', 'PE'];
+const further: readonly LoopId[] = ['screen', 'brake', 'sensor'];
 const hints: Partial<Record<LoopId, string>> = {
-  UV: 'Clip on, read at rest, start the hold, move, note both, read at rest again. The clips stay where they are.',
+  UV: 'Cores joined at the far end. The clips stay put.',
   PE: 'There through PE, back through U.',
   screen: 'There through the screen, back through U.',
   brake: 'The two brake cores joined at the far end.',
@@ -51,7 +53,6 @@ export function Calculator(props: CalculatorProps) {
   const isTyped = (fields: readonly { id: string }[]) => fields.some(({ id }) => (typed[id] ?? '') !== '');
   const repeat = outcome.state === 'judged' ? outcome.assessment.repeat : [];
   const asked: LoopId[] = [
-    ...(['UV', 'VW', 'WU', 'PE'] as const),
     ...(typed.screen === 'fitted' ? (['screen'] as const) : []),
     ...(['brake', 'sensor'] as const).filter((pair) => typed.idle === pair || typed.idle === 'both'),
   ];
@@ -79,12 +80,13 @@ export function Calculator(props: CalculatorProps) {
         />
       )}
     >
+      {always.map(row)}
       <Choices name={name} field={end} form={form} />
       <Choices name={name} field={meter} form={form} />
       <Choices name={name} field={moved} form={form} />
       <Choices name={name} field={screen} form={form} />
       <Choices name={name} field={idle} form={form} />
-      {allLoops.filter((loop) => asked.includes(loop) || (loop !== 'feedback' && isTyped(loopFields(loop)))).map(row)}
+      {further.filter((loop) => asked.includes(loop) || isTyped(loopFields(loop))).map(row)}
       <MoreFields name={name} summary="Feedback cable (optional)" fields={[]} form={form} answered={fed}>
         {row('feedback')}
       </MoreFields>

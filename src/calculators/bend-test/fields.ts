@@ -142,14 +142,16 @@ export const metres: ReadingField = {
 export const section: ChoiceField = { ...peSection, id: 'section', name: 'Cross-section of a power core' };
 
 const allLoops = Object.keys(loopNames) as LoopId[];
+const always: readonly LoopId[] = ['UV', 'VW', 'WU', 'PE'];
 
 export const bendFields: FormField[] = [
+  ...always.flatMap((loop) => loopFields(loop)),
   end,
   meter,
   moved,
-  ...allLoops.flatMap((loop) => loopFields(loop)),
   screen,
   idle,
+  ...allLoops.filter((loop) => !always.includes(loop)).flatMap((loop) => loopFields(loop)),
   movedAgain,
   ...allLoops.flatMap((loop) => loopFields(loop, true)),
   whileOn,

@@ -3,9 +3,9 @@ import type { PageHead } from '../about.ts';
 export const page: PageHead = {
   intro:
     'For a trip that comes when a cable moves: the loops of its cores at rest and while it is moved by hand, then its insulation at rest in several positions. It says which core opens or leaks, what proves it, and what a quiet test leaves open.',
-  hazards: ['lethal-voltage', 'stored-energy', 'test-voltage', 'hanging-axis', 'unexpected-motion'],
+  hazards: ['lethal-voltage', 'stored-energy', 'test-voltage', 'hanging-axis'],
   conditions:
-    'supply locked out, bus dead, cable off at both ends, below 25 V while anything moves, fixed and nobody near it at 500 V, axis held',
+    'locked out, bus dead, cable off at both ends, below 25 V while it moves, nobody near it at 500 V, axis held',
   preconditions: [
     'The supply is locked out, and the DC bus was measured dead.',
     'The cable is off at both ends, screen too, its PE core last. PE goes back on first, before anything gets power.',
