@@ -54,8 +54,8 @@ export function MeasuredStep({ id, evaluated, askToLeaveOpen, onTyped, onSettled
     <>
       {Object.keys(older).length > 0 && (
         <p>
-          Noted without readings: {olderLine(older)}.{older.remark && ` “${older.remark}”`} Readings that you type here
-          count in its place.
+          Noted without readings: {olderLine(older) || 'nothing'}.{older.remark && ` “${older.remark}”`} A quiet test
+          does not clear what was seen then.
         </p>
       )}
       <Calculator visits={[]} start={start} notes={joined(notes, beside)} visit={tie} />

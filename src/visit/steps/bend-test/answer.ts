@@ -54,10 +54,18 @@ function olderAnswer(form: Form): BendTestAnswer | undefined {
 /** The guide's answer from the calculator's outcome; from what an older record says if nothing was read. */
 export function bendAnswer(form: Form, outcome: Outcome): BendTestAnswer | undefined {
   const leftOpen = ticked(form, 'leftOpen');
-  if (outcome.state === 'judged') return { ...answerOf(outcome.assessment as BendAssessment), leftOpen };
+  const older = olderAnswer(form);
+  if (outcome.state === 'judged') {
+    const read = { ...answerOf(outcome.assessment as BendAssessment), leftOpen };
+    // What was seen before is neither cleared by a quiet test nor weakened by a fault that was read once.
+    const stands = isBad(older) && (!isBad(read) || (older?.again === true && !read.again));
+    return stands ? { ...read, ...older } : read;
+  }
   if (outcome.state !== 'blank') return undefined;
-  return olderAnswer(form) ?? (leftOpen ? { result: 'not-done', again: false } : undefined);
+  return older ?? (leftOpen ? { result: 'not-done', again: false } : undefined);
 }
+
+const isBad = (one: BendTestAnswer | undefined) => one?.result === 'opens' || one?.result === 'leaks';
 
 /** What the readings say of the two cables. A core that is proven goes before one that is suspect. */
 export function answerOf(assessment: BendAssessment): BendTestAnswer {
