@@ -78,6 +78,11 @@ export const plainAnswers: { [Id in ToldStepId]: (machine: Machine) => Answers[I
     machine.handsOn();
     return { reseated: 'yes', seen: machine.axis.seen };
   },
+  // Nothing was changed on the axes of the simulator that the robot meets; a person of the field tells otherwise.
+  'after-change': (machine) => {
+    machine.handsOn();
+    return { found: 'same' };
+  },
   'unplug-feedback': (machine) => {
     machine.change((state) => ({ ...state, feedbackAtDrive: false }));
     return done;

@@ -18,8 +18,15 @@ const retold: Retold = {
     when: slips.told,
     gravityLoaded: canFall ? 'yes' : 'no',
     changed: slips.changeTold,
+    ...(slips.changeTold === 'something' && slips.changedThing && { changedThings: [slips.changedThing] }),
     ...slips.count,
   }),
+  'after-change': (act, machine) => {
+    const { compares } = machine.slips;
+    if (compares === 'not') return { found: 'not-compared' };
+    if (compares === 'sees' && machine.putRight()) return { found: 'corrected' };
+    return act();
+  },
   mechanics: (act, { slips, axis }) =>
     slips.notLooked ? { ...act(), found: 'not-checked' } : { ...act(), found: axis.feel },
   'retry-feedback-off': (_, machine) => tryAgain(machine, 'power'),

@@ -1,5 +1,6 @@
 import type { Cause, Symptom } from '../../kernel/vocabulary.ts';
 import type { VisitAnswers } from '../steps/questions.ts';
+import { causesOfChange } from './change.ts';
 import { feedbackGone, peSpeaksAgainst } from './evidence.ts';
 import { trips } from './tries.ts';
 
@@ -66,12 +67,13 @@ export function likelyAt(when: Symptom): readonly Cause[] {
   return likely[when];
 }
 
-/** The families that the moment of this visit makes likely, the most frequent first. */
+/** The families that moment and history of this visit make likely, the most frequent first. */
 function likelyCauses(visit: VisitAnswers): readonly Cause[] {
   const when = visit.symptom?.answer.when;
-  if (when === undefined || when === 'unknown') return [];
+  const changed = causesOfChange(visit);
+  if (when === undefined || when === 'unknown') return [...new Set(changed)];
   const first = feedbackGone(visit) ? likelyWithoutFeedback : [];
-  return [...new Set([...first, ...likely[when]])];
+  return [...new Set([...first, ...changed, ...likely[when]])];
 }
 
 /**

@@ -12,6 +12,7 @@ const physical: Record<PlainStepId, [touches: boolean, energy: string, restsOn: 
   'find-drive': [false, 'none', []],
   symptom: [false, 'none', []],
   inspect: [true, 'none', []],
+  'after-change': [true, 'none', []],
   'unplug-feedback': [true, 'none', []],
   'retry-feedback-off': [false, 'power', ['unplug-feedback']],
   'unplug-device-end': [true, 'none', ['retry-feedback-off']],
