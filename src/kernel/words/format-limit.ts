@@ -16,6 +16,7 @@ export const limitUnits = [
   'B',
   'counts',
   'axes',
+  'positions',
   'characters',
   'entries',
   'years',
@@ -75,6 +76,7 @@ export function formatFigure(value: number, unit: Unit): string {
     case '×':
       return `${numeral(value)}\u00a0times`;
     case 'axes':
+    case 'positions':
     case 'counts':
     case 'characters':
     case 'entries':

@@ -4,7 +4,7 @@ import type { IsolationAssessment } from '../../../../../src/calculators/isolati
 import type { WindingAssessment } from '../../../../../src/calculators/winding/rule/assess.ts';
 import type { Symptom } from '../../../../../src/kernel/vocabulary.ts';
 import type { AfterChangeAnswer } from '../../../../../src/visit/steps/after-change/question.ts';
-import type { BendTestAnswer } from '../../../../../src/visit/steps/bend-test/question.ts';
+import type { BendTestAnswer } from '../../../../../src/visit/steps/bend-test/answer.ts';
 import type { FindDriveAnswer } from '../../../../../src/visit/steps/find-drive/question.ts';
 import type { IdleCoresAnswer } from '../../../../../src/visit/steps/idle-cores/question.ts';
 import type { InspectAnswer } from '../../../../../src/visit/steps/inspect/question.ts';
