@@ -126,7 +126,7 @@ describe('the motor', () => {
       ['a cable', bad, '2M', '60', { ...cable('2M | 5G | 5G', '2M | 5G | 5G'), moreOfCable: { again: typed('OL') } }],
       ['one at room temperature', bad, '99M', '20', {}],
       ['one that is too close as read, cold', bad, '95M', '10', {}],
-      ['one whose temperature nobody knows', bad, '60M', '60', { windingTemperature: missing }],
+      ['one whose temperature nobody knows', '5k | 5k | 5k', '60M', '60', { windingTemperature: missing }],
       ['one that fails', bad, '2M', '60', {}],
     ] as const)('is of no use at another temperature to %s', (_, first, again, temperature, change) => {
       const asked = read(first, again, temperature, change);
