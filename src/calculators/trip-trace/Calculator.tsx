@@ -1,0 +1,46 @@
+import { Choices } from '../../ui/form/Choices.tsx';
+import { ReadingRow } from '../../ui/form/ReadingRow.tsx';
+import { type CalculatorProps, useForm } from '../../ui/form/use-form.ts';
+import { LateDrawing } from '../../ui/plot/LateDrawing.tsx';
+import { FormFrame } from '../frame/FormFrame.tsx';
+import { FileAnswers } from './FileAnswers.tsx';
+import { FileField } from './FileField.tsx';
+import { decimalMark, motorFields, polePairs, sensors, stored } from './fields.ts';
+import { calculator, keptTraceOf } from './form.ts';
+import { useTraceFile } from './use-trace-file.ts';
+
+const { name } = calculator;
+const loadDrawing = () => import('./TracePlots.tsx').then((module) => module.TracePlots);
+
+/** What the recording of a trip speaks for and against. It proves no part. */
+export function Calculator(props: CalculatorProps) {
+  const form = useForm(calculator, props);
+  const state = useTraceFile(form);
+  const { file, refused, problems } = state;
+  const marksAsked = refused?.problem === 'marks-mixed' || (form.typed.decimalMark ?? '') !== '';
+  return (
+    <FormFrame
+      {...props}
+      calculator={calculator}
+      form={form}
+      drawing={(outcome) => {
+        const kept = outcome.state === 'judged' ? keptTraceOf(outcome.read) : undefined;
+        return <LateDrawing load={loadDrawing} shows={kept && { kept }} />;
+      }}
+    >
+      <FileField state={state} kept={form.typed.trace ?? ''} />
+      {marksAsked && <Choices name={name} field={decimalMark} form={form} />}
+      {file && <FileAnswers name={name} file={file} problems={problems} form={form} />}
+      <ReadingRow
+        name={name}
+        legend="Motor and drive"
+        hint="From type plate, data sheet and drive manual. What is not stated costs only the rules that need it."
+        fields={motorFields}
+        form={form}
+      />
+      <Choices name={name} field={polePairs} form={form} />
+      <Choices name={name} field={sensors} form={form} />
+      <Choices name={name} field={stored} form={form} />
+    </FormFrame>
+  );
+}

@@ -1,0 +1,37 @@
+import { limitValue } from '../../../kernel/limits.ts';
+import type { TraceFigures } from './figures.ts';
+import type { TripTraceInput } from './input.ts';
+
+/**
+ * The largest rise of a phase current, in A, that the winding of a sound motor allows within one sample.
+ *
+ * The bus across one phase against the two others in parallel drives the current through 1.5 times the inductance of a phase,
+ * which is 0.75 of that between two terminals (`inductance`, in H): di/dt = U / (0.75 · L). A motor that turns may add its own
+ * voltage: from terminal to terminal it is proportional to the speed, and at the highest speed of the recording about as high as
+ * the bus at the most, since the diodes of the output stage would feed the bus otherwise. A phase has 1/√3 of it. `share` of the inductance is left: 1, or what saturation
+ * leaves of it at a high current (`trace-saturation`). Undefined if bus or inductance are unknown.
+ */
+export function allowedRise(
+  figures: TraceFigures,
+  { inductance, busVolts }: TripTraceInput,
+  share: number,
+): number | undefined {
+  const bus = busOf(figures, busVolts);
+  if (bus === undefined || inductance === undefined || !figures.inAmperes) return undefined;
+  const perPhase = bus * (2 / 3 + speedShare(figures) / Math.sqrt(3));
+  return (perPhase / ((inductance / 2) * share)) * figures.sampleSeconds;
+}
+
+export const saturated = (): number => limitValue('trace-saturation');
+
+/** The highest bus voltage shortly before the trip: of the file, or as stated. */
+export function busOf({ bus, busInVolts }: TraceFigures, stated: number | undefined): number | undefined {
+  if (bus !== undefined && busInVolts) return Math.max(bus.most, bus.before);
+  return stated;
+}
+
+/** Without a recorded speed the motor may have turned at its highest. */
+function speedShare({ motion }: TraceFigures): number {
+  if (motion === undefined) return 1;
+  return motion.speedBefore === 0 ? 0 : Math.min(1, motion.speedRecent / motion.speedBefore);
+}

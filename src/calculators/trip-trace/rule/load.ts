@@ -1,0 +1,43 @@
+import { findingMaker } from '../../../kernel/assessment/assessment.ts';
+import { limitValue } from '../../../kernel/limits.ts';
+import type { TraceFigures } from './figures.ts';
+import type { MotionSilence, TripTraceFinding, TripTraceInput, TripTracePayloads } from './input.ts';
+
+const finding = findingMaker<TripTracePayloads>();
+const nothing = (why: MotionSilence) => finding('motion-nothing', 'note', { limits: ['trace-speed-lost'], why });
+
+/** In s: longer than a servo axis takes to break away. */
+const longStall = 0.03;
+
+/**
+ * Current against speed. A motor that loses speed while it drives in the direction of its motion meets a load that is stronger:
+ * a jam, a brake, friction. A motor that makes no torque from its current (commutation, magnets) looks the same, so this
+ * points to mechanics first and to these too; so does a strong torque that does not move the shaft. A motor that gains speed
+ * against its own torque command turns by a wrong commutation, or a hanging load pulls it. All three need a current that is not
+ * ordinary at the trip. More and more current at one constant speed is a load that grows.
+ */
+export function load(
+  { motion, sampleSeconds, peaks, inAmperes }: TraceFigures,
+  { tripAmps }: TripTraceInput,
+): TripTraceFinding {
+  if (motion === undefined) return nothing('no-speed');
+  const { lostWhileDriving, risingSeconds, loadGrowth, driving, gainedAgainst, stalledSeconds } = motion;
+  if (loadGrowth !== undefined && loadGrowth >= limitValue('trace-load-growth')) {
+    return finding('motion-load', 'undecided', { limits: ['trace-load-growth'], growth: loadGrowth });
+  }
+  // An axis that is held or lowered has its torque at rest and against its motion too: only a high current makes it a reason.
+  if (!inAmperes || tripAmps === undefined) return nothing('level-unknown');
+  if (peaks.atTrip < (limitValue('trace-ordinary') / 100) * tripAmps) return nothing('ordinary');
+  if (gainedAgainst !== undefined && gainedAgainst > limitValue('trace-speed-lost') / 100) {
+    return finding('motion-against-torque', 'undecided', { limits: ['trace-speed-lost'], share: gainedAgainst });
+  }
+  if (stalledSeconds > longStall) return finding('motion-stalled', 'undecided', { seconds: stalledSeconds });
+  if (driving === undefined) return nothing('direction-unknown');
+  if (lostWhileDriving < limitValue('trace-speed-lost') / 100) return nothing('no-loss');
+  if (risingSeconds < Math.max(5 * sampleSeconds, 0.002)) return nothing('too-fast');
+  return finding('motion-lost', 'undecided', {
+    limits: ['trace-speed-lost'],
+    share: lostWhileDriving,
+    seconds: risingSeconds,
+  });
+}
