@@ -1,8 +1,8 @@
 import { measureTrace } from '../../src/calculators/trip-trace/measure/measure-trace.ts';
-import type { Trace } from '../../src/calculators/trip-trace/measure/trace.ts';
+import { medianStep, type Trace } from '../../src/calculators/trip-trace/measure/trace.ts';
 import { findTrip } from '../../src/calculators/trip-trace/read/find-trip.ts';
 import { assessTripTrace } from '../../src/calculators/trip-trace/rule/assess.ts';
-import type { TripTraceAssessment } from '../../src/calculators/trip-trace/rule/input.ts';
+import type { TripTraceAssessment, TripTraceInput } from '../../src/calculators/trip-trace/rule/input.ts';
 import { seeded } from '../../src/practice/simulator/random.ts';
 import { type AxisInMotion, drawAxisInMotion } from '../../src/practice/simulator/trip-run/axis-in-motion.ts';
 import {
@@ -11,7 +11,8 @@ import {
   type Recording,
   recordRun,
 } from '../../src/practice/simulator/trip-run/recorder.ts';
-import { runAxis } from '../../src/practice/simulator/trip-run/run-axis.ts';
+import { type Run, runAxis } from '../../src/practice/simulator/trip-run/run-axis.ts';
+import { drawStatedData, type StatedData } from '../../src/practice/simulator/trip-run/stated-data.ts';
 import { drawDisturbance, type TripClass } from '../../src/practice/simulator/trip-run/trip-classes.ts';
 
 export interface SimulatedTrip {
@@ -19,74 +20,73 @@ export interface SimulatedTrip {
   axis: AxisInMotion;
   recorder: Recorder;
   recording: Recording;
+  stated: StatedData;
 }
+
+/** Samples that a recording must have: a page refuses shorter ones. */
+const leastSamples = 20;
 
 /** A trip of this class, drawn until the drive trips; the seed gives the same one everywhere. */
 export function simulatedTrip(kind: TripClass, seed: number): SimulatedTrip {
   const random = seeded(seed);
-  for (let tries = 0; tries < 60; tries++) {
+  for (let tries = 0; tries < 200; tries++) {
     const axis = drawAxisInMotion(random);
     const recorder = drawRecorder(random, axis);
-    const run = runAxis(axis, drawDisturbance(random, kind, axis), recorder.twoSensors, 0.6);
-    // Supply faults and a load may stop the axis by another message than overcurrent: the recording ends there all the same.
-    if (run.trip === undefined && !stopsAnyway(kind)) continue;
-    const stopped =
-      run.trip === undefined
-        ? {
-            ...run,
-            trip: anotherStop(
-              run.moments.map(({ bus }) => bus),
-              axis,
-            ),
-          }
-        : run;
-    if (stopped.trip === undefined) continue;
-    return { kind, axis, recorder, recording: recordRun(stopped, recorder, axis, random) };
+    const stated = drawStatedData(random, axis, recorder);
+    const run = stopped(kind, runAxis(axis, drawDisturbance(random, kind, axis), 0.8), axis);
+    if (run.trip === undefined) continue;
+    const recording = recordRun(run, recorder, axis, random);
+    if (recording.seconds.length >= leastSamples) return { kind, axis, recorder, recording, stated };
   }
   throw new Error(`no trip of ${kind} from seed ${seed}`);
 }
 
-const stopsAnyway = (kind: TripClass) => kind === 'supply-braking';
-
-/** Under- or overvoltage of the bus, as every drive watches it. */
-function anotherStop(bus: readonly number[], axis: AxisInMotion): number | undefined {
-  const at = bus.findIndex((one, i) => i > 100 && (one > 1.3 * axis.bus || one < 0.65 * axis.bus));
-  return at < 0 ? undefined : at;
+/** A supply fault may stop the axis by another message than overcurrent: under- or overvoltage, as every drive watches it. */
+function stopped(kind: TripClass, run: Run, axis: AxisInMotion): Run {
+  if (run.trip !== undefined || kind !== 'supply-braking') return run;
+  const at = run.moments.findIndex(({ bus }, i) => i > 100 && (bus > 1.3 * axis.bus || bus < 0.65 * axis.bus));
+  return { ...run, trip: at < 0 ? undefined : at };
 }
 
-export function traceOf({ axis, recorder, recording }: SimulatedTrip): Trace {
+/** The trace that the page makes of the file with what the person states. */
+export function traceOf({ recording, stated }: SimulatedTrip): Trace {
   const time = Float64Array.from(recording.seconds);
-  const [u, v, w] = recording.currents.map((one) => Float64Array.from(one));
-  const currents = [u ?? time, v ?? time, w ?? time] as const;
+  const step = medianStep(time);
+  const [u, second, third] = recording.currents.map((one) => Float64Array.from(one)) as [
+    Float64Array,
+    Float64Array,
+    Float64Array,
+  ];
+  const [v, w] = stated.exchanged ? [third, second] : [second, third];
+  const currents = [u, v, stated.hasW ? w : u.map((one, i) => -one - (v[i] ?? 0))] as const;
+  const sign = stated.speedReversed ? -1 : 1;
   return {
     file: 'simulated.csv',
-    time,
-    step: Math.max(recorder.sampleSeconds, axis.controlSeconds),
-    currents,
-    inAmperes: true,
-    measured: 3,
-    bus: Float64Array.from(recording.bus),
-    busInVolts: true,
-    speed: Float64Array.from(recording.speed),
-    speedInRpm: true,
-    torque: Float64Array.from(recording.torque),
-    ...findTrip(time, currents, recorder.sampleSeconds),
-    polePairs: axis.polePairs,
+    ...{ time, step, currents },
+    inAmperes: stated.inAmperes,
+    measured: stated.hasW ? 3 : 2,
+    ...(stated.hasBus && { bus: Float64Array.from(recording.bus) }),
+    busInVolts: stated.hasBus,
+    ...(stated.hasSpeed && { speed: Float64Array.from(recording.speed, (one) => one * sign) }),
+    speedInRpm: stated.hasSpeed && stated.speedInRpm,
+    ...(stated.hasTorque && { torque: Float64Array.from(recording.torque, (one) => one * sign) }),
+    ...findTrip(time, currents, step),
+    ...(stated.polePairs !== undefined && { polePairs: stated.polePairs }),
   };
 }
 
-/** What the rules say of a simulated trip, with the data of the motor as a type plate has them. */
-export function assessed(trip: SimulatedTrip): TripTraceAssessment {
-  const { axis, recorder } = trip;
-  return assessTripTrace({
-    figures: measureTrace(traceOf(trip)),
-    inductance: 2 * axis.inductance,
-    busVolts: axis.bus,
-    tripAmps: axis.tripCurrent,
-    polePairs: axis.polePairs,
-    stored: recorder.filterSeconds > 0 ? 'filtered' : 'raw',
-    sensors: recorder.twoSensors ? 'two' : 'three',
-  });
+/** What the rules say of a simulated trip, with what the person states. */
+export const assessed = (trip: SimulatedTrip): TripTraceAssessment => assessTripTrace(inputOf(trip));
+
+export function inputOf(trip: SimulatedTrip, trace = traceOf(trip)): TripTraceInput {
+  const { inductance, busVolts, tripAmps, polePairs, stored, sensors } = trip.stated;
+  const known = { inductance, busVolts, tripAmps, polePairs, stored, sensors };
+  return {
+    figures: measureTrace(trace),
+    ...(Object.fromEntries(
+      Object.entries(known).filter(([, value]) => value !== undefined),
+    ) as typeof known extends infer K ? { [name in keyof K]?: Exclude<K[name], undefined> } : never),
+  };
 }
 
 /** The recording as a file: semicolons, and units in the names. */

@@ -142,7 +142,7 @@ export const motorFields: ReadingField[] = [
     id: 'tripCurrent',
     label: 'Current at which the drive trips',
     name: 'Trip level of the drive',
-    hint: 'Peak value, from the drive manual: 28 A. Its peak current if no trip level is stated.',
+    hint: 'Its overcurrent level, as a peak value, from the drive manual: 28 A. The peak current that it controls to is lower; don’t enter that.',
     quantity: 'current',
   },
 ];

@@ -38,7 +38,8 @@ const shape: Shape = {
     slope: { rise: 'number', changes: ['number'], riseBefore: 'number', risingSamples: 'number', risingMost: 'number' },
     'sum?': {
       ...{ zero: 'boolean', noise: 'number', offset: 'number', atTrip: 'number', before: 'number' },
-      'follows?': { phase: 'number', share: 'number', fit: 'number' },
+      alone: 'number',
+      'follows?': { phase: 'number', share: 'number', fit: 'number', amps: 'number' },
     },
     'zero?': { phase: 'number', seconds: 'number', upToTrip: 'boolean', others: 'number', 'turns?': 'number' },
     'rotation?': {
@@ -55,7 +56,10 @@ const shape: Shape = {
       ...{ 'driving?': 'boolean', lostWhileDriving: 'number', 'gainedAgainst?': 'number', stalledSeconds: 'number' },
       'loadGrowth?': 'number',
     },
-    'bus?': { before: 'number', atTrip: 'number', least: 'number', most: 'number', 'slowing?': 'boolean' },
+    'bus?': {
+      ...{ before: 'number', atTrip: 'number', least: 'number', most: 'number' },
+      ...{ 'currentBeforeFall?': 'number', 'slowing?': 'boolean' },
+    },
   },
   plot: {
     near: { from: 'number', to: 'number', top: 'number', currents: [['number']] },

@@ -9,6 +9,9 @@ import type {
   ZeroSilence,
 } from './rule/input.ts';
 
+const tripNotSeen =
+  'nothing shows that the trip is in the file: the currents do not end in it. If it is, state its moment.';
+
 // Why a rule makes no statement. Each follows "No statement on …: ".
 
 export const slopeSilences: Record<SlopeSilence, string> = {
@@ -45,6 +48,7 @@ export const ordinarySilences: Record<OrdinarySilence, string> = {
   coarse: 'between two samples the current could have reached the trip level through the motor as well.',
   clipped: 'the currents are cut off at the end of a range.',
   gap: 'samples are missing at the trip.',
+  'trip-not-seen': tripNotSeen,
 };
 
 export const rotationSilences: Record<RotationSilence, string> = {
@@ -69,6 +73,10 @@ export const oscillationSilences: Record<OscillationSilence, string> = {
   irregular: 'it is not regular.',
   small: 'it is small, and does not grow.',
   'at-the-frequency': 'it has the frequency of the currents or a multiple. An unequal phase or sensor makes that.',
+  'frequency-unknown':
+    'only the size of the current swings, and without a speed it is not known whether that is the frequency of the currents themselves.',
+  ordinary: 'the currents were ordinary. Many a machine swings all the time without a trip.',
+  'trip-not-seen': tripNotSeen,
 };
 
 export const motionSilences: Record<MotionSilence, string> = {
@@ -83,4 +91,8 @@ export const motionSilences: Record<MotionSilence, string> = {
 export const busSilences: Record<BusSilence, string> = {
   'no-column': 'it was not recorded.',
   between: 'it moved, but not beyond what acceleration and braking do.',
+  'level-unknown':
+    'it fell, and without the current at which the drive trips it is open what came first, the fall or a high current.',
+  'current-first': 'it fell after the current had risen. A high current pulls it down.',
+  'trip-not-seen': tripNotSeen,
 };

@@ -25,7 +25,8 @@ const swings: Record<OscillationFigures['of'], string> = {
   speed: 'speed',
 };
 
-const orSensor = ' Only one sensor saw it, so that this sensor may be wrong instead.';
+const fastRise = ({ rise, allowed, seconds }: { rise: number; allowed: number; seconds: number }) =>
+  `a current rose by ${amps(rise)} in one sample of ${time(seconds)}. Through the whole winding it can rise by ${amps(allowed)} at the most.`;
 
 export const tripTraceFindings: FindingSentences<TripTraceFinding> = {
   'file-missing': () => 'There is no recording yet. The data of the motor alone say nothing.',
@@ -35,10 +36,12 @@ export const tripTraceFindings: FindingSentences<TripTraceFinding> = {
     `${rows} rows, one every ${time(sampleSeconds)}. The trip is taken at ${time(tripSeconds)}, ${tripFound[tripFrom]}.`,
   'trip-not-recorded': () =>
     'The currents do not end in the file, so its last sample is taken for the trip. State the moment if it is another one.',
-  'slope-for': ({ rise, allowed, seconds, from }) =>
-    `Current slope, speaks for a short circuit: a current rose by ${amps(rise)} in one sample of ${time(seconds)}. Through the whole winding it can rise by ${amps(allowed)} at the most. Its path is shorter: output stage, cable, or a part of the winding.${from === 'one' ? orSensor : ''}`,
+  'slope-for': (slope) =>
+    `Current slope, speaks for a short circuit: ${fastRise(slope)} Its path is shorter: output stage, cable, or a part of the winding.`,
+  'slope-of-one': ({ phase, ...slope }) =>
+    `Current slope, speaks for a path to earth, a short circuit, or the sensor of ${phaseNames[phase]}: ${fastRise(slope)} Nothing shows that a second sensor saw it too.`,
   'slope-against': ({ rise, allowed, seconds, samples }) =>
-    `Current slope, speaks against a hard short circuit: the current took ${samples} samples up to the trip level and rose by ${amps(rise)} in one of ${time(seconds)} at the most. A winding allows ${amps(allowed)}. A leak that lets only a part of the current through is not excluded.`,
+    `Current slope, speaks against a hard short circuit: the current took ${samples} samples up to the trip level and rose by ${amps(rise)} in one of ${time(seconds)} at the most. The bus alone drives ${amps(allowed)} through the winding in that time. A leak that lets only a part of the current through is not excluded.`,
   'slope-nothing': ({ why: reason }) => `No statement on the current slope: ${why.slopeSilences[reason]}`,
   'sum-for': ({ share: part }) =>
     `Sum of the currents, speaks for a path to earth: the three do not add up, by up to ${share(part)} of the highest current. A current sensor that reads wrong does the same.`,
@@ -49,8 +52,8 @@ export const tripTraceFindings: FindingSentences<TripTraceFinding> = {
   'sum-against': ({ share: part }) =>
     `Sum of the currents, speaks against a path to earth: the three add up within ${share(part)} of the highest current, up to the trip level.`,
   'sum-nothing': ({ why: reason }) => `No statement on the sum of the currents: ${why.sumSilences[reason]}`,
-  'ordinary-for': ({ amps: highest, share: part, seconds }) =>
-    `Ordinary currents, speak for the drive itself or its current sensing: it tripped while no current was above ${amps(highest)}, ${share(part)} of the trip level. A short circuit that rose and was cut off between two samples of ${time(seconds)} looks the same. Load, tuning and commutation would show.`,
+  'ordinary-for': ({ amps: highest, share: part, seconds, supply }) =>
+    `Ordinary currents, speak for the drive itself or its current sensing: it tripped while no current was above ${amps(highest)}, ${share(part)} of the trip level. A short circuit that rose and was cut off between two samples of ${time(seconds)} looks the same. Load, tuning and commutation would show${supply === 'steady' ? ', and so would the supply' : '; the supply is not excluded'}.`,
   'ordinary-nothing': ({ why: reason }) =>
     `No statement on a trip without a high current: ${why.ordinarySilences[reason]}`,
   'rotation-for': ({ hertz: measured, expected }) =>
@@ -65,7 +68,7 @@ export const tripTraceFindings: FindingSentences<TripTraceFinding> = {
     `Phases, speak against a core that was open for long: in the last ${Number(turns.toPrecision(2))} electrical turns each carried current. One that opened just at the trip is not excluded.`,
   'zero-nothing': ({ why: reason }) => `No statement on an open core: ${why.zeroSilences[reason]}`,
   'oscillation-for': ({ of, hertz: frequency, cycles, share: part }) =>
-    `Oscillation, speaks for a control loop or a resonance: the ${swings[of]} swung with ${hertz(frequency)} up to the trip, for ${Math.floor(cycles)} cycles or more, by ${share(part)} of its highest figure.`,
+    `Oscillation, speaks for a control loop or a resonance: the ${swings[of]} swung with ${hertz(frequency)} up to the trip, for ${Math.floor(cycles)} cycles or more, by ${share(part)} of its highest figure. A commutation that is off shakes the speed too.`,
   'oscillation-against': ({ share: part }) =>
     `Oscillation, speaks against an unstable loop: no regular swing above ${share(Math.max(part, 0.01))} was found before the trip.`,
   'oscillation-nothing': ({ why: reason }) => `No statement on an oscillation: ${why.oscillationSilences[reason]}`,

@@ -14,7 +14,10 @@ function recorded(name: string): string {
   const folder = mkdtempSync(join(tmpdir(), 'fieldbook-ngspice-'));
   try {
     execFileSync('ngspice', ['-b', join(import.meta.dirname, `${name}.cir`)], { cwd: folder, stdio: 'ignore' });
-    const rows = readFileSync(join(folder, `${name}.out`), 'utf8').trim().split('\n').slice(1);
+    const rows = readFileSync(join(folder, `${name}.out`), 'utf8')
+      .trim()
+      .split('\n')
+      .slice(1);
     const values = rows.map((row) => row.trim().split(/\s+/).map(Number));
     const samples: string[] = [];
     let next = firstSeconds;

@@ -32,7 +32,7 @@ export function measureTrace(trace: Trace): TraceFigures {
       rotation && Math.abs(rotation.lastHertz),
     ),
     motion: motionOf(trace, vector, along),
-    bus: busOf(trace),
+    bus: busOf(trace, vector),
   };
   let gapAtTrip = false;
   for (let i = from; i <= to; i++) gapAtTrip ||= (time[i] ?? 0) - (time[i - 1] ?? 0) > 1.5 * step;

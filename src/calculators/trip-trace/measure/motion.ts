@@ -68,7 +68,7 @@ export function motionOf(
   while (start > 0 && (magnitude[start] ?? 0) > top / 2) start--;
   const signs = torque ?? along;
   const lost = signs === undefined ? 0 : lostWhileDriving(trace, speed, signs);
-  const gained = torque && speedBefore > 0 ? gainedAgainst(trace, speed, torque) / speedBefore : undefined;
+  const gained = torque && speedBefore > 0 ? gainedAgainst(trace, speed, torque, magnitude) / speedBefore : undefined;
   const last = signs === undefined ? undefined : median(signs.subarray(Math.max(0, trip - recent), trip));
   const direction = Math.sign(median(speed.subarray(Math.max(0, trip - 10 * recent), trip)));
   return {
@@ -97,14 +97,21 @@ function lostWhileDriving({ trip, step }: Trace, speed: Float64Array, signs: Flo
   return Math.max(0, lost);
 }
 
-/** The speed that was gained in the last 0.2 s while a strong torque command had the other direction. */
-function gainedAgainst({ trip, step }: Trace, speed: Float64Array, torque: Float64Array): number {
+/** The speed that was gained in all in the last 0.2 s while a strong torque command, and a strong current, had the other direction. */
+function gainedAgainst(
+  { trip, step }: Trace,
+  speed: Float64Array,
+  torque: Float64Array,
+  magnitude: Float64Array,
+): number {
   const from = Math.max(1, trip - Math.round(0.2 / step));
   const strong = 0.5 * largest(torque, 0, trip);
+  const strongCurrent = 0.5 * largest(magnitude, 0, trip);
   let gained = 0;
   for (let i = from; i < trip; i++) {
-    const opposed = Math.sign(torque[i] ?? 0) === -Math.sign(speed[i] ?? 0) && Math.abs(torque[i] ?? 0) > strong;
-    if (opposed) gained += Math.abs(speed[i] ?? 0) - Math.abs(speed[i - 1] ?? 0);
+    const opposes = Math.sign(torque[i] ?? 0) === -Math.sign(speed[i] ?? 0);
+    const isStrong = Math.abs(torque[i] ?? 0) > strong && (magnitude[i] ?? 0) > strongCurrent;
+    if (opposes && isStrong) gained += Math.abs(speed[i] ?? 0) - Math.abs(speed[i - 1] ?? 0);
   }
   return Math.max(0, gained);
 }
@@ -151,8 +158,11 @@ function loadGrowth(
   return { loadGrowth: last.current / first.current };
 }
 
+/** A bus that is lower by this share has begun to fall. */
+const beginsToFall = 0.1;
+
 /** The bus before the last moments and in the last tenth of a second. */
-export function busOf(trace: Trace): BusFigures | undefined {
+export function busOf(trace: Trace, { magnitude }: Pick<CurrentVector, 'magnitude'>): BusFigures | undefined {
   const { bus, speed, trip, step } = trace;
   if (bus === undefined) return undefined;
   const { from } = lastMoments(trace);
@@ -166,6 +176,8 @@ export function busOf(trace: Trace): BusFigures | undefined {
       mostAt = i;
     }
   }
+  let falls = recent;
+  while (falls <= trip && (bus[falls] ?? before) > (1 - beginsToFall) * before) falls++;
   const reach = Math.max(2, Math.round(0.02 / step));
   const slower =
     speed &&
@@ -175,6 +187,7 @@ export function busOf(trace: Trace): BusFigures | undefined {
     atTrip: median(bus.subarray(Math.max(0, trip - 2), trip + 1)),
     least,
     most,
+    ...(falls <= trip && { currentBeforeFall: largest(magnitude, 0, falls) }),
     ...(slower !== undefined && { slowing: slower }),
   };
 }

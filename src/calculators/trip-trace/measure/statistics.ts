@@ -19,6 +19,14 @@ export function largest(values: Float64Array, from: number, to: number): number 
   return most;
 }
 
+/** The middle one of each value and its two neighbours: a value that stands alone is gone. */
+export function withoutSpikes(values: Float64Array): Float64Array {
+  return values.map((value, i) => {
+    const [before, after] = [values[i - 1] ?? value, values[i + 1] ?? value];
+    return Math.max(Math.min(before, after), Math.min(Math.max(before, after), value));
+  });
+}
+
 /** Mean between two places, both included. */
 export function mean(values: ArrayLike<number>, from = 0, to = values.length - 1): number {
   let sum = 0;

@@ -1,39 +1,55 @@
 import type { PhasePlace, SumFigures } from '../rule/figures.ts';
-import { largest, median, noiseOf, regression } from './statistics.ts';
+import { largest, mean, median, noiseOf, regression, withoutSpikes } from './statistics.ts';
 import { lastMoments, type Trace } from './trace.ts';
 
 /**
  * The sum of three measured currents. Kirchhoff: without a path to earth it is zero. A sum that is zero in every sample, to
- * less than its noise could be, was computed.
+ * less than its noise could be, was computed. A sample that stands alone between two others may be a disturbance of the
+ * recorder, but the one at the trip may be all that was stored of a fault.
  */
 export function sumOf(trace: Trace, noise: number, peak: number): SumFigures | undefined {
   if (trace.measured === 2) return undefined;
   const [u, v, w] = trace.currents;
   const { from, to } = lastMoments(trace);
-  const sum = u.map((one, i) => one + (v[i] ?? 0) + (w[i] ?? 0)).subarray(0, to + 1);
-  const sumNoise = noiseOf(sum, to);
-  const zero = largest(sum, 0, to) < Math.max(1.5 * stepOf(u), 0.3 * noise, 1e-9 * peak);
+  const raw = u.map((one, i) => one + (v[i] ?? 0) + (w[i] ?? 0)).subarray(0, to + 1);
+  const sum = withoutSpikes(raw);
+  const found = Math.min(...[u, v, w].map((one) => stepOf(one, peak)));
+  const step = Number.isFinite(found) ? found : 0;
+  const zero = median(raw.map(Math.abs)) < Math.max(1.6 * step, 0.3 * noise, 1e-9 * peak);
   const offset = median(sum.subarray(0, Math.max(1, from)));
   const distance = sum.map((one) => one - offset);
-  const shares = trace.currents.map((current) => regression(current, sum, 0, Math.max(0, from - 1)));
+  const before = Math.max(0, from - 1);
+  const shares = trace.currents.map((current) => regression(current, sum, 0, before));
   const best = shares.reduce((a, b) => (b.fit > a.fit ? b : a));
   const phase = shares.indexOf(best) as PhasePlace;
+  const current = withoutSpikes(trace.currents[phase]);
+  const middle = mean(current, 0, before);
+  const swing = largest(
+    current.map((one) => one - middle),
+    0,
+    before,
+  );
   return {
-    zero,
-    noise: sumNoise,
+    zero: zero && largest(sum, 0, to) < Math.max(3 * step, noise, 1e-9 * peak),
+    noise: Math.max(noiseOf(raw, to), step / 3),
     offset,
     atTrip: largest(distance, from, to),
+    alone: largest(
+      raw.map((one) => one - offset),
+      Math.max(from, trace.trip - 1),
+      to,
+    ),
     before: largest(distance, 0, from - 1),
-    ...(best.fit > 0.2 && { follows: { phase, share: best.share, fit: best.fit } }),
+    ...(best.fit > 0.2 && { follows: { phase, share: best.share, fit: best.fit, amps: Math.abs(best.share) * swing } }),
   };
 }
 
-/** Smallest difference between neighbours that is not nothing: the step of the recorder. */
-function stepOf(values: Float64Array): number {
+/** Smallest difference between neighbours that is not nothing: the step of the recorder; infinite if nothing changes. */
+function stepOf(values: Float64Array, peak: number): number {
   let least = Number.POSITIVE_INFINITY;
   for (let i = 1; i < Math.min(values.length, 5000); i++) {
     const difference = Math.abs((values[i] ?? 0) - (values[i - 1] ?? 0));
-    if (difference > 1e-12) least = Math.min(least, difference);
+    if (difference > 1e-6 * peak) least = Math.min(least, difference);
   }
-  return Number.isFinite(least) ? least : 0;
+  return least;
 }

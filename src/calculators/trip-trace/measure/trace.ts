@@ -1,4 +1,5 @@
 import type { TripFrom } from '../rule/figures.ts';
+import { median } from './statistics.ts';
 
 /** The samples of a recording in units that can be computed with; all series have the same length. */
 export interface Trace {
@@ -28,4 +29,13 @@ export interface Trace {
 export function lastMoments({ step, trip, time }: Trace): { from: number; to: number } {
   const samples = Math.max(4, Math.round(0.002 / step));
   return { from: Math.max(1, trip - samples), to: Math.min(time.length - 1, trip + 1) };
+}
+
+/** Steps of this many rows tell the usual one. */
+const rowsForStep = 20_000;
+
+/** The usual step of rising times, in s. */
+export function medianStep(time: Float64Array): number {
+  const steps = time.subarray(1, rowsForStep).map((one, i) => one - (time[i] ?? 0));
+  return median(steps.filter((one) => one > 0));
 }

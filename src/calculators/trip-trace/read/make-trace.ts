@@ -1,6 +1,5 @@
 import type { Typed } from '../../../kernel/form/field.ts';
-import { median } from '../measure/statistics.ts';
-import type { Trace } from '../measure/trace.ts';
+import { medianStep, type Trace } from '../measure/trace.ts';
 import { findTrip, nearest } from './find-trip.ts';
 import { readSettings, type Settings, type SettingsProblems } from './settings.ts';
 import type { TraceTable } from './trace-reader.ts';
@@ -81,7 +80,7 @@ function assembled(
   const v = series(columns.colV, currentScale) ?? new Float64Array();
   const third = series(columns.colW, currentScale);
   const currents = [u, v, third ?? u.map((one, i) => -one - (v[i] ?? 0))] as const;
-  const step = stepOf(time);
+  const step = medianStep(time);
   const found =
     settings.tripMoment === undefined
       ? findTrip(time, currents, step)
@@ -120,14 +119,6 @@ function held(values: Float64Array, kept: readonly number[], scale: number): Flo
     out[i] = last * scale;
   }
   return out;
-}
-
-/** Steps of this many rows tell the usual one. */
-const rowsForStep = 20_000;
-
-function stepOf(time: Float64Array): number {
-  const steps = time.subarray(1, rowsForStep).map((one, i) => one - (time[i] ?? 0));
-  return median(steps.filter((one) => one > 0));
 }
 
 function lacksOne(columns: readonly (Float64Array | undefined)[], row: number): boolean {

@@ -8,8 +8,8 @@ import type { TripTraceInput } from './input.ts';
  * The bus across one phase against the two others in parallel drives the current through 1.5 times the inductance of a phase,
  * which is 0.75 of that between two terminals (`inductance`, in H): di/dt = U / (0.75 · L). A motor that turns may add its own
  * voltage: from terminal to terminal it is proportional to the speed, and at the highest speed of the recording about as high as
- * the bus at the most, since the diodes of the output stage would feed the bus otherwise. A phase has 1/√3 of it. `share` of the inductance is left: 1, or what saturation
- * leaves of it at a high current (`trace-saturation`). Undefined if bus or inductance are unknown.
+ * the bus at the most, since the diodes of the output stage would feed the bus otherwise. A phase has 1/√3 of it. `share` of the inductance is left: 1, or what the least
+ * favourable case leaves of it (`trace-least-inductance`). Undefined if bus or inductance are unknown.
  */
 export function allowedRise(
   figures: TraceFigures,
@@ -22,7 +22,14 @@ export function allowedRise(
   return (perPhase / ((inductance / 2) * share)) * figures.sampleSeconds;
 }
 
-export const saturated = (): number => limitValue('trace-saturation');
+/** The rise that the bus alone drives through the stated inductance of a motor at rest, in A. */
+export function restingRise(figures: TraceFigures, { inductance, busVolts }: TripTraceInput): number | undefined {
+  const bus = busOf(figures, busVolts);
+  if (bus === undefined || inductance === undefined || !figures.inAmperes) return undefined;
+  return ((bus * (2 / 3)) / (inductance / 2)) * figures.sampleSeconds;
+}
+
+export const leastShare = (): number => limitValue('trace-least-inductance');
 
 /** The highest bus voltage shortly before the trip: of the file, or as stated. */
 export function busOf({ bus, busInVolts }: TraceFigures, stated: number | undefined): number | undefined {

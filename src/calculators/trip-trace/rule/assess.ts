@@ -34,9 +34,9 @@ export function assessTripTrace(input: TripTraceInput): TripTraceAssessment {
     slope(figures, input),
     openPhase(figures, input),
     currentSum(figures, input),
-    busVoltage(figures),
+    busVoltage(figures, input),
     ...(jump ? [jump] : []),
-    oscillation(figures),
+    oscillation(figures, input),
     rotation(figures, input),
     load(figures, input),
     ordinaryCurrents(figures, input),
@@ -54,6 +54,7 @@ export function assessTripTrace(input: TripTraceInput): TripTraceAssessment {
 /** What each finding points to. With several, nothing in the trace tells them apart. */
 const pointsTo: Partial<Record<TripTraceFinding['code'], readonly Branch[]>> = {
   'slope-for': ['short-outside'],
+  'slope-of-one': ['earth-path', 'short-outside', 'sensing'],
   'zero-for': ['open-core', 'sensing'],
   'sum-for': ['earth-path', 'sensing'],
   'sum-of-one': ['sensing', 'earth-path'],
@@ -62,7 +63,7 @@ const pointsTo: Partial<Record<TripTraceFinding['code'], readonly Branch[]>> = {
   'bus-supply': ['supply-braking'],
   'speed-jump-for': ['feedback'],
   'rotation-for': ['feedback'],
-  'oscillation-for': ['tuning'],
+  'oscillation-for': ['tuning', 'feedback'],
   'motion-lost': ['mechanics', 'feedback'],
   'motion-stalled': ['mechanics', 'feedback'],
   'motion-against-torque': ['feedback', 'mechanics'],
@@ -78,13 +79,12 @@ function pointsOf(findings: readonly TripTraceFinding[]): Branch[] {
   const first = findings.find((one) => one.severity === 'undecided' && pointsTo[one.code] !== undefined);
   if (first === undefined) return [];
   const branches = pointsTo[first.code] ?? [];
-  const isEarth = findings.some(({ code }) => code === 'sum-for');
-  // A fast rise whose current does not come back through the other phases.
-  if (first.code === 'slope-for' && isEarth) return ['earth-path', 'short-outside', 'sensing'];
-  // A motor with an open core does not start either, and at rest one phase may well be at zero.
-  const restsAtZero = findings.some((one) => one.code === 'zero-nothing' && one.why === 'at-rest');
-  if (first.code === 'motion-stalled' && restsAtZero) return [...branches, 'open-core'];
-  return first.code === 'slope-for' && first.from === 'one' ? [...branches, 'earth-path', 'sensing'] : [...branches];
+  // A motor with an open core does not start either.
+  const coresCarry = findings.some(({ code }) => code === 'zero-against');
+  if (first.code === 'motion-stalled' && !coresCarry) return [...branches, 'open-core'];
+  // Nothing in the file excludes the supply then.
+  if (first.code === 'ordinary-for' && first.supply === 'unknown') return [...branches, 'supply-braking'];
+  return [...branches];
 }
 
 const stepsFor: Record<Branch, TripTraceStepCode[]> = {

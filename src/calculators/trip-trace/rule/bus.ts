@@ -1,27 +1,42 @@
 import { findingMaker } from '../../../kernel/assessment/assessment.ts';
 import { limitValue } from '../../../kernel/limits.ts';
-import type { TraceFigures } from './figures.ts';
-import type { TripTraceFinding, TripTracePayloads } from './input.ts';
+import type { BusFigures, TraceFigures } from './figures.ts';
+import type { TripTraceFinding, TripTraceInput, TripTracePayloads } from './input.ts';
+import { holdsTrip } from './trip-level.ts';
 
 const finding = findingMaker<TripTracePayloads>();
+
+/** Largest rise and fall of the bus before the trip, in per cent. */
+const moves = ({ before, least, most }: BusFigures) => [100 * (most / before - 1), 100 * (1 - least / before)] as const;
+
+/** The bus was recorded, and hardly moved. */
+export const busIsSteady = ({ bus }: TraceFigures): boolean =>
+  bus !== undefined && bus.before > 0 && Math.max(...moves(bus)) < limitValue('trace-bus-steady');
 
 /**
  * Bus voltage at the trip. A motor that is slowed down feeds the bus, and its energy ½ · C · U² rises until the braking circuit
  * takes it: a rise while the speed falls speaks for that circuit. A fall beyond what acceleration takes speaks for the supply.
  */
-export function busVoltage({ bus, busInVolts: inVolts }: TraceFigures): TripTraceFinding {
+export function busVoltage(figures: TraceFigures, input: TripTraceInput): TripTraceFinding {
+  const { bus, busInVolts: inVolts } = figures;
   if (bus === undefined || !(bus.before > 0)) return finding('bus-nothing', 'note', { why: 'no-column' });
   const { before, least, most, slowing } = bus;
-  const rise = 100 * (most / before - 1);
-  const fall = 100 * (1 - least / before);
+  const [rise, fall] = moves(bus);
   if (rise > limitValue('trace-bus-rise') && slowing !== false) {
     return finding('bus-braking', 'undecided', { limits: ['trace-bus-rise'], before, most, percent: rise, inVolts });
   }
   if (fall > limitValue('trace-bus-dip')) {
+    // A high current pulls the bus down itself: only a fall that comes before it is a cause.
+    const { inAmperes } = figures;
+    const first =
+      input.tripAmps === undefined || !inAmperes ? undefined : (bus.currentBeforeFall ?? 0) / input.tripAmps;
+    if (first === undefined) return finding('bus-nothing', 'note', { why: 'level-unknown' });
+    if (first > limitValue('trace-ordinary') / 100) return finding('bus-nothing', 'note', { why: 'current-first' });
     return finding('bus-supply', 'undecided', { limits: ['trace-bus-dip'], before, least, percent: fall, inVolts });
   }
-  const steady = Math.max(rise, fall) < limitValue('trace-bus-dip') / 2;
-  const limits = ['trace-bus-rise', 'trace-bus-dip'] as const;
+  const steady = busIsSteady(figures);
+  const limits = ['trace-bus-rise', 'trace-bus-dip', 'trace-bus-steady'] as const;
+  if (steady && !holdsTrip(figures, input)) return finding('bus-nothing', 'note', { why: 'trip-not-seen' });
   return steady
     ? finding('bus-against', 'note', { limits: [...limits], percent: Math.max(rise, fall) })
     : finding('bus-nothing', 'note', { limits: [...limits], why: 'between' });

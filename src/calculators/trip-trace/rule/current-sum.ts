@@ -2,6 +2,7 @@ import { findingMaker } from '../../../kernel/assessment/assessment.ts';
 import { limitValue } from '../../../kernel/limits.ts';
 import type { TraceFigures } from './figures.ts';
 import type { SumSilence, TripTraceFinding, TripTraceInput, TripTracePayloads } from './input.ts';
+import { levelShare, reachesLevel } from './trip-level.ts';
 
 const finding = findingMaker<TripTracePayloads>();
 const nothing = (why: SumSilence) => finding('sum-nothing', 'note', { why });
@@ -11,27 +12,34 @@ const nothing = (why: SumSilence) => finding('sum-nothing', 'note', { why });
  * earth, or a sensor reads wrong. A drive with two sensors computes the third, so its sum is zero whatever happens: no
  * statement.
  */
-export function currentSum(figures: TraceFigures, { sensors, tripAmps }: TripTraceInput): TripTraceFinding {
-  const { sum, peaks } = figures;
+export function currentSum(figures: TraceFigures, input: TripTraceInput): TripTraceFinding {
+  const { sum, peaks, inAmperes } = figures;
+  const { sensors, tripAmps } = input;
   if (sum === undefined) return nothing('two-columns');
   if (sum.zero || sensors === 'two') return nothing('by-construction');
-  const limit = Math.max((limitValue('trace-sum') / 100) * peaks.atTrip, 8 * sum.noise);
+  const allowed = limitValue('trace-sum') / 100;
+  // The error of a sensor is a share of its range, and that holds the trip level.
+  const range = inAmperes ? (tripAmps ?? 0) : 0;
+  const limit = Math.max(allowed * peaks.atTrip, allowed * range, 8 * sum.noise);
   const parts = { limits: ['trace-sum' as const] };
-  if (sum.atTrip > limit && sum.atTrip > 2 * sum.before) {
-    return finding('sum-for', 'undecided', { ...parts, share: sum.atTrip / peaks.atTrip });
+  const reaches = reachesLevel(figures, input);
+  // One sample is enough if the current in it is the one that tripped.
+  const atTrip = reaches ? Math.max(sum.atTrip, sum.alone) : sum.atTrip;
+  if (atTrip > limit && atTrip > 2 * sum.before) {
+    return finding('sum-for', 'undecided', { ...parts, share: atTrip / peaks.atTrip });
   }
   const { follows } = sum;
-  if (follows !== undefined && follows.fit > 0.8 && Math.abs(follows.share) > limitValue('trace-sum') / 100) {
+  if (follows !== undefined && follows.fit > 0.8 && Math.abs(follows.share) > 2 * allowed && follows.amps > limit) {
     return finding('sum-of-one', 'undecided', { ...parts, phase: follows.phase, share: follows.share });
   }
-  if (Math.abs(sum.offset) > limit)
+  if (Math.abs(sum.offset) > limit && range > 0)
     return finding('sum-offset', 'undecided', { ...parts, share: sum.offset / peaks.atTrip });
-  if (Math.max(sum.atTrip, sum.before) > limit) {
-    return finding('sum-for', 'undecided', { ...parts, share: sum.before / peaks.atTrip });
-  }
+  const most = Math.max(atTrip, sum.before);
+  if (most > limit) return finding('sum-for', 'undecided', { ...parts, share: most / peaks.atTrip });
   if (figures.gapAtTrip) return nothing('gap');
   // A current between two samples is in no sum.
-  if (!figures.inAmperes || tripAmps === undefined) return nothing('level-unknown');
-  if (peaks.atTrip < (limitValue('trace-trip-share') / 100) * tripAmps) return nothing('below-level');
-  return finding('sum-against', 'note', { ...parts, share: Math.max(sum.atTrip, sum.before) / peaks.atTrip });
+  if (levelShare(figures, input) === undefined) return nothing('level-unknown');
+  if (!reaches) return nothing('below-level');
+  if (Math.abs(sum.offset) > limit) return nothing('between');
+  return finding('sum-against', 'note', { ...parts, share: most / peaks.atTrip });
 }

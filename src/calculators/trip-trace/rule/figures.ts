@@ -67,16 +67,18 @@ export interface SlopeFigures {
 }
 
 export interface SumFigures {
-  /** No sample differs from zero by more than a step: one of the three is computed. */
+  /** Hardly a sample differs from zero by more than a step: one of the three is computed. */
   zero: boolean;
   noise: number;
   /** Median before the trip. */
   offset: number;
-  /** Largest distance from the median, in the last moments and before them. */
+  /** Largest distance from the median that lasts for two samples, in the last moments and before them. */
   atTrip: number;
   before: number;
-  /** The sum follows one phase: its share, and the square of the correlation. */
-  follows?: { phase: PhasePlace; share: number; fit: number };
+  /** The same at the trip itself, of one sample alone. */
+  alone: number;
+  /** The sum follows one phase: its share, the square of the correlation, and how much of the sum that makes at the most. */
+  follows?: { phase: PhasePlace; share: number; fit: number; amps: number };
 }
 
 export interface ZeroFigures {
@@ -134,7 +136,7 @@ export interface MotionFigures {
   driving?: boolean;
   /** Speed that falls while the motor drives: its share of the highest speed. */
   lostWhileDriving: number;
-  /** Speed that grows against a strong torque command: its share of the highest speed. Absent without such a column. */
+  /** Speed that is gained in all against a strong torque command: its share of the highest speed. Absent without such a column. */
   gainedAgainst?: number;
   /** Time up to the trip in which a strong torque did not move the shaft. */
   stalledSeconds: number;
@@ -147,6 +149,8 @@ export interface BusFigures {
   atTrip: number;
   least: number;
   most: number;
+  /** Highest current until the bus had begun to fall. */
+  currentBeforeFall?: number;
   /** The speed fell while the bus was highest. */
   slowing?: boolean;
 }

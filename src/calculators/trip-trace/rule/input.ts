@@ -50,12 +50,21 @@ export type OrdinarySilence =
   | 'no-bus'
   | 'coarse'
   | 'clipped'
-  | 'gap';
+  | 'gap'
+  | 'trip-not-seen';
 export type RotationSilence = 'no-speed' | 'no-pairs' | 'too-little' | 'pairs-do-not-fit' | 'agrees' | 'between';
 export type ZeroSilence = 'no-speed' | 'at-rest' | 'too-short';
-export type OscillationSilence = 'none-found' | 'few-cycles' | 'irregular' | 'small' | 'at-the-frequency';
+export type OscillationSilence =
+  | 'none-found'
+  | 'few-cycles'
+  | 'irregular'
+  | 'small'
+  | 'at-the-frequency'
+  | 'frequency-unknown'
+  | 'ordinary'
+  | 'trip-not-seen';
 export type MotionSilence = 'no-speed' | 'level-unknown' | 'ordinary' | 'direction-unknown' | 'no-loss' | 'too-fast';
-export type BusSilence = 'no-column' | 'between';
+export type BusSilence = 'no-column' | 'between' | 'trip-not-seen' | 'level-unknown' | 'current-first';
 
 interface Slope {
   /** Largest rise in one sample, and what the motor allows in it, in A. */
@@ -70,7 +79,8 @@ export interface TripTracePayloads {
   'trace-read': { rows: number; sampleSeconds: number; tripSeconds: number; tripFrom: TraceFigures['tripFrom'] };
   'trip-not-recorded': Nothing;
   'points-only': Nothing;
-  'slope-for': Slope & { from: 'one' | 'several' };
+  'slope-for': Slope;
+  'slope-of-one': Slope & { phase: PhasePlace };
   'slope-against': Slope & { samples: number };
   'slope-nothing': { why: SlopeSilence };
   'sum-for': { share: number };
@@ -78,7 +88,7 @@ export interface TripTracePayloads {
   'sum-offset': { share: number };
   'sum-against': { share: number };
   'sum-nothing': { why: SumSilence };
-  'ordinary-for': { amps: number; share: number; seconds: number };
+  'ordinary-for': { supply: 'steady' | 'unknown'; amps: number; share: number; seconds: number };
   'ordinary-nothing': { why: OrdinarySilence };
   'rotation-for': { hertz: number; expected: number };
   'rotation-nothing': { why: RotationSilence; shown?: number };

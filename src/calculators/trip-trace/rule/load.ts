@@ -2,6 +2,7 @@ import { findingMaker } from '../../../kernel/assessment/assessment.ts';
 import { limitValue } from '../../../kernel/limits.ts';
 import type { TraceFigures } from './figures.ts';
 import type { MotionSilence, TripTraceFinding, TripTraceInput, TripTracePayloads } from './input.ts';
+import { isOrdinary, levelShare } from './trip-level.ts';
 
 const finding = findingMaker<TripTracePayloads>();
 const nothing = (why: MotionSilence) => finding('motion-nothing', 'note', { limits: ['trace-speed-lost'], why });
@@ -16,18 +17,17 @@ const longStall = 0.03;
  * against its own torque command turns by a wrong commutation, or a hanging load pulls it. All three need a current that is not
  * ordinary at the trip. More and more current at one constant speed is a load that grows.
  */
-export function load(
-  { motion, sampleSeconds, peaks, inAmperes }: TraceFigures,
-  { tripAmps }: TripTraceInput,
-): TripTraceFinding {
+export function load(figures: TraceFigures, input: TripTraceInput): TripTraceFinding {
+  const { motion, sampleSeconds } = figures;
   if (motion === undefined) return nothing('no-speed');
   const { lostWhileDriving, risingSeconds, loadGrowth, driving, gainedAgainst, stalledSeconds } = motion;
+  // An axis that is held or lowered has its torque at rest and against its motion too, and a process takes what it needs: only
+  // a high current makes any of it a reason.
+  if (levelShare(figures, input) === undefined) return nothing('level-unknown');
+  if (isOrdinary(figures, input)) return nothing('ordinary');
   if (loadGrowth !== undefined && loadGrowth >= limitValue('trace-load-growth')) {
     return finding('motion-load', 'undecided', { limits: ['trace-load-growth'], growth: loadGrowth });
   }
-  // An axis that is held or lowered has its torque at rest and against its motion too: only a high current makes it a reason.
-  if (!inAmperes || tripAmps === undefined) return nothing('level-unknown');
-  if (peaks.atTrip < (limitValue('trace-ordinary') / 100) * tripAmps) return nothing('ordinary');
   if (gainedAgainst !== undefined && gainedAgainst > limitValue('trace-speed-lost') / 100) {
     return finding('motion-against-torque', 'undecided', { limits: ['trace-speed-lost'], share: gainedAgainst });
   }

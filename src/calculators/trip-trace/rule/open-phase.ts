@@ -2,6 +2,7 @@ import { findingMaker } from '../../../kernel/assessment/assessment.ts';
 import { limitValue } from '../../../kernel/limits.ts';
 import type { TraceFigures } from './figures.ts';
 import type { TripTraceFinding, TripTraceInput, TripTracePayloads } from './input.ts';
+import { holdsTrip } from './trip-level.ts';
 
 const finding = findingMaker<TripTracePayloads>();
 
@@ -10,7 +11,9 @@ const finding = findingMaker<TripTracePayloads>();
  * nothing. At rest a sound phase may stay at zero, whatever the other two do, so the motor must have turned by a good part of
  * an electrical turn meanwhile; pole pairs that are not known count as one.
  */
-export function openPhase({ zero, rotation, motion }: TraceFigures, { polePairs }: TripTraceInput): TripTraceFinding {
+export function openPhase(figures: TraceFigures, input: TripTraceInput): TripTraceFinding {
+  const { zero, rotation, motion } = figures;
+  const { polePairs } = input;
   const limits = ['trace-open-turn' as const];
   const share = limitValue('trace-open-turn') / 100;
   const turnsSeen = rotation === undefined ? 0 : Math.abs(rotation.lastHertz) * rotation.lastSeconds;
@@ -19,7 +22,7 @@ export function openPhase({ zero, rotation, motion }: TraceFigures, { polePairs 
     const { phase, seconds } = zero;
     return finding('zero-for', 'undecided', { limits, phase, seconds, turns: zeroTurns });
   }
-  const turned = polePairs !== undefined && turnsSeen > 1;
+  const turned = polePairs !== undefined && turnsSeen > 1 && holdsTrip(figures, input);
   if (turned && zeroTurns < share / 2) return finding('zero-against', 'note', { limits, turns: turnsSeen });
   const restsAtZero = zero?.upToTrip === true && zero.seconds > Math.max(0.005, 0.5 * (motion?.stalledSeconds ?? 0));
   const why = motion === undefined ? 'no-speed' : restsAtZero ? 'at-rest' : 'too-short';

@@ -1,6 +1,7 @@
 import { findingMaker } from '../../../kernel/assessment/assessment.ts';
 import { limitValue } from '../../../kernel/limits.ts';
-import { allowedRise, busOf } from './allowed-rise.ts';
+import { allowedRise, busOf, leastShare } from './allowed-rise.ts';
+import { busIsSteady } from './bus.ts';
 import type { TraceFigures } from './figures.ts';
 import type { OrdinarySilence, TripTraceFinding, TripTraceInput, TripTracePayloads } from './input.ts';
 
@@ -19,6 +20,7 @@ const nothing = (why: OrdinarySilence) => finding('ordinary-nothing', 'note', { 
 export function ordinaryCurrents(figures: TraceFigures, input: TripTraceInput): TripTraceFinding {
   const { tripAmps, stored } = input;
   if (!figures.inAmperes) return nothing('no-amperes');
+  if (figures.tripFrom === 'file-end') return nothing('trip-not-seen');
   if (tripAmps === undefined) return nothing('level-unknown');
   const highest = Math.max(figures.peaks.atTrip, figures.peaks.before);
   if (highest > (limitValue('trace-ordinary') / 100) * tripAmps) return nothing('high');
@@ -27,12 +29,12 @@ export function ordinaryCurrents(figures: TraceFigures, input: TripTraceInput): 
   if (stored !== 'raw') return nothing('filtered');
   if (input.inductance === undefined) return nothing('no-inductance');
   if (busOf(figures, input.busVolts) === undefined) return nothing('no-bus');
-  // At an ordinary current the iron is not saturated.
-  const allowed = allowedRise(figures, input, 1) ?? Number.POSITIVE_INFINITY;
+  const allowed = allowedRise(figures, input, leastShare()) ?? Number.POSITIVE_INFINITY;
   if (allowed * (figures.samplesAfter > 0 ? 0.5 : 1) > tripAmps - highest) return nothing('coarse');
   const share = highest / tripAmps;
   return finding('ordinary-for', 'undecided', {
     limits: ['trace-ordinary'],
+    supply: busIsSteady(figures) ? 'steady' : 'unknown',
     amps: highest,
     share,
     seconds: figures.sampleSeconds,

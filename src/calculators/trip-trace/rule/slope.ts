@@ -1,8 +1,9 @@
 import { findingMaker } from '../../../kernel/assessment/assessment.ts';
 import { limitValue } from '../../../kernel/limits.ts';
-import { allowedRise, busOf, saturated } from './allowed-rise.ts';
-import type { TraceFigures } from './figures.ts';
+import { allowedRise, busOf, leastShare, restingRise } from './allowed-rise.ts';
+import type { PhasePlace, TraceFigures } from './figures.ts';
 import type { SlopeSilence, TripTraceFinding, TripTraceInput, TripTracePayloads } from './input.ts';
+import { levelShare, reachesLevel } from './trip-level.ts';
 
 const finding = findingMaker<TripTracePayloads>();
 const nothing = (why: SlopeSilence) => finding('slope-nothing', 'note', { readings: [], why });
@@ -13,52 +14,64 @@ const noisesAbove = 8;
 /**
  * Current slope against U / L. A rise within one sample that the motor's inductance does not allow took a path that does not
  * lead through the whole winding: a short circuit in cable, motor or output stage. A coarse or filtering recorder makes a
- * slope look smaller, never larger, so such a rise stays one.
+ * slope look smaller, never larger, so such a rise stays one. It says so only if two sensors of their own saw it: what one
+ * alone saw may have gone to earth, or be that sensor.
  *
  * Against a short circuit speaks only a current that was recorded on its whole way to the trip level, over several samples as
- * measured, none of them fast. Everything else is no statement.
+ * measured, none of them fast beside what the bus alone drives through the stated inductance. Everything else is no statement.
  */
 export function slope(figures: TraceFigures, input: TripTraceInput): TripTraceFinding {
   if (!figures.inAmperes) return nothing('no-amperes');
   if (input.inductance === undefined) return nothing('no-inductance');
   if (busOf(figures, input.busVolts) === undefined) return nothing('no-bus');
   if (figures.gapAtTrip) return nothing('gap');
-  const allowed = allowedRise(figures, input, saturated()) ?? Number.POSITIVE_INFINITY;
+  const allowed = allowedRise(figures, input, leastShare()) ?? Number.POSITIVE_INFINITY;
   const { rise, changes, riseBefore } = figures.slope;
   const parts = {
     readings: ['inductance'],
-    limits: ['trace-saturation' as const],
+    limits: ['trace-least-inductance' as const],
     rise,
     allowed,
     seconds: figures.sampleSeconds,
   };
-  const standsOut = rise > allowed + noisesAbove * figures.noise && rise > 1.5 * riseBefore;
-  if (standsOut) return finding('slope-for', 'undecided', { ...parts, from: jumped(changes, figures, allowed, input) });
-  if (rise > 0.5 * allowed) return nothing(rise > allowed ? 'between' : 'coarse');
-  const against = slowRise(figures, input, allowed);
+  const least = allowed + noisesAbove * figures.noise;
+  if (rise > least && rise > 1.5 * riseBefore) {
+    if (seenByTwo(changes, figures, input, least / 2)) return finding('slope-for', 'undecided', parts);
+    const sizes = changes.map(Math.abs);
+    const phase = sizes.indexOf(Math.max(...sizes)) as PhasePlace;
+    return finding('slope-of-one', 'undecided', { ...parts, phase });
+  }
+  const atRest = restingRise(figures, input) ?? 0;
+  if (rise > allowed) return nothing('between');
+  if (rise > 0.5 * atRest) return nothing('coarse');
+  const against = slowRise(figures, input, 0.5 * atRest);
   if (typeof against === 'string') return nothing(against);
-  const limits = ['trace-saturation', 'trace-against-samples', 'trace-trip-share'] as const;
-  return finding('slope-against', 'note', { ...parts, limits: [...limits], samples: against });
+  const limits = ['trace-against-samples', 'trace-trip-share'] as const;
+  return finding('slope-against', 'note', { ...parts, allowed: atRest, limits: [...limits], samples: against });
 }
 
-/** Whether the rise was seen by more than one sensor of its own: one alone may be the sensor. */
-function jumped(
+/**
+ * Whether two sensors saw the rise. With a sensor in each phase, two phases must have changed. If one current was computed from
+ * two, which one is not known, and a sensor that jumps alone moves two of the three: then all three must have changed.
+ */
+function seenByTwo(
   changes: readonly number[],
-  { measured }: TraceFigures,
-  allowed: number,
+  { measured, sum }: TraceFigures,
   { sensors }: TripTraceInput,
-): 'one' | 'several' {
-  const own = measured === 2 || sensors !== 'three' ? changes.slice(0, 2) : changes;
-  return own.filter((change) => Math.abs(change) > 0.5 * allowed).length > 1 ? 'several' : 'one';
+  least: number,
+): boolean {
+  const eachItsOwn = sensors === 'three' && measured === 3 && sum?.zero === false;
+  const moved = changes.filter((change) => Math.abs(change) > least).length;
+  return moved >= (eachItsOwn ? 2 : 3);
 }
 
 /** The samples on the way up, or why they say nothing. */
-function slowRise(figures: TraceFigures, { stored, tripAmps }: TripTraceInput, allowed: number): number | SlopeSilence {
-  const { peaks, slope: rising, clippedAt } = figures;
-  if (stored !== 'raw') return 'filtered';
-  if (tripAmps === undefined) return 'level-unknown';
+function slowRise(figures: TraceFigures, input: TripTraceInput, most: number): number | SlopeSilence {
+  const { slope: rising, clippedAt } = figures;
+  if (input.stored !== 'raw') return 'filtered';
+  if (levelShare(figures, input) === undefined) return 'level-unknown';
   if (clippedAt !== undefined) return 'clipped';
-  if (peaks.atTrip < (limitValue('trace-trip-share') / 100) * tripAmps) return 'below-level';
-  const enough = rising.risingSamples >= limitValue('trace-against-samples') && rising.risingMost < 0.5 * allowed;
+  if (!reachesLevel(figures, input)) return 'below-level';
+  const enough = rising.risingSamples >= limitValue('trace-against-samples') && rising.risingMost < most;
   return enough ? rising.risingSamples : 'coarse';
 }

@@ -1,15 +1,16 @@
 import type { AxisInMotion } from './axis-in-motion.ts';
-import { park, type State, third } from './axis-parts.ts';
+import { park, type State } from './axis-parts.ts';
 import type { Disturbance } from './trip-classes.ts';
+import { third } from './winding.ts';
 
-/** There and back: up to speed, along, down, and the same backwards. */
-export function travel({ travelSpeed, rampSeconds: ramp }: AxisInMotion, now: number): number {
-  const cycle = 4 * ramp + 0.16;
-  const within = now % cycle;
-  const half = cycle / 2;
+/** There and back: up to speed, along, down, a rest, and the same backwards. */
+export function travel(axis: AxisInMotion, now: number): number {
+  const { travelSpeed, rampSeconds: ramp, travelSeconds, restSeconds: rest } = axis;
+  const half = 2 * ramp + travelSeconds + rest;
+  const within = now % (2 * half);
   const at = within % half;
   const sign = within < half ? 1 : -1;
-  const share = Math.min(1, Math.max(0, (at - 0.02) / ramp), Math.max(0, (half - 0.02 - at) / ramp));
+  const share = Math.min(1, Math.max(0, (at - rest / 2) / ramp), Math.max(0, (half - rest / 2 - at) / ramp));
   return sign * travelSpeed * share;
 }
 
@@ -24,17 +25,6 @@ export function atTerminals(
   all[wrong.from] += path;
   if (wrong.to !== 'earth') all[wrong.to] -= path;
   return all;
-}
-
-export function sense(
-  true_: readonly [number, number, number],
-  { sensor }: Disturbance,
-  twoSensors: boolean,
-): [number, number, number] {
-  const shown: [number, number, number] = [true_[0], true_[1], true_[2]];
-  if (sensor !== undefined) shown[sensor.phase] = shown[sensor.phase] * sensor.gain + sensor.offset;
-  if (twoSensors) shown[2] = -shown[0] - shown[1];
-  return shown;
 }
 
 export function readEncoder(state: State, axis: AxisInMotion, { encoder }: Disturbance): void {
@@ -56,7 +46,7 @@ export function readEncoder(state: State, axis: AxisInMotion, { encoder }: Distu
 export function controlled(
   state: State,
   axis: AxisInMotion,
-  sensed: readonly number[],
+  sensed: readonly [number, number, number],
   command: number,
   gain: number,
   offset: number,

@@ -1,6 +1,7 @@
 import type { AxisInMotion } from './axis-in-motion.ts';
-import { busStep, clamp, electricStep, mechanicStep, type State } from './axis-parts.ts';
-import { atTerminals, controlled, readEncoder, sense, travel } from './drive-control.ts';
+import { busStep, clamp, electricStep, mechanicStep, pathStep, type State } from './axis-parts.ts';
+import { sense } from './current-sensors.ts';
+import { atTerminals, controlled, readEncoder, travel } from './drive-control.ts';
 import type { Disturbance } from './trip-classes.ts';
 
 /** What flows and turns at one moment: true values, before any sensor. */
@@ -23,8 +24,9 @@ export interface Run {
   trip: number | undefined;
 }
 
-/** Sub-steps of one control step: a cable of some µH needs more of them than a motor. */
-const subStepsOf = { motor: 5, cable: 40 };
+/** Sub-steps of one control step; a cable of some µH needs more of them than a motor. */
+const motorSteps = 5;
+const cableSteps = 8;
 
 /** Time that a drive bears its peak current, in s: then it trips for overload. */
 const peakSeconds = 0.08;
@@ -34,11 +36,12 @@ const earthFault = 0.3;
 
 /**
  * A permanent-magnet motor with field-oriented current loop and speed loop, in phase quantities so that phases may be open,
- * shorted or leak to earth: L di/dt = u − R i − e, e = dψ/dt of the magnets, torque 3/2 · p · ψ · iq, J dω/dt = torque − load
+ * shorted or leak to earth: d(L i)/dt = u − R i − e, e = dψ/dt of the magnets, torque 3/2 · p · ψ · iq, J dω/dt = torque − load
  * (Krishnan, Permanent Magnet Synchronous and Brushless DC Motor Drives; recalled). Voltages are averages over a control step:
  * there is no switching ripple. After the trip the drive blocks and the diodes take the energy back to the bus.
  */
-export function runAxis(axis: AxisInMotion, wrong: Disturbance, twoSensors: boolean, seconds: number): Run {
+export function runAxis(axis: AxisInMotion, wrong: Disturbance, seconds: number): Run {
+  const torquePerAmpere = 1.5 * axis.polePairs * axis.flux;
   const state: State = {
     i: [0, 0, 0],
     path: 0,
@@ -47,23 +50,23 @@ export function runAxis(axis: AxisInMotion, wrong: Disturbance, twoSensors: bool
     bus: axis.bus,
     integralD: 0,
     integralQ: 0,
-    integralSpeed: 0,
+    // The axis has been holding its weight.
+    integralSpeed: axis.weight / torquePerAmpere,
     shownAngle: 0,
     shownSpeed: 0,
     lost: 0,
+    reluctance: 0,
   };
   const moments: Moment[] = [];
   let trip: number | undefined;
   let atPeak = 0;
   let latched: [number, number, number] | undefined;
-  const torquePerAmpere = 1.5 * axis.polePairs * axis.flux;
   const steps = Math.round(seconds / axis.controlSeconds);
   let voltages: [number, number, number] = [0, 0, 0];
   for (let step = 0; step < steps; step++) {
     const now = step * axis.controlSeconds;
     const active = now >= wrong.begins;
-    const sensed =
-      latched ?? sense(atTerminals(state.i, state.path, wrong), active ? wrong : { begins: 0 }, twoSensors);
+    const sensed = latched ?? sense(atTerminals(state.i, state.path, wrong), axis.sensors, active ? wrong : {});
     latched = undefined;
     readEncoder(state, axis, active ? wrong : { begins: 0 });
     const reference = travel(axis, now);
@@ -91,18 +94,22 @@ export function runAxis(axis: AxisInMotion, wrong: Disturbance, twoSensors: bool
       trip === undefined
         ? controlled(state, axis, sensed, command, gains.current, wrong.commutationOffset ?? 0)
         : [0, 0, 0];
-    const subSteps = active && wrong.path !== undefined ? subStepsOf.cable : subStepsOf.motor;
-    const dt = axis.controlSeconds / subSteps;
-    for (let sub = 0; sub < subSteps; sub++) {
+    const dt = axis.controlSeconds / motorSteps;
+    const path = active ? wrong.path : undefined;
+    const faulty = active ? wrong : {};
+    const fineSteps = path === undefined ? 1 : cableSteps;
+    for (let sub = 0; sub < motorSteps * fineSteps; sub++) {
       const blocked = trip !== undefined;
-      electricStep(state, axis, wrong, active, voltages, dt, blocked);
+      if (sub % fineSteps === 0) electricStep(state, axis, wrong, active, voltages, dt, blocked);
+      if (path !== undefined) pathStep(state, path, voltages, dt / fineSteps, blocked);
       // The comparator of the output stage is faster than the control.
-      const fast = sense(atTerminals(state.i, state.path, wrong), active ? wrong : { begins: 0 }, twoSensors);
-      if (blocked || !fast.some((one) => Math.abs(one) > axis.tripCurrent * 1.05)) continue;
+      const fast = sense(atTerminals(state.i, state.path, wrong), axis.sensors, faulty);
+      const tooHigh = Math.max(Math.abs(fast[0]), Math.abs(fast[1]), Math.abs(fast[2])) > axis.tripCurrent * 1.05;
+      if (blocked || !tooHigh) continue;
       trip = step + 1;
       if (axis.keepsTripValue) latched = fast;
     }
-    mechanicStep(state, axis, wrong, active ? now - wrong.begins : -1, axis.controlSeconds);
+    mechanicStep(state, axis, wrong, now, active ? now - wrong.begins : -1, axis.controlSeconds);
     busStep(state, axis, wrong, active ? now - wrong.begins : -1, voltages, axis.controlSeconds);
     if (trip !== undefined && step > trip + 0.02 / axis.controlSeconds) break;
   }

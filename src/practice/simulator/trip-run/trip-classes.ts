@@ -27,7 +27,7 @@ export interface Disturbance {
   /** The drive trips by itself, whatever flows. */
   tripsItself?: true;
   /** Gain and offset (A) of one sensor. */
-  sensor?: { phase: 0 | 1; gain: number; offset: number };
+  sensor?: { phase: 0 | 1 | 2; gain: number; offset: number };
   /** The encoder stands still, loses angle steadily (rad/s electrical), or jumps (rad electrical). */
   encoder?: { kind: 'frozen' } | { kind: 'slips'; rate: number } | { kind: 'jumps'; angle: number };
   /** The commutation is off by this electrical angle from the start. */
@@ -43,16 +43,16 @@ export interface Disturbance {
   shortedTurns?: { phase: 0 | 1 | 2; share: number };
 }
 
-/** The moment at which a run gets disturbed: speeding up, travelling, or slowing down. */
-const somewhere = (random: Random, { rampSeconds }: AxisInMotion) => between(random, 0.05, 0.05 + 2 * rampSeconds);
+/** The moment at which a run gets disturbed: at rest, speeding up, travelling, or slowing down. */
+const somewhere = (random: Random) => between(random, 0.03, 0.5);
 
 /** A current loop that samples at this rate is unstable from a gain on that moves the current by twice its error in one step. */
 const unstableGain = (random: Random, { currentBandwidth, controlSeconds }: AxisInMotion) =>
-  between(random, 1.9, 3) / (0.5 * currentBandwidth * controlSeconds);
+  between(random, 2, 4) / (0.5 * currentBandwidth * controlSeconds);
 
 /** Draws one way in which a class comes about. */
 export function drawDisturbance(random: Random, kind: TripClass, axis: AxisInMotion): Disturbance {
-  const begins = somewhere(random, axis);
+  const begins = somewhere(random);
   const from = oneOf(random, [0, 1, 2] as const);
   const next = ((from + 1) % 3) as 0 | 1 | 2;
   const cable = between(random, 5e-6, 40e-6);
@@ -66,9 +66,12 @@ export function drawDisturbance(random: Random, kind: TripClass, axis: AxisInMot
       return { begins, path: { from, to: 'earth', resistance: axis.bus / 2 / amperes, inductance: cable } };
     }
     case 'inside-drive':
-      return { begins: between(random, 0.04, 0.06 + 3 * axis.rampSeconds), tripsItself: true };
+      return { begins, tripsItself: true };
     case 'current-sensor': {
-      const phase = oneOf(random, [0, 1] as const);
+      const phase = oneOf(
+        random,
+        ([0, 1, 2] as const).filter((one) => one !== axis.sensors.computed),
+      );
       const sensors = [
         { phase, gain: between(random, 0.3, 0.7), offset: 0 },
         { phase, gain: 1, offset: axis.peakCurrent * between(random, 0.3, 0.9) },
@@ -90,7 +93,7 @@ export function drawDisturbance(random: Random, kind: TripClass, axis: AxisInMot
       return { begins, openPhase: from };
     case 'load':
       return {
-        begins: 0.05 + axis.rampSeconds * between(random, 0.5, 2.2),
+        begins,
         load: { torque: between(random, 1.2, 6), seconds: betweenDecades(random, 0.002, 0.1) },
       };
     case 'tuning':
@@ -110,7 +113,7 @@ export function drawDisturbance(random: Random, kind: TripClass, axis: AxisInMot
     }
     case 'shorted-turns':
       return {
-        begins: between(random, 0.05, 0.06 + 3 * axis.rampSeconds),
+        begins,
         tripsItself: true,
         shortedTurns: { phase: from, share: between(random, 0.05, 0.4) },
       };

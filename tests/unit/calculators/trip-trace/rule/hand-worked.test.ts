@@ -37,21 +37,43 @@ const rising =
     return [4 + more, -2 - more, -2];
   };
 
+/** W with a little noise of its own, as a sensor of its own has it. */
+const noisy =
+  (of: (t: number) => readonly [number, number, number]) =>
+  (t: number): readonly [number, number, number] => {
+    const [u, v, w] = of(t);
+    return [u, v, w + 0.05 * Math.sin(t * 1e6)];
+  };
+
 const atRest = { speed: () => 0, bus: () => 560, tripAt: 0.3, seconds: 0.31 };
 const moving = { speed: () => 1500, bus: () => 560, polePairs: 4 };
 
 const cases: [string, string, Computed, Code[], Branch[]][] = [
   [
     'a short circuit beside a motor at rest',
-    // 560/(0.75 · 0.012 · 0.7) = 88.9 kA/s, so 11.1 A in 125 µs; 26 A in one sample is more than twice that.
-    'the winding allows 11.1 A in 125 µs, the current rose by 26 A',
-    { ...atRest, currents: rising(() => 26), tripAt: 0.300125 },
+    // 560/(0.75 · 0.012 · 0.4) = 155.6 kA/s, so 19.4 A in 125 µs.
+    'the least inductance allows 19.4 A in 125 µs, the current rose by 26 A, and two sensors of their own saw it',
+    { ...atRest, currents: noisy(rising(() => 26)), tripAt: 0.300125 },
     ['slope-for'],
     ['short-outside'],
   ],
   [
+    'the same with a third current that is the sum of the others',
+    'one sensor that jumps alone would look like this too',
+    { ...atRest, currents: rising(() => 26), tripAt: 0.300125 },
+    ['slope-of-one'],
+    ['earth-path', 'short-outside', 'sensing'],
+  ],
+  [
+    'a rise of 18 A in a sample',
+    'more than half of 19.4 A: a motor of the least inductance does that',
+    { ...atRest, currents: noisy(rising(() => 18)), tripAt: 0.300125 },
+    ['slope-nothing'],
+    [],
+  ],
+  [
     'the bus suddenly across the whole winding',
-    // From terminal to terminal: 560/0.012 = 46.7 kA/s, 5.8 A in a sample, below 11.1 A and more than half of it.
+    // From terminal to terminal: 560/0.012 = 46.7 kA/s, 5.8 A in a sample, more than half of the 7.8 A across one phase.
     'U/L = 46.7 kA/s gives 5.8 A in 125 µs: the motor may be the path, at this sampling',
     { ...atRest, currents: rising((t) => (560 / 1.5) * (1 - Math.exp((-t * 1.5) / 0.012))), tripAt: 0.3006 },
     ['slope-nothing'],
@@ -137,11 +159,11 @@ const cases: [string, string, Computed, Code[], Branch[]][] = [
     {
       ...moving,
       speed: () => 375,
-      currents: turning(10, 25),
+      currents: turning(25, 25),
       torque: (t) => 3 + 8 * Math.exp(30 * (t - 0.4)) * Math.sin(2 * Math.PI * 180 * t),
     },
     ['oscillation-for'],
-    ['tuning'],
+    ['tuning', 'feedback'],
   ],
   [
     'a motor that is braked by its load',
@@ -225,7 +247,7 @@ describe('worked by hand', () => {
 });
 
 describe('says nothing', () => {
-  const short: Computed = { ...atRest, currents: rising(() => 26), tripAt: 0.300125 };
+  const short: Computed = { ...atRest, currents: noisy(rising(() => 26)), tripAt: 0.300125 };
   const why = (data: Partial<TripTraceInput>, computed: Computed = short) =>
     judged(computed, data).findings.find(({ code }) => code.startsWith('slope'));
 
