@@ -8,6 +8,7 @@ import { TraceReader } from '../../src/calculators/trip-trace/read/trace-reader.
 import { allowedRise } from '../../src/calculators/trip-trace/rule/allowed-rise.ts';
 import { assessTripTrace } from '../../src/calculators/trip-trace/rule/assess.ts';
 import type { TripTraceInput } from '../../src/calculators/trip-trace/rule/input.ts';
+import { between, seeded } from '../../src/practice/simulator/random.ts';
 
 // The reference is ngspice, a general circuit simulator: the netlists are in trip-trace-ngspice, their results beside them.
 
@@ -21,7 +22,11 @@ function figuresOf(name: string) {
   const columns = proposedColumns(read.table);
   const made = makeTrace(`${name}.csv`, read.table, { ...columns, ...statedUnits(read.table, columns) });
   if (!made.ok) throw new Error(JSON.stringify(made.problems));
-  return measureTrace(made.trace);
+  // The simulator has no sensors. Three of their own have each its noise; without it a sum of zero looks computed.
+  const random = seeded(1);
+  const sensed = (one: Float64Array) => one.map((value) => value + between(random, -0.1, 0.1));
+  const [u, v, w] = made.trace.currents;
+  return measureTrace({ ...made.trace, currents: [sensed(u), sensed(v), sensed(w)] });
 }
 
 const findings = (name: string, tripAmps: number) => {
@@ -35,7 +40,7 @@ describe('a motor at rest in ngspice', () => {
     // At rest the bus drives U / (1.5 · L of a phase); a motor of which no speed is known may add √3/2 of it.
     const allowed = allowedRise(figures, motor, 1) ?? 0;
     const atRest = allowed / (1 + Math.sqrt(3) / 2);
-    expect(Math.max(figures.slope.rise, figures.slope.riseBefore)).toBeLessThanOrEqual(atRest);
+    expect(Math.max(figures.slope.rise, figures.slope.riseBefore)).toBeLessThanOrEqual(atRest + 0.2);
     // 560 V · 125 µs / 9 mH = 7.78 A, less what 2 Ω take of the voltage at some tens of amperes.
     expect(Math.max(figures.slope.rise, figures.slope.riseBefore)).toBeGreaterThan(0.75 * atRest);
   });
@@ -56,7 +61,7 @@ describe('a motor at rest in ngspice', () => {
     const { findings: found, figures, points } = findings('path-to-earth', 100);
     expect(found.map(({ code }) => code)).toContain('sum-for');
     expect(figures.sum?.atTrip).toBeGreaterThan(0.9 * 14);
-    expect(figures.sum?.atTrip).toBeLessThanOrEqual(14.01);
+    expect(figures.sum?.atTrip).toBeLessThanOrEqual(14.4);
     expect(points).toContain('earth-path');
   });
 });

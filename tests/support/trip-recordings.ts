@@ -34,7 +34,8 @@ export function simulatedTrip(kind: TripClass, seed: number): SimulatedTrip {
     const recorder = drawRecorder(random, axis);
     const stated = drawStatedData(random, axis, recorder);
     const run = stopped(kind, runAxis(axis, drawDisturbance(random, kind, axis), 0.8), axis);
-    if (run.trip === undefined) continue;
+    // Without its fault the axis must run on, or something else tripped it.
+    if (run.trip === undefined || runAxis(axis, { begins: Number.POSITIVE_INFINITY }, 0.8).trip !== undefined) continue;
     const recording = recordRun(run, recorder, axis, random);
     if (recording.seconds.length >= leastSamples) return { kind, axis, recorder, recording, stated };
   }
@@ -44,7 +45,9 @@ export function simulatedTrip(kind: TripClass, seed: number): SimulatedTrip {
 /** A supply fault may stop the axis by another message than overcurrent: under- or overvoltage, as every drive watches it. */
 function stopped(kind: TripClass, run: Run, axis: AxisInMotion): Run {
   if (run.trip !== undefined || kind !== 'supply-braking') return run;
-  const at = run.moments.findIndex(({ bus }, i) => i > 100 && (bus > 1.3 * axis.bus || bus < 0.65 * axis.bus));
+  const at = run.moments.findIndex(
+    ({ bus }, i) => i > 100 && (bus > (axis.brakingShare + 0.1) * axis.bus || bus < 0.65 * axis.bus),
+  );
   return { ...run, trip: at < 0 ? undefined : at };
 }
 

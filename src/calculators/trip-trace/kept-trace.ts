@@ -35,7 +35,10 @@ const shape: Shape = {
     },
     ...{ noise: 'number', gapAtTrip: 'boolean', 'clippedAt?': 'number', 'polePairs?': 'number' },
     peaks: { atTrip: 'number', before: 'number', beforeSeconds: 'number' },
-    slope: { rise: 'number', changes: ['number'], riseBefore: 'number', risingSamples: 'number', risingMost: 'number' },
+    slope: {
+      ...{ rise: 'number', changes: ['number'] as const, riseBefore: 'number' },
+      ...{ risingSamples: 'number', risingMost: 'number', risingLast: 'number' },
+    },
     'sum?': {
       ...{ zero: 'boolean', noise: 'number', offset: 'number', atTrip: 'number', before: 'number' },
       alone: 'number',
@@ -58,6 +61,7 @@ const shape: Shape = {
     },
     'bus?': {
       ...{ before: 'number', atTrip: 'number', least: 'number', most: 'number' },
+      ...{ moved: 'number', rising: 'boolean' },
       ...{ 'currentBeforeFall?': 'number', 'slowing?': 'boolean' },
     },
   },

@@ -48,6 +48,9 @@ export const ordinarySilences: Record<OrdinarySilence, string> = {
   coarse: 'between two samples the current could have reached the trip level through the motor as well.',
   clipped: 'the currents are cut off at the end of a range.',
   gap: 'samples are missing at the trip.',
+  'third-unseen':
+    'the third current was not measured by a sensor of its own, so that a path to earth in that phase would not show.',
+  'sum-off': 'at the trip the three currents do not add up.',
   'trip-not-seen': tripNotSeen,
 };
 
@@ -73,8 +76,10 @@ export const oscillationSilences: Record<OscillationSilence, string> = {
   irregular: 'it is not regular.',
   small: 'it is small, and does not grow.',
   'at-the-frequency': 'it has the frequency of the currents or a multiple. An unequal phase or sensor makes that.',
+  moves: 'the current swings no faster than moves to and fro make it.',
   'frequency-unknown':
-    'only the size of the current swings, and without a speed it is not known whether that is the frequency of the currents themselves.',
+    'without speed and pole pairs it is not known whether it has the frequency of the currents themselves.',
+  'level-unknown': 'it is not stated in amperes at which current the drive trips.',
   ordinary: 'the currents were ordinary. Many a machine swings all the time without a trip.',
   'trip-not-seen': tripNotSeen,
 };

@@ -73,16 +73,16 @@ export const tripTraceFindings: FindingSentences<TripTraceFinding> = {
     `Oscillation, speaks against an unstable loop: no regular swing above ${share(Math.max(part, 0.01))} was found before the trip.`,
   'oscillation-nothing': ({ why: reason }) => `No statement on an oscillation: ${why.oscillationSilences[reason]}`,
   'motion-lost': ({ share: part, seconds }) =>
-    `Load, speaks for the mechanics: the motor lost ${share(part)} of its speed while it drove in that direction, and the current rose over ${time(seconds)}. A motor that makes no torque from its current, by commutation or magnets, looks the same.`,
+    `Load, speaks for the mechanics: the motor lost ${share(part)} of its speed while it drove in that direction, and the current rose over ${time(seconds)}. A motor that makes no torque from its current, by commutation, magnets or an open core, looks the same.`,
   'motion-against-torque': ({ share: part }) =>
-    `Speed, speaks for the commutation: the motor gained ${share(part)} of its highest speed against its own torque command. A weight that pulls it looks the same.`,
+    `Speed, speaks for the commutation: the motor gained ${share(part)} of its highest speed against its own torque command. A weight that pulls it, or a current sensor that reads wrong, looks the same.`,
   'motion-stalled': ({ seconds }) =>
-    `Load, speaks for the mechanics: a strong torque did not move the shaft for ${time(seconds)}. A brake that is shut, a jam; or a motor that makes no torque from its current, by commutation or magnets.`,
+    `Load, speaks for the mechanics: a strong torque did not move the shaft for ${time(seconds)}. A brake that is shut, a jam; or a motor that makes no torque from its current, by commutation, magnets or an open core.`,
   'motion-load': ({ growth }) =>
-    `Load, speaks for the mechanics: at the same speed the motor took ${Number(growth.toPrecision(2))} times the current that it took at first.`,
+    `Load, speaks for the mechanics: at the same speed the motor took ${Number(growth.toPrecision(2))} times the current that it took at first. An encoder that slips, or a current sensor that reads wrong, looks the same.`,
   'motion-nothing': ({ why: reason }) => `No statement on the load: ${why.motionSilences[reason]}`,
   'bus-braking': ({ before, most, percent: rise, inVolts: known }) =>
-    `Bus, speaks for the braking circuit: it rose by ${percent(rise)}${known ? `, from ${inVolts(before)} to ${inVolts(most)},` : ''} while the motor slowed down.`,
+    `Bus, speaks for the braking circuit: it rose by ${percent(rise)}${known ? `, from ${inVolts(before)} to ${inVolts(most)},` : ''} while the motor slowed down, and nothing held it.`,
   'bus-supply': ({ before, least, percent: fall, inVolts: known }) =>
     `Bus, speaks for the supply: it fell by ${percent(fall)}${known ? `, from ${inVolts(before)} to ${inVolts(least)}` : ''}. A drive that is short of voltage loses control of its currents.`,
   'bus-against': ({ percent: moved }) =>

@@ -3,7 +3,7 @@ import { busOf, motionOf, torqueCurrent } from './motion.ts';
 import { oscillationOf } from './oscillation.ts';
 import { clippedAt, peaksOf, slopesOf } from './peaks.ts';
 import { rotationOf, speedJumpOf } from './rotation.ts';
-import { noiseOf } from './statistics.ts';
+import { mean, noiseOf } from './statistics.ts';
 import { sumOf } from './sum.ts';
 import { lastMoments, type Trace } from './trace.ts';
 import { currentVector } from './vector.ts';
@@ -29,7 +29,7 @@ export function measureTrace(trace: Trace): TraceFigures {
     oscillation: oscillationOf(
       trace,
       signals(trace, vector.magnitude, along),
-      rotation && Math.abs(rotation.lastHertz),
+      rotation ? Math.abs(rotation.lastHertz) : hertzBySpeed(trace),
     ),
     motion: motionOf(trace, vector, along),
     bus: busOf(trace, vector),
@@ -54,6 +54,13 @@ export function measureTrace(trace: Trace): TraceFigures {
     slope: slopesOf(trace),
     ...(Object.fromEntries(Object.entries(parts).filter(([, part]) => part !== undefined)) as Partial<TraceFigures>),
   };
+}
+
+/** Frequency that the currents of a synchronous motor have by its speed, if the currents themselves don't show it. */
+function hertzBySpeed({ speed, speedInRpm, polePairs, trip, step }: Trace): number | undefined {
+  if (speed === undefined || !speedInRpm || polePairs === undefined) return undefined;
+  const from = Math.max(0, trip - Math.round(0.06 / step));
+  return (Math.abs(mean(speed, from, trip)) / 60) * polePairs;
 }
 
 function signals(

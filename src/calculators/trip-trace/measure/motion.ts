@@ -4,7 +4,7 @@ import { lastMoments, type Trace } from './trace.ts';
 import type { CurrentVector } from './vector.ts';
 
 /**
- * The current along the frame of the rotor, up to a constant angle: the size of the current with the sign of its torque.
+ * The current along the frame of the rotor, up to a constant angle: the size of the current with the sign of its torque, as the speed counts it.
  * The angle of the rotor is p times the speed, summed up; the constant is the angle while the motor first sped up. Undefined
  * without speed in min⁻¹ and pole pairs, or if the angle does not stand.
  */
@@ -46,8 +46,10 @@ function referenceAngle(
   for (let i = reach; i <= trip; i++) {
     const grown = Math.abs(speed[i] ?? 0) - Math.abs(speed[i - reach] ?? 0);
     if (grown < 0.02 * fastest) continue;
-    x += (magnitude[i] ?? 0) * Math.cos(apart[i] ?? 0);
-    y += (magnitude[i] ?? 0) * Math.sin(apart[i] ?? 0);
+    // Backwards the current has the other direction.
+    const signed = (magnitude[i] ?? 0) * Math.sign(speed[i] ?? 0);
+    x += signed * Math.cos(apart[i] ?? 0);
+    y += signed * Math.sin(apart[i] ?? 0);
   }
   return x === 0 && y === 0 ? undefined : Math.atan2(y, x);
 }
@@ -67,7 +69,10 @@ export function motionOf(
   let start = trip;
   while (start > 0 && (magnitude[start] ?? 0) > top / 2) start--;
   const signs = torque ?? along;
-  const lost = signs === undefined ? 0 : lostWhileDriving(trace, speed, signs);
+  // With both signals, only what both show.
+  const signals = [torque, along].filter((one) => one !== undefined);
+  const lost =
+    signs === undefined ? 0 : Math.min(...signals.map((one) => lostWhileDriving(trace, speed, one, magnitude)));
   const gained = torque && speedBefore > 0 ? gainedAgainst(trace, speed, torque, magnitude) / speedBefore : undefined;
   const last = signs === undefined ? undefined : median(signs.subarray(Math.max(0, trip - recent), trip));
   const direction = Math.sign(median(speed.subarray(Math.max(0, trip - 10 * recent), trip)));
@@ -79,42 +84,53 @@ export function motionOf(
     ...(last !== undefined && { driving: Math.sign(last) === direction }),
     lostWhileDriving: speedBefore === 0 ? 0 : lost / speedBefore,
     ...(gained !== undefined && { gainedAgainst: gained }),
-    stalledSeconds: stalledSeconds(trace, speed, signs ?? magnitude, speedBefore),
+    stalledSeconds: Math.min(...[...signals, magnitude].map((one) => stalledSeconds(trace, speed, one, speedBefore))),
     ...loadGrowth(trace, speed, magnitude, speedBefore),
   };
 }
 
-/** The speed that was lost in the last 0.2 s while the torque had the direction of the motion, and a good part of its highest. */
-function lostWhileDriving({ trip, step }: Trace, speed: Float64Array, signs: Float64Array): number {
-  const from = Math.max(1, trip - Math.round(0.2 / step));
+/** The last part of a recording in which speed is lost or gained by the fault that trips the drive, in s. */
+const recently = 0.2;
+
+/** The speed that was lost in all while a strong torque, and a strong current, had the direction of the motion. */
+function lostWhileDriving(
+  { trip, step }: Trace,
+  speed: Float64Array,
+  signs: Float64Array,
+  magnitude: Float64Array,
+): number {
   const strong = 0.3 * largest(signs, 0, trip);
+  const strongCurrent = 0.3 * largest(magnitude, 0, trip);
   let lost = 0;
-  for (let i = from; i < trip; i++) {
-    const change = Math.abs(speed[i] ?? 0) - Math.abs(speed[i - 1] ?? 0);
+  for (let i = Math.max(1, trip - Math.round(recently / step)); i < trip; i++) {
     const drives = Math.sign(signs[i] ?? 0) === Math.sign(speed[i] ?? 0) && Math.abs(signs[i] ?? 0) > strong;
-    if (drives) lost -= change;
+    // A command without current drives nothing: the drive has tripped already.
+    if (drives && (magnitude[i] ?? 0) > strongCurrent) lost -= grown(speed, i);
   }
   return Math.max(0, lost);
 }
 
-/** The speed that was gained in all in the last 0.2 s while a strong torque command, and a strong current, had the other direction. */
+/** The most speed that was gained in one stretch while a strong torque command, and a strong current, had the other direction. */
 function gainedAgainst(
   { trip, step }: Trace,
   speed: Float64Array,
   torque: Float64Array,
   magnitude: Float64Array,
 ): number {
-  const from = Math.max(1, trip - Math.round(0.2 / step));
   const strong = 0.5 * largest(torque, 0, trip);
   const strongCurrent = 0.5 * largest(magnitude, 0, trip);
   let gained = 0;
-  for (let i = from; i < trip; i++) {
+  let most = 0;
+  for (let i = Math.max(1, trip - Math.round(recently / step)); i < trip; i++) {
     const opposes = Math.sign(torque[i] ?? 0) === -Math.sign(speed[i] ?? 0);
     const isStrong = Math.abs(torque[i] ?? 0) > strong && (magnitude[i] ?? 0) > strongCurrent;
-    if (opposes && isStrong) gained += Math.abs(speed[i] ?? 0) - Math.abs(speed[i - 1] ?? 0);
+    gained = opposes && isStrong ? gained + grown(speed, i) : 0;
+    most = Math.max(most, gained);
   }
-  return Math.max(0, gained);
+  return most;
 }
+
+const grown = (speed: Float64Array, i: number) => Math.abs(speed[i] ?? 0) - Math.abs(speed[i - 1] ?? 0);
 
 /** A shaft that turns no faster than this share of the highest speed stands, and so does one that never exceeds 10 min⁻¹. */
 const standing = 0.08;
@@ -187,6 +203,12 @@ export function busOf(trace: Trace, { magnitude }: Pick<CurrentVector, 'magnitud
     atTrip: median(bus.subarray(Math.max(0, trip - 2), trip + 1)),
     least,
     most,
+    moved: largest(
+      bus.map((one) => one / before - 1),
+      0,
+      trip,
+    ),
+    rising: (trip - mostAt) * step <= Math.max(2 * step, 0.004),
     ...(falls <= trip && { currentBeforeFall: largest(magnitude, 0, falls) }),
     ...(slower !== undefined && { slowing: slower }),
   };

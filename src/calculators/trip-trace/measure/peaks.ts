@@ -62,7 +62,7 @@ function riseAt({ time, step }: Trace, current: Float64Array, i: number): number
 }
 
 /** The way of the phase with the highest current from half of it to the top. */
-function approach(trace: Trace, to: number): Pick<SlopeFigures, 'risingSamples' | 'risingMost'> {
+function approach(trace: Trace, to: number): Pick<SlopeFigures, 'risingSamples' | 'risingMost' | 'risingLast'> {
   const { from } = lastMoments(trace);
   let top = from;
   let phase = trace.currents[0];
@@ -77,8 +77,8 @@ function approach(trace: Trace, to: number): Pick<SlopeFigures, 'risingSamples' 
   let start = top;
   let most = 0;
   while (start > 0 && Math.abs(phase[start] ?? 0) > half) {
-    most = Math.max(most, riseAt(trace, phase, start));
+    if (start < top) most = Math.max(most, riseAt(trace, phase, start));
     start--;
   }
-  return { risingSamples: top - start, risingMost: most };
+  return { risingSamples: top - start, risingMost: most, risingLast: riseAt(trace, phase, top) };
 }

@@ -22,7 +22,7 @@ export function largest(values: Float64Array, from: number, to: number): number 
 /** The middle one of each value and its two neighbours: a value that stands alone is gone. */
 export function withoutSpikes(values: Float64Array): Float64Array {
   return values.map((value, i) => {
-    const [before, after] = [values[i - 1] ?? value, values[i + 1] ?? value];
+    const [before, after] = [values[i - 1] ?? values[i + 1] ?? value, values[i + 1] ?? values[i - 1] ?? value];
     return Math.max(Math.min(before, after), Math.min(Math.max(before, after), value));
   });
 }

@@ -5,7 +5,7 @@ import { lastMoments, type Trace } from './trace.ts';
 /**
  * The sum of three measured currents. Kirchhoff: without a path to earth it is zero. A sum that is zero in every sample, to
  * less than its noise could be, was computed. A sample that stands alone between two others may be a disturbance of the
- * recorder, but the one at the trip may be all that was stored of a fault.
+ * recorder; one at the trip may also be all that was stored of a fault.
  */
 export function sumOf(trace: Trace, noise: number, peak: number): SumFigures | undefined {
   if (trace.measured === 2) return undefined;
@@ -15,7 +15,7 @@ export function sumOf(trace: Trace, noise: number, peak: number): SumFigures | u
   const sum = withoutSpikes(raw);
   const found = Math.min(...[u, v, w].map((one) => stepOf(one, peak)));
   const step = Number.isFinite(found) ? found : 0;
-  const zero = median(raw.map(Math.abs)) < Math.max(1.6 * step, 0.3 * noise, 1e-9 * peak);
+  const zero = median(raw.map(Math.abs)) < Math.max(1.6 * step, 0.02 * noise, 1e-9 * peak);
   const offset = median(sum.subarray(0, Math.max(1, from)));
   const distance = sum.map((one) => one - offset);
   const before = Math.max(0, from - 1);
@@ -30,7 +30,7 @@ export function sumOf(trace: Trace, noise: number, peak: number): SumFigures | u
     before,
   );
   return {
-    zero: zero && largest(sum, 0, to) < Math.max(3 * step, noise, 1e-9 * peak),
+    zero: zero && sum.filter((one) => Math.abs(one) > Math.max(3 * step, noise, 1e-9 * peak)).length <= fewSamples,
     noise: Math.max(noiseOf(raw, to), step / 3),
     offset,
     atTrip: largest(distance, from, to),
@@ -44,11 +44,18 @@ export function sumOf(trace: Trace, noise: number, peak: number): SumFigures | u
   };
 }
 
-/** Smallest difference between neighbours that is not nothing: the step of the recorder; infinite if nothing changes. */
+/** Samples of a computed sum that disturbances may have moved. */
+const fewSamples = 2;
+
+/** At most so many values of a current tell its step. */
+const valuesForStep = 2000;
+
+/** Smallest difference of two values that is not nothing: the step of the recorder; infinite if all are alike. */
 function stepOf(values: Float64Array, peak: number): number {
+  const sorted = values.slice(0, valuesForStep).sort();
   let least = Number.POSITIVE_INFINITY;
-  for (let i = 1; i < Math.min(values.length, 5000); i++) {
-    const difference = Math.abs((values[i] ?? 0) - (values[i - 1] ?? 0));
+  for (let i = 1; i < sorted.length; i++) {
+    const difference = (sorted[i] ?? 0) - (sorted[i - 1] ?? 0);
     if (difference > 1e-6 * peak) least = Math.min(least, difference);
   }
   return least;

@@ -22,8 +22,10 @@ function longestStretch(trace: Trace, phase: PhasePlace, nothing: number, someth
   let start: number | undefined;
   let quiet = 0;
   for (let i = 0; i <= to; i++) {
-    const isZero = Math.abs(own[i] ?? 0) < nothing;
+    const together = Math.abs((first[i] ?? 0) + (second[i] ?? 0));
     const others = Math.max(Math.abs(first[i] ?? 0), Math.abs(second[i] ?? 0));
+    // What goes in through one must come back through the other, or it went to earth.
+    const isZero = Math.abs(own[i] ?? 0) < nothing && together < Math.max(2 * nothing, 0.3 * others);
     quiet = others > something ? 0 : quiet + 1;
     // The other two pass through zero as well, together.
     if (!isZero || quiet > 0.02 / trace.step) start = undefined;

@@ -66,8 +66,8 @@ const pointsTo: Partial<Record<TripTraceFinding['code'], readonly Branch[]>> = {
   'oscillation-for': ['tuning', 'feedback'],
   'motion-lost': ['mechanics', 'feedback'],
   'motion-stalled': ['mechanics', 'feedback'],
-  'motion-against-torque': ['feedback', 'mechanics'],
-  'motion-load': ['mechanics'],
+  'motion-against-torque': ['feedback', 'mechanics', 'sensing'],
+  'motion-load': ['mechanics', 'feedback', 'sensing'],
   'ordinary-for': ['inside-drive', 'short-outside', 'sensing'],
 };
 
@@ -79,9 +79,10 @@ function pointsOf(findings: readonly TripTraceFinding[]): Branch[] {
   const first = findings.find((one) => one.severity === 'undecided' && pointsTo[one.code] !== undefined);
   if (first === undefined) return [];
   const branches = pointsTo[first.code] ?? [];
-  // A motor with an open core does not start either.
+  // A motor with an open core makes no torque either.
   const coresCarry = findings.some(({ code }) => code === 'zero-against');
-  if (first.code === 'motion-stalled' && !coresCarry) return [...branches, 'open-core'];
+  const noTorque = first.code === 'motion-stalled' || first.code === 'motion-lost';
+  if (noTorque && !coresCarry) return [...branches, 'open-core'];
   // Nothing in the file excludes the supply then.
   if (first.code === 'ordinary-for' && first.supply === 'unknown') return [...branches, 'supply-braking'];
   return [...branches];

@@ -2,7 +2,6 @@ import { findingMaker } from '../../../kernel/assessment/assessment.ts';
 import { limitValue } from '../../../kernel/limits.ts';
 import type { BusFigures, TraceFigures } from './figures.ts';
 import type { TripTraceFinding, TripTraceInput, TripTracePayloads } from './input.ts';
-import { holdsTrip } from './trip-level.ts';
 
 const finding = findingMaker<TripTracePayloads>();
 
@@ -11,18 +10,18 @@ const moves = ({ before, least, most }: BusFigures) => [100 * (most / before - 1
 
 /** The bus was recorded, and hardly moved. */
 export const busIsSteady = ({ bus }: TraceFigures): boolean =>
-  bus !== undefined && bus.before > 0 && Math.max(...moves(bus)) < limitValue('trace-bus-steady');
+  bus !== undefined && bus.before > 0 && 100 * bus.moved < limitValue('trace-bus-steady');
 
 /**
  * Bus voltage at the trip. A motor that is slowed down feeds the bus, and its energy ½ · C · U² rises until the braking circuit
- * takes it: a rise while the speed falls speaks for that circuit. A fall beyond what acceleration takes speaks for the supply.
+ * takes it and holds the bus: a rise while the speed falls that nothing holds speaks for that circuit. A fall beyond what acceleration takes speaks for the supply.
  */
 export function busVoltage(figures: TraceFigures, input: TripTraceInput): TripTraceFinding {
   const { bus, busInVolts: inVolts } = figures;
   if (bus === undefined || !(bus.before > 0)) return finding('bus-nothing', 'note', { why: 'no-column' });
-  const { before, least, most, slowing } = bus;
+  const { before, least, most, slowing, rising } = bus;
   const [rise, fall] = moves(bus);
-  if (rise > limitValue('trace-bus-rise') && slowing !== false) {
+  if (rise > limitValue('trace-bus-rise') && slowing !== false && rising) {
     return finding('bus-braking', 'undecided', { limits: ['trace-bus-rise'], before, most, percent: rise, inVolts });
   }
   if (fall > limitValue('trace-bus-dip')) {
@@ -36,8 +35,8 @@ export function busVoltage(figures: TraceFigures, input: TripTraceInput): TripTr
   }
   const steady = busIsSteady(figures);
   const limits = ['trace-bus-rise', 'trace-bus-dip', 'trace-bus-steady'] as const;
-  if (steady && !holdsTrip(figures, input)) return finding('bus-nothing', 'note', { why: 'trip-not-seen' });
+  if (steady && figures.tripFrom === 'file-end') return finding('bus-nothing', 'note', { why: 'trip-not-seen' });
   return steady
-    ? finding('bus-against', 'note', { limits: [...limits], percent: Math.max(rise, fall) })
+    ? finding('bus-against', 'note', { limits: [...limits], percent: 100 * bus.moved })
     : finding('bus-nothing', 'note', { limits: [...limits], why: 'between' });
 }

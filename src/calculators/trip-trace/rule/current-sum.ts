@@ -7,6 +7,17 @@ import { levelShare, reachesLevel } from './trip-level.ts';
 const finding = findingMaker<TripTracePayloads>();
 const nothing = (why: SumSilence) => finding('sum-nothing', 'note', { why });
 
+/** Each of the three currents has a sensor of its own, by what is stated and by what the sum shows. */
+export const eachPhaseMeasured = ({ measured, sum }: TraceFigures, { sensors }: TripTraceInput): boolean =>
+  sensors === 'three' && measured === 3 && sum?.zero === false;
+
+/** In A: what the sum of three sound sensors may be. */
+const sumLimit = (highest: number, noise: number) => Math.max((limitValue('trace-sum') / 100) * highest, 8 * noise);
+
+/** The three add up within their errors, in each sample of the last moments. */
+export const addsUp = ({ sum, peaks }: TraceFigures): boolean =>
+  sum !== undefined && Math.max(sum.atTrip, sum.alone) <= sumLimit(peaks.atTrip, sum.noise);
+
 /**
  * Kirchhoff at the motor: three currents that were each measured add up to zero unless some of it returns another way, to
  * earth, or a sensor reads wrong. A drive with two sensors computes the third, so its sum is zero whatever happens: no
@@ -18,13 +29,11 @@ export function currentSum(figures: TraceFigures, input: TripTraceInput): TripTr
   if (sum === undefined) return nothing('two-columns');
   if (sum.zero || sensors === 'two') return nothing('by-construction');
   const allowed = limitValue('trace-sum') / 100;
-  // The error of a sensor is a share of its range, and that holds the trip level.
-  const range = inAmperes ? (tripAmps ?? 0) : 0;
-  const limit = Math.max(allowed * peaks.atTrip, allowed * range, 8 * sum.noise);
+  const limit = sumLimit(peaks.atTrip, sum.noise);
+  // What a sensor is off at zero is a share of its range, and that holds the trip level.
+  const offLimit = inAmperes && tripAmps !== undefined ? Math.max(limit, allowed * tripAmps) : undefined;
   const parts = { limits: ['trace-sum' as const] };
-  const reaches = reachesLevel(figures, input);
-  // One sample is enough if the current in it is the one that tripped.
-  const atTrip = reaches ? Math.max(sum.atTrip, sum.alone) : sum.atTrip;
+  const { atTrip } = sum;
   if (atTrip > limit && atTrip > 2 * sum.before) {
     return finding('sum-for', 'undecided', { ...parts, share: atTrip / peaks.atTrip });
   }
@@ -32,14 +41,14 @@ export function currentSum(figures: TraceFigures, input: TripTraceInput): TripTr
   if (follows !== undefined && follows.fit > 0.8 && Math.abs(follows.share) > 2 * allowed && follows.amps > limit) {
     return finding('sum-of-one', 'undecided', { ...parts, phase: follows.phase, share: follows.share });
   }
-  if (Math.abs(sum.offset) > limit && range > 0)
+  if (offLimit !== undefined && Math.abs(sum.offset) > offLimit)
     return finding('sum-offset', 'undecided', { ...parts, share: sum.offset / peaks.atTrip });
   const most = Math.max(atTrip, sum.before);
   if (most > limit) return finding('sum-for', 'undecided', { ...parts, share: most / peaks.atTrip });
   if (figures.gapAtTrip) return nothing('gap');
   // A current between two samples is in no sum.
   if (levelShare(figures, input) === undefined) return nothing('level-unknown');
-  if (!reaches) return nothing('below-level');
-  if (Math.abs(sum.offset) > limit) return nothing('between');
+  if (!reachesLevel(figures, input)) return nothing('below-level');
+  if (Math.abs(sum.offset) > limit || !addsUp(figures)) return nothing('between');
   return finding('sum-against', 'note', { ...parts, share: most / peaks.atTrip });
 }

@@ -62,8 +62,9 @@ export interface SlopeFigures {
   riseBefore: number;
   /** Samples from half of the highest current to the highest. */
   risingSamples: number;
-  /** Largest rise within one of these. */
+  /** Largest rise within one of these but the last, and the rise of the last. */
   risingMost: number;
+  risingLast: number;
 }
 
 export interface SumFigures {
@@ -75,7 +76,7 @@ export interface SumFigures {
   /** Largest distance from the median that lasts for two samples, in the last moments and before them. */
   atTrip: number;
   before: number;
-  /** The same at the trip itself, of one sample alone. */
+  /** The same of one sample alone, at the trip or beside it. */
   alone: number;
   /** The sum follows one phase: its share, the square of the correlation, and how much of the sum that makes at the most. */
   follows?: { phase: PhasePlace; share: number; fit: number; amps: number };
@@ -136,7 +137,7 @@ export interface MotionFigures {
   driving?: boolean;
   /** Speed that falls while the motor drives: its share of the highest speed. */
   lostWhileDriving: number;
-  /** Speed that is gained in all against a strong torque command: its share of the highest speed. Absent without such a column. */
+  /** Most speed that is gained in one stretch against a strong torque command: its share of the highest speed. Absent without such a column. */
   gainedAgainst?: number;
   /** Time up to the trip in which a strong torque did not move the shaft. */
   stalledSeconds: number;
@@ -149,6 +150,10 @@ export interface BusFigures {
   atTrip: number;
   least: number;
   most: number;
+  /** Largest rise and fall from the usual in the whole recording up to the trip, as a share. */
+  moved: number;
+  /** The bus was highest just before the trip: nothing held it. */
+  rising: boolean;
   /** Highest current until the bus had begun to fall. */
   currentBeforeFall?: number;
   /** The speed fell while the bus was highest. */

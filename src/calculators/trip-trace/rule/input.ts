@@ -51,6 +51,8 @@ export type OrdinarySilence =
   | 'coarse'
   | 'clipped'
   | 'gap'
+  | 'third-unseen'
+  | 'sum-off'
   | 'trip-not-seen';
 export type RotationSilence = 'no-speed' | 'no-pairs' | 'too-little' | 'pairs-do-not-fit' | 'agrees' | 'between';
 export type ZeroSilence = 'no-speed' | 'at-rest' | 'too-short';
@@ -61,6 +63,8 @@ export type OscillationSilence =
   | 'small'
   | 'at-the-frequency'
   | 'frequency-unknown'
+  | 'moves'
+  | 'level-unknown'
   | 'ordinary'
   | 'trip-not-seen';
 export type MotionSilence = 'no-speed' | 'level-unknown' | 'ordinary' | 'direction-unknown' | 'no-loss' | 'too-fast';

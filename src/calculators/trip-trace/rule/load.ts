@@ -2,7 +2,7 @@ import { findingMaker } from '../../../kernel/assessment/assessment.ts';
 import { limitValue } from '../../../kernel/limits.ts';
 import type { TraceFigures } from './figures.ts';
 import type { MotionSilence, TripTraceFinding, TripTraceInput, TripTracePayloads } from './input.ts';
-import { isOrdinary, levelShare } from './trip-level.ts';
+import { levelShare, wereOrdinary } from './trip-level.ts';
 
 const finding = findingMaker<TripTracePayloads>();
 const nothing = (why: MotionSilence) => finding('motion-nothing', 'note', { limits: ['trace-speed-lost'], why });
@@ -24,7 +24,7 @@ export function load(figures: TraceFigures, input: TripTraceInput): TripTraceFin
   // An axis that is held or lowered has its torque at rest and against its motion too, and a process takes what it needs: only
   // a high current makes any of it a reason.
   if (levelShare(figures, input) === undefined) return nothing('level-unknown');
-  if (isOrdinary(figures, input)) return nothing('ordinary');
+  if (wereOrdinary(figures, input)) return nothing('ordinary');
   if (loadGrowth !== undefined && loadGrowth >= limitValue('trace-load-growth')) {
     return finding('motion-load', 'undecided', { limits: ['trace-load-growth'], growth: loadGrowth });
   }

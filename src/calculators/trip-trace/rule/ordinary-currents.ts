@@ -2,6 +2,7 @@ import { findingMaker } from '../../../kernel/assessment/assessment.ts';
 import { limitValue } from '../../../kernel/limits.ts';
 import { allowedRise, busOf, leastShare } from './allowed-rise.ts';
 import { busIsSteady } from './bus.ts';
+import { addsUp, eachPhaseMeasured } from './current-sum.ts';
 import type { TraceFigures } from './figures.ts';
 import type { OrdinarySilence, TripTraceFinding, TripTraceInput, TripTracePayloads } from './input.ts';
 
@@ -26,6 +27,9 @@ export function ordinaryCurrents(figures: TraceFigures, input: TripTraceInput): 
   if (highest > (limitValue('trace-ordinary') / 100) * tripAmps) return nothing('high');
   if (figures.gapAtTrip) return nothing('gap');
   if (figures.clippedAt !== undefined) return nothing('clipped');
+  // What a current to earth takes in a phase without a sensor is in no figure.
+  if (!eachPhaseMeasured(figures, input)) return nothing('third-unseen');
+  if (!addsUp(figures)) return nothing('sum-off');
   if (stored !== 'raw') return nothing('filtered');
   if (input.inductance === undefined) return nothing('no-inductance');
   if (busOf(figures, input.busVolts) === undefined) return nothing('no-bus');

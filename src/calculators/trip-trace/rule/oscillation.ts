@@ -2,7 +2,7 @@ import { findingMaker } from '../../../kernel/assessment/assessment.ts';
 import { limitValue } from '../../../kernel/limits.ts';
 import type { TraceFigures } from './figures.ts';
 import type { OscillationSilence, TripTraceFinding, TripTraceInput, TripTracePayloads } from './input.ts';
-import { holdsTrip, isOrdinary } from './trip-level.ts';
+import { holdsTrip, levelShare, wereOrdinary } from './trip-level.ts';
 
 const finding = findingMaker<TripTracePayloads>();
 const limits = ['trace-oscillation', 'trace-oscillation-cycles'] as const;
@@ -10,6 +10,9 @@ const nothing = (why: OscillationSilence) => finding('oscillation-nothing', 'not
 
 /** Half periods that scatter more than this are no oscillation of a loop. */
 const mostIrregular = 0.3;
+
+/** In Hz: the size of a current has no sign, so that moves to and fro swing it too, though not so fast. */
+const slowestOfSize = 50;
 
 /**
  * A regular oscillation up to the trip, and its frequency. It speaks for a control loop that is set too hard, or for a
@@ -28,10 +31,14 @@ export function oscillation(figures: TraceFigures, input: TripTraceInput): TripT
   if (cycles < limitValue('trace-oscillation-cycles')) return nothing('few-cycles');
   if (irregularity > mostIrregular) return nothing('irregular');
   if (share < least || (growth < 1.3 && share < 2 * least)) return nothing('small');
-  if (electricalHertz === undefined && of === 'current') return nothing('frequency-unknown');
-  const alike = (times: number) => Math.abs(hertz - times * (electricalHertz ?? 0)) < 0.15 * hertz;
-  if (electricalHertz !== undefined && of !== 'speed' && [1, 2, 6].some(alike)) return nothing('at-the-frequency');
+  if (of === 'current' && hertz < slowestOfSize) return nothing('moves');
+  if (of !== 'speed') {
+    if (electricalHertz === undefined) return nothing('frequency-unknown');
+    const alike = (times: number) => Math.abs(hertz - times * electricalHertz) < 0.15 * hertz;
+    if ([1, 2, 6].some(alike)) return nothing('at-the-frequency');
+  }
   // A machine that swings all the time, by a crank or a spring, does not trip for it as long as its currents are ordinary.
-  if (isOrdinary(figures, input)) return nothing('ordinary');
+  if (levelShare(figures, input) === undefined) return nothing('level-unknown');
+  if (wereOrdinary(figures, input)) return nothing('ordinary');
   return finding('oscillation-for', 'undecided', { limits: [...limits], of, hertz, cycles, share });
 }

@@ -1,6 +1,7 @@
 import { findingMaker } from '../../../kernel/assessment/assessment.ts';
 import { limitValue } from '../../../kernel/limits.ts';
 import { allowedRise, busOf, leastShare, restingRise } from './allowed-rise.ts';
+import { eachPhaseMeasured } from './current-sum.ts';
 import type { PhasePlace, TraceFigures } from './figures.ts';
 import type { SlopeSilence, TripTraceFinding, TripTraceInput, TripTracePayloads } from './input.ts';
 import { levelShare, reachesLevel } from './trip-level.ts';
@@ -54,15 +55,9 @@ export function slope(figures: TraceFigures, input: TripTraceInput): TripTraceFi
  * Whether two sensors saw the rise. With a sensor in each phase, two phases must have changed. If one current was computed from
  * two, which one is not known, and a sensor that jumps alone moves two of the three: then all three must have changed.
  */
-function seenByTwo(
-  changes: readonly number[],
-  { measured, sum }: TraceFigures,
-  { sensors }: TripTraceInput,
-  least: number,
-): boolean {
-  const eachItsOwn = sensors === 'three' && measured === 3 && sum?.zero === false;
+function seenByTwo(changes: readonly number[], figures: TraceFigures, input: TripTraceInput, least: number): boolean {
   const moved = changes.filter((change) => Math.abs(change) > least).length;
-  return moved >= (eachItsOwn ? 2 : 3);
+  return moved >= (eachPhaseMeasured(figures, input) ? 2 : 3);
 }
 
 /** The samples on the way up, or why they say nothing. */
@@ -72,6 +67,9 @@ function slowRise(figures: TraceFigures, input: TripTraceInput, most: number): n
   if (levelShare(figures, input) === undefined) return 'level-unknown';
   if (clippedAt !== undefined) return 'clipped';
   if (!reachesLevel(figures, input)) return 'below-level';
-  const enough = rising.risingSamples >= limitValue('trace-against-samples') && rising.risingMost < most;
-  return enough ? rising.risingSamples : 'coarse';
+  const { risingSamples, risingMost, risingLast } = rising;
+  // A short circuit that began after the last sample but one would have added to the way that the current was on.
+  const wentOn = risingLast <= 1.5 * risingMost;
+  const enough = risingSamples >= limitValue('trace-against-samples') && Math.max(risingMost, risingLast) < most;
+  return enough && wentOn ? risingSamples : 'coarse';
 }

@@ -15,10 +15,12 @@ export function reachesLevel({ inAmperes, peaks, noise }: TraceFigures, { tripAm
   return inAmperes && peaks.atTrip >= least && peaks.atTrip > peaks.before + 2 * noise;
 }
 
-/** The currents are too low to be the reason of a trip. */
-export function isOrdinary(figures: TraceFigures, stated: Stated): boolean {
-  const share = levelShare(figures, stated);
-  return share !== undefined && share < limitValue('trace-ordinary') / 100;
+/**
+ * Until shortly before the trip the currents were too low to be its reason. What a load or a loop does takes longer than the
+ * last moments, and a short circuit is over in them.
+ */
+export function wereOrdinary({ inAmperes, peaks }: TraceFigures, { tripAmps }: Stated): boolean {
+  return inAmperes && tripAmps !== undefined && peaks.before < (limitValue('trace-ordinary') / 100) * tripAmps;
 }
 
 /**

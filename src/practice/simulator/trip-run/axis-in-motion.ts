@@ -24,6 +24,8 @@ export interface AxisInMotion {
   /** Of the supply with its rectifier, seen from the bus: Ω; and the capacitor, F. */
   supplyResistance: number;
   capacitance: number;
+  /** Where the braking circuit begins to work, as a multiple of the bus. */
+  brakingShare: number;
   /** Peak current that the drive controls to, and the level at which it trips, in A. */
   peakCurrent: number;
   tripCurrent: number;
@@ -80,6 +82,7 @@ export function drawAxisInMotion(random: Random): AxisInMotion {
     process: drawProcess(random, ratedTorque),
     // Takes a few per cent at full power.
     supplyResistance: (between(random, 0.01, 0.06) * bus ** 2) / (1.5 * bus * peakCurrent * 0.5),
+    brakingShare: between(random, 1.18, 1.42),
     capacitance: between(random, 20e-6, 60e-6) * peakCurrent,
     sensors: drawCurrentSensors(random, tripCurrent),
     keepsTripValue: chance(random, 0.6),

@@ -141,8 +141,8 @@ export function busStep(
   const source = axis.bus * (dips ? supply.share : 1);
   const fed = Math.max(0, (source - state.bus) / axis.supplyResistance);
   const braked =
-    supply !== 'no-braking' && state.bus > 1.12 * axis.bus
-      ? (state.bus - 1.1 * axis.bus) * 0.5 * (axis.peakCurrent / axis.bus) * 20
+    supply !== 'no-braking' && state.bus > axis.brakingShare * axis.bus
+      ? (state.bus - (axis.brakingShare - 0.02) * axis.bus) * 0.5 * (axis.peakCurrent / axis.bus) * 20
       : 0;
   state.bus = Math.max(10, state.bus + ((fed - power / state.bus - braked) / axis.capacitance) * dt);
 }

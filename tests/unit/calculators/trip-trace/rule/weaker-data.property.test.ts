@@ -1,0 +1,224 @@
+import { describe, expect, it } from 'vitest';
+import { measureTrace } from '../../../../../src/calculators/trip-trace/measure/measure-trace.ts';
+import { medianStep, type Trace } from '../../../../../src/calculators/trip-trace/measure/trace.ts';
+import { assessTripTrace } from '../../../../../src/calculators/trip-trace/rule/assess.ts';
+import type { TripTraceFinding, TripTraceInput } from '../../../../../src/calculators/trip-trace/rule/input.ts';
+import { between, seeded } from '../../../../../src/practice/simulator/random.ts';
+import { tripClasses } from '../../../../../src/practice/simulator/trip-run/trip-classes.ts';
+import { runs } from '../../../../support/runs.ts';
+import { inputOf, type SimulatedTrip, simulatedTrip, traceOf } from '../../../../support/trip-recordings.ts';
+
+// No source: poorer data must never make a statement that better data did not make, and what a trace says must not depend on
+// how its columns are named, scaled or turned. The trips are simulated, with any of the faults.
+
+const each = Math.max(2, Math.min(10, Math.round(runs / 250)));
+
+/** As much as a person can state, so that there are statements to lose. */
+const wellStated = (trip: SimulatedTrip): SimulatedTrip => ({
+  ...trip,
+  stated: {
+    ...trip.stated,
+    inductance: 2 * trip.axis.inductance,
+    busVolts: trip.axis.bus,
+    tripAmps: trip.axis.tripCurrent,
+    polePairs: trip.axis.polePairs,
+    stored: trip.recorder.filterSeconds > 0 ? 'filtered' : 'raw',
+    sensors: trip.axis.sensors.computed === undefined ? 'three' : 'two',
+    ...{ inAmperes: true, hasW: true, hasBus: true, hasSpeed: true, speedInRpm: true, hasTorque: true },
+  },
+});
+
+const trips = tripClasses.flatMap((kind, row) =>
+  Array.from({ length: each }, (_, index) => wellStated(simulatedTrip(kind, 400_000 + row * 1000 + index))),
+);
+
+interface Case {
+  trip: SimulatedTrip;
+  trace: Trace;
+  input: TripTraceInput;
+  says: Set<string>;
+}
+
+const isStatement = ({ code }: TripTraceFinding) =>
+  code !== 'points-only' && code !== 'trace-read' && code !== 'trip-not-recorded' && !code.endsWith('-nothing');
+
+const statements = (input: TripTraceInput) =>
+  new Set<string>(
+    assessTripTrace(input)
+      .findings.filter(isStatement)
+      .map(({ code }) => code),
+  );
+
+const judged = (trip: SimulatedTrip): Case => {
+  const trace = traceOf(trip);
+  const input = inputOf(trip, trace);
+  return { trip, trace, input, says: statements(input) };
+};
+const cases = trips.map(judged);
+
+const statementsOf = ({ input }: Case, trace: Trace, changed: Partial<TripTraceInput> = {}) =>
+  statements({ ...input, ...changed, figures: measureTrace(trace) });
+
+/** Statements that poorer data made and better data did not. */
+const gained = (
+  better: ReadonlySet<string>,
+  poorer: ReadonlySet<string>,
+  among: (code: string) => boolean = () => true,
+) => [...poorer].filter((code) => among(code) && !better.has(code));
+
+const without = <T extends object>(all: T, ...names: (keyof T)[]): T =>
+  Object.fromEntries(Object.entries(all).filter(([name]) => !names.includes(name as keyof T))) as T;
+
+it('there are statements to lose', () => {
+  expect(cases.filter(({ says }) => says.size > 0).length).toBeGreaterThan(cases.length / 3);
+});
+
+describe('gains no statement', () => {
+  const stated = ['inductance', 'busVolts', 'tripAmps', 'stored', 'sensors'] as const;
+
+  it.each(stated)('without the stated %s', (name) => {
+    for (const { input, says, trip } of cases) {
+      expect([trip.kind, gained(says, statements(without(input, name)))]).toEqual([trip.kind, []]);
+    }
+  });
+
+  it('without the pole pairs', () => {
+    for (const one of cases) {
+      const figures = measureTrace(without(one.trace, 'polePairs'));
+      const poorer = statements({ ...without(one.input, 'polePairs'), figures });
+      expect([one.trip.kind, gained(one.says, poorer)]).toEqual([one.trip.kind, []]);
+    }
+  });
+
+  it.each(['bus', 'speed', 'torque'] as const)('without the column of the %s', (name) => {
+    for (const one of cases) {
+      const poorer = statementsOf(one, without(one.trace, name));
+      expect([one.trip.kind, gained(one.says, poorer)]).toEqual([one.trip.kind, []]);
+    }
+  });
+
+  it('on slope, sum and ordinary currents without the third current', () => {
+    for (const one of cases) {
+      const [u, v] = one.trace.currents;
+      const poorer = statementsOf(one, {
+        ...one.trace,
+        measured: 2,
+        currents: [u, v, u.map((current, i) => -current - (v[i] ?? 0))],
+      });
+      const among = (code: string) => /^(slope-for|sum|ordinary)/.test(code);
+      expect([one.trip.kind, gained(one.says, poorer, among)]).toEqual([one.trip.kind, []]);
+    }
+  });
+
+  it('if the currents are known in per cent only', () => {
+    for (const one of cases) {
+      const poorer = statementsOf(one, { ...one.trace, inAmperes: false });
+      expect([one.trip.kind, gained(one.says, poorer)]).toEqual([one.trip.kind, []]);
+    }
+  });
+
+  it('on slope and sum with more noise', () => {
+    for (const one of cases) {
+      const random = seeded(7);
+      const size = 0.05 * one.trip.axis.peakCurrent;
+      const add = (values: Float64Array) => values.map((value) => value + between(random, -size, size));
+      const [u, v, w] = one.trace.currents;
+      const noisier = statementsOf(one, { ...one.trace, currents: [add(u), add(v), add(w)] });
+      const among = (code: string) => /^(slope-(for|of-one)|sum-(for|of-one|offset)|ordinary-for)/.test(code);
+      expect([one.trip.kind, gained(one.says, noisier, among)]).toEqual([one.trip.kind, []]);
+    }
+  });
+
+  // Against a short circuit a coarser one may speak where the noise of each fine sample was too high to.
+  it.each([2, 4, 8])('on the slope with one sample of %d', (every) => {
+    for (const one of cases) {
+      const coarse = statementsOf(one, thinned(one.trace, every));
+      const among = (code: string) => /^(slope-for|slope-of-one|ordinary)/.test(code);
+      expect([one.trip.kind, gained(one.says, coarse, among)]).toEqual([one.trip.kind, []]);
+    }
+  });
+
+  it.each([0.002, 0.005, 0.02])('against anything if the file ends %d s before the trip', (seconds) => {
+    for (const one of cases) {
+      const end = one.trace.trip - Math.round(seconds / one.trace.step);
+      if (end < 30) continue;
+      const cut = statementsOf(one, { ...sliced(one.trace, end), trip: end, tripFrom: 'file-end' });
+      const among = (code: string) => code.endsWith('-against') || code === 'ordinary-for';
+      expect([one.trip.kind, gained(one.says, cut, among)]).toEqual([one.trip.kind, []]);
+    }
+  });
+});
+
+/** Each series of a trace by this change. */
+function changed(trace: Trace, change: (values: Float64Array) => Float64Array): Trace {
+  const [u, v, w] = trace.currents;
+  const { bus, speed, torque } = trace;
+  return {
+    ...trace,
+    time: change(trace.time),
+    currents: [change(u), change(v), change(w)],
+    ...(bus && { bus: change(bus) }),
+    ...(speed && { speed: change(speed) }),
+    ...(torque && { torque: change(torque) }),
+  };
+}
+
+/** Every so many samples, the one at the trip among them. */
+function thinned(trace: Trace, every: number): Trace {
+  const shift = trace.trip % every;
+  const coarse = changed(trace, (values) => values.filter((_, i) => i % every === shift));
+  return { ...coarse, step: medianStep(coarse.time), trip: Math.floor(trace.trip / every) };
+}
+
+const sliced = (trace: Trace, end: number) => changed(trace, (values) => values.slice(0, end + 1));
+
+describe('says the same', () => {
+  const times = (factor: number) => (values: Float64Array) => values.map((value) => value * factor);
+  const same = (one: Case, trace: Trace, other: Partial<TripTraceInput> = {}) =>
+    expect([one.trip.kind, [...statementsOf(one, trace, other)].sort()]).toEqual([one.trip.kind, [...one.says].sort()]);
+
+  it('of a drive of eight times the current with an eighth of the inductance', () => {
+    for (const one of cases) {
+      const [u, v, w] = one.trace.currents;
+      const by = times(8);
+      const { inductance = 0, tripAmps = 0 } = one.input;
+      same(
+        one,
+        { ...one.trace, currents: [by(u), by(v), by(w)] },
+        { inductance: inductance / 8, tripAmps: tripAmps * 8 },
+      );
+    }
+  });
+
+  it('with the phases named in turn', () => {
+    for (const one of cases) {
+      const [u, v, w] = one.trace.currents;
+      same(one, { ...one.trace, currents: [v, w, u] });
+    }
+  });
+
+  it('with V and W exchanged, and the speed counted the other way', () => {
+    for (const one of cases) {
+      const [u, v, w] = one.trace.currents;
+      const { speed, torque } = one.trace;
+      same(one, {
+        ...one.trace,
+        currents: [u, w, v],
+        ...(speed && { speed: times(-1)(speed) }),
+        ...(torque && { torque: times(-1)(torque) }),
+      });
+    }
+  });
+
+  it('with all current clamps turned around', () => {
+    for (const one of cases) {
+      const [u, v, w] = one.trace.currents;
+      const by = times(-1);
+      same(one, { ...one.trace, currents: [by(u), by(v), by(w)] });
+    }
+  });
+
+  it('at another time of day', () => {
+    for (const one of cases) same(one, { ...one.trace, time: one.trace.time.map((t) => t + 4096) });
+  });
+});
