@@ -1,5 +1,6 @@
 import type { TraceFigures } from '../rule/figures.ts';
-import { busOf, motionOf, torqueCurrent } from './motion.ts';
+import { busOf } from './bus.ts';
+import { motionOf, torqueCurrent } from './motion.ts';
 import { oscillationOf } from './oscillation.ts';
 import { clippedAt, peaksOf, slopesOf } from './peaks.ts';
 import { rotationOf, speedJumpOf } from './rotation.ts';

@@ -1,63 +1,11 @@
 import { describe, expect, it } from 'vitest';
 import { measureTrace } from '../../../../../src/calculators/trip-trace/measure/measure-trace.ts';
 import { medianStep, type Trace } from '../../../../../src/calculators/trip-trace/measure/trace.ts';
-import { assessTripTrace } from '../../../../../src/calculators/trip-trace/rule/assess.ts';
-import type { TripTraceFinding, TripTraceInput } from '../../../../../src/calculators/trip-trace/rule/input.ts';
 import { between, seeded } from '../../../../../src/practice/simulator/random.ts';
-import { tripClasses } from '../../../../../src/practice/simulator/trip-run/trip-classes.ts';
-import { runs } from '../../../../support/runs.ts';
-import { inputOf, type SimulatedTrip, simulatedTrip, traceOf } from '../../../../support/trip-recordings.ts';
+import { cases, statements, statementsOf } from './judged-trips.ts';
 
-// No source: poorer data must never make a statement that better data did not make, and what a trace says must not depend on
-// how its columns are named, scaled or turned. The trips are simulated, with any of the faults.
-
-const each = Math.max(2, Math.min(10, Math.round(runs / 250)));
-
-/** As much as a person can state, so that there are statements to lose. */
-const wellStated = (trip: SimulatedTrip): SimulatedTrip => ({
-  ...trip,
-  stated: {
-    ...trip.stated,
-    inductance: 2 * trip.axis.inductance,
-    busVolts: trip.axis.bus,
-    tripAmps: trip.axis.tripCurrent,
-    polePairs: trip.axis.polePairs,
-    stored: trip.recorder.filterSeconds > 0 ? 'filtered' : 'raw',
-    sensors: trip.axis.sensors.computed === undefined ? 'three' : 'two',
-    ...{ inAmperes: true, hasW: true, hasBus: true, hasSpeed: true, speedInRpm: true, hasTorque: true },
-  },
-});
-
-const trips = tripClasses.flatMap((kind, row) =>
-  Array.from({ length: each }, (_, index) => wellStated(simulatedTrip(kind, 400_000 + row * 1000 + index))),
-);
-
-interface Case {
-  trip: SimulatedTrip;
-  trace: Trace;
-  input: TripTraceInput;
-  says: Set<string>;
-}
-
-const isStatement = ({ code }: TripTraceFinding) =>
-  code !== 'points-only' && code !== 'trace-read' && code !== 'trip-not-recorded' && !code.endsWith('-nothing');
-
-const statements = (input: TripTraceInput) =>
-  new Set<string>(
-    assessTripTrace(input)
-      .findings.filter(isStatement)
-      .map(({ code }) => code),
-  );
-
-const judged = (trip: SimulatedTrip): Case => {
-  const trace = traceOf(trip);
-  const input = inputOf(trip, trace);
-  return { trip, trace, input, says: statements(input) };
-};
-const cases = trips.map(judged);
-
-const statementsOf = ({ input }: Case, trace: Trace, changed: Partial<TripTraceInput> = {}) =>
-  statements({ ...input, ...changed, figures: measureTrace(trace) });
+// No source: poorer data must never make a statement that better data did not make. The trips are simulated, with any of the
+// faults.
 
 /** Statements that poorer data made and better data did not. */
 const gained = (
@@ -171,54 +119,3 @@ function thinned(trace: Trace, every: number): Trace {
 }
 
 const sliced = (trace: Trace, end: number) => changed(trace, (values) => values.slice(0, end + 1));
-
-describe('says the same', () => {
-  const times = (factor: number) => (values: Float64Array) => values.map((value) => value * factor);
-  const same = (one: Case, trace: Trace, other: Partial<TripTraceInput> = {}) =>
-    expect([one.trip.kind, [...statementsOf(one, trace, other)].sort()]).toEqual([one.trip.kind, [...one.says].sort()]);
-
-  it('of a drive of eight times the current with an eighth of the inductance', () => {
-    for (const one of cases) {
-      const [u, v, w] = one.trace.currents;
-      const by = times(8);
-      const { inductance = 0, tripAmps = 0 } = one.input;
-      same(
-        one,
-        { ...one.trace, currents: [by(u), by(v), by(w)] },
-        { inductance: inductance / 8, tripAmps: tripAmps * 8 },
-      );
-    }
-  });
-
-  it('with the phases named in turn', () => {
-    for (const one of cases) {
-      const [u, v, w] = one.trace.currents;
-      same(one, { ...one.trace, currents: [v, w, u] });
-    }
-  });
-
-  it('with V and W exchanged, and the speed counted the other way', () => {
-    for (const one of cases) {
-      const [u, v, w] = one.trace.currents;
-      const { speed, torque } = one.trace;
-      same(one, {
-        ...one.trace,
-        currents: [u, w, v],
-        ...(speed && { speed: times(-1)(speed) }),
-        ...(torque && { torque: times(-1)(torque) }),
-      });
-    }
-  });
-
-  it('with all current clamps turned around', () => {
-    for (const one of cases) {
-      const [u, v, w] = one.trace.currents;
-      const by = times(-1);
-      same(one, { ...one.trace, currents: [by(u), by(v), by(w)] });
-    }
-  });
-
-  it('at another time of day', () => {
-    for (const one of cases) same(one, { ...one.trace, time: one.trace.time.map((t) => t + 4096) });
-  });
-});
