@@ -7,7 +7,8 @@ import { type ColumnField, proposedColumns, statedUnits } from './read/columns.t
 import { makeTrace } from './read/make-trace.ts';
 import type { DecimalMark } from './read/number-cell.ts';
 import type { SettingsProblems } from './read/settings.ts';
-import { type ReadProblem, TraceReader, type TraceTable } from './read/trace-reader.ts';
+import { TraceReader } from './read/trace-reader.ts';
+import type { ReadProblem, TraceTable } from './read/trace-table.ts';
 
 /** What the person sees of a file that was read. */
 export interface OpenedFile extends Pick<TraceTable, 'rows' | 'remarks' | 'remarked' | 'blanks' | 'comments' | 'mark'> {

@@ -1,6 +1,6 @@
 import type { Typed } from '../../../kernel/form/field.ts';
 import { median } from '../measure/statistics.ts';
-import type { TraceTable } from './trace-reader.ts';
+import type { TraceTable } from './trace-table.ts';
 
 /** What a column of the file can be, by the field that says so. */
 export const columnFields = [

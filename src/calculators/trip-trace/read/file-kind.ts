@@ -20,7 +20,7 @@ const firstBytes: [FileProblem, RegExp][] = [
 ];
 const firstLetters: [FileProblem, RegExp][] = [
   ['pdf', /^%PDF-/],
-  ['web-page', /^\s*<(!doctype|html|\?xml|svg)/i],
+  ['web-page', /^\s*<(!doctype|html|table|\?xml|svg)/i],
   ['json', /^\s*(\{\s*("|\})|\[\s*[[{"\]])/],
 ];
 

@@ -1,5 +1,5 @@
 import type { SettingsProblem } from './settings.ts';
-import type { LineRemark, ReadProblem } from './trace-reader.ts';
+import type { LineRemark, ReadProblem } from './trace-table.ts';
 
 /** Why a file can't be read, and what to do. Nothing of the form is lost. */
 export const fileProblems: Record<ReadProblem, string> = {
@@ -23,6 +23,8 @@ export const fileProblems: Record<ReadProblem, string> = {
   'too-many-rows':
     'There are more rows than this page takes. Cut the recording to the seconds around the trip; nothing was left out silently.',
   'quote-not-closed': 'A quotation mark is not closed, so that the rows after it can’t be told apart.',
+  'line-too-long':
+    'A line is longer than any row of a recording: the file is damaged, or its signals stand in rows. Export it again, with one row for each sample.',
   'too-few-rows': 'There are too few rows with numbers for a trace. Was the export cut short?',
 };
 

@@ -2,7 +2,7 @@ import type { Typed } from '../../../kernel/form/field.ts';
 import { medianStep, type Trace } from '../measure/trace.ts';
 import { findTrip, nearest } from './find-trip.ts';
 import { readSettings, type Settings, type SettingsProblems } from './settings.ts';
-import type { TraceTable } from './trace-reader.ts';
+import type { TraceTable } from './trace-table.ts';
 
 /** What was left out on the way from the file to the trace. */
 export interface TraceRemarks {

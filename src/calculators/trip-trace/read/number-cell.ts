@@ -11,16 +11,18 @@ const words: Record<string, number> = {
   no: 0,
 };
 
-/** What recorders write for a value that they don't have. */
-const absent = /^(|-+|–|nan|null|none|n\/?a|#n\/a|#wert!|#value!|\*+|\?)$/i;
+/** What recorders write for a value that they don't have, or that is beyond their range. */
+const absent = /^(|-+|–|nan|null|none|n\/?a|#n\/a|#wert!|#value!|\*+|\?|[+-]?(inf(inity)?|∞|1\.#\w+))$/i;
 
 const plain = /^[+-]?(\d+\.?\d*|\.\d+)(e[+-]?\d+)?$/i;
 const withUnit = /^([+-]?(?:\d+\.?\d*|\.\d+)(?:e[+-]?\d+)?)\s*([a-zµμΩ°%⁻¹²/]{1,6}\d?)$/i;
+/** A figure that no recorder measures: too large to be computed with. */
+const overflows = /^[+-]?\d+([.,]\d*)?e\+?\d{3,}$/i;
 const clock = /^(?:\d{1,4}[-./]\d{1,2}[-./]\d{1,4}[ T])?(\d{1,2}):(\d{2})(?::(\d{2}(?:[.,]\d+)?))?Z?$/;
 
 /** Whether a cell says that there is no value. */
 export function isAbsent(cell: string): boolean {
-  return absent.test(cell.trim());
+  return absent.test(cell.trim()) || overflows.test(cell.trim());
 }
 
 /** Whether a cell is a time of day, with or without a date before it. */
@@ -33,6 +35,11 @@ export function isClock(cell: string): boolean {
  * it (`12.5 A`). A time of day counts in seconds from midnight, a word such as `ON` as 1 or 0. NaN if there is no number.
  */
 export function numberIn(cell: string, mark: DecimalMark): number {
+  const value = anyNumberIn(cell, mark);
+  return Number.isFinite(value) ? value : Number.NaN;
+}
+
+function anyNumberIn(cell: string, mark: DecimalMark): number {
   let text = cell.trim();
   if (text === '') return Number.NaN;
   const quick = mark === ',' ? text.replace(',', '.') : text;

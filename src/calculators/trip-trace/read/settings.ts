@@ -2,7 +2,7 @@ import type { Typed } from '../../../kernel/form/field.ts';
 import { parseReading } from '../../../kernel/reading/parse-reading.ts';
 import { typedNumber } from './amount.ts';
 import { type ColumnField, columnFields } from './columns.ts';
-import type { TraceTable } from './trace-reader.ts';
+import type { TraceTable } from './trace-table.ts';
 
 /** What an answer about the file still lacks, by its field. */
 export type SettingsProblem =

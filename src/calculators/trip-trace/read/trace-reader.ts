@@ -1,35 +1,17 @@
 import { limitValue } from '../../../kernel/limits.ts';
-import { type FileProblem, fileKind } from './file-kind.ts';
+import { fileKind } from './file-kind.ts';
 import { GrowingColumn } from './growing-column.ts';
 import { type DecimalMark, isAbsent, isClock, numberIn } from './number-cell.ts';
 import { readPlainRow } from './plain-row.ts';
 import { isOpen } from './split-cells.ts';
-import { type FormatProblem, rowOf, type TableFormat, tableFormat } from './table-format.ts';
-
-export type ReadProblem = FileProblem | FormatProblem | 'too-many-rows' | 'quote-not-closed' | 'too-few-rows';
-
-/** Lines of the file that were not taken as a row of the recording, with what is remarkable about them. */
-export type LineRemark = 'cells-missing' | 'cells-too-many' | 'not-a-number' | 'second-recording';
-
-/** The numbers of a file, column by column; NaN for a value that the file does not have. */
-export interface TraceTable extends TableFormat {
-  columns: Float64Array[];
-  rows: number;
-  /** Columns with times of day, in s from midnight. */
-  clocks: boolean[];
-  remarks: { line: number; remark: LineRemark }[];
-  /** How many lines have a remark; only the first few are listed. */
-  remarked: number;
-  /** Values that the file does not have. */
-  blanks: number;
-  comments: number;
-}
-
-export type TraceFile = { ok: true; table: TraceTable } | { ok: false; problem: ReadProblem; line?: number };
+import { rowOf, type TableFormat, tableFormat } from './table-format.ts';
+import type { LineRemark, ReadProblem, TraceFile, TraceTable } from './trace-table.ts';
 
 /** Lines from which the format is found. */
 const linesToLookAt = 400;
 const mostRemarks = 20;
+/** Letters of a line: more than 256 columns of 100 letters have. */
+const longestLine = 30_000;
 /** A quoted cell that is longer was not closed. */
 const mostLinesOfARow = 20;
 
@@ -82,7 +64,7 @@ export class TraceReader {
 
   end(): TraceFile {
     if (this.#problem === undefined && this.#decoder === undefined) this.#fail('empty');
-    if (this.#decoder !== undefined) this.#take(`${this.#decoder.decode()}\n`);
+    if (this.#problem === undefined && this.#decoder !== undefined) this.#take(`${this.#decoder.decode()}\n`);
     if (this.#problem === undefined && this.#row !== '')
       this.#fail('quote-not-closed', this.#line - this.#rowLines + 1);
     if (this.#problem === undefined && this.#waiting !== undefined) this.#begin();
@@ -106,6 +88,11 @@ export class TraceReader {
     const held = whole.endsWith('\r') ? 1 : 0;
     const lines = (held ? whole.slice(0, -1) : whole).split(/\r\n|\n|\r/);
     this.#carry = (lines.pop() ?? '') + (held ? '\r' : '');
+    const tooLong = lines.findIndex((line) => line.length > longestLine);
+    if (tooLong >= 0 || this.#carry.length > longestLine) {
+      this.#fail('line-too-long', this.#line + (tooLong < 0 ? lines.length : tooLong) + 1);
+      return;
+    }
     for (const line of lines) {
       if (this.#problem !== undefined || this.#ended) return;
       this.#line++;

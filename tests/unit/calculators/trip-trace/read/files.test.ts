@@ -1,10 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { fileProblems, type lineRemarks } from '../../../../../src/calculators/trip-trace/read/file-words.ts';
-import type {
-  ReadProblem,
-  TraceFile,
-  TraceTable,
-} from '../../../../../src/calculators/trip-trace/read/trace-reader.ts';
+import type { ReadProblem, TraceFile, TraceTable } from '../../../../../src/calculators/trip-trace/read/trace-table.ts';
 import { readBytes, readText, rows } from './read-text.ts';
 
 // No source: the shapes that exports of recorders, scopes and spreadsheets have, and files that are chosen by mistake.
@@ -187,16 +183,63 @@ const read: [string, string | Uint8Array, Check][] = [
       expect(columns[1]?.[5]).toBeNaN();
     },
   ],
+  [
+    'values beyond the recorder’s range',
+    `${head}\n${changed(rows(), 5, '0.625;Inf;-Infinity;1.#INF')}`,
+    ({ columns, blanks, remarked }) => {
+      expect([blanks, remarked]).toEqual([3, 0]);
+      expect(columns[2]?.[5]).toBeNaN();
+    },
+  ],
+  [
+    'a figure that is too large to be computed with',
+    `${head}\n${changed(rows(), 5, '0.625;1e999;-1e999;1')}`,
+    ({ columns, blanks }) => {
+      expect([blanks, columns[3]?.[5]]).toEqual([2, 1]);
+      expect(columns[1]?.[5]).toBeNaN();
+    },
+  ],
+  [
+    'empty columns at the end',
+    `${head};;\n${withLast(';;')}`,
+    ({ columns, rows: count, remarked }) => {
+      expect([count, remarked, columns[1]?.[0]]).toEqual([40, 0, 8]);
+      expect(columns[4]?.every(Number.isNaN)).toBe(true);
+    },
+  ],
+  [
+    'an index of samples in place of a time',
+    `Sample;iU;iV;iW\n${rows()
+      .split('\n')
+      .map((row, i) => row.replace(/^[^;]*/, String(i)))
+      .join('\n')}`,
+    ({ columns, names }) => expect([names[0], columns[0]?.[39]]).toEqual(['Sample', 39]),
+  ],
+  [
+    'times in scientific notation with decimal commas',
+    `${head}\n${rows(40, ';', ',').replace('0,125;', '1,25E-01;')}`,
+    plainNames,
+  ],
+  [
+    'cells in quotation marks, between commas',
+    `"Time","iU","iV","iW"\n"${rows(40, '","', '.', '"\n"')}"\n`,
+    plainNames,
+  ],
+  ['a summary behind the rows', `${head}\n${rows()}\n\nMax;8;8;8\nMin;-8;-8;-8`, without([43, 44], 'not-a-number', 40)],
+  ['numbers in percent signs', `${head}\n${rows().replace(/;([^;\n]*)/g, ';$1 %')}`, plainNames],
+  [
+    'true and false',
+    `${head};Enable\n${withLast(';TRUE')}`,
+    ({ columns }) => expect([columns.length, columns[4]?.[7]]).toEqual([5, 1]),
+  ],
+  ['a blank that does not break, before the names', `\u00a0Time;iU;iV;iW\n${rows()}`, plainNames],
+  ['a row in another base', `${head}\n${changed(rows(), 5, '0x1F;1;2;3')}`, without([7], 'not-a-number', 39)],
   ['a row that is cut short', `${head}\n${changed(rows(), 5, '0.625;4.3')}`, without([7], 'cells-missing', 39)],
   ['a row with too much', `${head}\n${changed(rows(), 5, '0.625;4.3;1;2;3')}`, without([7], 'cells-too-many', 39)],
   ['a message between the rows', `${head}\n${changed(rows(), 5, 'trip;F;0;1')}`, without([7], 'not-a-number', 39)],
   ['an export that broke off within a row', `${head}\n${rows()}\n5.0;1.2`, without([42], 'cells-missing', 40)],
   ['two recordings in one file', `${head}\n${rows()}\n${head}\n${rows()}`, without([42], 'second-recording', 40)],
-  [
-    'a file that is one long line of noise after the rows',
-    `${head}\n${rows()}\n${'x'.repeat(5000)}`,
-    without([42], 'cells-missing', 40),
-  ],
+  ['a line of noise after the rows', `${head}\n${rows()}\n${'x'.repeat(5000)}`, without([42], 'cells-missing', 40)],
 ];
 
 /** Files that are refused, with the reason. */
@@ -223,14 +266,30 @@ const refused: [string, string | Uint8Array, ReadProblem][] = [
   ['both decimal marks', `${head}\n${rows(20)}\n${rows(20, ';', ',')}`, 'marks-mixed'],
   ['signals in rows', Array.from({ length: 4 }, () => rows(400).replace(/[\n]/g, ';')).join('\n'), 'too-many-columns'],
   ['a quotation mark that stays open', `${head}\n${changed(rows(), 3, '0.375;"5.1;1;2')}`, 'quote-not-closed'],
+  ['a line of thirty megabytes', `${head}\n${rows()}\n${'x'.repeat(30_000_000)}`, 'line-too-long'],
+  ['all samples in one line', '1.5;'.repeat(200_000), 'line-too-long'],
+  ['zeros behind the rows, as a full card leaves them', `${head}\n${rows()}\n${'\0'.repeat(3000)}`, 'binary'],
+  ['a table of a web page', '<table><tr><td>0.1</td><td>1</td></tr></table>', 'web-page'],
+  ['a formatted letter', '{\\rtf1\\ansi the recording}', 'no-numbers'],
+  ['a big archive of a recorder', joined(bytes(0x37, 0x7a, 0xbc, 0xaf, 0x27, 0x1c), 'x'), 'compressed'],
+  ['numbers in words', Array.from({ length: 40 }, () => 'one;two;three').join('\n'), 'no-numbers'],
   ['a handful of rows', `${head}\n${rows(6)}`, 'too-few-rows'],
 ];
 
 const readOf = (content: string | Uint8Array, piece?: number): TraceFile =>
   typeof content === 'string' ? readText(content, piece) : readBytes(content, piece);
 
-it('there are at least sixty files', () => {
-  expect(read.length + refused.length).toBeGreaterThanOrEqual(60);
+it('says which line is too long', () => {
+  expect(readText(`${head}\n${rows()}\n${'x'.repeat(1_000_000)}`)).toMatchObject({ line: 42 });
+});
+
+it('reads 200,001 rows', () => {
+  const file = readText(`${head}\n${'0.1;1;2;-3\n'.repeat(200_001)}`);
+  expect(file).toMatchObject({ ok: true, table: { rows: 200_001, remarked: 0 } });
+});
+
+it('there are at least eighty files', () => {
+  expect(read.length + refused.length).toBeGreaterThanOrEqual(80);
 });
 
 describe('is read', () => {

@@ -1,5 +1,6 @@
 import type { DecimalMark } from '../../../../../src/calculators/trip-trace/read/number-cell.ts';
-import { type TraceFile, TraceReader } from '../../../../../src/calculators/trip-trace/read/trace-reader.ts';
+import { TraceReader } from '../../../../../src/calculators/trip-trace/read/trace-reader.ts';
+import type { TraceFile } from '../../../../../src/calculators/trip-trace/read/trace-table.ts';
 
 /** Reads bytes in pieces of this size. */
 export function readBytes(bytes: Uint8Array, piece = 1 << 16, mark?: DecimalMark): TraceFile {
