@@ -51,7 +51,8 @@ export const sampleTime: ReadingField = {
 };
 
 export const currentUnit = choice('currentUnit', 'The currents are in', [
-  ['A', 'A'],
+  ['A', 'A', 'Momentary values'],
+  ['rms', 'A rms', 'Momentary values by √2: a sine of 10 A shows peaks of 10'],
   ['mA', 'mA'],
   ['percent', '%'],
   ['raw', 'raw steps'],

@@ -109,6 +109,7 @@ const units: [RegExp, string][] = [
   [/^samples?$/i, 'samples'],
   [/^ma$/i, 'mA'],
   [/^a$/i, 'A'],
+  [/^a[ _]?(rms|eff)$/i, 'rms'],
   [/^(%|percent)$/i, 'percent'],
   [/^v$/i, 'V'],
   [/^(rpm|u?\/min|1\/min|min-1|min⁻¹|r\/min)$/i, 'rpm'],
@@ -129,7 +130,7 @@ export function statedUnits(table: TraceTable, chosen: Typed): Typed {
   };
   return {
     timeUnit: unitOf(of('colTime'), ['s', 'ms', 'us', 'samples']),
-    currentUnit: unitOf(of('colU'), ['A', 'mA', 'percent']),
+    currentUnit: unitOf(of('colU'), ['A', 'rms', 'mA', 'percent']),
     busUnit: unitOf(of('colBus'), ['V']),
     speedUnit: unitOf(of('colSpeed'), ['rpm', 'rad/s', '1/s']),
   };

@@ -92,6 +92,7 @@ function readCurrent(typed: Typed, settings: Settings, problems: SettingsProblem
   const unit = typed.currentUnit ?? '';
   if (unit === '') problems.currentUnit = 'unit-missing';
   if (unit === 'mA') settings.currentScale = 1e-3;
+  if (unit === 'rms') settings.currentScale = Math.SQRT2;
   if (unit !== 'percent' && unit !== 'raw') return;
   const text = (typed.currentScale ?? '').trim();
   const scale = typedNumber(text.replace(/\s*A$/i, ''));

@@ -116,7 +116,7 @@ function markOf(rows: readonly (readonly string[])[]): DecimalMark | undefined {
 }
 
 const unitLike =
-  /^[[(]?\s*(m?s|[uµμ]s|sec|samples?|m?a|k?v|%|rpm|u?\/?min|min-1|min⁻¹|1\/(min|s)|rad(\/s)?|°|deg|mm|m|n\.?m|inc|counts?|hz|khz|pu|bool|-|–)?\s*[\])]?$/i;
+  /^[[(]?\s*(m?s|[uµμ]s|sec|samples?|m?a|a[ _]?(rms|eff)|k?v|%|rpm|u?\/?min|min-1|min⁻¹|1\/(min|s)|rad(\/s)?|°|deg|mm|m|n\.?m|inc|counts?|hz|khz|pu|bool|-|–)?\s*[\])]?$/i;
 
 function headOf(before: readonly string[], table: Try): Pick<TableFormat, 'names' | 'units'> {
   const blank = Array.from({ length: table.width }, () => '');
