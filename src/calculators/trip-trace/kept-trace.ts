@@ -57,11 +57,11 @@ const shape: Shape = {
     'motion?': {
       ...{ speedBefore: 'number', speedAtTrip: 'number', speedRecent: 'number', risingSeconds: 'number' },
       ...{ 'driving?': 'boolean', lostWhileDriving: 'number', 'gainedAgainst?': 'number', stalledSeconds: 'number' },
-      'loadGrowth?': 'number',
+      ...{ 'loadGrowth?': 'number', 'loadCurrent?': 'number' },
     },
     'bus?': {
       ...{ before: 'number', atTrip: 'number', least: 'number', most: 'number' },
-      ...{ moved: 'number', rising: 'boolean' },
+      ...{ moved: 'number', leastEarlier: 'number', rising: 'boolean' },
       ...{ 'currentBeforeFall?': 'number', 'slowing?': 'boolean' },
     },
   },

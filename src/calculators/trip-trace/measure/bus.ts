@@ -32,6 +32,7 @@ export function busOf(trace: Trace, { magnitude }: Pick<CurrentVector, 'magnitud
     atTrip: median(bus.subarray(Math.max(0, trip - 2), trip + 1)),
     least,
     most,
+    leastEarlier: recent === 0 ? before : bus.subarray(0, recent).reduce((a, b) => Math.min(a, b)),
     moved: largest(
       bus.map((one) => one / before - 1),
       0,

@@ -154,7 +154,7 @@ function loadGrowth(
   speed: Float64Array,
   magnitude: Float64Array,
   fastest: number,
-): Pick<MotionFigures, 'loadGrowth'> {
+): Pick<MotionFigures, 'loadGrowth' | 'loadCurrent'> {
   const length = Math.max(10, Math.round(0.02 / step));
   const steady: { rpm: number; current: number }[] = [];
   for (let from = 0; from + length <= trip; from += length) {
@@ -171,5 +171,5 @@ function loadGrowth(
     last === undefined ? [] : steady.filter(({ rpm }) => Math.abs(rpm - last.rpm) < 0.1 * Math.abs(last.rpm));
   const first = alike[0];
   if (first === undefined || last === undefined || alike.length < 4 || first.current === 0) return {};
-  return { loadGrowth: last.current / first.current };
+  return { loadGrowth: last.current / first.current, loadCurrent: last.current };
 }

@@ -63,7 +63,7 @@ function windowAt({ step }: Trace, { angle }: CurrentVector, speed: Float64Array
 
 /** Largest change of the speed within two samples, just before the trip and earlier. No mass changes its speed like that. */
 export function speedJumpOf(trace: Trace): SpeedJumpFigures | undefined {
-  const { speed, trip, step } = trace;
+  const { speed, trip, step, time } = trace;
   if (speed === undefined || trip < 20) return undefined;
   const highest = largest(speed, 0, trip);
   if (highest === 0) return undefined;
@@ -71,7 +71,8 @@ export function speedJumpOf(trace: Trace): SpeedJumpFigures | undefined {
   const { to } = lastMoments(trace);
   let [share, before] = [0, 0];
   for (let i = 2; i <= Math.min(trip, to); i++) {
-    const change = Math.abs((speed[i] ?? 0) - (speed[i - 2] ?? 0)) / highest;
+    const isGap = (time[i] ?? 0) - (time[i - 2] ?? 0) > 2.5 * step;
+    const change = isGap ? 0 : Math.abs((speed[i] ?? 0) - (speed[i - 2] ?? 0)) / highest;
     if (i > trip - recent) share = Math.max(share, change);
     else before = Math.max(before, change);
   }

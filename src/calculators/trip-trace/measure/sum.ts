@@ -4,8 +4,8 @@ import { lastMoments, type Trace } from './trace.ts';
 
 /**
  * The sum of three measured currents. Kirchhoff: without a path to earth it is zero. A sum that is zero in every sample, to
- * less than its noise could be, was computed. A sample that stands alone between two others may be a disturbance of the
- * recorder; one at the trip may also be all that was stored of a fault.
+ * less than its noise could be, was computed. One sample or two that stand alone may be a disturbance of the recorder, so
+ * only a sum that lasts for three counts; one at the trip may also be all that was stored of a fault.
  */
 export function sumOf(trace: Trace, noise: number, peak: number): SumFigures | undefined {
   if (trace.measured === 2) return undefined;
@@ -17,7 +17,8 @@ export function sumOf(trace: Trace, noise: number, peak: number): SumFigures | u
   const step = Number.isFinite(found) ? found : 0;
   const zero = median(raw.map(Math.abs)) < Math.max(1.6 * step, 0.02 * noise, 1e-9 * peak);
   const offset = median(sum.subarray(0, Math.max(1, from)));
-  const distance = sum.map((one) => one - offset);
+  const distance = raw.map((one) => Math.abs(one - offset));
+  const lasting = distance.map((one, i) => Math.min(one, distance[i - 1] ?? one, distance[i - 2] ?? one));
   const before = Math.max(0, from - 1);
   const shares = trace.currents.map((current) => regression(current, sum, 0, before));
   const best = shares.reduce((a, b) => (b.fit > a.fit ? b : a));
@@ -33,13 +34,13 @@ export function sumOf(trace: Trace, noise: number, peak: number): SumFigures | u
     zero: zero && sum.filter((one) => Math.abs(one) > Math.max(3 * step, noise, 1e-9 * peak)).length <= fewSamples,
     noise: Math.max(noiseOf(raw, to), step / 3),
     offset,
-    atTrip: largest(distance, from, to),
+    atTrip: largest(lasting, from, to),
     alone: largest(
       raw.map((one) => one - offset),
       Math.max(from, trace.trip - 1),
       to,
     ),
-    before: largest(distance, 0, from - 1),
+    before: largest(lasting, 0, from - 1),
     ...(best.fit > 0.2 && { follows: { phase, share: best.share, fit: best.fit, amps: Math.abs(best.share) * swing } }),
   };
 }

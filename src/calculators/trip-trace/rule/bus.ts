@@ -6,7 +6,9 @@ import type { TripTraceFinding, TripTraceInput, TripTracePayloads } from './inpu
 const finding = findingMaker<TripTracePayloads>();
 
 /** Largest rise and fall of the bus before the trip, in per cent. */
-const moves = ({ before, least, most }: BusFigures) => [100 * (most / before - 1), 100 * (1 - least / before)] as const;
+const moves = ({ before, least, most, leastEarlier }: BusFigures) =>
+  // Braking raises the bus, and what it was raised by is no fall afterwards.
+  [100 * (most / before - 1), 100 * (1 - least / Math.min(before, leastEarlier))] as const;
 
 /** The bus was recorded, and hardly moved. */
 export const busIsSteady = ({ bus }: TraceFigures): boolean =>

@@ -34,21 +34,27 @@ export function currentSum(figures: TraceFigures, input: TripTraceInput): TripTr
   const offLimit = inAmperes && tripAmps !== undefined ? Math.max(limit, allowed * tripAmps) : undefined;
   const parts = { limits: ['trace-sum' as const] };
   const { atTrip } = sum;
-  if (atTrip > limit && atTrip > 2 * sum.before) {
-    return finding('sum-for', 'undecided', { ...parts, share: atTrip / peaks.atTrip });
-  }
   const { follows } = sum;
-  if (follows !== undefined && follows.fit > 0.8 && Math.abs(follows.share) > 2 * allowed && follows.amps > limit) {
+  const isSteady = atTrip <= 2 * sum.before;
+  if (
+    isSteady &&
+    follows !== undefined &&
+    follows.fit > 0.8 &&
+    Math.abs(follows.share) > 2 * allowed &&
+    follows.amps > limit
+  ) {
     return finding('sum-of-one', 'undecided', { ...parts, phase: follows.phase, share: follows.share });
+  }
+  // A path that trips the drive is there at the trip, and not only earlier.
+  if (atTrip > limit) {
+    return finding('sum-for', 'undecided', { ...parts, share: atTrip / peaks.atTrip });
   }
   if (offLimit !== undefined && Math.abs(sum.offset) > offLimit)
     return finding('sum-offset', 'undecided', { ...parts, share: sum.offset / peaks.atTrip });
-  const most = Math.max(atTrip, sum.before);
-  if (most > limit) return finding('sum-for', 'undecided', { ...parts, share: most / peaks.atTrip });
   if (figures.gapAtTrip) return nothing('gap');
   // A current between two samples is in no sum.
   if (levelShare(figures, input) === undefined) return nothing('level-unknown');
   if (!reachesLevel(figures, input)) return nothing('below-level');
-  if (Math.abs(sum.offset) > limit || !addsUp(figures)) return nothing('between');
-  return finding('sum-against', 'note', { ...parts, share: most / peaks.atTrip });
+  if (Math.abs(sum.offset) > limit || Math.max(sum.before, sum.alone) > limit) return nothing('between');
+  return finding('sum-against', 'note', { ...parts, share: Math.max(atTrip, sum.before) / peaks.atTrip });
 }

@@ -73,7 +73,7 @@ export interface SumFigures {
   noise: number;
   /** Median before the trip. */
   offset: number;
-  /** Largest distance from the median that lasts for two samples, in the last moments and before them. */
+  /** Largest distance from the median that lasts for three samples, in the last moments and before them. */
   atTrip: number;
   before: number;
   /** The same of one sample alone, at the trip or beside it. */
@@ -143,6 +143,8 @@ export interface MotionFigures {
   stalledSeconds: number;
   /** The current that constant speed took at the end, by what it took first, in comparable stretches. */
   loadGrowth?: number;
+  /** The current at the end in it. */
+  loadCurrent?: number;
 }
 
 export interface BusFigures {
@@ -150,6 +152,8 @@ export interface BusFigures {
   atTrip: number;
   least: number;
   most: number;
+  /** Lowest bus before the last tenth of a second. */
+  leastEarlier: number;
   /** Largest rise and fall from the usual in the whole recording up to the trip, as a share. */
   moved: number;
   /** The bus was highest just before the trip: nothing held it. */

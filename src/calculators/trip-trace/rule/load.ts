@@ -7,6 +7,9 @@ import { levelShare, wereOrdinary } from './trip-level.ts';
 const finding = findingMaker<TripTracePayloads>();
 const nothing = (why: MotionSilence) => finding('motion-nothing', 'note', { limits: ['trace-speed-lost'], why });
 
+/** In min⁻¹: a shaft that only trembles loses and gains no speed that says anything. */
+const slowest = 60;
+
 /** In s: longer than a servo axis takes to break away. */
 const longStall = 0.03;
 
@@ -18,22 +21,25 @@ const longStall = 0.03;
  * ordinary at the trip. More and more current at one constant speed is a load that grows.
  */
 export function load(figures: TraceFigures, input: TripTraceInput): TripTraceFinding {
-  const { motion, sampleSeconds } = figures;
+  const { motion, sampleSeconds, speedInRpm } = figures;
   if (motion === undefined) return nothing('no-speed');
   const { lostWhileDriving, risingSeconds, loadGrowth, driving, gainedAgainst, stalledSeconds } = motion;
   // An axis that is held or lowered has its torque at rest and against its motion too, and a process takes what it needs: only
   // a high current makes any of it a reason.
   if (levelShare(figures, input) === undefined) return nothing('level-unknown');
   if (wereOrdinary(figures, input)) return nothing('ordinary');
-  if (loadGrowth !== undefined && loadGrowth >= limitValue('trace-load-growth')) {
+  const loadShare = (motion.loadCurrent ?? 0) / (input.tripAmps ?? Number.POSITIVE_INFINITY);
+  const isLoaded = loadShare >= limitValue('trace-ordinary') / 100;
+  if (isLoaded && loadGrowth !== undefined && loadGrowth >= limitValue('trace-load-growth')) {
     return finding('motion-load', 'undecided', { limits: ['trace-load-growth'], growth: loadGrowth });
   }
-  if (gainedAgainst !== undefined && gainedAgainst > limitValue('trace-speed-lost') / 100) {
+  const turned = speedInRpm && motion.speedBefore > slowest;
+  if (turned && gainedAgainst !== undefined && gainedAgainst > limitValue('trace-speed-lost') / 100) {
     return finding('motion-against-torque', 'undecided', { limits: ['trace-speed-lost'], share: gainedAgainst });
   }
   if (stalledSeconds > longStall) return finding('motion-stalled', 'undecided', { seconds: stalledSeconds });
   if (driving === undefined) return nothing('direction-unknown');
-  if (lostWhileDriving < limitValue('trace-speed-lost') / 100) return nothing('no-loss');
+  if (!turned || lostWhileDriving < limitValue('trace-speed-lost') / 100) return nothing('no-loss');
   if (risingSeconds < Math.max(5 * sampleSeconds, 0.002)) return nothing('too-fast');
   return finding('motion-lost', 'undecided', {
     limits: ['trace-speed-lost'],
