@@ -1,25 +1,40 @@
 import type { Plugin } from 'vite';
+import { limitLabels } from '../kernel/limit-labels.ts';
 
-/** What only the tables and the search show, which are made at build: `LimitData` of kernel/limits.ts has none of it. */
-const forPagesOnly = ['when', 'note', 'otherWords', 'formerIds'];
+/** What a rule computes with: `LimitData` of kernel/limits.ts. */
+const figures = ['unit', 'inputUnit', 'value', 'range', 'points', 'constants'];
 
-/** The limits without the sentences that no script of a page uses. */
+/** What a verdict names: `limitLabels` of kernel/limit-labels.ts. The rest is for the tables and the search. */
+const labels = ['label', 'status', 'source', 'clause', 'recalled'];
+
+/**
+ * Splits the limits for the scripts of pages: the figures, which every form needs, and the labels, which come with a
+ * rule. The sentences that only the tables show are left out.
+ */
 export const limitsForReaders: Plugin = {
   name: 'limits-for-readers',
   enforce: 'pre',
   applyToEnvironment: ({ name }) => name === 'client',
   transform: {
-    filter: { id: /\/content\/limits\/[^/]+\.json$/ },
-    handler: (code) => ({ code: withoutSentences(code), map: null }),
+    filter: { id: /\/(content\/limits\/[^/]+\.json|src\/kernel\/limit-labels\.ts)$/ },
+    handler: (code, id) => ({ code: id.endsWith('.json') ? onlyFigures(code) : writtenLabels(), map: null }),
   },
 };
 
-/** The same file of limits, with figures, labels and sources alone. */
-export function withoutSentences(json: string): string {
-  const { limits } = JSON.parse(json) as { limits: Record<string, Record<string, unknown>> };
-  const short = Object.entries(limits).map(([id, limit]) => [
-    id,
-    Object.fromEntries(Object.entries(limit).filter(([key]) => !forPagesOnly.includes(key))),
-  ]);
+type Parts = Record<string, unknown>;
+
+const only = (keys: readonly string[], limit: object) =>
+  Object.fromEntries(Object.entries(limit).filter(([key]) => keys.includes(key)));
+
+/** The same file of limits, with figures alone. */
+export function onlyFigures(json: string): string {
+  const { limits } = JSON.parse(json) as { limits: Record<string, Parts> };
+  const short = Object.entries(limits).map(([id, limit]) => [id, only(figures, limit)]);
   return JSON.stringify({ limits: Object.fromEntries(short) });
+}
+
+/** The module of the labels, without what it takes them from. */
+export function writtenLabels(): string {
+  const short = Object.entries(limitLabels).map(([id, limit]) => [id, only(labels, limit)]);
+  return `export const limitLabels = ${JSON.stringify(Object.fromEntries(short))};`;
 }

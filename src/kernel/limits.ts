@@ -17,7 +17,7 @@ import trace from '../../content/limits/trace.json' with { type: 'json' };
 import trend from '../../content/limits/trend.json' with { type: 'json' };
 import winding from '../../content/limits/winding.json' with { type: 'json' };
 
-const all = {
+export const allLimits = {
   ...residualVoltage.limits,
   ...liveWork.limits,
   ...bridge.limits,
@@ -38,15 +38,10 @@ const all = {
   ...axisHistory.limits,
 };
 
-export type LimitId = keyof typeof all;
+export type LimitId = keyof typeof allLimits;
 
-/** What calculators and verdicts use of a limit; src/library/tables/limit-schema.ts explains the full shape. */
+/** What rules use of a limit; `limit-labels.ts` has the words, src/library/tables/limit-schema.ts explains the full shape. */
 interface LimitData {
-  label: string;
-  status: string;
-  source: string | null;
-  clause?: string;
-  recalled: boolean;
   unit: string;
   inputUnit?: string;
   value?: number;
@@ -55,10 +50,10 @@ interface LimitData {
   constants?: Record<string, number>;
 }
 
-export const limitIds = Object.keys(all) as LimitId[];
+export const limitIds = Object.keys(allLimits) as LimitId[];
 
 export function limit(id: LimitId): LimitData {
-  return all[id] as LimitData;
+  return allLimits[id] as LimitData;
 }
 
 /** The single figure of a limit, in its base unit. Throws if the limit is a range or a table: a mistake in code. */

@@ -1,5 +1,6 @@
 import sources from '../../content/sources/sources.json' with { type: 'json' };
 import type { Outcome } from '../kernel/form/calculator-form.ts';
+import { limitLabels } from '../kernel/limit-labels.ts';
 import { type LimitId, limit } from '../kernel/limits.ts';
 import { formatLimit } from '../kernel/words/format-limit.ts';
 import type { LimitSnapshot, Snapshot } from './record/snapshot-schema.ts';
@@ -16,13 +17,13 @@ export function snapshotOf(outcome: Outcome, parts: Snapshot['parts']): Snapshot
 }
 
 function limitSnapshot(id: LimitId): LimitSnapshot {
-  const data = limit(id);
-  const source = data.source === null ? '' : sources[data.source as keyof typeof sources].short;
+  const { label, status, source: named, clause } = limitLabels[id];
+  const source = named === null ? '' : sources[named as keyof typeof sources].short;
   return {
     id,
-    label: data.label,
-    value: formatLimit(data),
-    status: data.status,
-    source: [source, data.clause].filter(Boolean).join(', '),
+    label,
+    value: formatLimit(limit(id)),
+    status,
+    source: [source, clause].filter(Boolean).join(', '),
   };
 }

@@ -79,7 +79,7 @@ export class CountedVisitor {
   }
 
   /** The key of the keypad where it is open, which takes the unit of the row that stands on it. */
-  private async next(): Promise<void> {
+  async next(): Promise<void> {
     this.keys++;
     const key = this.page.locator('.keypad-next');
     if ((await key.count()) > 0) await key.tap();

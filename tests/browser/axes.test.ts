@@ -95,6 +95,19 @@ test('an axis is noted, renamed, and a visit begins there with all that is known
   await page.getByText('Support every axis that can fall').waitFor();
   await page.getByRole('link', { name: 'History of this axis' }).click();
   await page.locator('b', { hasText: 'Baseline.' }).waitFor();
+
+  // A new visit takes the names with one press; a name that is typed leaves only what fits.
+  await page.goto(address('/visit/'));
+  await page.getByRole('button', { name: 'Start a visit' }).click();
+  const offered = page.getByRole('button', { name: 'Gantry 3, Lift' });
+  await offered.waitFor();
+  await page.locator('#visit-machine').fill('Gantry 4');
+  await offered.waitFor({ state: 'detached' });
+  await page.locator('#visit-machine').fill('gantry');
+  await offered.click();
+  await page.getByRole('link', { name: 'History of this axis' }).waitFor();
+  expect(await page.locator('#visit-machine').inputValue()).toBe('Gantry 3');
+  expect(await page.locator('#visit-axis').inputValue()).toBe('Lift');
 });
 
 describe.each([

@@ -257,3 +257,18 @@ test('a drawing that does not come leaves the verdict, and says so', async () =>
   await verdict(page, 'no-go');
   await page.getByText('The drawing could not be loaded.').waitFor();
 });
+
+test('a rule that does not come is no verdict; the entries are kept, and the next try judges them', async () => {
+  const context = await newWindow({ serviceWorkers: 'block' });
+  const page = await context.newPage();
+  const rule = /_astro\/form\.[^/]+\.js$/;
+  await context.route(rule, (route) => route.abort());
+  await page.goto(address('/calculators/winding/'));
+  await page.locator('[data-live]').waitFor();
+  await page.getByRole('button', { name: 'Fill in the worked visit' }).click();
+  await page.getByText('The rule of this calculator could not be loaded').waitFor();
+  expect(await page.locator('.verdict').getAttribute('data-verdict')).toBe('empty');
+  await context.unroute(rule);
+  await page.getByRole('button', { name: 'Try again' }).click();
+  await page.locator('.verdict[data-verdict="go"]').waitFor();
+});

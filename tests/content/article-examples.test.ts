@@ -2,17 +2,15 @@ import { expect, test } from 'vitest';
 import { betweenRows, room, visit, warm } from '../../content/articles/measuring/insulation-testing.example.ts';
 import { bus } from '../../content/articles/safety/safe-measurement.example.ts';
 import { dcMinus, dcPlus } from '../../content/articles/trip/causes-of-an-overcurrent-trip.example.ts';
-import { assessBridge, suspectPositions } from '../../src/calculators/bridge/rule/assess.ts';
+import { assessBridge } from '../../src/calculators/bridge/rule/assess.ts';
+import { suspectPositions } from '../../src/calculators/bridge/rule/suspect-positions.ts';
 import { assessInsulation } from '../../src/calculators/insulation/rule/assess.ts';
 import { assessIsolation } from '../../src/calculators/isolation/rule/assess.ts';
+import { type CorrectionMethod, correctionMethods } from '../../src/kernel/electrics/correction-validity.ts';
 import { dewPoint } from '../../src/kernel/electrics/dew-point.ts';
 import { parallel } from '../../src/kernel/electrics/parallel-law.ts';
 import { mapPhases } from '../../src/kernel/electrics/phases.ts';
-import {
-  type CorrectionMethod,
-  correctionFactor,
-  correctionMethods,
-} from '../../src/kernel/electrics/temperature-correction.ts';
+import { correctionFactor } from '../../src/kernel/electrics/temperature-correction.ts';
 import { limitValue } from '../../src/kernel/limits.ts';
 import { celsius, missing, ohms, volts } from '../../src/kernel/reading/reading.ts';
 

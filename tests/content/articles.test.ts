@@ -1,5 +1,6 @@
 import { describe, expect, test } from 'vitest';
-import { limit, limitIds } from '../../src/kernel/limits.ts';
+import { limitLabels } from '../../src/kernel/limit-labels.ts';
+import { limitIds } from '../../src/kernel/limits.ts';
 import {
   attributesOf,
   isStepsFirst,
@@ -39,7 +40,7 @@ describe.each(articles)('$path', ({ path, text }) => {
   });
 
   test('lists every source that it cites or that a quoted limit has', () => {
-    const ofLimits = limitIds.filter((id) => limitsUsed.includes(id)).map((id) => limit(id).source);
+    const ofLimits = limitIds.filter((id) => limitsUsed.includes(id)).map((id) => limitLabels[id].source);
     const used = [...attributesOf(text, 'Cite', 'id'), ...ofLimits.filter((id) => id !== null)];
     expect([...new Set(used)].filter((id) => !listed(text, 'sources').includes(id))).toEqual([]);
   });

@@ -7,7 +7,8 @@ import * as sure from '../../content/articles/measuring/how-sure-is-a-reading.ex
 import * as trend from '../../content/articles/measuring/reading-a-trend.example.ts';
 import * as mover from '../../content/articles/measuring/temperature-moisture-and-time.example.ts';
 import * as winding from '../../content/articles/measuring/winding-resistance.example.ts';
-import { assessBridge, suspectPositions } from '../../src/calculators/bridge/rule/assess.ts';
+import { assessBridge } from '../../src/calculators/bridge/rule/assess.ts';
+import { suspectPositions } from '../../src/calculators/bridge/rule/suspect-positions.ts';
 import { assessBridgeDiode } from '../../src/calculators/bridge-diode/rule/assess.ts';
 import { assessCableLength } from '../../src/calculators/cable-length/rule/assess.ts';
 import { assessInsulation } from '../../src/calculators/insulation/rule/assess.ts';

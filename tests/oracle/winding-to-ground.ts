@@ -1,4 +1,4 @@
-import type { CorrectionMethod } from '../../src/kernel/electrics/temperature-correction.ts';
+import type { CorrectionMethod } from '../../src/kernel/electrics/correction-validity.ts';
 import type { Instrument } from '../../src/kernel/reading/interval.ts';
 import type { Reading } from '../../src/kernel/reading/reading.ts';
 import { figure, span } from './readings.ts';

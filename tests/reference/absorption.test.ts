@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { assessAbsorption } from '../../src/calculators/absorption/rule/assess.ts';
 import type { AbsorptionInput } from '../../src/calculators/absorption/rule/input.ts';
+import { limitLabels } from '../../src/kernel/limit-labels.ts';
 import { limit, limitRange, limitValue } from '../../src/kernel/limits.ts';
 import { celsius, ohms } from '../../src/kernel/reading/reading.ts';
 
@@ -63,7 +64,7 @@ describe('worked indices', () => {
 describe('the dielectric absorption ratio', () => {
   it('has a range of published limits and none of its own', () => {
     expect(limitRange('absorption-ratio-span')).toEqual({ from: 1, to: 1.6 });
-    expect(limit('absorption-ratio-span').status).toBe('textbook');
+    expect(limitLabels['absorption-ratio-span'].status).toBe('textbook');
   });
 
   it.each([

@@ -1,7 +1,8 @@
 import { evaluate } from 'mathjs';
 import { describe, expect, it } from 'vitest';
 import { coreInsulation } from '../../src/kernel/electrics/cable-insulation.ts';
-import { limit, limitPoints, limitRange, limitValue } from '../../src/kernel/limits.ts';
+import { limitLabels } from '../../src/kernel/limit-labels.ts';
+import { limitPoints, limitRange, limitValue } from '../../src/kernel/limits.ts';
 
 /** The constant K in MΩ·1000 ft for a resistivity in Ω·m, from R = ρ/(2πL)·ln(D/d). */
 const constantFromResistivity = (ohmMetres: number) => (ohmMetres * Math.LN10) / (2 * Math.PI * 304.8 * 1e6);
@@ -36,7 +37,7 @@ describe('the conversion table of cable insulation', () => {
   ] as const)('%s', (id, factors) => {
     const celsius = [10, 15.6, 20, 25, 26.7];
     expect(limitPoints(id)).toEqual(celsius.map((temperature, row) => [temperature, factors[row]]));
-    expect(limit(id).recalled).toBe(false);
+    expect(limitLabels[id].recalled).toBe(false);
   });
 });
 
@@ -51,7 +52,7 @@ describe('the constants K', () => {
   });
 
   it('say that they were recalled', () => {
-    expect(limit('cable-constant-pvc').recalled).toBe(true);
-    expect(limit('cable-constant-xlpe').recalled).toBe(true);
+    expect(limitLabels['cable-constant-pvc'].recalled).toBe(true);
+    expect(limitLabels['cable-constant-xlpe'].recalled).toBe(true);
   });
 });

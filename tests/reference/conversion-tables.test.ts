@@ -1,6 +1,8 @@
 import { describe, expect, it } from 'vitest';
-import { correctionFactor, interpolate, validityOf } from '../../src/kernel/electrics/temperature-correction.ts';
-import { limit, limitPoints } from '../../src/kernel/limits.ts';
+import { validityOf } from '../../src/kernel/electrics/correction-validity.ts';
+import { correctionFactor, interpolate } from '../../src/kernel/electrics/temperature-correction.ts';
+import { limitLabels } from '../../src/kernel/limit-labels.ts';
+import { limitPoints } from '../../src/kernel/limits.ts';
 
 /** Source: ANSI/NETA MTS, table 100.14.1, solid insulation to 20 °C; recalled from memory. Repeated here on purpose. */
 const solid: [celsius: number, factor: number][] = [
@@ -28,7 +30,7 @@ describe('the factors for solid insulation (recalled from memory)', () => {
 
   it('are the rows that were published, no more and no less', () => {
     expect(limitPoints('solid-insulation-to-20')).toEqual(solid);
-    expect(limit('solid-insulation-to-20').recalled).toBe(true);
+    expect(limitLabels['solid-insulation-to-20'].recalled).toBe(true);
   });
 
   it('are used between the first row and the last', () => {

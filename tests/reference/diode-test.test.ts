@@ -1,6 +1,6 @@
 import { bignumber, evaluate, exp } from 'mathjs';
 import { describe, expect, it } from 'vitest';
-import { suspectPositions } from '../../src/calculators/bridge/rule/assess.ts';
+import { suspectPositions } from '../../src/calculators/bridge/rule/suspect-positions.ts';
 import { assessBridgeDiode, type BridgeDiodeAssessment } from '../../src/calculators/bridge-diode/rule/assess.ts';
 import { mapPhases } from '../../src/kernel/electrics/phases.ts';
 import { limitRange, limitValue } from '../../src/kernel/limits.ts';

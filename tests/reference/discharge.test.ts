@@ -8,7 +8,8 @@ import {
   timeConstantBetween,
   voltageAfter,
 } from '../../src/kernel/electrics/discharge-law.ts';
-import { limit, limitValue } from '../../src/kernel/limits.ts';
+import { limitLabels } from '../../src/kernel/limit-labels.ts';
+import { limitValue } from '../../src/kernel/limits.ts';
 import { missing, type Reading, volts } from '../../src/kernel/reading/reading.ts';
 import recordedValues from './ngspice/recorded.json' with { type: 'json' };
 
@@ -70,7 +71,7 @@ describe('the classes of stored energy', () => {
     ['capacitor-arc-energy', 10_000],
   ] as const)('%s', (id, value) => {
     expect(limitValue(id)).toBe(value);
-    expect(limit(id).recalled).toBe(false);
+    expect(limitLabels[id].recalled).toBe(false);
   });
 
   /** Source: DOE-HDBK-1092-2013, appendix D: reflex above 400 V from 0.25 J; read in a text that quotes it. */
@@ -81,7 +82,7 @@ describe('the classes of stored energy', () => {
   /** Source: NFPA 70E, 2021, article 360: 1 J; recalled from memory. Stricter, so it classes a charged bus. */
   it('the later shock hazard', () => {
     expect(limitValue('capacitor-shock-energy-later')).toBe(1);
-    expect(limit('capacitor-shock-energy-later').recalled).toBe(true);
+    expect(limitLabels['capacitor-shock-energy-later'].recalled).toBe(true);
   });
 
   // Each figure from both sides: E = C · V² / 2 worked out by hand.
@@ -120,13 +121,13 @@ describe('the published limits of time and voltage', () => {
   it('NFPA 70', () => {
     expect(limitValue('capacitor-voltage-50')).toBe(50);
     expect([limitValue('capacitor-time'), limitValue('capacitor-time-high')]).toEqual([60, 300]);
-    expect(limit('capacitor-time-high').recalled).toBe(true);
+    expect(limitLabels['capacitor-time-high'].recalled).toBe(true);
   });
 
   /** Common practice, no source. */
   it('tolerances say that they have no source', () => {
     for (const id of ['capacitor-tolerance', 'bleeder-tolerance'] as const) {
-      expect([limit(id).source, limit(id).status]).toEqual([null, 'common-practice']);
+      expect([limitLabels[id].source, limitLabels[id].status]).toEqual([null, 'common-practice']);
     }
   });
 });

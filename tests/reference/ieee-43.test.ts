@@ -1,8 +1,10 @@
 import { describe, expect, it } from 'vitest';
 import { testVoltageRow } from '../../src/kernel/assessment/test-voltage.ts';
+import { validityOf } from '../../src/kernel/electrics/correction-validity.ts';
 import { machineMinimum } from '../../src/kernel/electrics/machine-minimum.ts';
-import { correctionFactor, validityOf } from '../../src/kernel/electrics/temperature-correction.ts';
-import { limit, limitRange, limitValue } from '../../src/kernel/limits.ts';
+import { correctionFactor } from '../../src/kernel/electrics/temperature-correction.ts';
+import { limitLabels } from '../../src/kernel/limit-labels.ts';
+import { limitRange, limitValue } from '../../src/kernel/limits.ts';
 
 /** Source: IEEE 43-2000, clause 6.3, KT = 0.5^((40 − T)/10); read in texts that reproduce it. */
 describe('the halving rule of IEEE 43', () => {
@@ -62,8 +64,8 @@ describe('the formulas for thermosetting insulation (recalled from memory)', () 
   });
 
   it('are flagged as recalled', () => {
-    expect(limit('thermosetting-hot').recalled).toBe(true);
-    expect(limit('thermosetting-cool').recalled).toBe(true);
+    expect(limitLabels['thermosetting-hot'].recalled).toBe(true);
+    expect(limitLabels['thermosetting-cool'].recalled).toBe(true);
   });
 });
 
@@ -104,5 +106,5 @@ describe('the test voltages of IEEE 43', () => {
 /** Source: IEEE 43, clause 5.4, recalled from memory. */
 it('a winding is discharged for four times the test at least (recalled from memory)', () => {
   expect(limitValue('discharge-after-test')).toBe(4);
-  expect(limit('discharge-after-test').recalled).toBe(true);
+  expect(limitLabels['discharge-after-test'].recalled).toBe(true);
 });

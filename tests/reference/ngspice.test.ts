@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
-import { assessBridge, type BridgeInput, suspectPositions } from '../../src/calculators/bridge/rule/assess.ts';
+import { assessBridge, type BridgeInput } from '../../src/calculators/bridge/rule/assess.ts';
+import { suspectPositions } from '../../src/calculators/bridge/rule/suspect-positions.ts';
 import { assessIsolation } from '../../src/calculators/isolation/rule/assess.ts';
 import type { IsolationInput, StageReadings } from '../../src/calculators/isolation/rule/input.ts';
 import { parallel } from '../../src/kernel/electrics/parallel-law.ts';

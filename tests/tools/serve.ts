@@ -16,6 +16,8 @@ interface ServeOptions {
   host?: string;
   /** `idle`: the worker does nothing, so that a page doesn't fetch the whole site for offline use. */
   worker?: 'real' | 'idle';
+  /** Awaited before a file is sent, by its path below the base: a slow network. */
+  delay?: (path: string) => Promise<void> | undefined;
 }
 
 export interface ServedSite {
@@ -26,14 +28,15 @@ export interface ServedSite {
 }
 
 /** Serves a built site like a plain static host. Fails if the folder has no site. */
-export async function serveSite({ folder, base, port, host, worker }: ServeOptions): Promise<ServedSite> {
+export async function serveSite({ folder, base, port, host, worker, delay }: ServeOptions): Promise<ServedSite> {
   if (!existsSync(join(folder, 'index.html'))) throw new Error(`No built site in ${folder}: run npm run build first.`);
   const files = sirv(folder, { etag: true, brotli: true, setHeaders });
-  const server = createServer((request, response) => {
+  const server = createServer(async (request, response) => {
     const path = withinBase(request, response, base);
     if (path === undefined) return;
     if (isFolderWithoutSlash(folder, path)) return redirect(response, `${base}${path.slice(1)}/`);
     if (worker === 'idle' && path === '/sw.js') return idleWorker(response);
+    await delay?.(path);
     request.url = path;
     files(request, response, () => notFound(response, folder));
   });

@@ -7,7 +7,7 @@ import { root } from './paths.ts';
 /** Tests of pure code, which leave nothing behind: the files of a worker share what they import. */
 const project = (name: string) => ({
   extends: true as const,
-  test: { name, include: [`tests/${name}/**/*.test.{ts,tsx}`], isolate: false },
+  test: { name, include: [`tests/${name}/**/*.test.{ts,tsx}`], setupFiles: 'tests/support/seed.ts', isolate: false },
 });
 
 export default defineConfig({

@@ -1,4 +1,4 @@
-import { provideBackground } from '../../visit/app/background.ts';
+import { provideBackground, provideKnownAxes } from '../../visit/app/background.ts';
 
 // Loaded when a visit is opened, so that the list of visits does not wait for it.
 const load = () => import('./visit-background.ts');
@@ -7,6 +7,13 @@ provideBackground((visit) =>
   load().then(
     ({ visitBackground }) => visitBackground(visit),
     () => undefined,
+  ),
+);
+
+provideKnownAxes(() =>
+  load().then(
+    ({ knownAxes }) => knownAxes(),
+    () => [],
   ),
 );
 

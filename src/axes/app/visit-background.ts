@@ -5,6 +5,7 @@ import { type Earlier, isMeasuredId, type Sister } from '../history/earlier.ts';
 import { sistersOf } from '../history/known.ts';
 import { againstPast } from '../history/past.ts';
 import { type Axis, axisOfVisit, registerOf } from '../history/register.ts';
+import type { AxisNames } from '../record/names.ts';
 import { headOf, type VisitReadings } from '../record/visit-digest.ts';
 import { axisStore } from '../storage/axis-store.ts';
 import { axisTitle } from '../words/axis.ts';
@@ -47,6 +48,17 @@ export function earlierIds(
   const earlier = visits.filter((one) => one.id !== id && isEarlier(Date.parse(one.at)));
   const baselines = earlier.filter(({ baseline }) => baseline).slice(0, 1);
   return [...new Set([...earlier.slice(0, visitsLookedAt), ...baselines].map((one) => one.id))];
+}
+
+/** The names of all axes of the register, the last visited first; none if the storage can't be read. */
+export async function knownAxes(): Promise<AxisNames[]> {
+  const store = axisStore();
+  try {
+    const stored = await store.load();
+    return stored.ok ? registerOf(stored.value.records, stored.value.heads).axes.map(({ names }) => names) : [];
+  } finally {
+    store.close();
+  }
 }
 
 export function backgroundOf(

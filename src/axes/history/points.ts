@@ -1,7 +1,7 @@
 import { calculator as insulationForm } from '../../calculators/insulation/form.ts';
 import { calculator as isolationForm } from '../../calculators/isolation/form.ts';
 import type { TrendRow } from '../../calculators/trend/rule/input.ts';
-import type { CorrectionMethod } from '../../kernel/electrics/temperature-correction.ts';
+import type { CorrectionMethod } from '../../kernel/electrics/correction-validity.ts';
 import { type ReadForm, readForm } from '../../kernel/form/read-form.ts';
 import { correctionOf } from '../../kernel/form/shared-fields.ts';
 import { millisecondsADay } from '../../kernel/reading/calendar-date.ts';

@@ -1,3 +1,4 @@
+import type { ReadForm } from '../../kernel/form/read-form.ts';
 import { formatRounded } from '../../kernel/reading/format-reading.ts';
 import { lastIn } from '../../kernel/reading/last-in.ts';
 import { Curve } from '../../ui/plot/Curve.tsx';
@@ -7,8 +8,14 @@ import { LimitLine } from '../../ui/plot/LimitLine.tsx';
 import { Plot } from '../../ui/plot/Plot.tsx';
 import { Points } from '../../ui/plot/Points.tsx';
 import { curveData } from './curve-data.ts';
+import { absorptionInput } from './form.ts';
 import { type AbsorptionInput, absorptionTimes } from './rule/input.ts';
 import { markName } from './stopwatch.ts';
+
+/** Of a form as it was judged. */
+export function JudgedAbsorptionPlot({ read }: { read: ReadForm }) {
+  return <AbsorptionPlot input={absorptionInput(read)} />;
+}
 
 /**
  * The readings over time, both on logarithmic axes: there, absorption of sound insulation is nearly a straight line.

@@ -1,18 +1,25 @@
 import { temperatureUnit, windingTemperature } from '../../kernel/form/shared-fields.ts';
 import { Choices } from '../../ui/form/Choices.tsx';
 import { LeadPicture } from '../../ui/form/LeadPicture.tsx';
+import { lateRule } from '../../ui/form/late-rule.ts';
 import { MoreFields } from '../../ui/form/MoreFields.tsx';
 import { ReadingInput } from '../../ui/form/ReadingInput.tsx';
 import { ReadingRow } from '../../ui/form/ReadingRow.tsx';
 import { type CalculatorProps, useForm } from '../../ui/form/use-form.ts';
 import { LateDrawing } from '../../ui/plot/LateDrawing.tsx';
 import { FormFrame } from '../frame/FormFrame.tsx';
-import { absorptionInput, calculator, testerFields, thermalClassField, timedFields, windingKindField } from './form.ts';
+import { absorption } from './about.ts';
+import { absorptionFields, testerFields, thermalClassField, timedFields, windingKindField } from './fields.ts';
 import { PasteReadings } from './PasteReadings.tsx';
 import { StopwatchPanel } from './StopwatchPanel.tsx';
 
-const { name } = calculator;
-const loadDrawing = () => import('./AbsorptionPlot.tsx').then((module) => module.AbsorptionPlot);
+const { name } = absorption;
+const calculator = {
+  ...absorption,
+  fields: absorptionFields,
+  rule: lateRule(() => import('./form.ts').then((module) => module.calculator)),
+};
+const loadDrawing = () => import('./AbsorptionPlot.tsx').then((module) => module.JudgedAbsorptionPlot);
 
 /** Timed readings of one winding: the ratios, the curve, and how far they may be believed. */
 export function Calculator(props: CalculatorProps) {
@@ -23,10 +30,7 @@ export function Calculator(props: CalculatorProps) {
       calculator={calculator}
       form={form}
       drawing={(outcome) => (
-        <LateDrawing
-          load={loadDrawing}
-          shows={outcome.state === 'judged' ? { input: absorptionInput(outcome.read) } : undefined}
-        />
+        <LateDrawing load={loadDrawing} shows={outcome.state === 'judged' ? { read: outcome.read } : undefined} />
       )}
     >
       <StopwatchPanel name={name} />

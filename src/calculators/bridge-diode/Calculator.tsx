@@ -1,12 +1,15 @@
 import { Choices } from '../../ui/form/Choices.tsx';
 import { LeadPicture } from '../../ui/form/LeadPicture.tsx';
+import { lateRule } from '../../ui/form/late-rule.ts';
 import { MoreFields } from '../../ui/form/MoreFields.tsx';
 import { ReadingInput } from '../../ui/form/ReadingInput.tsx';
 import { ReadingRow } from '../../ui/form/ReadingRow.tsx';
 import { type CalculatorProps, useForm } from '../../ui/form/use-form.ts';
 import { BridgeSchematic } from '../bridge/BridgeSchematic.tsx';
 import { FormFrame } from '../frame/FormFrame.tsx';
+import { bridgeDiode } from './about.ts';
 import {
+  bridgeDiodeFields,
   busVoltage,
   diodeFields,
   meterFields,
@@ -15,10 +18,14 @@ import {
   resistanceOrder,
   steadiness,
 } from './fields.ts';
-import { calculator } from './form.ts';
 import { positionStates } from './positions.ts';
 
-const { name } = calculator;
+const { name } = bridgeDiode;
+const calculator = {
+  ...bridgeDiode,
+  fields: bridgeDiodeFields,
+  rule: lateRule(() => import('./form.ts').then((module) => module.calculator)),
+};
 
 const phaseNames = ['U', 'V', 'W'];
 const rows = [

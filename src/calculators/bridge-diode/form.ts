@@ -1,6 +1,6 @@
 import type { Phases } from '../../kernel/electrics/phases.ts';
 import { defineCalculator } from '../../kernel/form/calculator-form.ts';
-import { instrumentOf } from '../../kernel/form/instrument.ts';
+import { instrumentOf } from '../../kernel/form/instrument-of.ts';
 import { sameFields } from '../../kernel/form/opening.ts';
 import type { ReadForm } from '../../kernel/form/read-form.ts';
 import { missing, type Reading } from '../../kernel/reading/reading.ts';

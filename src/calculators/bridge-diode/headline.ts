@@ -3,7 +3,7 @@ import { figureHeadline, foundIn, type HeadlineWords, headlineFrom } from '../..
 import { capital, listed } from '../../kernel/words/sentences.ts';
 import { busHeadlines } from '../bridge/output-stage-words.ts';
 import { positionName, railNames, readingName, switchName } from '../bridge/position-names.ts';
-import { suspectPositions } from '../bridge/rule/assess.ts';
+import { suspectPositions } from '../bridge/rule/suspect-positions.ts';
 import type { SwitchPosition } from '../bridge/rule/switch-position.ts';
 import type { BridgeDiodeAssessment } from './rule/assess.ts';
 import type { BridgeDiodeFinding } from './rule/findings.ts';

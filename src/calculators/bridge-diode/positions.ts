@@ -1,7 +1,7 @@
 import type { ReadForm } from '../../kernel/form/read-form.ts';
 import { missing } from '../../kernel/reading/reading.ts';
 import type { Position, PositionState } from '../bridge/positions.ts';
-import { suspectPositions } from '../bridge/rule/assess.ts';
+import { suspectPositions } from '../bridge/rule/suspect-positions.ts';
 import { partsOfPosition, switchPositions } from '../bridge/rule/switch-position.ts';
 import type { BridgeDiodeAssessment } from './rule/assess.ts';
 

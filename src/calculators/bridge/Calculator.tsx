@@ -2,14 +2,17 @@ import type { Outcome } from '../../kernel/form/calculator-form.ts';
 import { readForm } from '../../kernel/form/read-form.ts';
 import { Choices } from '../../ui/form/Choices.tsx';
 import { LeadPicture } from '../../ui/form/LeadPicture.tsx';
+import { lateRule } from '../../ui/form/late-rule.ts';
 import { MoreFields } from '../../ui/form/MoreFields.tsx';
 import { ReadingInput } from '../../ui/form/ReadingInput.tsx';
 import { ReadingRow } from '../../ui/form/ReadingRow.tsx';
 import { type CalculatorProps, useForm } from '../../ui/form/use-form.ts';
 import { FormFrame } from '../frame/FormFrame.tsx';
+import { bridge } from './about.ts';
 import { BridgeSchematic } from './BridgeSchematic.tsx';
 import {
   againField,
+  bridgeFields,
   busVoltage,
   meterFields,
   motorLeads,
@@ -19,11 +22,15 @@ import {
   tipsTogether,
   tolerance,
 } from './fields.ts';
-import { calculator } from './form.ts';
 import { bridgePositions } from './positions.ts';
 import type { BridgeAssessment } from './rule/assess.ts';
 
-const { name } = calculator;
+const { name } = bridge;
+const calculator = {
+  ...bridge,
+  fields: bridgeFields,
+  rule: lateRule(() => import('./form.ts').then((module) => module.calculator)),
+};
 const plus = [...railFields('plus'), againField('plus')];
 const minus = [...railFields('minus'), againField('minus')];
 const phaseNames = ['U', 'V', 'W'];

@@ -1,5 +1,5 @@
 import { phases } from '../../kernel/electrics/phases.ts';
-import type { ChoiceField, ReadingField } from '../../kernel/form/field.ts';
+import type { ChoiceField, FormField, ReadingField } from '../../kernel/form/field.ts';
 import { instrumentFields } from '../../kernel/form/instrument.ts';
 import { limitRange, limitValue } from '../../kernel/limits.ts';
 import { formatRounded } from '../../kernel/reading/format-reading.ts';
@@ -131,3 +131,17 @@ export const tipsTogether: ReadingField = {
 };
 
 export const meterFields = instrumentFields('72 MΩ');
+
+export const bridgeFields: FormField[] = [
+  busVoltage,
+  motorLeads,
+  ...railFields('plus'),
+  againField('plus'),
+  ...railFields('minus'),
+  againField('minus'),
+  ...secondFields,
+  ...secondChoices,
+  tipsTogether,
+  tolerance,
+  ...meterFields,
+];

@@ -1,20 +1,11 @@
 import type { Phases } from '../../kernel/electrics/phases.ts';
 import { defineCalculator } from '../../kernel/form/calculator-form.ts';
-import { instrumentOf, numberOf } from '../../kernel/form/instrument.ts';
+import { numberOf } from '../../kernel/form/instrument.ts';
+import { instrumentOf } from '../../kernel/form/instrument-of.ts';
 import type { ReadForm } from '../../kernel/form/read-form.ts';
 import { missing, type Reading } from '../../kernel/reading/reading.ts';
 import { bridge } from './about.ts';
-import {
-  againField,
-  busVoltage,
-  meterFields,
-  motorLeads,
-  railFields,
-  secondChoices,
-  secondFields,
-  tipsTogether,
-  tolerance,
-} from './fields.ts';
+import { bridgeFields } from './fields.ts';
 import { bridgeHeadline } from './headline.ts';
 import { assessBridge, type BridgeAssessment, type BridgeInput } from './rule/assess.ts';
 import type { Rail } from './rule/switch-position.ts';
@@ -58,19 +49,7 @@ export function bridgeInput(read: ReadForm): BridgeInput {
 
 export const calculator = defineCalculator<BridgeAssessment>({
   ...bridge,
-  fields: [
-    busVoltage,
-    motorLeads,
-    ...railFields('plus'),
-    againField('plus'),
-    ...railFields('minus'),
-    againField('minus'),
-    ...secondFields,
-    ...secondChoices,
-    tipsTogether,
-    tolerance,
-    ...meterFields,
-  ],
+  fields: bridgeFields,
   assess: (read) => assessBridge(bridgeInput(read)),
   findingTexts: bridgeFindings,
   stepTexts: bridgeSteps,

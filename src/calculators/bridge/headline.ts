@@ -3,8 +3,9 @@ import { figureHeadline, foundIn, type HeadlineWords, headlineFrom } from '../..
 import { capital, listed } from '../../kernel/words/sentences.ts';
 import { busHeadlines } from './output-stage-words.ts';
 import { positionName, railNames, switchName } from './position-names.ts';
-import { type BridgeAssessment, suspectPositions } from './rule/assess.ts';
+import type { BridgeAssessment } from './rule/assess.ts';
 import type { BridgeFinding } from './rule/findings.ts';
+import { suspectPositions } from './rule/suspect-positions.ts';
 import type { SwitchPosition } from './rule/switch-position.ts';
 
 const positions = (list: readonly SwitchPosition[]) => listed(list.map(positionName));

@@ -1,7 +1,8 @@
 import { type Phase, phases } from '../../kernel/electrics/phases.ts';
 import type { ReadForm } from '../../kernel/form/read-form.ts';
 import { missing, type Reading } from '../../kernel/reading/reading.ts';
-import { type BridgeAssessment, suspectPositions } from './rule/assess.ts';
+import type { BridgeAssessment } from './rule/assess.ts';
+import { suspectPositions } from './rule/suspect-positions.ts';
 import { type Rail, rails, type SwitchPosition } from './rule/switch-position.ts';
 
 /** `unjudged`: measured, but nothing can be said about it yet. */

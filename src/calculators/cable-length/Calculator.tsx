@@ -1,14 +1,21 @@
 import { temperatureUnit } from '../../kernel/form/shared-fields.ts';
 import { Choices } from '../../ui/form/Choices.tsx';
+import { lateRule } from '../../ui/form/late-rule.ts';
 import { MoreFields } from '../../ui/form/MoreFields.tsx';
 import { ReadingRow } from '../../ui/form/ReadingRow.tsx';
 import { type CalculatorProps, useForm } from '../../ui/form/use-form.ts';
 import { LateDrawing } from '../../ui/plot/LateDrawing.tsx';
 import { FormFrame } from '../frame/FormFrame.tsx';
-import { buildFields, cableLengthInput, calculator, insulationField, testerFields, testFields } from './form.ts';
+import { cableLength } from './about.ts';
+import { buildFields, cableLengthFields, insulationField, testerFields, testFields } from './fields.ts';
 
-const { name } = calculator;
-const loadDrawing = () => import('./LengthPlot.tsx').then((module) => module.LengthPlot);
+const { name } = cableLength;
+const calculator = {
+  ...cableLength,
+  fields: cableLengthFields,
+  rule: lateRule(() => import('./form.ts').then((module) => module.calculator)),
+};
+const loadDrawing = () => import('./LengthPlot.tsx').then((module) => module.JudgedLengthPlot);
 
 /** What a sound cable of this length reads, and whether this one does. */
 export function Calculator(props: CalculatorProps) {
@@ -19,10 +26,7 @@ export function Calculator(props: CalculatorProps) {
       calculator={calculator}
       form={form}
       drawing={(outcome) => (
-        <LateDrawing
-          load={loadDrawing}
-          shows={outcome.state === 'judged' ? { input: cableLengthInput(outcome.read) } : undefined}
-        />
+        <LateDrawing load={loadDrawing} shows={outcome.state === 'judged' ? { read: outcome.read } : undefined} />
       )}
     >
       <ReadingRow name={name} legend="One core of the cable" fields={buildFields} form={form} />

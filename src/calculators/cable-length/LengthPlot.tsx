@@ -1,3 +1,4 @@
+import type { ReadForm } from '../../kernel/form/read-form.ts';
 import { formatRounded } from '../../kernel/reading/format-reading.ts';
 import { lastIn } from '../../kernel/reading/last-in.ts';
 import { Band } from '../../ui/plot/Band.tsx';
@@ -7,8 +8,14 @@ import { plotFrame } from '../../ui/plot/frame.ts';
 import { LimitLine } from '../../ui/plot/LimitLine.tsx';
 import { Plot } from '../../ui/plot/Plot.tsx';
 import { Points } from '../../ui/plot/Points.tsx';
+import { cableLengthInput } from './form.ts';
 import { lengthPlotData } from './length-plot-data.ts';
 import type { CableLengthInput } from './rule/input.ts';
+
+/** Of a form as it was judged. */
+export function JudgedLengthPlot({ read }: { read: ReadForm }) {
+  return <LengthPlot input={cableLengthInput(read)} />;
+}
 
 /**
  * The least resistance of a new cable of this construction over its length, with the after-trip limit and the

@@ -1,77 +1,13 @@
 import { defineCalculator } from '../../kernel/form/calculator-form.ts';
-import type { ChoiceField, ReadingField } from '../../kernel/form/field.ts';
-import { instrumentFields, instrumentOf } from '../../kernel/form/instrument.ts';
-import { insulationUnits } from '../../kernel/form/measured-units.ts';
+import { instrumentOf } from '../../kernel/form/instrument-of.ts';
 import type { ReadForm } from '../../kernel/form/read-form.ts';
-import { temperatureUnit } from '../../kernel/form/shared-fields.ts';
 import { missing } from '../../kernel/reading/reading.ts';
 import { cableLength } from './about.ts';
+import { cableLengthFields } from './fields.ts';
 import { cableLengthHeadline } from './headline.ts';
 import { assessCableLength } from './rule/assess.ts';
 import type { CableLengthAssessment, CableLengthInput } from './rule/input.ts';
 import { cableLengthFindings, cableLengthSteps } from './words.ts';
-
-export const insulationField: ChoiceField = {
-  kind: 'choice',
-  id: 'insulation',
-  name: 'Insulation of the cores',
-  hint: 'Printed on the sheath or in the data sheet. Not known: choose PVC, whose figures are the lower ones.',
-  options: [
-    { value: 'pvc', label: 'PVC' },
-    { value: 'xlpe', label: 'Cross-linked polyethylene', hint: 'XLPE, also called VPE or PE-X.' },
-  ],
-  initial: 'pvc',
-};
-
-export const buildFields: ReadingField[] = [
-  {
-    kind: 'reading',
-    id: 'insulationDiameter',
-    label: 'Over the insulation',
-    name: 'Diameter over the insulation of one core',
-    hint: 'D, in mm.',
-    quantity: 'diameter',
-  },
-  {
-    kind: 'reading',
-    id: 'conductorDiameter',
-    label: 'Of the conductor',
-    name: 'Diameter of the conductor',
-    hint: 'd, in mm.',
-    quantity: 'diameter',
-  },
-  {
-    kind: 'reading',
-    id: 'length',
-    label: 'Length of the run',
-    name: 'Length of the run',
-    hint: 'In metres, or with ft.',
-    quantity: 'length',
-  },
-];
-
-export const testFields: ReadingField[] = [
-  {
-    kind: 'reading',
-    id: 'reading',
-    label: 'One core to all else',
-    name: 'Reading of one core',
-    hint: 'To the other cores, screen and PE joined.',
-    quantity: 'resistance',
-    units: insulationUnits,
-  },
-  {
-    kind: 'reading',
-    id: 'temperature',
-    label: 'Cable temperature',
-    name: 'Cable temperature',
-    hint: 'Where most of it lies.',
-    quantity: 'temperature',
-    bareUnitFrom: temperatureUnit.id,
-  },
-];
-
-export const testerFields = instrumentFields('700 MΩ');
 
 export function cableLengthInput(read: ReadForm): CableLengthInput {
   const of = (id: string) => read.readings[id] ?? missing;
@@ -88,7 +24,7 @@ export function cableLengthInput(read: ReadForm): CableLengthInput {
 
 export const calculator = defineCalculator<CableLengthAssessment>({
   ...cableLength,
-  fields: [insulationField, ...buildFields, ...testFields, temperatureUnit, ...testerFields],
+  fields: cableLengthFields,
   assess: (read) => assessCableLength(cableLengthInput(read)),
   findingTexts: cableLengthFindings,
   stepTexts: cableLengthSteps,

@@ -1,15 +1,21 @@
 import { LeadPicture } from '../../ui/form/LeadPicture.tsx';
+import { lateRule } from '../../ui/form/late-rule.ts';
 import { MoreFields } from '../../ui/form/MoreFields.tsx';
 import { ReadingInput } from '../../ui/form/ReadingInput.tsx';
 import { ReadingRow } from '../../ui/form/ReadingRow.tsx';
 import { type CalculatorProps, useForm } from '../../ui/form/use-form.ts';
 import { LateDrawing } from '../../ui/plot/LateDrawing.tsx';
 import { FormFrame } from '../frame/FormFrame.tsx';
-import { busFields, labelFields, meterFields, pairFields, toleranceFields } from './fields.ts';
-import { calculator } from './form.ts';
+import { discharge } from './about.ts';
+import { busFields, dischargeFields, labelFields, meterFields, pairFields, toleranceFields } from './fields.ts';
 import { WaitTable } from './WaitTable.tsx';
 
-const { name } = calculator;
+const { name } = discharge;
+const calculator = {
+  ...discharge,
+  fields: dischargeFields,
+  rule: lateRule(() => import('./form.ts').then((module) => module.calculator)),
+};
 const loadDrawing = () => import('./DischargePlot.tsx').then((module) => module.DischargePlot);
 
 /** How long the bus takes to the published limits. It never says that the bus is discharged. */

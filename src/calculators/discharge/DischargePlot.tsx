@@ -7,7 +7,7 @@ import { LimitLine } from '../../ui/plot/LimitLine.tsx';
 import { Plot } from '../../ui/plot/Plot.tsx';
 import { dischargePlotData } from './discharge-plot-data.ts';
 import type { DischargeAssessment } from './rule/assess.ts';
-import { onlyTheMeter } from './words.ts';
+import { onlyTheMeter } from './wait-words.ts';
 
 /**
  * The bus voltage over time, between its slowest and its fastest discharge, on a logarithmic axis, so that both are

@@ -2,7 +2,7 @@ import { limit, limitValue } from '../../kernel/limits.ts';
 import { formatRounded, formatSeconds } from '../../kernel/reading/format-reading.ts';
 import { href } from '../../ui/href.ts';
 import type { Wait } from './rule/wait.ts';
-import { onlyTheMeter, waitNames } from './words.ts';
+import { onlyTheMeter, waitNames } from './wait-words.ts';
 
 /** The waits to the published limits, with the words that must be beside each number. */
 export function WaitTable({ waits, fromReading }: { waits: readonly Wait[]; fromReading: boolean }) {

@@ -1,4 +1,4 @@
-import type { ReadingField } from '../../kernel/form/field.ts';
+import type { FormField, ReadingField } from '../../kernel/form/field.ts';
 import { instrumentFields } from '../../kernel/form/instrument.ts';
 import { limitValue } from '../../kernel/limits.ts';
 import { formatRounded } from '../../kernel/reading/format-reading.ts';
@@ -99,4 +99,12 @@ export const labelFields: ReadingField[] = [
     hint: 'In seconds, or with min: 5 min.',
     quantity: 'seconds',
   },
+];
+
+export const dischargeFields: FormField[] = [
+  ...busFields,
+  ...toleranceFields,
+  ...pairFields,
+  ...meterFields,
+  ...labelFields,
 ];

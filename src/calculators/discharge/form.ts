@@ -1,9 +1,9 @@
 import { defineCalculator } from '../../kernel/form/calculator-form.ts';
-import { instrumentOf } from '../../kernel/form/instrument.ts';
+import { instrumentOf } from '../../kernel/form/instrument-of.ts';
 import type { ReadForm } from '../../kernel/form/read-form.ts';
 import { missing } from '../../kernel/reading/reading.ts';
 import { discharge } from './about.ts';
-import { busFields, labelFields, meterFields, pairFields, toleranceFields } from './fields.ts';
+import { dischargeFields } from './fields.ts';
 import { dischargeHeadline } from './headline.ts';
 import { assessDischarge, type DischargeAssessment } from './rule/assess.ts';
 import type { DischargeInput } from './rule/input.ts';
@@ -28,7 +28,7 @@ function dischargeInput(read: ReadForm): DischargeInput {
 
 export const calculator = defineCalculator<DischargeAssessment>({
   ...discharge,
-  fields: [...busFields, ...toleranceFields, ...pairFields, ...meterFields, ...labelFields],
+  fields: dischargeFields,
   assess: (read) => assessDischarge(dischargeInput(read)),
   findingTexts: dischargeFindings,
   stepTexts: dischargeSteps,

@@ -1,21 +1,9 @@
 import type { Step } from '../../kernel/assessment/assessment.ts';
-import type { LimitId } from '../../kernel/limits.ts';
 import { formatRounded, formatSeconds, inVolts } from '../../kernel/reading/format-reading.ts';
 import { figureFindings, figureSteps } from '../../kernel/words/impossible-figures.ts';
 import { type FindingSentences, percent, type StepSentences } from '../../kernel/words/sentences.ts';
 import type { DischargeFinding, DischargeStepCode } from './rule/input.ts';
-
-/** Shown beside every number of this calculator, on screen, on paper and in a plot. */
-export const onlyTheMeter =
-  'A computed time never replaces the measurement. Only a meter that was proven before and after tells that the bus is dead.';
-
-/** What each published limit means, shown beside its figure. */
-export const waitNames: Partial<Record<LimitId, string>> = {
-  'residual-voltage-60': 'machines',
-  'capacitor-voltage-50': 'power capacitors',
-  'touch-voltage': 'work on conductors',
-  'residual-charge-exempt': 'exempt charge',
-};
+import { onlyTheMeter } from './wait-words.ts';
 
 const charge = ({ volts, joules }: { volts: number; joules: number }) =>
   `Charged to ${inVolts(volts)}, the bus holds up to ${formatRounded(joules, 'J')}.`;

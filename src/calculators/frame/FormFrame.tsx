@@ -1,19 +1,19 @@
 import type { ComponentChildren } from 'preact';
 import { useMemo } from 'preact/hooks';
 import type { Assessment } from '../../kernel/assessment/assessment.ts';
-import type { CalculatorForm, Outcome } from '../../kernel/form/calculator-form.ts';
+import type { Outcome } from '../../kernel/form/calculator-form.ts';
 import { ErrorSummary } from '../../ui/form/ErrorSummary.tsx';
 import { FormActions, FormChange } from '../../ui/form/FormActions.tsx';
 import { useUnfoldedPrint } from '../../ui/form/folded-parts.ts';
 import { formProps } from '../../ui/form/form-behaviour.ts';
-import type { CalculatorProps, FormState } from '../../ui/form/use-form.ts';
+import type { CalculatorProps, FormState, LateCalculator } from '../../ui/form/use-form.ts';
 import { VerdictPanel } from '../../ui/verdict/VerdictPanel.tsx';
 import { nextCalculator, StartVisit } from './Onward.tsx';
 import { SharedForm } from './SharedForm.tsx';
 import { ShareForm } from './ShareForm.tsx';
 
 interface Props<A extends Assessment> extends CalculatorProps {
-  calculator: Pick<CalculatorForm, 'name' | 'title' | 'fields'>;
+  calculator: Pick<LateCalculator<A>, 'name' | 'title' | 'fields'>;
   form: FormState<A>;
   children: ComponentChildren;
   /** What is drawn of the verdict. */
@@ -43,6 +43,7 @@ export function FormFrame<A extends Assessment>({ calculator, form, visits, chil
           label={title}
           outcome={form.outcome}
           pending={form.pending}
+          retry={form.retry}
           earlier={visit?.earlier}
           {...(alone && { link: nextCalculator, onward: <StartVisit name={name} typed={form.settled} /> })}
         >

@@ -13,18 +13,24 @@ import {
 } from '../../kernel/form/shared-fields.ts';
 import { Choices } from '../../ui/form/Choices.tsx';
 import { LeadPicture } from '../../ui/form/LeadPicture.tsx';
+import { lateRule } from '../../ui/form/late-rule.ts';
 import { MoreFields } from '../../ui/form/MoreFields.tsx';
 import { ReadingInput } from '../../ui/form/ReadingInput.tsx';
 import { ReadingRow } from '../../ui/form/ReadingRow.tsx';
 import { type CalculatorProps, useForm } from '../../ui/form/use-form.ts';
 import { LateDrawing } from '../../ui/plot/LateDrawing.tsx';
 import { FormFrame } from '../frame/FormFrame.tsx';
-import { air, occasion, pe, phaseFields, tester, testMinutes, together } from './fields.ts';
-import { calculator, insulationInput } from './form.ts';
+import { insulation } from './about.ts';
+import { air, insulationFields, occasion, pe, phaseFields, tester, testMinutes, together } from './fields.ts';
 
-const { name } = calculator;
+const { name } = insulation;
+const calculator = {
+  ...insulation,
+  fields: insulationFields,
+  rule: lateRule(() => import('./form.ts').then((module) => module.calculator)),
+};
 const peChoices = [peSection, peCurrent, frameEarthed];
-const loadDrawing = () => import('./InsulationPlot.tsx').then((module) => module.InsulationPlot);
+const loadDrawing = () => import('./InsulationPlot.tsx').then((module) => module.JudgedInsulationPlot);
 
 /** Insulation to PE, after a trip or in routine monitoring. */
 export function Calculator(props: CalculatorProps) {
@@ -42,10 +48,7 @@ export function Calculator(props: CalculatorProps) {
       calculator={calculator}
       form={form}
       drawing={(outcome) => (
-        <LateDrawing
-          load={loadDrawing}
-          shows={outcome.state === 'judged' ? { input: insulationInput(outcome.read) } : undefined}
-        />
+        <LateDrawing load={loadDrawing} shows={outcome.state === 'judged' ? { read: outcome.read } : undefined} />
       )}
     >
       <ReadingRow

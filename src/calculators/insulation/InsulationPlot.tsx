@@ -1,3 +1,4 @@
+import type { ReadForm } from '../../kernel/form/read-form.ts';
 import { formatQuantity, formatRounded } from '../../kernel/reading/format-reading.ts';
 import { lastIn } from '../../kernel/reading/last-in.ts';
 import { Band } from '../../ui/plot/Band.tsx';
@@ -7,9 +8,15 @@ import { plotFrame } from '../../ui/plot/frame.ts';
 import { Plot } from '../../ui/plot/Plot.tsx';
 import { Points } from '../../ui/plot/Points.tsx';
 import type { Pair } from '../../ui/plot/place-pairs.ts';
+import { insulationInput } from './form.ts';
 import { formulaText } from './formula.ts';
 import { type PlotData, plotData } from './plot-data.ts';
 import type { InsulationInput } from './rule/input.ts';
+
+/** Of a form as it was judged. */
+export function JudgedInsulationPlot({ read }: { read: ReadForm }) {
+  return <InsulationPlot input={insulationInput(read)} />;
+}
 
 /** The limit and the readings against winding temperature. Between the two limits nothing is decided. */
 export function InsulationPlot({ input }: { input: InsulationInput }) {

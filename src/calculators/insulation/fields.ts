@@ -1,7 +1,20 @@
 import { phases } from '../../kernel/electrics/phases.ts';
-import type { ChoiceField, ReadingField } from '../../kernel/form/field.ts';
+import { filter, idleCores, rowKind } from '../../kernel/form/cable-end-fields.ts';
+import type { ChoiceField, FormField, ReadingField } from '../../kernel/form/field.ts';
 import { instrumentFields } from '../../kernel/form/instrument.ts';
 import { conductorUnits, insulationUnits } from '../../kernel/form/measured-units.ts';
+import {
+  correction,
+  frameEarthed,
+  machineClass,
+  peCurrent,
+  peMetres,
+  peSection,
+  ratedVoltage,
+  temperatureUnit,
+  testVoltage,
+  windingTemperature,
+} from '../../kernel/form/shared-fields.ts';
 import { limitValue } from '../../kernel/limits.ts';
 import { formatRounded } from '../../kernel/reading/format-reading.ts';
 
@@ -83,3 +96,26 @@ export const air: ReadingField[] = [
 ];
 
 export const tester = instrumentFields('700 MΩ');
+
+export const insulationFields: FormField[] = [
+  occasion,
+  rowKind,
+  together,
+  ...phaseFields,
+  pe,
+  frameEarthed,
+  peMetres,
+  peSection,
+  peCurrent,
+  idleCores,
+  filter,
+  testVoltage,
+  ratedVoltage,
+  testMinutes,
+  windingTemperature,
+  temperatureUnit,
+  machineClass,
+  correction,
+  ...air,
+  ...tester,
+];

@@ -1,26 +1,12 @@
-import { filter, filterOf, idleCores, idleCoresOf, rowKind, rowKindOf } from '../../kernel/form/cable-end-fields.ts';
+import { filterOf, idleCoresOf, rowKindOf } from '../../kernel/form/cable-end-fields.ts';
 import { defineCalculator } from '../../kernel/form/calculator-form.ts';
-import { instrumentOf } from '../../kernel/form/instrument.ts';
+import { instrumentOf } from '../../kernel/form/instrument-of.ts';
 import { sameFields } from '../../kernel/form/opening.ts';
 import type { ReadForm } from '../../kernel/form/read-form.ts';
-import {
-  correction,
-  correctionOf,
-  frameEarthed,
-  frameEarthedOf,
-  machineClass,
-  peConductorOf,
-  peCurrent,
-  peMetres,
-  peSection,
-  ratedVoltage,
-  temperatureUnit,
-  testVoltage,
-  windingTemperature,
-} from '../../kernel/form/shared-fields.ts';
+import { correctionOf, frameEarthedOf, peConductorOf } from '../../kernel/form/shared-fields.ts';
 import { missing } from '../../kernel/reading/reading.ts';
 import { insulation } from './about.ts';
-import { air, occasion, pe, phaseFields, tester, testMinutes, together } from './fields.ts';
+import { insulationFields, tester } from './fields.ts';
 import { insulationHeadline } from './headline.ts';
 import { assessInsulation } from './rule/assess.ts';
 import type { InsulationAssessment, InsulationInput } from './rule/input.ts';
@@ -60,28 +46,7 @@ const testedAlike = sameFields(
 
 export const calculator = defineCalculator<InsulationAssessment>({
   ...insulation,
-  fields: [
-    occasion,
-    rowKind,
-    together,
-    ...phaseFields,
-    pe,
-    frameEarthed,
-    peMetres,
-    peSection,
-    peCurrent,
-    idleCores,
-    filter,
-    testVoltage,
-    ratedVoltage,
-    testMinutes,
-    windingTemperature,
-    temperatureUnit,
-    machineClass,
-    correction,
-    ...air,
-    ...tester,
-  ],
+  fields: insulationFields,
   assess: (read) => assessInsulation(insulationInput(read)),
   findingTexts: insulationFindings,
   stepTexts: insulationSteps,

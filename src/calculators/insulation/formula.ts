@@ -1,4 +1,5 @@
-import { type CorrectionMethod, correctionFactor } from '../../kernel/electrics/temperature-correction.ts';
+import type { CorrectionMethod } from '../../kernel/electrics/correction-validity.ts';
+import { correctionFactor } from '../../kernel/electrics/temperature-correction.ts';
 import { limitConstant, limitValue } from '../../kernel/limits.ts';
 import { formatRounded } from '../../kernel/reading/format-reading.ts';
 import type { InsulationInput } from './rule/input.ts';

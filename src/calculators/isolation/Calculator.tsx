@@ -11,17 +11,20 @@ import {
 } from '../../kernel/form/shared-fields.ts';
 import { Choices } from '../../ui/form/Choices.tsx';
 import { LeadPicture } from '../../ui/form/LeadPicture.tsx';
+import { lateRule } from '../../ui/form/late-rule.ts';
 import { MoreFields } from '../../ui/form/MoreFields.tsx';
 import { ReadingInput } from '../../ui/form/ReadingInput.tsx';
 import { ReadingRow } from '../../ui/form/ReadingRow.tsx';
 import { type CalculatorProps, useForm } from '../../ui/form/use-form.ts';
 import { LateDrawing } from '../../ui/plot/LateDrawing.tsx';
 import { FormFrame } from '../frame/FormFrame.tsx';
+import { isolation } from './about.ts';
 import {
   cableBuild,
   cableEndsChecked,
   cableMaterial,
   driedField,
+  isolationFields,
   moreFields,
   motorTemperature,
   peAgain,
@@ -30,13 +33,17 @@ import {
   tester,
   togetherField,
 } from './fields.ts';
-import { calculator } from './form.ts';
 import type { StageName } from './rule/stage.ts';
 import { Stage } from './Stage.tsx';
 import { contradicts, type LaterStage, stagesAsked } from './stages-asked.ts';
 import { badCores } from './suspect-cores.ts';
 
-const { name } = calculator;
+const { name } = isolation;
+const calculator = {
+  ...isolation,
+  fields: isolationFields,
+  rule: lateRule(() => import('./form.ts').then((module) => module.calculator)),
+};
 const loadDrawing = () => import('./PartsStrip.tsx').then((module) => module.PartsStrip);
 const together = { joined: togetherField('joined'), motor: togetherField('motor') };
 const more = { cable: moreFields('cable'), motor: moreFields('motor') };
@@ -112,7 +119,7 @@ export function Calculator(props: CalculatorProps) {
       />
       <p class="row-note">
         The PE core comes off last: left on, PE shows continuity even when it is broken. PE by multimeter on its lowest
-        range: expect a short. Before anything is powered, the PE core goes on first.
+        range: it must show continuity. Before anything is powered, the PE core goes on first.
       </p>
       <Choices name={name} field={rowKind} form={form} />
       <Choices name={name} field={idleCores} form={form} />

@@ -1,11 +1,18 @@
 import { Choices } from '../../ui/form/Choices.tsx';
+import { lateRule } from '../../ui/form/late-rule.ts';
 import { ReadingRow } from '../../ui/form/ReadingRow.tsx';
 import { type CalculatorProps, useForm } from '../../ui/form/use-form.ts';
 import { FormFrame } from '../frame/FormFrame.tsx';
-import { calculator, driveField, objectField, ratedField, sensitiveField, setField } from './form.ts';
+import { testVoltage } from './about.ts';
+import { driveField, objectField, ratedField, sensitiveField, setField, testVoltageFields } from './fields.ts';
 import { TableRow } from './TableRow.tsx';
 
-const { name } = calculator;
+const { name } = testVoltage;
+const calculator = {
+  ...testVoltage,
+  fields: testVoltageFields,
+  rule: lateRule(() => import('./form.ts').then((module) => module.calculator)),
+};
 
 /** Which voltage an insulation test is made with, and whether what is set fits. */
 export function Calculator(props: CalculatorProps) {

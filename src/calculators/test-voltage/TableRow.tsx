@@ -1,5 +1,5 @@
 import { type LimitId, limitRange } from '../../kernel/limits.ts';
-import { voltageSpan } from './words.ts';
+import { voltageSpan } from './span-words.ts';
 
 /** The applicable row of the published table, large enough to be read beside the tester. */
 export function TableRow({ id }: { id: LimitId }) {

@@ -1,7 +1,7 @@
 import { inVolts } from '../../kernel/reading/format-reading.ts';
 import { figureHeadline, type HeadlineWords, headlineFrom } from '../../kernel/words/headlines.ts';
 import type { TestVoltageChoice, TestVoltageChoiceFinding } from './rule/input.ts';
-import { voltageSpan } from './words.ts';
+import { voltageSpan } from './span-words.ts';
 
 const words: HeadlineWords<TestVoltageChoiceFinding> = {
   found: {

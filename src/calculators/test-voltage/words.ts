@@ -3,11 +3,7 @@ import { formatRounded, inVolts } from '../../kernel/reading/format-reading.ts';
 import { figureFindings, figureSteps } from '../../kernel/words/impossible-figures.ts';
 import type { FindingSentences, StepSentences } from '../../kernel/words/sentences.ts';
 import type { TestVoltageChoiceFinding, TestVoltageStep } from './rule/input.ts';
-
-/** "500 V", "500 V to 1 kV". */
-export function voltageSpan(from: number, to: number): string {
-  return from === to ? inVolts(from) : `${inVolts(from)} to ${inVolts(to)}`;
-}
+import { voltageSpan } from './span-words.ts';
 
 export const testVoltageFindings: FindingSentences<TestVoltageChoiceFinding> = {
   ...figureFindings,

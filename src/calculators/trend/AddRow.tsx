@@ -1,9 +1,8 @@
-import { useLayoutEffect, useState } from 'preact/hooks';
+import { useLayoutEffect, useRef, useState } from 'preact/hooks';
 import { insulationUnits } from '../../kernel/form/measured-units.ts';
 import { storedTexts, storeTexts } from '../../ui/form/kept-entries.ts';
 import type { FormState } from '../../ui/form/use-form.ts';
 import { AddedReading } from './AddedReading.tsx';
-import { addedRow } from './added-row.ts';
 
 interface Props {
   form: Pick<FormState, 'typed' | 'read' | 'choose'>;
@@ -17,6 +16,8 @@ const readings = [
 const ids = ['addDate', 'addReading', 'addTemperature'] as const;
 
 const name = 'trend-row';
+const notLoaded =
+  'The row could not be checked: there is no network. It is kept here: load the page again once there is one.';
 const none = { addDate: '', addReading: '', addTemperature: '' };
 
 /** One row at a time, for those who have no table. If a row can't be used, the form says so before it is added. */
@@ -30,9 +31,14 @@ export function AddRow({ form }: Props) {
   };
   const [wrong, setWrong] = useState<string>();
   const described = wrong ? 'trend-add-hint trend-add-error' : 'trend-add-hint';
-  const add = () => {
+  const latest = useRef(form);
+  latest.current = form;
+  const add = async () => {
     const cells = ids.map((id) => typed[id]?.trim() ?? '');
-    const added = addedRow(form.typed.rows ?? '', cells, form.read, Date.now());
+    // What reads a row comes with the first one, and the table may have been typed in meanwhile.
+    const reader = await import('./added-row.ts').catch(() => undefined);
+    const { typed: entries, read } = latest.current;
+    const added = reader?.addedRow(entries.rows ?? '', cells, read, Date.now()) ?? { wrong: notLoaded };
     setWrong('wrong' in added ? added.wrong : undefined);
     if ('wrong' in added) return;
     form.choose('rows', added.rows);
@@ -67,7 +73,7 @@ export function AddRow({ form }: Props) {
         {wrong}
       </p>
       <p>
-        <button type="button" class="primary" onClick={add}>
+        <button type="button" class="primary" onClick={() => void add()}>
           Add this row
         </button>
       </p>

@@ -1,9 +1,9 @@
 import { useRef } from 'preact/hooks';
 import type { Quantity } from '../../kernel/reading/quantity.ts';
 import { focusNextQuestion } from '../../ui/form/form-behaviour.ts';
-import { Keypad } from '../../ui/keypad/Keypad.tsx';
+import { markOf } from '../../ui/keypad/decimal-mark.ts';
 import { KeypadOffer } from '../../ui/keypad/KeypadOffer.tsx';
-import { markOf } from '../../ui/keypad/keys.ts';
+import { LateKeypad } from '../../ui/keypad/LateKeypad.tsx';
 import { useKeypad } from '../../ui/keypad/use-keypad.ts';
 
 interface Props {
@@ -41,7 +41,7 @@ export function AddedReading({ id, label, quantity, units, describedBy, typed, o
         {...inputProps}
       />
       {shown === 'keypad' && (
-        <Keypad
+        <LateKeypad
           input={input}
           label={label}
           quantity={quantity}
@@ -50,6 +50,7 @@ export function AddedReading({ id, label, quantity, units, describedBy, typed, o
           onNext={() => input.current && focusNextQuestion(input.current)}
           onDevice={keypad.toDevice}
           onLeave={keypad.leave}
+          onMissing={keypad.onMissing}
         />
       )}
       {shown === 'offered' && <KeypadOffer onTake={keypad.toKeypad} />}

@@ -1,16 +1,22 @@
 import { correction, ratedVoltage, temperatureUnit } from '../../kernel/form/shared-fields.ts';
 import { Choices } from '../../ui/form/Choices.tsx';
 import { useOpening } from '../../ui/form/folded-parts.ts';
+import { lateRule } from '../../ui/form/late-rule.ts';
 import { ReadingInput } from '../../ui/form/ReadingInput.tsx';
 import { type CalculatorProps, useForm } from '../../ui/form/use-form.ts';
 import { LateDrawing } from '../../ui/plot/LateDrawing.tsx';
 import { FormFrame } from '../frame/FormFrame.tsx';
 import { AddRow } from './AddRow.tsx';
-import { bareOhms, dateOrder, decimalMark, windingKind } from './fields.ts';
-import { calculator } from './form.ts';
+import { trend } from './about.ts';
+import { bareOhms, dateOrder, decimalMark, trendFields, windingKind } from './fields.ts';
 import { RowsField } from './RowsField.tsx';
 
-const { name } = calculator;
+const { name } = trend;
+const calculator = {
+  ...trend,
+  fields: trendFields,
+  rule: lateRule(() => import('./form.ts').then((module) => module.calculator)),
+};
 const loadDrawing = () => import('./TrendDrawing.tsx').then((module) => module.TrendDrawing);
 
 /** Whether the insulation of a machine is getting worse over the years. */

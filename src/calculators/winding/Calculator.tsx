@@ -2,12 +2,14 @@ import { temperatureUnit } from '../../kernel/form/shared-fields.ts';
 import { Choices } from '../../ui/form/Choices.tsx';
 import { useOpening } from '../../ui/form/folded-parts.ts';
 import { LeadPicture } from '../../ui/form/LeadPicture.tsx';
+import { lateRule } from '../../ui/form/late-rule.ts';
 import { MoreFields } from '../../ui/form/MoreFields.tsx';
 import { ReadingInput } from '../../ui/form/ReadingInput.tsx';
 import { ReadingRow } from '../../ui/form/ReadingRow.tsx';
 import { type CalculatorProps, useForm } from '../../ui/form/use-form.ts';
 import { LateDrawing } from '../../ui/plot/LateDrawing.tsx';
 import { FormFrame } from '../frame/FormFrame.tsx';
+import { winding } from './about.ts';
 import {
   acrossJoint,
   againFields,
@@ -20,11 +22,16 @@ import {
   pairFields,
   referenceFields,
   temperatureField,
+  windingFields,
   windingKind,
 } from './fields.ts';
-import { calculator } from './form.ts';
 
-const { name } = calculator;
+const { name } = winding;
+const calculator = {
+  ...winding,
+  fields: windingFields,
+  rule: lateRule(() => import('./form.ts').then((module) => module.calculator)),
+};
 const loadDrawing = () => import('./WindingBars.tsx').then((module) => module.WindingBars);
 
 /** Whether the three windings of a motor are alike, from the resistances between its terminals. */

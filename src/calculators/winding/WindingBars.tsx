@@ -1,7 +1,7 @@
 import type { ReadForm } from '../../kernel/form/read-form.ts';
 import { formatReading, formatRounded } from '../../kernel/reading/format-reading.ts';
 import { type Bar, windingBars } from './bars.ts';
-import { pairNames } from './words.ts';
+import { pairNames } from './pair-names.ts';
 
 const middle = 218;
 const halfWidth = 110;

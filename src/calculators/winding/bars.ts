@@ -2,7 +2,7 @@ import type { ReadForm } from '../../kernel/form/read-form.ts';
 import { limitValue } from '../../kernel/limits.ts';
 import { ohms, type Reading } from '../../kernel/reading/reading.ts';
 import { windingInput } from './form.ts';
-import { type WindingPair, windingPairs } from './rule/phases.ts';
+import { type WindingPair, windingPairs } from './rule/pairs.ts';
 
 export interface Bar {
   pair: WindingPair;

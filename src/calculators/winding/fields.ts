@@ -1,11 +1,11 @@
-import type { ChoiceField, ReadingField } from '../../kernel/form/field.ts';
+import type { ChoiceField, FormField, ReadingField } from '../../kernel/form/field.ts';
 import { instrumentFields } from '../../kernel/form/instrument.ts';
 import { conductorUnits } from '../../kernel/form/measured-units.ts';
-import { windingTemperature } from '../../kernel/form/shared-fields.ts';
+import { temperatureUnit, windingTemperature } from '../../kernel/form/shared-fields.ts';
 import { limitValue } from '../../kernel/limits.ts';
 import { formatRounded } from '../../kernel/reading/format-reading.ts';
-import { windingPairs } from './rule/phases.ts';
-import { pairNames } from './words.ts';
+import { pairNames } from './pair-names.ts';
+import { windingPairs } from './rule/pairs.ts';
 
 export const pairFields: ReadingField[] = windingPairs.map((pair) => ({
   kind: 'reading',
@@ -155,3 +155,19 @@ export const referenceFields: ReadingField[] = [
  * range.
  */
 export const meterFields = instrumentFields('').filter(({ id }) => id !== 'upperLimit');
+
+export const windingFields: FormField[] = [
+  ...pairFields,
+  ...againFields,
+  acrossJoint,
+  leads,
+  leadOhms,
+  connection,
+  windingKind,
+  temperatureField,
+  temperatureUnit,
+  conductor,
+  correctTo,
+  ...referenceFields,
+  ...meterFields,
+];

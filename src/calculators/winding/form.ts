@@ -1,28 +1,14 @@
 import { conductors } from '../../kernel/electrics/conductor-temperature.ts';
 import { defineCalculator } from '../../kernel/form/calculator-form.ts';
-import { instrumentOf } from '../../kernel/form/instrument.ts';
+import { instrumentOf } from '../../kernel/form/instrument-of.ts';
 import type { ReadForm } from '../../kernel/form/read-form.ts';
-import { temperatureUnit } from '../../kernel/form/shared-fields.ts';
 import { missing, type Reading } from '../../kernel/reading/reading.ts';
 import { winding } from './about.ts';
-import {
-  acrossJoint,
-  againFields,
-  conductor,
-  connection,
-  correctTo,
-  leadOhms,
-  leads,
-  meterFields,
-  pairFields,
-  referenceFields,
-  temperatureField,
-  windingKind,
-} from './fields.ts';
+import { windingFields } from './fields.ts';
 import { windingHeadline } from './headline.ts';
 import { assessWinding, type WindingAssessment, type WindingInput } from './rule/assess.ts';
 import type { LeadHandling } from './rule/leads.ts';
-import type { WindingPair } from './rule/phases.ts';
+import type { WindingPair } from './rule/pairs.ts';
 import type { Connection } from './rule/suspect.ts';
 import { windingFindings, windingSteps } from './words.ts';
 
@@ -52,21 +38,7 @@ function oneOf<T extends string>(value: string | undefined, known: readonly T[],
 
 export const calculator = defineCalculator<WindingAssessment>({
   ...winding,
-  fields: [
-    ...pairFields,
-    ...againFields,
-    acrossJoint,
-    leads,
-    leadOhms,
-    connection,
-    windingKind,
-    temperatureField,
-    temperatureUnit,
-    conductor,
-    correctTo,
-    ...referenceFields,
-    ...meterFields,
-  ],
+  fields: windingFields,
   assess: (read) => assessWinding(windingInput(read)),
   findingTexts: windingFindings,
   stepTexts: windingSteps,

@@ -1,8 +1,8 @@
 import { figureHeadline, foundIn, type HeadlineWords, headlineFrom } from '../../kernel/words/headlines.ts';
 import { capital, listed, percent } from '../../kernel/words/sentences.ts';
+import { pairNames } from './pair-names.ts';
 import type { WindingAssessment, WindingFinding } from './rule/assess.ts';
 import type { WindingCause } from './rule/cause.ts';
-import { pairNames } from './words.ts';
 
 const pairs = (list: readonly string[]) => listed(list.map((pair) => pairNames[pair as keyof typeof pairNames]));
 

@@ -3,10 +3,11 @@ import { type Phases, phases } from '../../kernel/electrics/phases.ts';
 import { formatQuantity, inCelsius } from '../../kernel/reading/format-reading.ts';
 import { figureFindings, figureSteps } from '../../kernel/words/impossible-figures.ts';
 import { type FindingSentences, listed, percent, type StepSentences } from '../../kernel/words/sentences.ts';
+import { pairNames } from './pair-names.ts';
 import type { WindingFinding, WindingStepCode } from './rule/assess.ts';
-import { type Pairs, type WindingPair, windingPairs } from './rule/phases.ts';
+import { type WindingPair, windingPairs } from './rule/pairs.ts';
+import type { Pairs } from './rule/phases.ts';
 
-export const pairNames: Record<WindingPair, string> = { UV: 'U–V', VW: 'V–W', WU: 'W–U' };
 const pairs = (list: readonly WindingPair[]) => listed(list.map((pair) => pairNames[pair]));
 
 /** Four digits: windings of one motor differ in the third. */

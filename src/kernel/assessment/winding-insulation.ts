@@ -1,9 +1,5 @@
-import {
-  type CorrectionMethod,
-  correctionFactor,
-  correctionMethods,
-  factorIfUnknown,
-} from '../electrics/temperature-correction.ts';
+import { type CorrectionMethod, correctionMethods } from '../electrics/correction-validity.ts';
+import { correctionFactor, factorIfUnknown } from '../electrics/temperature-correction.ts';
 import { limitRange } from '../limits.ts';
 import { type Instrument, type Interval, intervalOf } from '../reading/interval.ts';
 import type { Reading } from '../reading/reading.ts';

@@ -1,10 +1,6 @@
-import { type LimitId, limitConstant, limitPoints, limitRange, limitValue } from '../limits.ts';
+import { type LimitId, limitConstant, limitPoints, limitValue } from '../limits.ts';
 import { everything, type Interval } from '../reading/interval.ts';
-
-/** How a change of temperature changes insulation resistance. */
-export type CorrectionMethod = 'halving' | 'thermosetting' | 'table';
-
-export const correctionMethods: readonly CorrectionMethod[] = ['halving', 'thermosetting', 'table'];
+import { type CorrectionMethod, validityOf } from './correction-validity.ts';
 
 /** The limits that a method uses. */
 export const limitsOfMethod: Record<CorrectionMethod, LimitId[]> = {
@@ -12,18 +8,6 @@ export const limitsOfMethod: Record<CorrectionMethod, LimitId[]> = {
   thermosetting: ['thermosetting-cool', 'thermosetting-hot'],
   table: ['solid-insulation-to-20'],
 };
-
-/** Winding temperatures in °C for which the method is published, or used here; outside them nothing is computed. */
-export function validityOf(method: CorrectionMethod): { from: number; to: number } {
-  switch (method) {
-    case 'halving':
-      return limitRange('halving-validity');
-    case 'thermosetting':
-      return { from: limitConstant('thermosetting-cool', 'from'), to: limitConstant('thermosetting-hot', 'to') };
-    case 'table':
-      return rangeOf(limitPoints('solid-insulation-to-20'));
-  }
-}
 
 /**
  * The factor that converts a resistance read at `fromCelsius` to `toCelsius`. Undefined outside the method's validity:
@@ -86,9 +70,4 @@ export function interpolate(points: readonly (readonly [number, number])[], inpu
   if (below === undefined) return undefined;
   const share = (input - below[0]) / (above[0] - below[0]);
   return below[1] * (above[1] / below[1]) ** share;
-}
-
-function rangeOf(points: readonly (readonly [number, number])[]): { from: number; to: number } {
-  const inputs = points.map(([input]) => input);
-  return { from: Math.min(...inputs), to: Math.max(...inputs) };
 }

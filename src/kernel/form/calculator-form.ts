@@ -1,6 +1,7 @@
 import type { Assessment, Severity, Verdict } from '../assessment/assessment.ts';
 import { reminderCodes } from '../assessment/test-reminders.ts';
 import type { LimitId } from '../limits.ts';
+import { type LimitLine, limitLine } from '../words/limit-lines.ts';
 import { type FindingSentences, type StepSentences, sentenceOf } from '../words/sentences.ts';
 import { blankForm, type FormField, isBlank, type Typed } from './field.ts';
 import { type Opening, type StepLine, stepLine } from './opening.ts';
@@ -65,6 +66,7 @@ export type Outcome<A extends Assessment = Assessment> =
       findings: FindingLine[];
       steps: StepLine[];
       limits: LimitId[];
+      limitLines: LimitLine[];
     };
 
 const weight: Severity[] = ['stop', 'fail', 'undecided', 'caution', 'pass', 'note'];
@@ -102,6 +104,7 @@ function judge<A extends Assessment>(definition: Definition<A>, typed: Typed, of
   const headline = definition.headline(assessment);
   if (!isReadable) return { state: 'unreadable', read, errors: read.errors, dangers, headline };
   const blank = blankForm(fields);
+  const limits = [...new Set(found.flatMap((one) => one.limits))];
   const answered = Object.fromEntries(Object.entries(typed).filter(([id, value]) => value !== blank[id]));
   return {
     state: 'judged',
@@ -111,6 +114,7 @@ function judge<A extends Assessment>(definition: Definition<A>, typed: Typed, of
     headline,
     findings,
     steps: next.map((step) => stepLine(sentenceOf(stepTexts, step), opens[step.code], answered)),
-    limits: [...new Set(found.flatMap(({ limits }) => limits))],
+    limits,
+    limitLines: limits.map(limitLine),
   };
 }

@@ -1,8 +1,6 @@
-import type { Instrument } from '../reading/interval.ts';
 import type { Reading } from '../reading/reading.ts';
 import type { ReadingField } from './field.ts';
 import { upperLimitUnits } from './measured-units.ts';
-import type { ReadForm } from './read-form.ts';
 
 /** The optional fields about the accuracy of an instrument; `example` is what its highest reading may be. */
 export function instrumentFields(example: string): ReadingField[] {
@@ -44,15 +42,4 @@ export function instrumentFields(example: string): ReadingField[] {
 /** The plain number of an optional field, if one stands in it. */
 export function numberOf(reading: Reading | undefined): number | undefined {
   return reading?.kind === 'value' ? reading.value : undefined;
-}
-
-export function instrumentOf({ readings }: ReadForm): Instrument {
-  const percent = numberOf(readings.accuracyPercent);
-  const counts = numberOf(readings.accuracyCounts);
-  const upperLimit = numberOf(readings.upperLimit);
-  return {
-    ...(percent !== undefined && { percent }),
-    ...(counts !== undefined && { counts }),
-    ...(upperLimit !== undefined && { upperLimit }),
-  };
 }

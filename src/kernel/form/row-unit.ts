@@ -15,30 +15,40 @@ export interface RowUnit {
 
 /**
  * The unit that a figure without one can have in the field `id`: that of the last reading before it in its row that
- * has one. Undefined outside a row, and before a unit was typed in it.
+ * is like it, else of the last that has one. Undefined outside a row, and before a unit was typed in it.
  */
 export function rowUnit(fields: readonly FormField[], id: string, typed: Typed): RowUnit | undefined {
-  const before = neighbourBefore(fields, id, typed);
+  const before = takenFrom(fields, id, typed)?.before ?? neighboursBefore(fields, id, typed)[0];
   return before && { symbol: before.symbol, from: before.from };
 }
 
 /**
  * What is typed in the field `id`, with the unit of its row written after it: `460` after `450k` is `460 kΩ`. Undefined
  * if nothing is taken over, so that the field is read and asked about as ever. Only a missing unit is filled in, and only
- * for a figure that has one meaning with it and lies near its neighbour (`entry-row-alike`): a zero, a lone 1, a doubtful
+ * for a figure that has one meaning with it and lies near a neighbour (`entry-row-alike`), the last one counting: a zero, a lone 1, a doubtful
  * comma or point, and a figure that may come from another range of the meter are never decided here. `rowUnitInDoubt`
  * says whether the person has to confirm it.
  */
 export function withRowUnit(fields: readonly FormField[], id: string, typed: Typed): string | undefined {
+  return takenFrom(fields, id, typed)?.whole;
+}
+
+function takenFrom(
+  fields: readonly FormField[],
+  id: string,
+  typed: Typed,
+): { whole: string; before: Neighbour } | undefined {
   const field = readingField(fields, id);
-  const before = neighbourBefore(fields, id, typed);
-  if (field === undefined || before === undefined) return undefined;
+  if (field === undefined) return undefined;
   const text = (typed[id] ?? '').trim();
   const alone = parseReading(text, field.quantity, '', field.units);
   if (alone.ok || alone.error.code !== 'unit-missing') return undefined;
-  const whole = `${text} ${before.symbol}`;
-  const figure = figureIn(whole, field);
-  return figure !== undefined && areAlike(figure, before.figure) ? whole : undefined;
+  for (const before of neighboursBefore(fields, id, typed)) {
+    const whole = `${text} ${before.symbol}`;
+    const figure = figureIn(whole, field);
+    if (figure !== undefined && areAlike(figure, before.figure)) return { whole, before };
+  }
+  return undefined;
 }
 
 /**
@@ -66,19 +76,19 @@ interface Neighbour extends RowUnit {
   figure: number;
 }
 
-function neighbourBefore(fields: readonly FormField[], id: string, typed: Typed): Neighbour | undefined {
+/** Those that were typed with a unit, the last one first. */
+function neighboursBefore(fields: readonly FormField[], id: string, typed: Typed): Neighbour[] {
   const field = readingField(fields, id);
-  if (field?.row === undefined) return undefined;
+  if (field?.row === undefined) return [];
   const before = fields.slice(0, fields.indexOf(field)).reverse();
-  for (const from of before) {
-    if (from.kind !== 'reading' || from.row !== field.row || from.quantity !== field.quantity) continue;
+  return before.flatMap((from): Neighbour[] => {
+    if (from.kind !== 'reading' || from.row !== field.row || from.quantity !== field.quantity) return [];
     const text = typed[from.id] ?? '';
     const result = parseReading(text, from.quantity);
     const symbol = typedUnit(text, from.quantity);
     const figure = result.ok ? figureOf(result.reading) : undefined;
-    if (symbol !== undefined && figure !== undefined) return { symbol, from, figure };
-  }
-  return undefined;
+    return symbol !== undefined && figure !== undefined ? [{ symbol, from, figure }] : [];
+  });
 }
 
 function readingField(fields: readonly FormField[], id: string): ReadingField | undefined {

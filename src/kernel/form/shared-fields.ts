@@ -1,6 +1,6 @@
 import type { FrameEarthed, PeConductor } from '../assessment/protective-conductor.ts';
 import { coreSections } from '../electrics/core-resistance.ts';
-import { type CorrectionMethod, validityOf } from '../electrics/temperature-correction.ts';
+import { type CorrectionMethod, validityOf } from '../electrics/correction-validity.ts';
 import { limitValue } from '../limits.ts';
 import { formatRounded } from '../reading/format-reading.ts';
 import { formatFigure } from '../words/format-limit.ts';

@@ -1,4 +1,4 @@
-import type { CorrectionMethod } from '../electrics/temperature-correction.ts';
+import type { CorrectionMethod } from '../electrics/correction-validity.ts';
 
 export const methodNames: Record<CorrectionMethod, string> = {
   halving: 'the halving rule',

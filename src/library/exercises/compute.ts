@@ -2,11 +2,12 @@ import { deltaPhases, starPhases } from '../../calculators/winding/rule/phases.t
 import { testVoltageRow } from '../../kernel/assessment/test-voltage.ts';
 import { coreInsulation, lengthForResistance } from '../../kernel/electrics/cable-insulation.ts';
 import { temperatureFactor } from '../../kernel/electrics/conductor-temperature.ts';
+import type { CorrectionMethod } from '../../kernel/electrics/correction-validity.ts';
 import { dewPoint } from '../../kernel/electrics/dew-point.ts';
 import { secondsUntil, timeConstantBetween } from '../../kernel/electrics/discharge-law.ts';
 import { machineMinimum } from '../../kernel/electrics/machine-minimum.ts';
 import { besideKnown, parallel } from '../../kernel/electrics/parallel-law.ts';
-import { type CorrectionMethod, correctionFactor } from '../../kernel/electrics/temperature-correction.ts';
+import { correctionFactor } from '../../kernel/electrics/temperature-correction.ts';
 import { type LimitId, limitRange, limitValue } from '../../kernel/limits.ts';
 import { intervalOf } from '../../kernel/reading/interval.ts';
 import { deviationFromMean, pairwiseSpread } from '../../kernel/reading/spread.ts';

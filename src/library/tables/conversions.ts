@@ -1,6 +1,7 @@
 import { type Conductor, conductors, temperatureFactor } from '../../kernel/electrics/conductor-temperature.ts';
+import type { CorrectionMethod } from '../../kernel/electrics/correction-validity.ts';
 import { dewPoint } from '../../kernel/electrics/dew-point.ts';
-import { type CorrectionMethod, correctionFactor } from '../../kernel/electrics/temperature-correction.ts';
+import { correctionFactor } from '../../kernel/electrics/temperature-correction.ts';
 import { type LimitId, limitRange, limitValue } from '../../kernel/limits.ts';
 
 /** A table computed from published formulas. A cell without a figure is outside the formula's range. */

@@ -1,5 +1,5 @@
 import type { StageReadings } from '../../calculators/isolation/rule/input.ts';
-import type { WindingPair } from '../../calculators/winding/rule/phases.ts';
+import type { WindingPair } from '../../calculators/winding/rule/pairs.ts';
 import type { Phase, Phases } from '../../kernel/electrics/phases.ts';
 import { parseReading } from '../../kernel/reading/parse-reading.ts';
 import type { Quantity } from '../../kernel/reading/quantity.ts';

@@ -19,10 +19,21 @@ const stillShare = 1e-6;
  * the highest voltage. After `roundsToSettle` that counts as still: 5 mV for a tester of 500 V, 30 µV for a multimeter.
  */
 const roundingShare = 1e-5;
+/**
+ * Nor is a change of a diode's current by less than this, in amperes, anything but rounding then: it is what the leak of
+ * a node carries at 1 V, and moves a multimeter of 10 MΩ by 0.1 µV.
+ */
+const roundingAmperes = 1e-14;
 const roundsToSettle = 100;
 
 /** Voltage of a node against ground, in volts; 0 for a node that nothing is connected to. */
 export type Voltages = (node: string) => number;
+
+/** What counts as no change of a diode between two rounds. */
+interface Still {
+  volts: number;
+  amperes: number;
+}
 
 interface Junction {
   anode: number;
@@ -71,8 +82,11 @@ function withoutGaps(elements: readonly Element[]): Voltages {
     const equations = linear.copy();
     for (const junction of junctions) addJunction(equations, junction);
     const solution = solveLinear(equations);
-    const rounding = round < roundsToSettle ? 0 : roundingShare * solution.reduce(highest, 0);
-    const settled = junctions.map((junction) => settle(junction, solution, Math.max(stillVolts, rounding)));
+    const still: Still =
+      round < roundsToSettle
+        ? { volts: stillVolts, amperes: 0 }
+        : { volts: Math.max(stillVolts, roundingShare * solution.reduce(highest, 0)), amperes: roundingAmperes };
+    const settled = junctions.map((junction) => settle(junction, solution, still));
     if (settled.every(Boolean)) return (node) => solution[position(node)] ?? 0;
   }
   throw new Error('the diodes of the network do not settle');
@@ -99,14 +113,16 @@ function addJunction(equations: Equations, { anode, cathode, saturation, slope, 
 
 const highest = (most: number, volts: number): number => Math.max(most, Math.abs(volts));
 
-/** Moves the diode to the solved voltage, as far as `limitStep` allows; true if it was within `still` volts of it already. */
-function settle(junction: Junction, solution: Float64Array, still: number): boolean {
+/** Moves the diode to the solved voltage, as far as `limitStep` allows; true if it was `still` there already. */
+function settle(junction: Junction, solution: Float64Array, still: Still): boolean {
   const { anode, cathode, saturation, slope, forward } = junction;
   const wanted = (solution[anode] ?? 0) - (solution[cathode] ?? 0);
   junction.forward = limitStep(wanted, forward, saturation, slope);
   // Far in reverse only the saturation current flows, whatever the voltage: nothing is left to settle.
-  const blocks = wanted < -40 * slope && forward < -40 * slope;
-  return blocks || Math.abs(wanted - forward) <= still + stillShare * Math.abs(wanted);
+  if (wanted < -40 * slope && forward < -40 * slope) return true;
+  if (Math.abs(wanted - forward) <= still.volts + stillShare * Math.abs(wanted)) return true;
+  const moved = diodeCurrent(wanted, saturation, slope) - diodeCurrent(forward, saturation, slope);
+  return Math.abs(moved) < still.amperes;
 }
 
 function addConductance(equations: Equations, a: number, b: number, conductance: number): void {

@@ -20,8 +20,10 @@ export function startPanel(form: HTMLFormElement): SearchPanel {
   let engine: Promise<Engine> | undefined = Engine.load(siteRoot);
   let asked = '';
   let searching = false;
-  // The next search awaits it and reports the failure.
-  engine.catch(() => undefined);
+  // A page may be left while it loads, and be shown again: the next search loads it again.
+  engine.catch(() => {
+    engine = undefined;
+  });
   let goOn = false;
   let reading: ReturnType<typeof setTimeout> | undefined;
   addStyles();

@@ -2,9 +2,9 @@ import { useRef, useState } from 'preact/hooks';
 import type { ReadingField } from '../../kernel/form/field.ts';
 import { type Quantity, quantityRules } from '../../kernel/reading/quantity.ts';
 import { missing } from '../../kernel/reading/reading.ts';
-import { Keypad } from '../keypad/Keypad.tsx';
+import { markOf } from '../keypad/decimal-mark.ts';
 import { KeypadOffer } from '../keypad/KeypadOffer.tsx';
-import { markOf } from '../keypad/keys.ts';
+import { LateKeypad } from '../keypad/LateKeypad.tsx';
 import { useKeypad } from '../keypad/use-keypad.ts';
 import { focusNextQuestion } from './form-behaviour.ts';
 import { MendReading } from './MendReading.tsx';
@@ -85,7 +85,7 @@ export function ReadingInput({ name, field, form, likelyUnit }: Props) {
         {...inputProps}
       />
       {shown === 'keypad' && (
-        <Keypad
+        <LateKeypad
           input={input}
           label={field.name}
           quantity={field.quantity}
@@ -103,6 +103,7 @@ export function ReadingInput({ name, field, form, likelyUnit }: Props) {
           }}
           onDevice={keypad.toDevice}
           onLeave={keypad.leave}
+          onMissing={keypad.onMissing}
         />
       )}
       <p class="echo" id={`${id}-echo`}>

@@ -63,7 +63,7 @@ export function nextQuestion(from: HTMLElement): HTMLInputElement | HTMLTextArea
 
 function isOpenQuestion(control: HTMLInputElement | HTMLTextAreaElement, all: readonly Element[]): boolean {
   if (control instanceof HTMLTextAreaElement || control.type === 'text' || control.type === 'date') return true;
-  if (control.type === 'checkbox') return !(control as HTMLInputElement).checked;
+  if (control.type === 'checkbox') return !control.disabled && !(control as HTMLInputElement).checked;
   if (control.type !== 'radio') return false;
   const group = all.filter((other) => other instanceof HTMLInputElement && other.name === control.name);
   return group.every((other) => !(other as HTMLInputElement).checked);

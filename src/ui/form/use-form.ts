@@ -4,6 +4,7 @@ import type { CalculatorForm, Outcome } from '../../kernel/form/calculator-form.
 import { blankForm, fillForm, isUntouched, type Typed } from '../../kernel/form/field.ts';
 import { caseInAddress, openedByReload } from './form-start.ts';
 import { keepEntries } from './kept-entries.ts';
+import { type LateRule, useLateRule } from './late-rule.ts';
 import { type FieldsState, useFields } from './use-fields.ts';
 
 /** An example visit, as far as one calculator needs it. */
@@ -52,8 +53,10 @@ interface Change {
 export interface FormState<A extends Assessment = Assessment> extends FieldsState {
   /** What is said about the entries that have settled. */
   outcome: Outcome<A>;
-  /** Something was typed that the outcome does not know yet. */
+  /** Something was typed that the outcome does not know yet, or the rule has not come. */
   pending: boolean;
+  /** Tries once more to load the rule; given only if it could not be loaded. */
+  retry: (() => void) | undefined;
   /** The entries that the outcome is about. */
   settled: Typed;
   change: Change | undefined;
@@ -62,9 +65,15 @@ export interface FormState<A extends Assessment = Assessment> extends FieldsStat
   undo: () => void;
 }
 
+/** What a calculator needs before the first entry. */
+export interface LateCalculator<A extends Assessment> extends Pick<CalculatorForm<A>, 'name' | 'title' | 'fields'> {
+  /** Comes with the first entry. */
+  rule: LateRule<A>;
+}
+
 /** The state of a calculator's form: its fields, the outcome, kept entries, the case in the address, undo. */
 export function useForm<A extends Assessment>(
-  { fields, name, judge }: CalculatorForm<A>,
+  { fields, name, rule }: LateCalculator<A>,
   { visits, start = {}, kept, visit, notes }: CalculatorProps,
 ): FormState<A> {
   const [change, setChange] = useState<Change>();
@@ -79,6 +88,9 @@ export function useForm<A extends Assessment>(
       else keepEntries(name, isUntouched(fields, settled) ? undefined : settled);
     },
   });
+  const wanted = !isUntouched(fields, form.typed);
+  const { judge, retry } = useLateRule(rule, wanted);
+  const unjudged = judge === undefined && wanted;
   const replace = (next: Typed, text: string, label = 'Undo', undone = 'Undone.') =>
     setChange({ text, back: { label, text: undone, typed: form.replace(next) } });
 
@@ -100,7 +112,10 @@ export function useForm<A extends Assessment>(
 
   return {
     ...form,
-    outcome: useMemo(() => judge(form.settled, visit?.offered), [form.settled]),
+    // Without an entry there is nothing to judge.
+    outcome: useMemo(() => judge?.(form.settled, visit?.offered) ?? { state: 'blank' }, [form.settled, judge]),
+    pending: form.pending || unjudged,
+    retry: unjudged ? retry : undefined,
     change,
     fill: (values, text) => replace(fillForm(fields, values), text),
     clear: () => replace(blankForm(fields), 'Cleared.'),

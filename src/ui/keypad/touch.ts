@@ -32,8 +32,17 @@ export function prefersDevice(): boolean {
 
 let chosen: 'device' | 'keypad' = 'keypad';
 
+/** The script of the keypad could not be fetched. */
+let missing = false;
+
+/** Until the person asks for the keypad again, or the page is loaded again. */
+export function doWithoutKeypad(): void {
+  missing = true;
+}
+
 export function preferKeyboard(which: 'device' | 'keypad'): void {
   chosen = which;
+  missing = false;
   try {
     if (which === 'device') localStorage.setItem(key, which);
     else localStorage.removeItem(key);
@@ -43,7 +52,7 @@ export function preferKeyboard(which: 'device' | 'keypad'): void {
 }
 
 /** Whether a reading field that gets the focus now opens the keypad. */
-export const opensKeypad = () => touched && !prefersDevice();
+export const opensKeypad = () => touched && !missing && !prefersDevice();
 
 /**
  * Before a field gets the focus: the keyboard of the device must not come up where the keypad opens. Only fields that

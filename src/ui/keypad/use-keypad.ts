@@ -1,6 +1,7 @@
 import type { RefObject } from 'preact';
 import { useEffect, useState } from 'preact/hooks';
-import { holdBackKeyboard, isTouch, opensKeypad, preferKeyboard, watchTouch } from './touch.ts';
+import { fetchKeypad } from './LateKeypad.tsx';
+import { doWithoutKeypad, holdBackKeyboard, isTouch, opensKeypad, preferKeyboard, watchTouch } from './touch.ts';
 
 interface Options {
   input: RefObject<HTMLInputElement>;
@@ -26,7 +27,6 @@ export function useKeypad({ input, deviceMode, onLeave }: Options) {
   };
   /** Leaves the field and comes back, so that the keyboard of the device comes or goes. */
   const change = (which: 'device' | 'keypad') => {
-    preferKeyboard(which);
     const field = input.current;
     if (field === null) return;
     field.blur();
@@ -39,6 +39,8 @@ export function useKeypad({ input, deviceMode, onLeave }: Options) {
     /** For what surrounds the field and its label: a touch there may bring the focus. */
     onPointerDown: () => {
       if (input.current !== null) holdBackKeyboard(input.current);
+      // A failure is met when the keypad is to be shown.
+      if (opensKeypad()) fetchKeypad().catch(() => undefined);
     },
     inputProps: {
       'data-keypad': '',
@@ -49,8 +51,19 @@ export function useKeypad({ input, deviceMode, onLeave }: Options) {
         if (!(relatedTarget instanceof Element && relatedTarget.closest('.keypad') !== null)) leave();
       },
     },
-    toDevice: () => change('device'),
-    toKeypad: () => change('keypad'),
+    toDevice: () => {
+      preferKeyboard('device');
+      change('device');
+    },
+    toKeypad: () => {
+      preferKeyboard('keypad');
+      change('keypad');
+    },
+    /** The keypad can't be shown. The person's choice of keyboard stays. */
+    onMissing: () => {
+      doWithoutKeypad();
+      change('device');
+    },
     leave,
   };
 }

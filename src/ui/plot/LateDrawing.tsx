@@ -1,5 +1,6 @@
 import { type ComponentType, h } from 'preact';
-import { useEffect, useState } from 'preact/hooks';
+import { useState } from 'preact/hooks';
+import { useLateScript } from '../use-late-script.ts';
 
 interface Props<P> {
   load: () => Promise<ComponentType<P>>;
@@ -15,13 +16,12 @@ export function LateDrawing<P extends object>({ load, shows }: Props<P>) {
   const [Drawing, setDrawing] = useState<ComponentType<P>>();
   const [failed, setFailed] = useState(false);
   const wanted = shows !== undefined;
-  useEffect(() => {
-    if (!wanted || Drawing !== undefined) return;
+  useLateScript(wanted && Drawing === undefined, () =>
     load().then(
       (drawing) => setDrawing(() => drawing),
       () => setFailed(true),
-    );
-  }, [wanted]);
+    ),
+  );
   if (!wanted) return null;
   if (Drawing !== undefined) return h(Drawing, shows);
   return failed ? (

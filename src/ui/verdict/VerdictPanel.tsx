@@ -19,6 +19,8 @@ interface Props {
   outcome: Outcome;
   /** Something was typed since, so the verdict on the older entries must not be shown for the new ones. */
   pending: boolean;
+  /** Tries once more to load the rule; given only if it could not be loaded. */
+  retry?: (() => void) | undefined;
   /** What earlier readings of the same part say about these: said with the verdict, and never changing it. */
   earlier?: readonly { short: string; text: string }[] | undefined;
   /** The link of a step that goes on with another calculator; without it, steps are words alone. */
@@ -37,9 +39,9 @@ const pressing = ['stop', 'fail', 'undecided', 'caution'];
  * stays at the bottom of the window until the panel covers it, so that a change is seen on a phone. It is hidden from
  * screen readers, which announce the status.
  */
-export function VerdictPanel({ name, label, outcome, pending, earlier = [], link, onward, children }: Props) {
+export function VerdictPanel({ name, label, outcome, pending, retry, earlier = [], link, onward, children }: Props) {
   const verdict = pending ? 'empty' : shownVerdict(outcome);
-  const word = pending ? 'Reading your entries' : verdictWords[verdict];
+  const word = retry ? 'No verdict yet' : pending ? 'Reading your entries' : verdictWords[verdict];
   const compared = outcome.state === 'judged' && !pending ? earlier : [];
   const headline = pending ? '' : [headlineOf(outcome), compared[0]?.short].filter(Boolean).join(', ');
   const findings = findingsShown(outcome);
@@ -67,6 +69,7 @@ export function VerdictPanel({ name, label, outcome, pending, earlier = [], link
           {headline && <span class="visually-hidden">: </span>}
           {headline && <span class="verdict-headline">{headline}</span>}
         </h3>
+        <div role="alert">{retry && <RuleNotLoaded retry={retry} />}</div>
         {/* The space of the last verdict is kept, so that the page does not jump with each key. */}
         <div class={older ? 'verdict-reasons of-older-entries' : 'verdict-reasons'} aria-hidden={older}>
           <Findings lines={findings.filter(({ severity }) => pressing.includes(severity))} />
@@ -80,10 +83,23 @@ export function VerdictPanel({ name, label, outcome, pending, earlier = [], link
           <details class={older ? 'verdict-details of-older-entries' : 'verdict-details'}>
             <summary>Details: what passes, remarks, limits used</summary>
             <Findings lines={findings.filter((line) => !line.inSight && !pressing.includes(line.severity))} />
-            <LimitsUsed ids={outcome.limits} />
+            <LimitsUsed lines={outcome.limitLines} />
           </details>
         )}
       </section>
+    </>
+  );
+}
+
+function RuleNotLoaded({ retry }: { retry: () => void }) {
+  return (
+    <>
+      <p>
+        The rule of this calculator could not be loaded: there is no network. Nothing is judged. Your entries are kept.
+      </p>
+      <button type="button" class="plain" onClick={retry}>
+        Try again
+      </button>
     </>
   );
 }

@@ -31,7 +31,13 @@ export function AskedStep({ id, start, onTyped, onSettled }: Props) {
         return shown.length === 0 ? null : (
           <Group key={group.legend} group={group} form={form}>
             {shown.map((one) => (
-              <QuestionField key={one.id} name={id} field={one} form={form} />
+              <QuestionField
+                key={one.id}
+                name={id}
+                field={one}
+                form={form}
+                isMoot={group.moot?.(form.typed) === one.id}
+              />
             ))}
           </Group>
         );

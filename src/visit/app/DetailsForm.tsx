@@ -7,6 +7,7 @@ import type { VisitRecord } from '../record/visit-schema.ts';
 import { DetailFields } from './DetailFields.tsx';
 import { conditionFields, nameFields, plateFields } from './details-fields.ts';
 import { Instruments } from './Instruments.tsx';
+import { KnownAxes } from './KnownAxes.tsx';
 import { ServedAxes } from './ServedAxes.tsx';
 import { TextInput } from './TextInput.tsx';
 import type { VisitSession } from './use-session.ts';
@@ -33,6 +34,12 @@ export function DetailsForm({ visit, change, draft }: Props) {
       <form class="visit-details" {...formProps}>
         <details class="more" ref={useOpening(isNew)}>
           <summary>Machine, axis, message</summary>
+          {visit.seq === 0 && (
+            <KnownAxes
+              typed={name.typed}
+              onTake={(names) => void name.replace((before) => ({ ...before, ...names }))}
+            />
+          )}
           <DetailFields fields={nameFields} entries={name} />
         </details>
         <details class="more">

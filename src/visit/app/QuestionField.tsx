@@ -6,8 +6,16 @@ import { Several } from './Several.tsx';
 import { TextInput } from './TextInput.tsx';
 import { TickInput } from './TickInput.tsx';
 
+interface Props {
+  name: string;
+  field: FormField;
+  form: FieldsState;
+  /** It asks nothing at the moment. */
+  isMoot?: boolean;
+}
+
 /** One question of a form, as its kind is asked. `name`: what the ids of the form begin with. */
-export function QuestionField({ name, field, form }: { name: string; field: FormField; form: FieldsState }) {
+export function QuestionField({ name, field, form, isMoot = false }: Props) {
   const id = `${name}-${field.id}`;
   const value = form.typed[field.id] ?? '';
   switch (field.kind) {
@@ -18,7 +26,15 @@ export function QuestionField({ name, field, form }: { name: string; field: Form
     case 'reading':
       return <ReadingInput name={name} field={field} form={form} />;
     case 'tick':
-      return <TickInput id={id} label={field.name} value={value} onChoose={(next) => form.choose(field.id, next)} />;
+      return (
+        <TickInput
+          id={id}
+          label={field.name}
+          value={value}
+          disabled={isMoot}
+          onChoose={(next) => form.choose(field.id, next)}
+        />
+      );
     case 'text':
       return (
         <TextInput

@@ -33,6 +33,25 @@ export function provideBackground(from: Load): void {
   load = from;
 }
 
+/** Machine and axis, as the register names them. */
+type KnownNames = Pick<VisitRecord, 'machine' | 'axis'>;
+
+let loadNames: (() => Promise<KnownNames[]>) | undefined;
+
+/** Called by the page, as `provideBackground` is. */
+export function provideKnownAxes(from: () => Promise<KnownNames[]>): void {
+  loadNames = from;
+}
+
+/** The axes of the register, the last visited first; none until they are read. */
+export function useKnownAxes(): KnownNames[] {
+  const [known, setKnown] = useState<KnownNames[]>([]);
+  useEffect(() => {
+    void loadNames?.().then(setKnown);
+  }, []);
+  return known;
+}
+
 /** The background of the open visit; without one everything works as it does on a first visit. */
 export const BackgroundContext = createContext<Background | undefined>(undefined);
 

@@ -1,11 +1,13 @@
 import { h, render } from 'preact';
+import { fetchKeypad } from '../../ui/keypad/LateKeypad.tsx';
 import { VisitApp } from './VisitApp.tsx';
 
-/** Modules that the calculators load with their first verdict. */
+/** Modules that a form loads with its first verdict, or with the first touch of a field. */
 const late: (() => Promise<unknown>)[] = [
   () => import('../../calculators/insulation/InsulationPlot.tsx'),
   () => import('../../calculators/isolation/PartsStrip.tsx'),
   () => import('../../calculators/winding/WindingBars.tsx'),
+  fetchKeypad,
 ];
 
 /** Lets each piece of work run in its own task: on a slow tablet several short delays are less noticeable than a long one. */

@@ -21,6 +21,8 @@ export interface FieldGroup {
   legend: string;
   hint?: string;
   fields: readonly FormField[];
+  /** A field of the group that asks nothing as long as this is so: Next passes it by. */
+  moot?: (form: Form) => string | undefined;
   /** Offers this answer for all fields of the group that have none yet. */
   offer?: { label: string; value: string };
 }

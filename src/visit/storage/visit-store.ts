@@ -4,9 +4,10 @@ import { withPhotographs } from '../record/export-visit.ts';
 import { mergedPhotographs, type Photograph } from '../record/photograph.ts';
 import { overBudget } from '../record/photograph-problem.ts';
 import { readVisit } from '../record/read-visit.ts';
-import { emptyDraft, readDraft, type VisitDraft } from '../record/visit-draft.ts';
+import type { VisitDraft } from '../record/visit-draft.ts';
 import type { VisitRecord } from '../record/visit-schema.ts';
 import { type Database, database, type Photographs, type Visits } from './database.ts';
+import { type DraftStore, draftStore } from './draft-store.ts';
 import { keepWaits } from './kept-waits.ts';
 import { forgetLocalCaptions } from './local-captions.ts';
 import { forgetLocalDraft } from './local-draft.ts';
@@ -30,7 +31,7 @@ export interface Removed {
   photographs: Photograph[];
 }
 
-export interface VisitStore {
+export interface VisitStore extends DraftStore {
   /** The visits on this device, the last saved first; unreadable ones are listed too. */
   list(): Promise<Result<StoredVisits>>;
   load(id: string): Promise<Result<VisitRecord>>;
@@ -52,10 +53,6 @@ export interface VisitStore {
   ): Promise<SaveResult>;
   /** Deletes a visit with its photographs and returns both. An unreadable visit is deleted too. */
   remove(id: string): Promise<Result<Removed>>;
-  /** What was typed into a visit and is not part of it yet; an empty draft if there is none or the storage refuses. */
-  loadDraft(id: string): Promise<VisitDraft>;
-  /** Stores or removes the draft of a stored visit. Never fails: the window still has what was typed. */
-  noteDraft(id: string, draft: VisitDraft | undefined): Promise<void>;
   /** Undoes `remove`. */
   restore(visit: VisitRecord, photographs?: readonly Photograph[]): Promise<SaveResult>;
   photographs: PhotographStore;
@@ -145,22 +142,7 @@ export function visitStore(parts: StoreParts = {}): VisitStore {
       if (result.ok) forgetLocalDraft(result.value.id);
       return result;
     },
-    async loadDraft(id) {
-      const result = await reading(async (visits) => succeeded((await visits.get(id))?.draft));
-      return result.ok ? readDraft(result.value) : emptyDraft;
-    },
-    async noteDraft(id, draft) {
-      try {
-        await db.run('readwrite', async (visits) => {
-          const row = await visits.get(id);
-          if (row === undefined) return;
-          const { draft: _before, ...rest } = row;
-          await visits.put({ ...rest, ...(draft && { draft }) });
-        });
-      } catch {
-        // `localStorage` has the other copy, and a failed save is reported.
-      }
-    },
+    ...draftStore(db),
     restore: (mine, photographs = []) =>
       put(mine, (stored) => (stored.kind === 'nothing' ? succeeded(mine) : storageRefused('conflict')), {
         photographs,

@@ -75,5 +75,5 @@ export const minutesText = (minutes: number, steps: number): string =>
 
 /** How a screen with several steps continues. */
 export const sheetTexts = {
-  below: (title: string): string => `Done. Next, below: ${title}.`,
+  below: (title: string): string => `Done. Next, below: ${title}${title.endsWith('?') ? '' : '.'}`,
 } as const;

@@ -52,7 +52,7 @@ export class Visitor {
     const button = this.page.getByRole('button', {
       name: next === 'decision' ? 'Go on to the decision' : `Go on: ${next}`,
     });
-    const below = this.page.getByText(`Done. Next, below: ${next}.`);
+    const below = this.page.getByText(`Done. Next, below: ${next}`);
     await button.or(below).first().waitFor();
     if (await button.isVisible()) await button.click();
     if (next === 'decision') await this.page.locator('.decision').waitFor();

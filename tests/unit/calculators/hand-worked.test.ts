@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
-import { assessBridge, suspectPositions } from '../../../src/calculators/bridge/rule/assess.ts';
+import { assessBridge } from '../../../src/calculators/bridge/rule/assess.ts';
+import { suspectPositions } from '../../../src/calculators/bridge/rule/suspect-positions.ts';
 import { assessInsulation } from '../../../src/calculators/insulation/rule/assess.ts';
 import { assessIsolation } from '../../../src/calculators/isolation/rule/assess.ts';
 import type { Assessment } from '../../../src/kernel/assessment/assessment.ts';

@@ -4,7 +4,8 @@ import type { InsulationInput } from '../../../src/calculators/insulation/rule/i
 import { assessIsolation } from '../../../src/calculators/isolation/rule/assess.ts';
 import type { IsolationInput } from '../../../src/calculators/isolation/rule/input.ts';
 import type { TestVoltageInput } from '../../../src/calculators/test-voltage/rule/input.ts';
-import { validityOf } from '../../../src/kernel/electrics/temperature-correction.ts';
+import { validityOf } from '../../../src/kernel/electrics/correction-validity.ts';
+import { limitLabels } from '../../../src/kernel/limit-labels.ts';
 import { type LimitId, limit, limitIds } from '../../../src/kernel/limits.ts';
 import { cableLength } from '../../oracle/cable-length.ts';
 import { Dice } from '../../oracle/dice.ts';
@@ -17,7 +18,7 @@ import { testVoltage } from '../../oracle/test-voltage.ts';
 // Own condition, no source: a figure that nobody has read may make a verdict undecided, never go or no-go, and it
 // proves no part good or bad.
 
-const recalled = limitIds.filter((id) => limit(id).recalled);
+const recalled = limitIds.filter((id) => limitLabels[id].recalled);
 const sets = Number(process.env.FIELDBOOK_RUNS ?? 2500);
 
 /** What `run` gives with the figure at `times` its size. */

@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest';
+import { limitLabels } from '../../../src/kernel/limit-labels.ts';
 import { limit, limitConstant, limitIds, limitPoints, limitRange, limitValue } from '../../../src/kernel/limits.ts';
 
 describe('the limits as the calculations read them', () => {
@@ -42,7 +43,7 @@ describe('the limits as the calculations read them', () => {
   });
 
   it.each(limitIds)('%s has a label, a unit, a status, and a source or the statement that there is none', (id) => {
-    const { label, status, source } = limit(id);
+    const { label, status, source } = limitLabels[id];
     expect(label).not.toBe('');
     expect(limit(id).unit).not.toBe('');
     const unsourced = status === 'common-practice' || status === 'project-judgement';

@@ -2,7 +2,8 @@ import { type FindingOf, findingMaker, type Nothing } from '../../../kernel/asse
 import { limitRange, limitValue } from '../../../kernel/limits.ts';
 import { type Interval, intervalOf } from '../../../kernel/reading/interval.ts';
 import type { Reading } from '../../../kernel/reading/reading.ts';
-import { type BridgeAssessment, suspectPositions } from '../../bridge/rule/assess.ts';
+import type { BridgeAssessment } from '../../bridge/rule/assess.ts';
+import { suspectPositions } from '../../bridge/rule/suspect-positions.ts';
 import { partsOfPosition, type SwitchPosition } from '../../bridge/rule/switch-position.ts';
 import { type DiodePosition, isSound } from './rail.ts';
 import type { DiodeRailFinding } from './rail-findings.ts';

@@ -4,7 +4,8 @@ import { impossibleFigures } from '../../../kernel/assessment/possible-figures.t
 import type { Phases } from '../../../kernel/electrics/phases.ts';
 import type { Instrument } from '../../../kernel/reading/interval.ts';
 import type { Reading } from '../../../kernel/reading/reading.ts';
-import { assessBridge, suspectPositions } from '../../bridge/rule/assess.ts';
+import { assessBridge } from '../../bridge/rule/assess.ts';
+import { suspectPositions } from '../../bridge/rule/suspect-positions.ts';
 import {
   type DiodePlace,
   diodeField,

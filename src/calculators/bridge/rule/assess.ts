@@ -1,10 +1,4 @@
-import {
-  type Assessment,
-  type Finding,
-  findingMaker,
-  type Step,
-  verdictOf,
-} from '../../../kernel/assessment/assessment.ts';
+import { type Assessment, findingMaker, type Step, verdictOf } from '../../../kernel/assessment/assessment.ts';
 import { judgeDischarge } from '../../../kernel/assessment/bus-discharge.ts';
 import { impossibleFigures } from '../../../kernel/assessment/possible-figures.ts';
 import type { Phases } from '../../../kernel/electrics/phases.ts';
@@ -18,7 +12,7 @@ import { type BridgeStepCode, nextSteps } from './next-steps.ts';
 import { judgeRail, shortedTerminals } from './rail.ts';
 import type { RailRow } from './rail-reading.ts';
 import { type SecondReadings, weighSecondReadings, worstPosition } from './second-readings.ts';
-import type { SwitchPosition } from './switch-position.ts';
+import { suspectPositions } from './suspect-positions.ts';
 
 const finding = findingMaker<BridgePayloads>();
 
@@ -128,14 +122,6 @@ function judgeAllOpen(findings: readonly BridgeFinding[], tips: Reading): Bridge
   const readings = ['tipsTogether'];
   if (joined) return [finding('tips-together-proven', 'pass', { readings, limits })];
   return [finding('all-open', 'undecided', { readings, limits })];
-}
-
-/** The positions that failed, for the drawing and the text. */
-export function suspectPositions(
-  findings: readonly (Finding | (Finding & { suspects: readonly SwitchPosition[] }))[],
-): SwitchPosition[] {
-  const named = findings.flatMap((one) => (one.severity === 'fail' && 'suspects' in one ? one.suspects : []));
-  return [...new Set(named)];
 }
 
 function conclude(findings: BridgeFinding[], lacking: Lacking[] = []): BridgeAssessment {

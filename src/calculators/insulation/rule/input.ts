@@ -15,9 +15,9 @@ import type {
 import type { ReminderPayloads } from '../../../kernel/assessment/test-reminders.ts';
 import type { TestVoltagePayloads } from '../../../kernel/assessment/test-voltage.ts';
 import type { Occasion, WindingJudgement } from '../../../kernel/assessment/winding-insulation.ts';
+import type { CorrectionMethod } from '../../../kernel/electrics/correction-validity.ts';
 import type { MachineClass } from '../../../kernel/electrics/machine-minimum.ts';
 import type { Phase, Phases } from '../../../kernel/electrics/phases.ts';
-import type { CorrectionMethod } from '../../../kernel/electrics/temperature-correction.ts';
 import type { Instrument } from '../../../kernel/reading/interval.ts';
 import type { Reading } from '../../../kernel/reading/reading.ts';
 

@@ -1,7 +1,8 @@
 import { findingMaker } from '../../../kernel/assessment/assessment.ts';
 import { factorAt, judgeWinding, severityOf } from '../../../kernel/assessment/winding-insulation.ts';
+import { validityOf } from '../../../kernel/electrics/correction-validity.ts';
 import { phases } from '../../../kernel/electrics/phases.ts';
-import { limitsOfMethod, validityOf } from '../../../kernel/electrics/temperature-correction.ts';
+import { limitsOfMethod } from '../../../kernel/electrics/temperature-correction.ts';
 import { type Interval, intervalOf, times } from '../../../kernel/reading/interval.ts';
 import { missing, type Reading } from '../../../kernel/reading/reading.ts';
 import { judgeDewPoint } from './air.ts';

@@ -1,6 +1,7 @@
 import type { Occasion } from '../../../kernel/assessment/winding-insulation.ts';
+import { validityOf } from '../../../kernel/electrics/correction-validity.ts';
 import { limitOfClass, machineMinimum } from '../../../kernel/electrics/machine-minimum.ts';
-import { correctionFactor, validityOf } from '../../../kernel/electrics/temperature-correction.ts';
+import { correctionFactor } from '../../../kernel/electrics/temperature-correction.ts';
 import { type LimitId, limitValue } from '../../../kernel/limits.ts';
 import type { InsulationInput } from './input.ts';
 

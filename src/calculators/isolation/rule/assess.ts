@@ -5,12 +5,9 @@ import { isPeProvenBroken, judgePe, peLimits, peRemarks } from '../../../kernel/
 import { testReminders } from '../../../kernel/assessment/test-reminders.ts';
 import { judgeTestVoltage } from '../../../kernel/assessment/test-voltage.ts';
 import { judgeWinding, type WindingJudgement } from '../../../kernel/assessment/winding-insulation.ts';
+import { correctionMethods } from '../../../kernel/electrics/correction-validity.ts';
 import { mapPhases, type Phases, phases } from '../../../kernel/electrics/phases.ts';
-import {
-  correctionFactor,
-  correctionMethods,
-  limitsOfMethod,
-} from '../../../kernel/electrics/temperature-correction.ts';
+import { correctionFactor, limitsOfMethod } from '../../../kernel/electrics/temperature-correction.ts';
 import { type LimitId, limitValue } from '../../../kernel/limits.ts';
 import { asRead, type Interval, intervalOf } from '../../../kernel/reading/interval.ts';
 import { missing, type Reading } from '../../../kernel/reading/reading.ts';

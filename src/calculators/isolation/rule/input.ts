@@ -15,8 +15,8 @@ import type {
 import type { ReminderPayloads } from '../../../kernel/assessment/test-reminders.ts';
 import type { TestVoltagePayloads } from '../../../kernel/assessment/test-voltage.ts';
 import type { CableInsulation } from '../../../kernel/electrics/cable-insulation.ts';
+import type { CorrectionMethod } from '../../../kernel/electrics/correction-validity.ts';
 import type { Phase, Phases } from '../../../kernel/electrics/phases.ts';
-import type { CorrectionMethod } from '../../../kernel/electrics/temperature-correction.ts';
 import type { Instrument } from '../../../kernel/reading/interval.ts';
 import type { Reading } from '../../../kernel/reading/reading.ts';
 import type { ConvictionPayloads, MoreEvidence } from './conviction.ts';

@@ -1,9 +1,6 @@
 import { judgeWinding } from '../../../kernel/assessment/winding-insulation.ts';
-import {
-  correctionFactor,
-  correctionMethods,
-  limitsOfMethod,
-} from '../../../kernel/electrics/temperature-correction.ts';
+import { correctionMethods } from '../../../kernel/electrics/correction-validity.ts';
+import { correctionFactor, limitsOfMethod } from '../../../kernel/electrics/temperature-correction.ts';
 import { limitValue } from '../../../kernel/limits.ts';
 import type { Interval } from '../../../kernel/reading/interval.ts';
 import { ohms, type Reading } from '../../../kernel/reading/reading.ts';

@@ -1,7 +1,7 @@
 import type { Assessment, FindingOf, Nothing, Step } from '../../../kernel/assessment/assessment.ts';
 import type { FigurePayloads, FigureStepCode } from '../../../kernel/assessment/possible-figures.ts';
+import type { CorrectionMethod } from '../../../kernel/electrics/correction-validity.ts';
 import type { MachineClass } from '../../../kernel/electrics/machine-minimum.ts';
-import type { CorrectionMethod } from '../../../kernel/electrics/temperature-correction.ts';
 import type { DateErrorCode, DateOrder } from '../../../kernel/reading/calendar-date.ts';
 import type { Reading } from '../../../kernel/reading/reading.ts';
 import type { TrendFit } from './line-fit.ts';

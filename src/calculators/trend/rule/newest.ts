@@ -1,10 +1,7 @@
 import { findingMaker, verdictOf } from '../../../kernel/assessment/assessment.ts';
+import { type CorrectionMethod, correctionMethods } from '../../../kernel/electrics/correction-validity.ts';
 import { limitOfClass } from '../../../kernel/electrics/machine-minimum.ts';
-import {
-  type CorrectionMethod,
-  correctionMethods,
-  limitsOfMethod,
-} from '../../../kernel/electrics/temperature-correction.ts';
+import { limitsOfMethod } from '../../../kernel/electrics/temperature-correction.ts';
 import { type LimitId, limitValue } from '../../../kernel/limits.ts';
 import type { CorrectedRow, NewestJudged, TrendFinding, TrendInput, TrendPayloads } from './input.ts';
 import { outlookOf } from './outlook.ts';

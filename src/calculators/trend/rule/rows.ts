@@ -1,4 +1,5 @@
-import { type CorrectionMethod, correctionFactor } from '../../../kernel/electrics/temperature-correction.ts';
+import type { CorrectionMethod } from '../../../kernel/electrics/correction-validity.ts';
+import { correctionFactor } from '../../../kernel/electrics/temperature-correction.ts';
 import { lastIn } from '../../../kernel/reading/last-in.ts';
 import { figureOf, type Reading } from '../../../kernel/reading/reading.ts';
 import { type CorrectedBounds, findDrops } from './drops.ts';

@@ -1,6 +1,6 @@
 import { type FindingOf, findingMaker, type Nothing, type Verdict } from '../../../kernel/assessment/assessment.ts';
 import { limitValue } from '../../../kernel/limits.ts';
-import { windingPairs } from './phases.ts';
+import { windingPairs } from './pairs.ts';
 import type { WindingSet } from './set.ts';
 
 export interface AgainPayloads {

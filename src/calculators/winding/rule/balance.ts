@@ -2,7 +2,8 @@ import { type FindingOf, findingMaker, type Nothing } from '../../../kernel/asse
 import { type LimitId, limitValue } from '../../../kernel/limits.ts';
 import type { Interval } from '../../../kernel/reading/interval.ts';
 import { corners, deviationFromMean, within } from '../../../kernel/reading/spread.ts';
-import { type Pairs, windingPairs } from './phases.ts';
+import { windingPairs } from './pairs.ts';
+import type { Pairs } from './phases.ts';
 
 /** `deviationPercent`: the largest deviation from the mean; a bound if the readings are not plain figures. */
 export interface BalancePayloads {

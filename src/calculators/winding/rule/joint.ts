@@ -2,7 +2,7 @@ import { type FindingOf, findingMaker, type Nothing } from '../../../kernel/asse
 import { limitValue } from '../../../kernel/limits.ts';
 import { type Instrument, intervalOf } from '../../../kernel/reading/interval.ts';
 import type { Reading } from '../../../kernel/reading/reading.ts';
-import { windingPairs } from './phases.ts';
+import { windingPairs } from './pairs.ts';
 import type { WindingSet } from './set.ts';
 
 export interface JointPayloads {

@@ -3,7 +3,8 @@ import type { Phase } from '../../../kernel/electrics/phases.ts';
 import { limitValue } from '../../../kernel/limits.ts';
 import type { Interval } from '../../../kernel/reading/interval.ts';
 import type { Reading } from '../../../kernel/reading/reading.ts';
-import { type Pairs, sharedTerminal, type WindingPair, windingPairs } from './phases.ts';
+import { type WindingPair, windingPairs } from './pairs.ts';
+import { type Pairs, sharedTerminal } from './phases.ts';
 
 export interface OpenPayloads {
   'winding-incomplete': { readings: WindingPair[] };

@@ -1,10 +1,7 @@
 import { type Phase, phases } from '../../../kernel/electrics/phases.ts';
 import type { Interval } from '../../../kernel/reading/interval.ts';
 import { corners } from '../../../kernel/reading/spread.ts';
-
-export type WindingPair = 'UV' | 'VW' | 'WU';
-
-export const windingPairs: readonly WindingPair[] = ['UV', 'VW', 'WU'];
+import { type WindingPair, windingPairs } from './pairs.ts';
 
 export type Pairs<T> = Record<WindingPair, T>;
 

@@ -5,7 +5,8 @@ import type { Reading } from '../../../kernel/reading/reading.ts';
 import { type BalancePayloads, judgeBalance, lessBy } from './balance.ts';
 import { type LeadHandling, type LeadPayloads, type Leads, leadsOf } from './leads.ts';
 import { judgeContinuity, type OpenPayloads } from './open.ts';
-import { mapPairs, type OddOne, type Pairs, type WindingPair, windingPairs } from './phases.ts';
+import { type WindingPair, windingPairs } from './pairs.ts';
+import { mapPairs, type OddOne, type Pairs } from './phases.ts';
 
 type SetFinding = FindingOf<BalancePayloads & LeadPayloads & OpenPayloads>;
 

@@ -1,6 +1,7 @@
 import { type FindingOf, findingMaker, type Nothing } from '../../../kernel/assessment/assessment.ts';
 import type { Phase, Phases } from '../../../kernel/electrics/phases.ts';
 import type { Interval } from '../../../kernel/reading/interval.ts';
+import type { WindingPair } from './pairs.ts';
 import {
   deltaPhases,
   type OddOne,
@@ -10,7 +11,6 @@ import {
   type SumOfOthers,
   starPhases,
   sumOfOthers,
-  type WindingPair,
 } from './phases.ts';
 
 export interface SuspectPayloads {

@@ -27,7 +27,10 @@ function pointGroup(
   const points = Object.entries(rows).map(([end, label]) => row(id + end, legend, label));
   const rest = tick(`${id}Rest`, 'Each of these points was measured. An empty one read no higher than what is typed.');
   const older: ReadingField = { ...row(`${id}Voltage`, legend, 'highest of all points'), inLine };
-  return { legend, ...(hint !== undefined && { hint }), points, rest, older, fields: [...points, rest, older] };
+  // With every row typed there is no rest to speak of.
+  const moot = (form: Form) =>
+    !ticked(form, rest.id) && points.every((point) => textOf(form, point.id).trim() !== '') ? rest.id : undefined;
+  return { legend, ...(hint !== undefined && { hint }), points, rest, older, moot, fields: [...points, rest, older] };
 }
 
 const bothKinds = {

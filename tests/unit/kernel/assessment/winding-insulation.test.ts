@@ -5,8 +5,8 @@ import { assessIsolation } from '../../../../src/calculators/isolation/rule/asse
 import type { IsolationInput } from '../../../../src/calculators/isolation/rule/input.ts';
 import type { Verdict } from '../../../../src/kernel/assessment/assessment.ts';
 import { factorAt, judgeWinding } from '../../../../src/kernel/assessment/winding-insulation.ts';
+import { type CorrectionMethod, correctionMethods } from '../../../../src/kernel/electrics/correction-validity.ts';
 import type { Phases } from '../../../../src/kernel/electrics/phases.ts';
-import { type CorrectionMethod, correctionMethods } from '../../../../src/kernel/electrics/temperature-correction.ts';
 import { limitRange } from '../../../../src/kernel/limits.ts';
 import type { Instrument } from '../../../../src/kernel/reading/interval.ts';
 import {

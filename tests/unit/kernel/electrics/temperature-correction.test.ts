@@ -1,12 +1,14 @@
 import { describe, expect, it } from 'vitest';
 import {
   type CorrectionMethod,
-  correctionFactor,
   correctionMethods,
+  validityOf,
+} from '../../../../src/kernel/electrics/correction-validity.ts';
+import {
+  correctionFactor,
   factorIfUnknown,
   interpolate,
   limitsOfMethod,
-  validityOf,
 } from '../../../../src/kernel/electrics/temperature-correction.ts';
 
 describe.each([...correctionMethods])('by %s', (method) => {

@@ -72,6 +72,18 @@ test('the last unit before a field counts, not one after it, and no field of ano
   for (const id of ['PE', 'X', 'T', 'none']) expect(rowUnit(others, id, typed)).toBeUndefined();
 });
 
+test('after one that failed, the last reading that is like it counts', () => {
+  const rail = row.map((one) => ({ ...one, lowIsWorse: true as const }));
+  const typed = { U: '45k', V: '0.4 Ω', W: '46' };
+  expect(withRowUnit(rail, 'W', typed)).toBe('46 kΩ');
+  expect(rowUnit(rail, 'W', typed)).toMatchObject({ symbol: 'kΩ', from: { id: 'U' } });
+  // 46 Ω would be a second short: the person has to say that it is meant.
+  expect(rowUnitInDoubt(rail, 'W', typed)).toBe('46 kΩ');
+  expect(withRowUnit(rail, 'W', { ...typed, W: '0.5' })).toBe('0.5 Ω');
+  expect(withRowUnit(rail, 'W', { ...typed, W: '9' })).toBeUndefined();
+  expect(rowUnit(rail, 'W', { ...typed, W: '' })).toMatchObject({ symbol: 'Ω', from: { id: 'V' } });
+});
+
 test('a diode test: whole millivolts take the unit, and a voltage that reads by itself stays as it is', () => {
   const diodes = ['U', 'V'].map((id) => field(id, 'diode', 'forward'));
   expect(withRowUnit(diodes, 'V', { U: '512 mV', V: '498' })).toBe('498 mV');

@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { suspectPositions } from '../../../../src/calculators/bridge/rule/assess.ts';
+import { suspectPositions } from '../../../../src/calculators/bridge/rule/suspect-positions.ts';
 import { assessBridgeDiode, type BridgeDiodeInput } from '../../../../src/calculators/bridge-diode/rule/assess.ts';
 import { mapPhases, type Phases, phases } from '../../../../src/kernel/electrics/phases.ts';
 import { parseReading } from '../../../../src/kernel/reading/parse-reading.ts';

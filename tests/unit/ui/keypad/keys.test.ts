@@ -1,7 +1,8 @@
 import { describe, expect, it, test } from 'vitest';
 import { parseReading } from '../../../../src/kernel/reading/parse-reading.ts';
 import { type Quantity, quantityRules } from '../../../../src/kernel/reading/quantity.ts';
-import { keypadLayout, markOf } from '../../../../src/ui/keypad/keys.ts';
+import { markOf } from '../../../../src/ui/keypad/decimal-mark.ts';
+import { keypadLayout } from '../../../../src/ui/keypad/keys.ts';
 import { typeKey } from '../../../../src/ui/keypad/type-key.ts';
 
 const capsOf = (quantity: Quantity, units = quantityRules[quantity].units) => {

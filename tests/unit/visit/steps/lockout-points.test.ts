@@ -33,6 +33,14 @@ test('there is a row for each point: supply and U V W, AC and DC, and three of t
   ]);
 });
 
+test('the statement on empty rows asks nothing once every row is typed, and says so while one is empty', () => {
+  for (const { moot, points: rows, rest } of groups) {
+    expect(moot?.(every)).toBe(rest.id);
+    expect(moot?.({ ...every, [rest.id]: 'yes' })).toBeUndefined();
+    for (const { id } of rows) expect(moot?.({ ...every, [id]: ' ' })).toBeUndefined();
+  }
+});
+
 test('every point low: the drive is proved dead', () => {
   expect(problemOf(every)).toBe('dead');
 });

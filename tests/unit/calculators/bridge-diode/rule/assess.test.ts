@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { suspectPositions } from '../../../../../src/calculators/bridge/rule/assess.ts';
+import { suspectPositions } from '../../../../../src/calculators/bridge/rule/suspect-positions.ts';
 import { assessBridgeDiode, type BridgeDiodeInput } from '../../../../../src/calculators/bridge-diode/rule/assess.ts';
 import { type DiodeRows, diodeInput } from '../../../../support/diode-cases.ts';
 import { typed } from '../../../../support/typed.ts';

@@ -1,4 +1,4 @@
-import { suspectPositions } from '../../../../../src/calculators/bridge/rule/assess.ts';
+import { suspectPositions } from '../../../../../src/calculators/bridge/rule/suspect-positions.ts';
 import { assessBridgeDiode, type BridgeDiodeInput } from '../../../../../src/calculators/bridge-diode/rule/assess.ts';
 import { type DiodeRows, diodeInput } from '../../../../support/diode-cases.ts';
 import { lineWithLimits } from '../../../../support/lines.ts';

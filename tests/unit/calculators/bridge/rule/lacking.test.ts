@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { suspectPositions } from '../../../../../src/calculators/bridge/rule/assess.ts';
+import { suspectPositions } from '../../../../../src/calculators/bridge/rule/suspect-positions.ts';
 import { typed } from '../../../../support/typed.ts';
 import { assess, type Change, find, minus, plus, steps, worst } from './stage.ts';
 

@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
-import { assessBridge, type BridgeInput, suspectPositions } from '../../../../../src/calculators/bridge/rule/assess.ts';
+import { assessBridge, type BridgeInput } from '../../../../../src/calculators/bridge/rule/assess.ts';
+import { suspectPositions } from '../../../../../src/calculators/bridge/rule/suspect-positions.ts';
 import { found } from '../../../../support/found.ts';
 import { typed, typedPhases } from '../../../../support/typed.ts';
 

@@ -1,5 +1,6 @@
 import { describe, expect, test } from 'vitest';
-import { assessBridge, suspectPositions } from '../../../../../src/calculators/bridge/rule/assess.ts';
+import { assessBridge } from '../../../../../src/calculators/bridge/rule/assess.ts';
+import { suspectPositions } from '../../../../../src/calculators/bridge/rule/suspect-positions.ts';
 import { type Phases, phases } from '../../../../../src/kernel/electrics/phases.ts';
 import { ohms, type Reading, volts } from '../../../../../src/kernel/reading/reading.ts';
 

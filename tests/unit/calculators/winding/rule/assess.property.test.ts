@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { assessWinding, type WindingInput } from '../../../../../src/calculators/winding/rule/assess.ts';
-import { type WindingPair, windingPairs } from '../../../../../src/calculators/winding/rule/phases.ts';
+import { type WindingPair, windingPairs } from '../../../../../src/calculators/winding/rule/pairs.ts';
 import { missing, ohms, overOhms, type Reading } from '../../../../../src/kernel/reading/reading.ts';
 import { weakerInstrument } from '../../../../support/arbitrary-readings.ts';
 import { plainWinding, twoSets, windingInput } from '../../../../support/arbitrary-winding.ts';
