@@ -2,7 +2,7 @@ import { assessBrake } from '../../src/calculators/brake/rule/assess.ts';
 import type { BrakeInput } from '../../src/calculators/brake/rule/input.ts';
 import type { Reading } from '../../src/kernel/reading/reading.ts';
 import type { Dice } from './dice.ts';
-import { figure, hair, instrument, least, lowered, reading, span } from './readings.ts';
+import { busIsDead, figure, further, hair, instrument, least, lowered, raised, reading, span } from './readings.ts';
 import { having, type Subject } from './subject.ts';
 
 const missing: Reading = { kind: 'missing' };
@@ -28,6 +28,8 @@ function make(dice: Dice): BrakeInput {
   const tell = dice.chance(0.7);
   return {
     axis: dice.chance(0.93) ? 'held' : dice.pick(['not-held', 'not-stated'] as const),
+    busVoltage: reading(dice, () => dice.pick([0, 0.02, 0.02, 0.05, 0.05, 0.1, 0.1, 0.11, 49, 300]), 'V'),
+    leads: dice.chance(0.93) ? 'off' : dice.pick(['connected', 'not-stated'] as const),
     circuit: dice.chance(0.93) ? 'plain' : dice.pick(['electronics', 'not-stated'] as const),
     ratedVolts: reading(dice, () => volts, 'V'),
     ratedWatts: reading(dice, () => watts, 'W'),
@@ -50,11 +52,12 @@ function make(dice: Dice): BrakeInput {
 }
 
 /**
- * Held, plain, opens; the coil within a tenth of its plate at 20 °C, by 0.393 % in a kelvin; a megohm to all else; the
+ * Held, bus dead, leads off, plain, opens; the coil within a tenth of its plate at 20 °C, by 0.393 % in a kelvin; a megohm to all else; the
  * voltage within a tenth, or up to a quarter if the manual allows it. All typed once more.
  */
 function mayGo(input: BrakeInput): boolean {
   const { axis, circuit, release, ratedVolts, ratedWatts, ratedOhms, coilTemperature, atMotor, atDrive } = input;
+  if (!busIsDead(input.busVoltage) || input.leads !== 'off') return false;
   if (axis !== 'held' || circuit !== 'plain' || release !== 'opens') return false;
   if (!isolation.every((one) => least(input[one], input.instrument) >= 1e6)) return false;
   const volts = figure(ratedVolts);
@@ -74,14 +77,44 @@ function mayGo(input: BrakeInput): boolean {
   return plug !== undefined && plug.lo >= (volts * (1 - most)) / hair && plug.lo <= volts * (1 + most) * 1.4;
 }
 
+/** A coil further from its plate, a voltage further from the rated one, or cores with more; each where nothing else reads it. */
+function ofCircuit(input: BrakeInput, dice: Dice, factor: number): BrakeInput | undefined {
+  const { ratedVolts, ratedWatts, ratedOhms, coilTemperature, atMotor, atDrive, plugVolts, sourceVolts } = input;
+  const what = dice.pick(['coil', 'volts', 'cores'] as const);
+  if (what === 'volts') {
+    return sourceVolts.kind === 'missing'
+      ? having(input, 'plugVolts', further(plugVolts, figure(ratedVolts), factor))
+      : undefined;
+  }
+  if (what === 'cores') {
+    return atMotor.kind === 'value' && figure(atDrive) >= atMotor.value * 1.1
+      ? having(input, 'atDrive', raised(atDrive, factor))
+      : undefined;
+  }
+  if (atDrive.kind !== 'missing' || coilTemperature.kind !== 'value') return undefined;
+  const plate = figure(ratedOhms) > 0 ? figure(ratedOhms) : figure(ratedVolts) ** 2 / figure(ratedWatts);
+  return having(input, 'atMotor', further(atMotor, (plate * (234.5 + coilTemperature.value)) / 254.5, factor));
+}
+
 export const brake: Subject<BrakeInput> = {
   name: 'brake',
+  signed: ['busVoltage'],
   make,
   verdict: (input) => assessBrake(input).verdict,
   mayGo,
   lacking: (input, dice) => {
-    const what = dice.pick(['axis', 'circuit', 'release', 'coil', 'coilTemperature', 'volts', ...isolation] as const);
-    if (what === 'axis' || what === 'circuit') return having(input, what, 'not-stated');
+    const what = dice.pick([
+      'axis',
+      'leads',
+      'busVoltage',
+      'circuit',
+      'release',
+      'coil',
+      'coilTemperature',
+      'volts',
+      ...isolation,
+    ] as const);
+    if (what === 'axis' || what === 'circuit' || what === 'leads') return having(input, what, 'not-stated');
     if (what === 'release') return having(input, 'release', 'not-tried');
     if (what === 'coil') return { ...input, atMotor: missing, atDrive: missing };
     if (what === 'volts') return { ...input, plugVolts: missing, sourceVolts: missing };
@@ -89,8 +122,10 @@ export const brake: Subject<BrakeInput> = {
   },
   worse: (input, dice) => {
     if (dice.chance(0.3)) return having(input, 'release', dice.pick(['drags', 'shut'] as const));
-    const field = dice.pick(isolation);
     if (input.instrument?.upperLimit !== undefined) return undefined;
-    return having(input, field, lowered(input[field], dice.pick([1.01, 1.3, 2, 100, 1e6])));
+    const factor = dice.pick([1.01, 1.3, 2, 100, 1e6]);
+    if (dice.chance(0.4)) return ofCircuit(input, dice, factor);
+    const field = dice.pick(isolation);
+    return having(input, field, lowered(input[field], factor));
   },
 };

@@ -2,7 +2,7 @@ import { assessBrakingCircuit } from '../../src/calculators/braking-circuit/rule
 import type { BrakingCircuitInput } from '../../src/calculators/braking-circuit/rule/input.ts';
 import type { Reading } from '../../src/kernel/reading/reading.ts';
 import type { Dice } from './dice.ts';
-import { busIsDead, figure, hair, instrument, least, lowered, reading, span } from './readings.ts';
+import { busIsDead, figure, further, hair, instrument, least, lowered, raised, reading, span } from './readings.ts';
 import { having, type Subject } from './subject.ts';
 
 const missing: Reading = { kind: 'missing' };
@@ -84,10 +84,13 @@ export const brakingCircuit: Subject<BrakingCircuitInput> = {
   },
   worse: (input, dice) => {
     if (dice.chance(0.2)) return having(input, 'lead', 'jumps');
+    const ohms = dice.pick([1.01, 1.3, 2, 100, 1e6]);
     const field = dice.pick(['toHousing', 'insulation', ...blocking] as const);
     // A reading below zero stops everything, and what stops is undecided.
     const below = [...conducting, ...blocking].some((one) => figure(input[one]) < 0);
     if (below || input.instrument?.upperLimit !== undefined) return undefined;
+    if (dice.chance(0.2)) return having(input, 'ohms', further(input.ohms, figure(input.plate), ohms));
+    if (dice.chance(0.1)) return having(input, 'thermalOhms', raised(input.thermalOhms, ohms));
     return having(input, field, lowered(input[field], dice.pick([1.01, 1.3, 2, 100, 1e6])));
   },
 };

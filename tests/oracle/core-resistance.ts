@@ -1,7 +1,7 @@
 import { assessCore } from '../../src/calculators/core-resistance/rule/assess.ts';
 import type { CoreInput } from '../../src/calculators/core-resistance/rule/input.ts';
 import type { Reading } from '../../src/kernel/reading/reading.ts';
-import { figure, hair, instrument, reading, span } from './readings.ts';
+import { figure, further, hair, instrument, reading, span } from './readings.ts';
 import { having, type Subject } from './subject.ts';
 
 const missing: Reading = { kind: 'missing' };
@@ -18,6 +18,7 @@ export const coreResistance: Subject<CoreInput> = {
     const copper = ((perKilometre[section] ?? 0) * metres * (way === 'pair' ? 2 : 1)) / 1000;
     return {
       way: dice.chance(0.93) ? way : 'not-stated',
+      end: dice.chance(0.9) ? 'off' : dice.pick(['on', 'not-stated'] as const),
       meter: dice.chance(0.93) ? dice.pick(['continuity-tester', 'four-leads', 'multimeter'] as const) : 'not-stated',
       metres: reading(dice, () => metres, 'm'),
       ...(dice.chance(0.95) && { squareMillimetres: dice.chance(0.95) ? section : 3 }),
@@ -32,9 +33,9 @@ export const coreResistance: Subject<CoreInput> = {
     };
   },
   verdict: (input) => assessCore(input).verdict,
-  // Half of the copper to a quarter more and 0.15 Ω of contacts for each core.
-  mayGo: ({ way, meter, metres, squareMillimetres = 0, reading: one, instrument: by }) => {
-    if (way === 'not-stated' || meter === 'not-stated') return false;
+  // Off at one end. Half of the copper to a quarter more and 0.15 Ω of contacts for each core.
+  mayGo: ({ way, end, meter, metres, squareMillimetres = 0, reading: one, instrument: by }) => {
+    if (end !== 'off' || way === 'not-stated' || meter === 'not-stated') return false;
     const cores = way === 'pair' ? 2 : 1;
     const copper = ((perKilometre[squareMillimetres] ?? Number.NaN) * figure(metres) * cores) / 1000;
     const read = span(one, by);
@@ -45,17 +46,19 @@ export const coreResistance: Subject<CoreInput> = {
     return dice.pick([
       rest,
       having(input, 'way', 'not-stated'),
+      having(input, 'end', dice.pick(['on', 'not-stated'] as const)),
       having(input, 'meter', 'not-stated'),
       having(input, 'metres', missing),
       having(input, 'reading', missing),
     ]);
   },
   worse: (input, dice) => {
+    if (dice.chance(0.2)) return having(input, 'end', dice.pick(['on', 'not-stated'] as const));
     const { reading: one } = input;
     if (one.kind !== 'value' || one.resolution === undefined || input.instrument !== undefined) return undefined;
     const marks = assessCore(input).marks;
-    // Below half of the copper a higher figure is the better one.
-    if (marks === undefined || !(one.value >= marks.table / 2)) return undefined;
-    return having(input, 'reading', { ...one, value: one.value * dice.pick([1.01, 1.3, 2, 100]) });
+    // Below half of the copper a higher figure is the better one. A coarse digit says less, whichever way it goes.
+    if (marks === undefined || one.resolution > marks.table / 2) return undefined;
+    return having(input, 'reading', further(one, marks.table / 2, dice.pick([1.01, 1.3, 2, 100])));
   },
 };

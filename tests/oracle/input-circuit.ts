@@ -3,7 +3,7 @@ import type { InputCircuitInput, Line, Lines } from '../../src/calculators/input
 import type { Instrument } from '../../src/kernel/reading/interval.ts';
 import type { Reading } from '../../src/kernel/reading/reading.ts';
 import type { Dice } from './dice.ts';
-import { busIsDead, figure, hair, instrument, least, lowered, reading, span } from './readings.ts';
+import { busIsDead, figure, further, hair, instrument, least, lowered, raised, reading, span } from './readings.ts';
 import { having, type Subject } from './subject.ts';
 
 const missing: Reading = { kind: 'missing' };
@@ -34,7 +34,7 @@ function make(dice: Dice): InputCircuitInput {
     linkConducting: reading(dice, () => dice.pick([0.8, 0.9, 1.1, 1.49, 1.6]), 'V'),
     linkBlocking: open(dice),
     climb: dice.chance(0.9) ? 'climbs' : dice.pick(['at-once', 'not-stated'] as const),
-    precharge: dice.pick(['reached', 'reached', 'none', 'none', 'inside', 'not-stated'] as const),
+    precharge: dice.chance(0.85) ? 'reached' : dice.pick(['none', 'inside', 'not-stated'] as const),
     prechargePlate: reading(dice, () => plate, 'Ω'),
     prechargeOhms: reading(dice, () => plate * dice.pick([0.01, 0.8, 0.93, 1, 1, 1, 1.2, 3]), 'Ω'),
     again: dice.chance(0.5),
@@ -63,7 +63,6 @@ function mayGo(input: InputCircuitInput): boolean {
     (line) => conducting.every((row) => drops(input[row][line])) && blocking.every((row) => blocks(input[row][line])),
   );
   if (!diodes || !drops(input.linkConducting) || !blocks(input.linkBlocking)) return false;
-  if (precharge === 'none') return true;
   const at = span(prechargeOhms, by);
   const plate = figure(prechargePlate);
   return precharge === 'reached' && !!at && at.lo >= (plate * 0.9) / hair && at.hi <= plate * 1.1 * hair;
@@ -77,6 +76,7 @@ export const inputCircuit: Subject<InputCircuitInput> = {
   mayGo,
   lacking: (input, dice) => {
     const line = dice.pick(used(input));
+    if (dice.chance(0.1)) return having(input, 'precharge', dice.pick(['none', 'inside'] as const));
     const what = dice.pick(['stated', 'row', 'link'] as const);
     if (what === 'row') {
       const row = dice.pick(['fuses', ...conducting, ...blocking] as const);
@@ -92,8 +92,17 @@ export const inputCircuit: Subject<InputCircuitInput> = {
     const below = [...rows, input.linkConducting, input.linkBlocking].some((one) => figure(one) < 0);
     if (below || input.instrument?.upperLimit !== undefined) return undefined;
     const factor = dice.pick([1.01, 1.3, 2, 100, 1e6]);
+    if (dice.chance(0.1)) return having(input, 'climb', 'at-once');
+    if (dice.chance(0.2)) {
+      const at = dice.pick(used(input));
+      return having(input, 'fuses', { ...input.fuses, [at]: raised(input.fuses[at], factor) });
+    }
+    if (dice.chance(0.2))
+      return having(input, 'prechargeOhms', further(input.prechargeOhms, figure(input.prechargePlate), factor));
     if (dice.chance(0.3)) return having(input, 'linkBlocking', lowered(input.linkBlocking, factor));
     const [row, line] = [dice.pick(blocking), dice.pick(used(input))];
+    // One that conducts only where it should block contradicts itself: its leads were exchanged.
+    if (input[row === 'plusBlocking' ? 'plusConducting' : 'minusConducting'][line].kind !== 'value') return undefined;
     return having(input, row, { ...input[row], [line]: lowered(input[row][line], factor) });
   },
 };

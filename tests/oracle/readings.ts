@@ -99,6 +99,17 @@ export function lowered(one: Reading, factor: number): Reading {
   return { ...one, value: Math.floor(one.value / factor / one.resolution) * one.resolution };
 }
 
+/** A figure that is higher by `factor`, on the steps of its display; the same where `lowered` leaves it. */
+export function raised(one: Reading, factor: number): Reading {
+  if (one.kind !== 'value' || one.resolution === undefined || !(one.resolution > one.value * 1e-12)) return one;
+  return { ...one, value: Math.ceil((one.value * factor) / one.resolution) * one.resolution };
+}
+
+/** Further from `wanted`, on whichever side it is. */
+export function further(one: Reading, wanted: number, factor: number): Reading {
+  return figure(one) > wanted ? raised(one, factor) : lowered(one, factor);
+}
+
 /** A hair for sums of binary fractions. */
 export const hair = 1 + 1e-6;
 

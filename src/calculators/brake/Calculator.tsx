@@ -1,18 +1,23 @@
 import { temperatureUnit } from '../../kernel/form/shared-fields.ts';
 import { Choices } from '../../ui/form/Choices.tsx';
 import { LeadPicture } from '../../ui/form/LeadPicture.tsx';
+import { lateRule } from '../../ui/form/late-rule.ts';
 import { MoreFields } from '../../ui/form/MoreFields.tsx';
 import { ReadingRow } from '../../ui/form/ReadingRow.tsx';
 import { type CalculatorProps, useForm } from '../../ui/form/use-form.ts';
 import { CheckRows } from '../../ui/plot/CheckRows.tsx';
 import { checkRows } from '../../ui/plot/check-rows.ts';
 import { FormFrame } from '../frame/FormFrame.tsx';
+import { brake } from './about.ts';
 import { brakeChecks } from './checks.ts';
 import {
   axis,
+  brakeFields,
+  busVoltage,
   circuit,
   coilFields,
   isolationFields,
+  leads,
   meterFields,
   metresField,
   plateFields,
@@ -21,9 +26,13 @@ import {
   supplyFields,
   supplyTolerance,
 } from './fields.ts';
-import { calculator } from './form.ts';
 
-const { name } = calculator;
+const { name } = brake;
+const calculator = {
+  ...brake,
+  fields: brakeFields,
+  rule: lateRule(() => import('./form.ts').then((module) => module.calculator)),
+};
 const terminals = ['B+', 'B−', 'U', 'V', 'W', 'PE'];
 
 /** Whether a holding brake is fed and opens, and what explains it if not. */
@@ -47,6 +56,14 @@ export function Calculator(props: CalculatorProps) {
     >
       <ReadingRow name={name} legend="The plate" fields={plateFields} form={form} />
       <Choices name={name} field={axis} form={form} />
+      <ReadingRow
+        name={name}
+        legend="Before the ohms"
+        hint="Supply locked out. A bus that is charged falsifies the ohms."
+        fields={[busVoltage]}
+        form={form}
+      />
+      <Choices name={name} field={leads} form={form} />
       <Choices name={name} field={circuit} form={form} />
       <ReadingRow
         name={name}

@@ -2,6 +2,7 @@ import type { Check } from '../../ui/plot/check-rows.ts';
 
 /** What the drawing beside the verdict lists, by the codes of the findings. */
 export const brakeChecks: readonly Check[] = [
+  { id: 'bus', name: 'Bus before', codes: /^bus-/, missing: /^bus-not-measured$/ },
   {
     id: 'coil',
     name: 'Coil',

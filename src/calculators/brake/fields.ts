@@ -15,6 +15,27 @@ export const axis: ChoiceField = {
   initial: '',
 };
 
+export const busVoltage: ReadingField = {
+  kind: 'reading',
+  id: 'busVoltage',
+  label: 'DC-bus voltage',
+  name: 'DC-bus voltage',
+  hint: 'DC+ to DC−, just before the ohms, with a meter that you have tried on a known source.',
+  quantity: 'voltage',
+};
+
+export const leads: ChoiceField = {
+  kind: 'choice',
+  id: 'plugAndLeads',
+  name: 'Brake plug and motor leads at the drive',
+  hint: 'While the ohms are read. The drive’s own circuits read as well.',
+  options: [
+    { value: 'off', label: 'Off' },
+    { value: 'connected', label: 'Still on' },
+  ],
+  initial: '',
+};
+
 export const circuit: ChoiceField = {
   kind: 'choice',
   id: 'circuit',
@@ -113,6 +134,8 @@ export const meterFields = instrumentFields('').filter(({ id }) => id !== 'upper
 export const brakeFields: FormField[] = [
   ...plateFields,
   axis,
+  busVoltage,
+  leads,
   circuit,
   ...coilFields,
   temperatureUnit,

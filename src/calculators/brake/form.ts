@@ -1,6 +1,6 @@
 import { coreSections } from '../../kernel/electrics/core-resistance.ts';
 import { defineCalculator } from '../../kernel/form/calculator-form.ts';
-import { instrumentOf } from '../../kernel/form/instrument.ts';
+import { instrumentOf } from '../../kernel/form/instrument-of.ts';
 import type { ReadForm } from '../../kernel/form/read-form.ts';
 import { missing } from '../../kernel/reading/reading.ts';
 import { brake } from './about.ts';
@@ -20,6 +20,8 @@ export function brakeInput(read: ReadForm): BrakeInput {
   const squareMillimetres = coreSections.find((one) => String(one) === choices.section);
   return {
     axis: oneOf(choices.axis, ['held', 'not-held'], 'not-stated'),
+    busVoltage: of('busVoltage'),
+    leads: oneOf(choices.plugAndLeads, ['off', 'connected'], 'not-stated'),
     circuit: oneOf(choices.circuit, ['plain', 'electronics'], 'not-stated'),
     ratedVolts: of('ratedVolts'),
     ratedWatts: of('ratedWatts'),

@@ -1,3 +1,4 @@
+import { busBeforeFound, busBeforeMissing } from '../../kernel/words/bus-before-reading.ts';
 import { figureHeadline, foundIn, type HeadlineWords, headlineFrom } from '../../kernel/words/headlines.ts';
 import { capital } from '../../kernel/words/sentences.ts';
 import type { BrakeAssessment, BrakeFinding } from './rule/input.ts';
@@ -7,6 +8,7 @@ import { cores } from './words.ts';
 const words: HeadlineWords<BrakeFinding> = {
   found: {
     ...figureHeadline,
+    ...busBeforeFound,
     'brake-axis-not-held': () => 'the axis may fall: hold it first',
     'brake-core-path': ({ readings }) => `a path: ${cores(readings)}`,
     'brake-stays-shut': () => 'it stays shut',
@@ -22,14 +24,19 @@ const words: HeadlineWords<BrakeFinding> = {
     'brake-drop-high': () => 'too much voltage is lost on the way',
     'brake-electronics': () => 'electronics before the coil: its manual decides',
     'brake-plate-contradicts': () => 'the plate contradicts itself',
+    'brake-leads-connected': () => 'with plug or leads on the drive, no ohms are judged',
+    'brake-coil-over-range': () => 'over a range that a sound coil may exceed too',
     'brake-coil-too-close': () => 'the coil neither passes nor fails',
     'brake-cores-too-close': () => 'whether the cores have too much is not shown',
     'brake-core-unclear': ({ readings }) => `not clear: ${cores(readings)}`,
     'brake-supply-too-close': () => 'the voltage neither passes nor fails',
+    'brake-drop-unclear': () => 'whether too much voltage is lost on the way is not clear',
     'brake-drop-contradicts': () => 'more voltage at the plug than at its source',
   },
   missing: {
     'brake-axis-not-stated': () => 'whether the axis is held',
+    ...busBeforeMissing,
+    'brake-leads-not-stated': () => 'whether plug and leads are off',
     'brake-circuit-not-stated': () => 'what lies before the coil',
     'brake-plate-missing': ({ readings }) => (readings.length === 1 ? 'the rated voltage' : 'the plate'),
     'brake-coil-missing': () => 'the coil',

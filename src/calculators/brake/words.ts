@@ -1,6 +1,7 @@
 import type { Step } from '../../kernel/assessment/assessment.ts';
 import { limitValue } from '../../kernel/limits.ts';
 import { formatRounded, inOhms, inVolts } from '../../kernel/reading/format-reading.ts';
+import { busBeforeFindings, busBeforeSteps } from '../../kernel/words/bus-before-reading.ts';
 import { figureFindings, figureSteps } from '../../kernel/words/impossible-figures.ts';
 import { capital, type FindingSentences, listed, percent, type StepSentences } from '../../kernel/words/sentences.ts';
 import type { BrakeFinding, BrakeStepCode } from './rule/input.ts';
@@ -28,10 +29,14 @@ const voltage = ({ volts, ratedVolts }: { volts?: number; ratedVolts: number }) 
 
 export const brakeFindings: FindingSentences<BrakeFinding> = {
   ...figureFindings,
+  ...busBeforeFindings,
   'brake-axis-not-held': () =>
     'Stop. The axis may fall. Support or pin it before the brake plug is touched, and before anything releases the brake.',
   'brake-axis-not-stated': () =>
     'You have not said whether the axis is held. No brake is unplugged, released or measured on an axis that may fall.',
+  'brake-leads-connected': () =>
+    'Brake plug or motor leads are still on the drive. Its own circuits read as well, so nothing in ohms is judged.',
+  'brake-leads-not-stated': () => 'You have not said whether brake plug and motor leads are off the drive.',
   'brake-not-extra-low': ({ ratedVolts }) =>
     `${inVolts(ratedVolts)} is no extra-low voltage here: from ${inVolts(limitValue('touch-voltage'))} live parts are not worked on. Measure this brake dead only. Its voltage is for a qualified person with a permit.`,
   'brake-electronics': () =>
@@ -54,6 +59,7 @@ export const brakeFindings: FindingSentences<BrakeFinding> = {
   'brake-coil-high': ({ ohms, expectedOhms }) =>
     `The coil has ${inOhms(ohms)} at ${at20()}, far above the ${inOhms(expectedOhms)} of its plate: a bad contact, broken strands, or another coil.`,
   'brake-coil-open': () => 'The coil reads open at the motor, both ways round.',
+  'brake-coil-over-range': () => 'The meter was over its range, and that range may end below the ohms of a sound coil.',
   'brake-coil-too-close': ({ expectedOhms, tolerancePercent }) =>
     `The plate asks for ${inOhms(expectedOhms)} within ${percent(tolerancePercent)}. The reading neither passes nor fails.`,
   'brake-core-open': () =>
@@ -89,6 +95,8 @@ export const brakeFindings: FindingSentences<BrakeFinding> = {
     'The voltage at the plug is higher than at its source. The two were not read at the same moment, or belong to different circuits.',
   'brake-drop-high': ({ volts, percent: share }) =>
     `${inVolts(volts)} are lost on the way (${percent(share)}), more than cores of this length and cross-section take: a contact, a terminal or broken strands.`,
+  'brake-drop-unclear': ({ volts, percent: share }) =>
+    `${inVolts(volts)} are lost on the way (${percent(share)}). Whether that is more than cores of this length and cross-section take is not shown: two readings of one voltage differ by as much.`,
   'brake-drop': ({ volts, percent: share }) =>
     `${inVolts(volts)} are lost on the way, ${percent(share)} of the rated voltage.`,
   'brake-drop-expected': ({ volts, percent: share }) =>
@@ -102,8 +110,11 @@ export const brakeFindings: FindingSentences<BrakeFinding> = {
 
 export const brakeSteps: StepSentences<Step<BrakeStepCode>> = {
   ...figureSteps,
+  ...busBeforeSteps,
   'support-axis-first': () =>
     'Set the axis on its support or pin it, look that nobody is below it, and say so above. An axis that can’t fall counts as held.',
+  'take-leads-off': () =>
+    'Axis held, locked out and dead: take brake plug and motor leads off the drive, cap them, read the ohms again, and say so above.',
   'look-between': () =>
     'Look in the drawing and in the motor’s terminal box for a rectifier, an economy circuit or a drive output that pulses. Measure the coil behind it.',
   'read-plate': () => 'Read volts and watts, or ohms, from the plate of the brake, of the motor or from its manual.',

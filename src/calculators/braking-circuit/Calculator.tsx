@@ -1,5 +1,6 @@
 import { Choices } from '../../ui/form/Choices.tsx';
 import { LeadPicture } from '../../ui/form/LeadPicture.tsx';
+import { lateRule } from '../../ui/form/late-rule.ts';
 import { MoreFields } from '../../ui/form/MoreFields.tsx';
 import { ReadingInput } from '../../ui/form/ReadingInput.tsx';
 import { ReadingRow } from '../../ui/form/ReadingRow.tsx';
@@ -7,9 +8,11 @@ import { type CalculatorProps, useForm } from '../../ui/form/use-form.ts';
 import { CheckRows } from '../../ui/plot/CheckRows.tsx';
 import { checkRows } from '../../ui/plot/check-rows.ts';
 import { FormFrame } from '../frame/FormFrame.tsx';
+import { brakingCircuit } from './about.ts';
 import { brakingChecks } from './checks.ts';
 import {
   again,
+  brakingCircuitFields,
   busVoltage,
   housingFields,
   lead,
@@ -21,9 +24,13 @@ import {
   thermalOhms,
   upperFields,
 } from './fields.ts';
-import { calculator } from './form.ts';
 
-const { name } = calculator;
+const { name } = brakingCircuit;
+const calculator = {
+  ...brakingCircuit,
+  fields: brakingCircuitFields,
+  rule: lateRule(() => import('./form.ts').then((module) => module.calculator)),
+};
 const terminals = ['DC+', 'B', 'DC−'];
 
 /** Resistor, housing, thermal switch and chopper of a braking circuit, measured dead. */

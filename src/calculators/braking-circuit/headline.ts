@@ -18,6 +18,7 @@ const words: HeadlineWords<BrakingFinding> = {
     'resistor-high': () => 'the resistor reads far above its plate',
     'resistor-lead-jumps': () => 'the reading jumps when the lead is moved',
     'thermal-open': () => 'the thermal switch reads open while cool',
+    'resistor-over-range': () => 'the resistor is over a range that a sound one may exceed too',
     'resistor-too-close': () => 'the resistor neither passes nor fails',
     'housing-unclear': () => 'whether there is a path to the housing is not clear',
     'housing-insulation-unclear': () => 'whether the insulation is enough is not clear',

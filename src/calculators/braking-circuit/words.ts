@@ -19,6 +19,8 @@ export const brakingFindings: FindingSentences<BrakingFinding> = {
   'resistor-fits': ({ ohms, plateOhms, tolerancePercent }) =>
     `${inOhms(ohms)} from end to end, within ${percent(tolerancePercent)} of the ${inOhms(plateOhms)} of its plate.`,
   'resistor-open': () => 'The resistor reads open from end to end: broken, burnt, or a lead that is.',
+  'resistor-over-range': () =>
+    'The resistor is over the range of the meter, and that range may end below what its plate asks for.',
   'resistor-low': ({ ohms, plateOhms }) =>
     `${inOhms(ohms)} from end to end, far below the ${inOhms(plateOhms)} of its plate: turns shorted, or another resistor. It overloads the chopper.`,
   'resistor-high': ({ ohms, plateOhms }) =>
@@ -72,6 +74,8 @@ export const brakingSteps: StepSentences<Step<BrakingStepCode>> = {
     'Read the ohms from the plate. For several resistors calculate how they are joined, and type the result.',
   'measure-resistor': () =>
     'Both leads off the drive, resistor cool, tips zeroed: measure from end to end, and move the lead by hand along its way while you look.',
+  'note-resistor-range': () =>
+    'Measure the resistor on a higher range, and type its end if it is over it too, such as > 20 kΩ.',
   'read-twice': () => 'Lift the tips, clean the place, and read again. One reading proves nothing.',
   'read-at-resistor': () =>
     'Read at the resistor’s own terminals, its lead off. Good there: the lead is suspect. The same there: the resistor is.',

@@ -4,10 +4,10 @@ export const page: PageHead = {
   intro:
     'Tells what PE, one core, or two cores in series of a cable should read by length and cross-section, and judges the reading: expected, too much, or less than the copper can have.',
   hazards: ['lethal-voltage', 'stored-energy', 'hanging-axis'],
-  conditions: 'supply locked out, bus dead, both ends of the core off, axis held',
+  conditions: 'supply locked out, bus dead, the core off at one end at least, axis held',
   preconditions: [
     'The supply is locked out, and the DC bus was measured dead.',
-    'The core is disconnected at both ends, so that the current has no other way.',
+    'PE, or the core, is off at one end at least, the screen too, so that the current has no other way.',
     'PE goes back on first, and is measured again, before anything gets power.',
     'A hanging axis is supported or pinned: its motor no longer holds it.',
   ],

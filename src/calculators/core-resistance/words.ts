@@ -6,7 +6,13 @@ import { figureFindings, figureSteps } from '../../kernel/words/impossible-figur
 import type { FindingSentences, StepSentences } from '../../kernel/words/sentences.ts';
 import type { CoreFinding, CoreMarks, CoreStepCode } from './rule/input.ts';
 
-const shown = (ohms: number) => formatQuantity(Number(ohms.toPrecision(2)), 'Ω');
+/** The largest figures round up to infinity. */
+export function twoDigits(figure: number): number {
+  const rounded = Number(figure.toPrecision(2));
+  return Number.isFinite(rounded) ? rounded : figure;
+}
+
+const shown = (ohms: number) => formatQuantity(twoDigits(ohms), 'Ω');
 
 const marks = ({ table, most, beyond }: CoreMarks) =>
   `The copper alone has ${shown(table)} at the most by the table. Warm, with contacts, up to ${shown(most)} passes, and above ${shown(beyond)} fails.`;
@@ -16,10 +22,16 @@ export const coreFindings: FindingSentences<CoreFinding> = {
   'core-way-not-stated': () => 'You have not said what was measured: PE, one core, or two cores joined at the far end.',
   'core-meter-not-stated': () =>
     'You have not said with what it was measured. Leads that are not zeroed have tenths of an ohm.',
+  'core-other-path-possible': () =>
+    'Both ends are still on, so frame, conduit or screen are measured with it: they hide a core that is broken. Nothing passes like this.',
+  'core-end-not-stated': () =>
+    'You have not said whether one end is off. With both ends on, frame, conduit or screen are measured with it and hide a break.',
   'core-data-missing': () => 'Length or cross-section is missing. Without them nobody knows what the core should read.',
   'core-reading-missing': () => 'The core has not been measured.',
   'core-fits': (figures) => `The reading is what length and cross-section let expect. ${marks(figures)}`,
   'core-open': () => 'The core reads open.',
+  'core-over-range': () =>
+    'The meter was over its range, and that range may end below what a sound core of this length has.',
   'core-too-high': (figures) =>
     `More than length, cross-section and contacts explain: a bad contact, broken strands, or another cable. ${marks(figures)}`,
   'core-above-expected': (figures) => `Above what is expected, and not far enough above to be bad. ${marks(figures)}`,
@@ -35,6 +47,9 @@ export const coreSteps: StepSentences<Step<CoreStepCode>> = {
   ...figureSteps,
   'state-core-way': () => 'Say above what lies between the two tips.',
   'state-core-meter': () => 'Zero the leads with the tips held together, or use four leads, and say so above.',
+  'take-one-end-off': () =>
+    'Locked out and dead: take PE, or the core, off at one end, the screen too, and measure again. It goes back on, and is measured again, before anything gets power.',
+  'note-core-range': () => 'Measure on a higher range, and type its end if it is over it too, such as > 200 Ω.',
   'measure-core-data': () =>
     'Read the cross-section from the jacket, and the length from the drawing or the marks on the jacket.',
   'measure-core': () =>

@@ -1,5 +1,6 @@
 import { Choices } from '../../ui/form/Choices.tsx';
 import { LeadPicture } from '../../ui/form/LeadPicture.tsx';
+import { lateRule } from '../../ui/form/late-rule.ts';
 import { MoreFields } from '../../ui/form/MoreFields.tsx';
 import { ReadingInput } from '../../ui/form/ReadingInput.tsx';
 import { ReadingRow } from '../../ui/form/ReadingRow.tsx';
@@ -7,6 +8,7 @@ import { type CalculatorProps, useForm } from '../../ui/form/use-form.ts';
 import { CheckRows } from '../../ui/plot/CheckRows.tsx';
 import { checkRows } from '../../ui/plot/check-rows.ts';
 import { FormFrame } from '../frame/FormFrame.tsx';
+import { inputCircuit } from './about.ts';
 import { inputChecks } from './checks.ts';
 import {
   again,
@@ -14,6 +16,7 @@ import {
   busVoltage,
   climb,
   fuseFields,
+  inputCircuitFields,
   lines,
   linkFields,
   meterFields,
@@ -23,9 +26,13 @@ import {
   rectifierFields,
   supplyLeads,
 } from './fields.ts';
-import { calculator } from './form.ts';
 
-const { name } = calculator;
+const { name } = inputCircuit;
+const calculator = {
+  ...inputCircuit,
+  fields: inputCircuitFields,
+  rule: lateRule(() => import('./form.ts').then((module) => module.calculator)),
+};
 const terminals = ['DC+', 'DC−', ...allLines];
 
 const rows = [

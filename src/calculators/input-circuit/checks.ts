@@ -6,5 +6,5 @@ export const inputChecks: readonly Check[] = [
   { id: 'fuses', name: 'Fuses', codes: /^fuses?-/, missing: /-missing$/ },
   { id: 'rectifier', name: 'Rectifier', codes: /^rectifier-/, missing: /-missing$/ },
   { id: 'link', name: 'DC+ to DC−', codes: /^link-/, missing: /^link-(missing|climb-not-stated)$/ },
-  { id: 'precharge', name: 'Precharge', codes: /^precharge-/, missing: /^precharge-(missing|inside)$/ },
+  { id: 'precharge', name: 'Precharge', codes: /^precharge-/, missing: /^precharge-(missing|inside|none)$/ },
 ];

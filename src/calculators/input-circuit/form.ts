@@ -1,5 +1,5 @@
 import { defineCalculator } from '../../kernel/form/calculator-form.ts';
-import { instrumentOf } from '../../kernel/form/instrument.ts';
+import { instrumentOf } from '../../kernel/form/instrument-of.ts';
 import type { ReadForm } from '../../kernel/form/read-form.ts';
 import { missing, type Reading } from '../../kernel/reading/reading.ts';
 import { inputCircuit } from './about.ts';

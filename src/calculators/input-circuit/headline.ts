@@ -31,6 +31,8 @@ const words: HeadlineWords<InputFinding> = {
     'link-unclear': () => 'DC+ to DC− is not clear',
     'link-no-climb': () => 'DC+ to DC− was open at once, without climbing',
     'precharge-inside': () => 'the precharge is out of reach, and can blow fuses',
+    'precharge-over-range': () => 'the precharge is over a range that a sound one may exceed too',
+    'precharge-none': () => 'what limits the current at power-on is not judged',
     'precharge-too-close': () => 'the precharge neither passes nor fails',
   },
   missing: {

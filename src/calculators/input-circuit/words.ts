@@ -57,7 +57,8 @@ export const inputFindings: FindingSentences<InputFinding> = {
   'link-no-climb': () =>
     'The reading was open at once. A bus capacitor climbs, so it may be open, or a contact lies between.',
   'link-climb-not-stated': () => 'You have not said whether the reading climbed.',
-  'precharge-none': () => 'No precharge is fitted, as you say.',
+  'precharge-none': () =>
+    'You say that no precharge is fitted. Something limits the current into the empty bus, if only the rectifier itself, so the precharge is not judged.',
   'precharge-inside': () =>
     'The precharge is out of reach. A contact that stays shut draws a surge at each power-on and blows fuses while all else reads well.',
   'precharge-missing': () => 'The precharge resistor is not stated, or not measured beside its plate.',
@@ -66,6 +67,8 @@ export const inputFindings: FindingSentences<InputFinding> = {
   'precharge-bypassed': () =>
     'The precharge reads like the tips held together: its contact stays shut, or the resistor is shorted. The empty bus then draws a surge at each power-on.',
   'precharge-open': () => 'The precharge reads open: the bus stays empty, and the drive stays dark.',
+  'precharge-over-range': () =>
+    'The precharge is over the range of the meter, and that range may end below what its plate asks for.',
   'precharge-off': ({ ohms, plateOhms }) =>
     `The precharge has ${inOhms(ohms)}, far off the ${inOhms(plateOhms)} of its plate.`,
   'precharge-too-close': ({ plateOhms, tolerancePercent }) =>
@@ -93,6 +96,8 @@ export const inputSteps: StepSentences<Step<InputStepCode>> = {
     'Replace the complete drive. Before the new one is connected, test motor, cable and braking resistor.',
   'look-before-drive': () =>
     'The drive reads well, so look before it: supply leads, line filter and surge arresters by themselves, then the precharge contact and the type of the fuses.',
+  'note-precharge-range': () =>
+    'Measure the precharge on a higher range, and type its end if it is over it too, such as > 20 kΩ.',
   'ask-about-precharge': () =>
-    'Look in the manual whether resistor and contact of the precharge can be reached, and what they should read. If not, no part is named.',
+    'Look in the manual what limits the current into the empty bus, whether it can be reached, and what it should read. If not, no part is named.',
 };

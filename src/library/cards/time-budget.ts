@@ -11,7 +11,7 @@ export const timeBudget: readonly { name: string; steps: readonly StepWithTime[]
   { name: 'winding, then insulation', steps: ['winding', 'insulation'], waits: 'a winding that cools' },
   { name: 'cable and motor apart', steps: ['winding-motor', 'isolation'], waits: 'drying' },
   { name: 'cable bent, core by core', steps: ['bend-test'] },
-  { name: 'braking circuit and input', steps: ['braking'], waits: 'a resistor that cools' },
+  { name: 'braking circuit and input', steps: ['braking', 'input-circuit'], waits: 'a resistor that cools' },
   { name: 'PE first, all leads on', steps: ['connect-pe', 'reconnect'], waits: 'a part that is ordered' },
   { name: 'power on, tries, safety functions', steps: ['retry-all'], waits: 'permits, the owner of the machine' },
 ];

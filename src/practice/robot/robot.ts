@@ -7,6 +7,7 @@ import type { StepId } from '../../visit/steps/ids.ts';
 import type { Answers, AskedStepId, MeasuredStepId, VisitAnswers } from '../../visit/steps/questions.ts';
 import type { Machine } from '../case/machine.ts';
 import { measureBridge } from './measure-bridge.ts';
+import { measureInput } from './measure-input.ts';
 import { measureInsulation, measureIsolation } from './measure-insulation.ts';
 import { measureWinding } from './measure-winding.ts';
 import type { Measuring } from './measuring.ts';
@@ -71,6 +72,8 @@ export class Robot {
     switch (id) {
       case 'bridge':
         return measureBridge(this.machine, this.busVoltage());
+      case 'input-circuit':
+        return measureInput();
       case 'insulation':
         return measureInsulation(this.machine);
       case 'isolation':

@@ -1,5 +1,6 @@
 import { useState } from 'preact/hooks';
 import { Calculator as BridgeCalculator } from '../../calculators/bridge/Calculator.tsx';
+import { Calculator as InputCircuitCalculator } from '../../calculators/input-circuit/Calculator.tsx';
 import { Calculator as InsulationCalculator } from '../../calculators/insulation/Calculator.tsx';
 import { Calculator as IsolationCalculator } from '../../calculators/isolation/Calculator.tsx';
 import { Calculator as WindingCalculator } from '../../calculators/winding/Calculator.tsx';
@@ -12,6 +13,7 @@ import { TickInput } from './TickInput.tsx';
 
 const calculators = {
   bridge: BridgeCalculator,
+  'input-circuit': InputCircuitCalculator,
   insulation: InsulationCalculator,
   isolation: IsolationCalculator,
   winding: WindingCalculator,

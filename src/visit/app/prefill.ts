@@ -37,7 +37,7 @@ export function prefill(evaluated: EvaluatedVisit, id: MeasuredStepId): Prefill 
   return {
     start: { ...typed, ...Object.fromEntries(filled.map(({ field, value }) => [field, value])) },
     notes: Object.fromEntries([
-      ...(id === 'bridge' && busReading(evaluated) === undefined ? busNote(evaluated) : []),
+      ...((id === 'bridge' || id === 'input-circuit') && busReading(evaluated) === undefined ? busNote(evaluated) : []),
       ...filled.flatMap(({ field, note }) => (note === undefined ? [] : [[field, note]])),
       ...differing.map(({ field, source, value }) => [field, prefillTexts.differs(source ?? '', value)]),
     ]),
@@ -57,7 +57,7 @@ function stillTrue({ visit, stretch }: EvaluatedVisit, id: MeasuredStepId): Type
   const step = visit.steps[id];
   if (step === undefined) return {};
   const { busVoltage: _old, ...others } = step.form;
-  return id === 'bridge' && step.stretch < stretch ? others : step.form;
+  return (id === 'bridge' || id === 'input-circuit') && step.stretch < stretch ? others : step.form;
 }
 
 /** Why nothing is filled in although there is an earlier reading. */
@@ -71,7 +71,8 @@ function busNote({ visit, answers }: EvaluatedVisit): [string, string][] {
 function fromEarlierSteps(evaluated: EvaluatedVisit, id: MeasuredStepId): Offer[] {
   const { visit, answers } = evaluated;
   switch (id) {
-    case 'bridge': {
+    case 'bridge':
+    case 'input-circuit': {
       const bus = busReading(evaluated);
       const measured = bus === undefined ? '' : `measured ${shownTime(bus.at)}`;
       return [

@@ -50,7 +50,7 @@ export function chargedSince(visit: VisitAnswers, reading: BusProofId, before?: 
   const found = visit.mechanics?.answer.found;
   const moved = later('mechanics') && found !== 'not-checked' && found !== 'held';
   if (moved && leadsOnAt(visit, seqOf(visit, 'mechanics'))) return true;
-  if (later('bridge') || later('braking')) return true;
+  if (later('bridge') || later('input-circuit') || later('braking')) return true;
   const tester = (['insulation', 'isolation'] as const).some((id) => later(id) && leadsOnAt(visit, seqOf(visit, id)));
   return tester || (Object.keys(visit) as StepId[]).some((id) => later(id) && wasPowered(visit, id));
 }
@@ -65,13 +65,14 @@ export function lockoutBroken(
 ): Pick<PathStep, 'status' | 'problem'> | undefined {
   const since = seqOf(visit, lockout);
   const later = (Object.keys(visit) as StepId[]).filter((id) => seqOf(visit, id) > since);
-  if (later.includes('bridge') && busFoundCharged(visit)) return { status: 'problem', problem: 'bus-not-discharged' };
+  if (later.some((one) => busFoundCharged(visit, one))) return { status: 'problem', problem: 'bus-not-discharged' };
   const failed = (id: StepId) => isDeadProof(id) && busProofProblem(visit, id) !== undefined;
   return later.some((id) => wasPowered(visit, id) || failed(id)) ? { status: 'check-again' } : undefined;
 }
 
-function busFoundCharged(visit: VisitAnswers): boolean {
-  return visit.bridge?.answer.assessment.findings.some(({ severity }) => severity === 'stop') === true;
+function busFoundCharged(visit: VisitAnswers, id: StepId): boolean {
+  if (id !== 'bridge' && id !== 'input-circuit') return false;
+  return visit[id]?.answer.assessment.findings.some(({ severity }) => severity === 'stop') === true;
 }
 
 /** A retry that was not done leaves the lockout in place. */

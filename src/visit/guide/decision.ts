@@ -85,5 +85,7 @@ function goodParts(visit: VisitAnswers, kind: DecisionKind): Part[] {
 }
 
 function isOfDrive(objection: PowerObjection): boolean {
-  return ['trips-without-feedback', 'trips-without-motor', 'trips-stripped', 'bridge-bad'].includes(objection);
+  return ['trips-without-feedback', 'trips-without-motor', 'trips-stripped', 'bridge-bad', 'input-not-sound'].includes(
+    objection,
+  );
 }

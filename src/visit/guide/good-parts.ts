@@ -5,6 +5,7 @@ import type { VisitAnswers } from '../steps/questions.ts';
 import { brakingState } from './braking.ts';
 import { atRest, bentSteady, peSound } from './causes.ts';
 import { insulationSettled, isolationClears, looksBad, mayBe, measuredHot } from './evidence.ts';
+import { inputOpen, inputSpeaksAgainst } from './input-circuit.ts';
 import { tripsEveryTime } from './tries.ts';
 
 export interface Excluded {
@@ -19,7 +20,8 @@ export function passedParts(visit: VisitAnswers): Part[] {
   const through = visit.winding?.answer.assessment.verdict;
   const atMotor = visit['winding-motor']?.answer.assessment.verdict;
   const passed: Part[] = [];
-  if (visit.bridge?.answer.assessment.verdict === 'go' && !looksBad(visit, 'drive')) passed.push('drive');
+  const inputKnown = !inputOpen(visit) && !inputSpeaksAgainst(visit);
+  if (visit.bridge?.answer.assessment.verdict === 'go' && inputKnown && !looksBad(visit, 'drive')) passed.push('drive');
   const motorInsulated = (joined || isolationClears(visit, 'motor')) && !looksBad(visit, 'motor');
   if (motorInsulated && (through === 'go' || atMotor === 'go')) passed.push('motor');
   // Bad through the cable but not known to be bad at the motor: a core of the cable may be broken.

@@ -17,6 +17,7 @@ import {
   seenDamaged,
 } from './evidence.ts';
 import { idleCoreLow, idleCoresKnown } from './idle-cores.ts';
+import { fusesOpen, inputOpen } from './input-circuit.ts';
 import { bendTestBad } from './power.ts';
 import { staysAway, trips } from './tries.ts';
 
@@ -36,6 +37,8 @@ export type OpenItem =
   | 'not-all-taken-off'
   | 'something-taken-off'
   | 'bridge-open'
+  | 'input-open'
+  | 'fuses-open'
   | 'braking-open'
   | 'bend-test-open'
   | 'idle-cores-open'
@@ -66,6 +69,8 @@ export function openItems(visit: VisitAnswers): OpenItem[] {
     ['another-message', anyRetry(visit, 'other-message')],
     ...strippedItems(visit),
     ['bridge-open', undecided(visit.bridge?.answer)],
+    ['input-open', inputOpen(visit)],
+    ['fuses-open', fusesOpen(visit)],
     ['braking-open', mayBe(visit, 'on-braking') && measured && brakingUnclear(visit)],
     ['bend-test-open', mayBe(visit, 'position-or-cable') && measured && bendsUnclear(visit)],
     ['idle-cores-open', visit.insulation !== undefined && !idleCoresKnown(visit) && !idleCoreLow(visit)],
@@ -156,6 +161,7 @@ export function explained(item: OpenItem, replaced: readonly Part[], visit: Visi
     case 'not-all-taken-off':
     case 'something-taken-off':
     case 'bridge-open':
+    case 'input-open':
       return has('drive') || (item === 'something-taken-off' && has('braking-resistor'));
     case 'braking-open':
       return has('braking-resistor');

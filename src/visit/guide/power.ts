@@ -4,6 +4,7 @@ import type { PowerStepId } from '../steps/retry.ts';
 import { brakingBad } from './braking.ts';
 import { feedbackGone, looksBad, looksDamaged, peSpeaksAgainst } from './evidence.ts';
 import { idleCoreLow, idleCoresKnown } from './idle-cores.ts';
+import { inputSpeaksAgainst } from './input-circuit.ts';
 import { trips } from './tries.ts';
 
 /** Steps that only prepare a step with power: if power is refused, they are not asked for either. */
@@ -37,6 +38,7 @@ export function powerOf(id: StepId): PowerStepId | undefined {
 export type PowerObjection =
   | 'drive-damaged'
   | 'bridge-bad'
+  | 'input-not-sound'
   | 'trips-without-feedback'
   | 'trips-without-motor'
   | 'trips-stripped'
@@ -63,6 +65,7 @@ export function againstPower(record: VisitAnswers, step: PowerStepId): PowerObje
   const rules: [PowerObjection, boolean][] = [
     ['drive-damaged', record.inspect?.answer.seen.drive !== 'nothing'],
     ['bridge-bad', record.bridge?.answer.assessment.verdict === 'no-go'],
+    ['input-not-sound', inputSpeaksAgainst(record)],
     ['trips-without-feedback', tripped('retry-feedback-off')],
     ['trips-without-motor', tripped('retry-leads-off')],
     ['trips-stripped', tripped('retry-stripped')],
@@ -107,7 +110,7 @@ export function mayEnable(record: VisitAnswers): boolean {
 /** Whether every measurement that was ever taken passed, and no idle core can carry the voltage of the bus outside. */
 function allPassed(record: VisitAnswers): boolean {
   if (!idleCoresKnown(record)) return false;
-  return (['bridge', 'insulation', 'isolation', 'winding', 'winding-motor'] as const).every(
+  return (['bridge', 'input-circuit', 'insulation', 'isolation', 'winding', 'winding-motor'] as const).every(
     (id) => (record[id]?.answer.assessment.verdict ?? 'go') === 'go',
   );
 }

@@ -3,12 +3,14 @@ import type { VisitAnswers } from '../steps/questions.ts';
 import { brakingState } from './braking.ts';
 import { bridgeConvicts, isolationConvicts, jointExcluded, windingConvicts } from './convictions.ts';
 import { cableOrJoint, feedbackCableRuined, goneWithoutDevice, peBroken } from './evidence.ts';
+import { inputConvicts } from './input-circuit.ts';
 import { staysAway, tripsEveryTime } from './tries.ts';
 
 /** What proves a part bad: at least two readings against it that do not rest on each other. */
 export type Proof =
   | 'trips-with-all-off'
   | 'bridge-bad'
+  | 'input-shorted'
   | 'drive-burnt'
   | 'isolation-bad'
   | 'winding-bad-at-motor'
@@ -26,6 +28,7 @@ const rules: readonly [Part, Proof, (visit: VisitAnswers) => boolean][] = [
   ['drive', 'drive-burnt', (visit) => seen(visit).drive === 'burnt' && verdictOf(visit, 'bridge') === 'no-go'],
   ['drive', 'trips-with-all-off', tripsWithAllOff],
   ['drive', 'bridge-bad', bridgeConvicts],
+  ['drive', 'input-shorted', inputConvicts],
   ['motor', 'isolation-bad', (visit) => isolationConvicts(visit, 'motor')],
   ['motor', 'winding-bad-at-motor', windingConvicts],
   ['motor-cable', 'isolation-bad', (visit) => isolationConvicts(visit, 'cable')],

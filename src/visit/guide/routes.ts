@@ -15,6 +15,7 @@ import {
   tripsAsAWhole,
 } from './evidence.ts';
 import { idleCoresKnown } from './idle-cores.ts';
+import { inputOpen, inputSpeaksAgainst, protectionOpened, wantsInput } from './input-circuit.ts';
 import { bendTestBad, hindered, mayEnable, motorSideSpeaksAgainst } from './power.ts';
 import { provenBad } from './proofs.ts';
 import { suspected } from './suspicions.ts';
@@ -26,7 +27,10 @@ type Next = PlainStepId | 'decide';
 export const withoutPower: Record<PowerStepId, (visit: VisitAnswers, record: VisitAnswers) => Next> = {
   'retry-feedback-off': (visit) => leadsOffThen('bridge', visit),
   'retry-device-end': (visit, record) =>
-    motorSideSpeaksAgainst(record) || !mayBePowered(record) || record.bridge?.answer.assessment.verdict === 'no-go'
+    motorSideSpeaksAgainst(record) ||
+    !mayBePowered(record) ||
+    inputSpeaksAgainst(record) ||
+    record.bridge?.answer.assessment.verdict === 'no-go'
       ? leadsOffThen('bridge', visit)
       : 'decide',
   'retry-feedback-on': () => 'decide',
@@ -35,9 +39,13 @@ export const withoutPower: Record<PowerStepId, (visit: VisitAnswers, record: Vis
   'retry-all': (visit, record) => lastLook(visit, record),
 };
 
-/** If motor or cable speak against power, their leads are taken off before the drive is switched on. */
+/**
+ * If motor or cable speak against power, their leads are taken off before the drive is switched on. After fuses or a breaker
+ * opened, nothing is switched on before everything was measured dead.
+ */
 export function feedbackFirst(visit: VisitAnswers, record: VisitAnswers): PlainStepId {
-  return mayBePowered(visit) && !motorSideSpeaksAgainst(record) ? 'unplug-feedback' : 'disconnect-leads';
+  const mayTry = mayBePowered(visit) && !protectionOpened(visit) && !motorSideSpeaksAgainst(record);
+  return mayTry ? 'unplug-feedback' : 'disconnect-leads';
 }
 
 /** The leads are taken off only once: on some ways they are off already. */
@@ -54,11 +62,14 @@ export function wantsHandTest(visit: VisitAnswers, record: VisitAnswers): boolea
 /** With the leads off, and the axis moved by hand if it was to be. */
 export function afterHandTest(visit: VisitAnswers, record: VisitAnswers): Next {
   const feedback = visit.symptom?.answer.when === 'control-off' && visit['retry-feedback-off'] === undefined;
-  return feedback && mayBePowered(visit) ? 'unplug-feedback' : measureAfter(undefined, visit, record);
+  return feedback && mayBePowered(visit) && !protectionOpened(visit)
+    ? 'unplug-feedback'
+    : measureAfter(undefined, visit, record);
 }
 
 type Measuring =
   | 'bridge'
+  | 'input-circuit'
   | 'braking'
   | 'winding'
   | 'winding-motor'
@@ -79,6 +90,7 @@ const always: Wanted = () => true;
  */
 const order: readonly [Measuring, Wanted][] = [
   ['bridge', always],
+  ['input-circuit', wantsInput],
   ['braking', (visit, record) => mayBe(visit, 'on-braking') || brakingBad(record)],
   // In a record of the older order a motor that is bad by its insulation was not measured further.
   ['winding', (_, record) => record.winding !== undefined || !motorKnownBad(record)],
@@ -143,7 +155,8 @@ export function afterMeasuring(visit: VisitAnswers, record: VisitAnswers): Next 
   const isolation = visit.isolation?.answer.assessment.verdict ?? 'go';
   const separated = !isolationLeavesOpen(visit, 'cable') && !isolationLeavesOpen(visit, 'motor');
   const suspect = provenBad(visit).length > 0 || suspected(visit).length > 0;
-  const faulty = suspect || feedbackGone(visit) || damageOpen(visit) || hindered(visit);
+  const input = inputOpen(visit) || inputSpeaksAgainst(visit);
+  const faulty = suspect || input || feedbackGone(visit) || damageOpen(visit) || hindered(visit);
   if (!passed || isolation !== 'go' || !separated || faulty) return lastLook(visit, record);
   if (idleCoresKnown(visit)) return 'reconnect';
   if (visit['idle-cores'] !== undefined) return lastLook(visit, record);

@@ -4,6 +4,7 @@ import { brakingState } from './braking.ts';
 import { bridgeConvicts, isolationSuspects, windingConvicts } from './convictions.ts';
 import { cableOrJoint, feedbackCableRuined, feedbackGone, goneWithoutDevice, peSpeaksAgainst } from './evidence.ts';
 import { idleCoreLow } from './idle-cores.ts';
+import { inputSuspects } from './input-circuit.ts';
 import { provenBad } from './proofs.ts';
 import { trips } from './tries.ts';
 
@@ -11,6 +12,7 @@ import { trips } from './tries.ts';
 export type Suspicion =
   | 'drive-burnt'
   | 'bridge-not-confirmed'
+  | 'input-not-confirmed'
   | 'trips-without-feedback'
   | 'trips-without-motor'
   | 'trips-stripped'
@@ -35,6 +37,7 @@ export interface PartSuspicion {
 const rules: readonly [Part, Suspicion, (visit: VisitAnswers) => boolean][] = [
   ['drive', 'drive-burnt', (visit) => visit.inspect?.answer.seen.drive === 'burnt'],
   ['drive', 'bridge-not-confirmed', (visit) => verdictOf(visit, 'bridge') === 'no-go' && !bridgeConvicts(visit)],
+  ['drive', 'input-not-confirmed', inputSuspects],
   ['drive', 'trips-without-feedback', (visit) => trips(visit, 'retry-feedback-off')],
   ['drive', 'trips-without-motor', (visit) => trips(visit, 'retry-leads-off')],
   ['drive', 'trips-stripped', (visit) => trips(visit, 'retry-stripped')],

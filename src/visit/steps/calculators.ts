@@ -1,4 +1,5 @@
 import { calculator as bridgeForm } from '../../calculators/bridge/form.ts';
+import { calculator as inputCircuitForm } from '../../calculators/input-circuit/form.ts';
 import { calculator as insulationForm } from '../../calculators/insulation/form.ts';
 import { calculator as isolationForm } from '../../calculators/isolation/form.ts';
 import { calculator as windingForm } from '../../calculators/winding/form.ts';
@@ -8,6 +9,7 @@ import type { MeasuredStepId } from './questions.ts';
 /** The calculator of each measured step. */
 export const stepCalculators: Record<MeasuredStepId, CalculatorForm> = {
   bridge: bridgeForm,
+  'input-circuit': inputCircuitForm,
   insulation: insulationForm,
   isolation: isolationForm,
   winding: windingForm,

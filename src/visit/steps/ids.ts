@@ -19,6 +19,7 @@ export const stepIds = [
   'support-again',
   'mechanics',
   'bridge',
+  'input-circuit',
   'braking',
   'winding',
   'winding-motor',

@@ -7,7 +7,15 @@ import type { StepId } from './ids.ts';
 import { inspect } from './inspect/question.ts';
 import { disconnectLeads, retryLeadsOff } from './leads/question.ts';
 import { busAgain, firstLockout, laterLockout, proveAgain } from './lockout/question.ts';
-import { bridge, insulation, isolation, type MeasuredAnswers, winding, windingMotor } from './measurements/question.ts';
+import {
+  bridge,
+  inputCircuit,
+  insulation,
+  isolation,
+  type MeasuredAnswers,
+  winding,
+  windingMotor,
+} from './measurements/question.ts';
 import { mechanics } from './mechanics/question.ts';
 import type { Question, StepWords } from './question.ts';
 import { retryStripped, stripDrive } from './strip-drive/question.ts';
@@ -36,6 +44,7 @@ export const questions = {
   'support-again': supportAgain,
   mechanics,
   bridge,
+  'input-circuit': inputCircuit,
   braking,
   winding,
   'winding-motor': windingMotor,

@@ -7,7 +7,14 @@ import type { StepId } from './ids.ts';
 import { inspectRule } from './inspect/rule.ts';
 import { disconnectLeadsRule, retryLeadsOffRule } from './leads/rule.ts';
 import { busAgainRule, lockoutRule } from './lockout/rule.ts';
-import { bridgeRule, insulationRule, isolationRule, windingMotorRule, windingRule } from './measurements/rule.ts';
+import {
+  bridgeRule,
+  inputCircuitRule,
+  insulationRule,
+  isolationRule,
+  windingMotorRule,
+  windingRule,
+} from './measurements/rule.ts';
 import { mechanicsRule } from './mechanics/rule.ts';
 import type { InsertedStepId, PlainRule, PlainStepId, Rule } from './rule.ts';
 import { retryStrippedRule, stripDriveRule } from './strip-drive/rule.ts';
@@ -41,6 +48,7 @@ export const rules: Rules = {
   'support-again': supportRule,
   mechanics: mechanicsRule,
   bridge: bridgeRule,
+  'input-circuit': inputCircuitRule,
   braking: brakingRule,
   winding: windingRule,
   'winding-motor': windingMotorRule,

@@ -5,6 +5,8 @@ export const proofTexts: Record<Proof, string> = {
   'trips-with-all-off':
     'With everything off the drive, the same message came in every try, at the same stage: only the drive is left.',
   'bridge-bad': 'The six readings at its output stage fail, and the odd one was read a second time.',
+  'input-shorted':
+    'Its rectifier, DC bus or precharge fails, with supply leads and everything else off, and a second reading says the same.',
   'drive-burnt': 'It shows burnt parts, and the readings at its output stage fail. It is not switched on again.',
   'isolation-bad': 'Measured alone, its insulation fails, and a second reading says the same.',
   'winding-bad-at-motor':
@@ -26,6 +28,8 @@ export const suspicionTexts: Record<Suspicion, string> = {
     'It shows burnt parts, so it is not switched on again. The six readings, or a repair shop that opens it, prove it.',
   'bridge-not-confirmed':
     'The six readings fail once. Lift the tips and read the odd terminal again as the verdict asks, or compare with a sound drive of the same model.',
+  'input-not-confirmed':
+    'Its input or DC bus fails a reading. Take everything else off, lift the tips and read again, or compare with a sound drive of the same model.',
   'trips-without-feedback':
     'It trips with the feedback of this axis unplugged. Other axes, the braking resistor, brakes and neighbours on the bus are still on it. Take everything off as the manual allows, and try as often as needed.',
   'trips-without-motor':

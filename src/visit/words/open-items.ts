@@ -27,6 +27,10 @@ export const openTexts: Record<OpenItem, string> = {
   'something-taken-off':
     'With everything off it does not trip: what came off causes it. Measure each dead: braking resistor, brakes and their cores, leads and feedback of the other axes, DC link. Put them back one by one, locked out each time, and try.',
   'bridge-open': 'The output stage is undecided. Repeat the six readings as the verdict asks.',
+  'input-open':
+    'Fuses or breaker opened, and the input of the drive is not shown to be sound. Measure fuses, rectifier, DC bus and precharge dead. What can’t be reached, its maker or a repair shop tests. Nothing is switched on, reset or replaced to see.',
+  'fuses-open':
+    'A fuse is open and the drive does not show why. Look before the drive: supply leads, line filter and surge arresters by themselves, the precharge contact, and the type of the fuses.',
   'braking-open':
     'The braking circuit is not known. Locked out, measure the resistor against its plate and to its housing, and the switched brake terminal to DC−: about 10 minutes.',
   'bend-test-open':

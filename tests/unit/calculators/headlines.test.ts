@@ -212,12 +212,32 @@ describe('the others', () => {
 
 describe('holding brake', () => {
   const sound = {
-    ...{ axis: 'held', circuit: 'plain', ratedVolts: '24 V', ratedWatts: '12 W', coilTemperature: '20 °C' },
+    ...{
+      axis: 'held',
+      busVoltage: '0.02 V',
+      plugAndLeads: 'off',
+      circuit: 'plain',
+      ratedVolts: '24 V',
+      ratedWatts: '12 W',
+      coilTemperature: '20 °C',
+    },
     ...{ atMotor: '47.6 Ω', toPhases: '>20M', toPe: '>20M', coresApart: '>20M', plugVolts: '23.4 V', release: 'opens' },
   };
   const shut = { release: 'shut', plugVolts: '12 V' };
   says(brake, sound, [
     ['sound', {}, 'go', 'Coil, cores and voltage fit, and it opens'],
+    [
+      'plug still on',
+      { plugAndLeads: 'connected' },
+      'undecided',
+      'With plug or leads on the drive, no ohms are judged',
+    ],
+    [
+      'bus and leads not stated',
+      { busVoltage: '', plugAndLeads: '' },
+      'undecided',
+      'Still missing: the DC-bus voltage and whether plug and leads are off',
+    ],
     ['may fall', { axis: 'not-held' }, 'stop', 'The axis may fall: hold it first'],
     [
       'begun',
@@ -257,7 +277,8 @@ describe('DC bus and input', () => {
     ...{ busVoltage: '0.03 V', supplyLeads: 'off', others: 'off', ...of('fuse', '0.2 Ω') },
     ...{ ...of('plusConducting', '0.46'), ...of('plusBlocking', 'OL') },
     ...{ ...of('minusConducting', '0.46'), ...of('minusBlocking', 'OL') },
-    ...{ linkConducting: '0.85', linkBlocking: 'OL', climb: 'climbs', precharge: 'none' },
+    ...{ linkConducting: '0.85', linkBlocking: 'OL', climb: 'climbs', precharge: 'reached' },
+    ...{ prechargePlate: '47 Ω', prechargeOhms: '47.8 Ω' },
   };
   const shorted = { plusConductingL2: '0.002 V', plusBlockingL2: '0.002 V' };
   says(inputCircuit, sound, [
@@ -266,24 +287,33 @@ describe('DC bus and input', () => {
     ['shorted', shorted, 'no-go', 'Short read both ways, L2 to DC+'],
     ['a fuse', { fuseL2: 'OL' }, 'no-go', 'The fuse of L2 is open'],
     ['both', { ...shorted, fuseL2: 'OL' }, 'no-go', 'Short read both ways, L2 to DC+; the fuse of L2 is open'],
+    ['none fitted', { precharge: 'none' }, 'undecided', 'What limits the current at power-on is not judged'],
     ['out of reach', { precharge: 'inside' }, 'undecided', 'The precharge is out of reach, and can blow fuses'],
     ['begun', { linkBlocking: '', fuseL1: '' }, 'undecided', 'Still missing: the fuses and DC+ to DC−'],
   ]);
 });
 
 describe('PE and cores by length', () => {
-  const sound = { reading: '0.55 Ω', metres: '40 m', section: '1.5', way: 'pe', meter: 'continuity-tester' };
+  const sound = {
+    reading: '0.55 Ω',
+    metres: '40 m',
+    section: '1.5',
+    way: 'pe',
+    end: 'off',
+    meter: 'continuity-tester',
+  };
   const high = 'More than length, cross-section and contacts explain';
   says(coreResistance, sound, [
     ['sound', {}, 'go', 'It reads what length and cross-section let expect'],
+    ['on at both ends', { end: 'on' }, 'undecided', 'Both ends are on: other paths are measured with it'],
     ['too much', { reading: '3 Ω' }, 'no-go', high],
     ['open', { reading: 'OL' }, 'no-go', 'It reads open'],
     ['too little', { reading: '0.1 Ω' }, 'undecided', 'Less than the copper alone has: another path, or other data'],
     [
       'begun',
-      { metres: '', meter: '' },
+      { metres: '', end: '' },
       'undecided',
-      'Still missing: with what it was measured and length and cross-section',
+      'Still missing: whether one end is off and length and cross-section',
     ],
   ]);
 });

@@ -19,6 +19,7 @@ it('knows the steps of the calculators that are one', () => {
     ['insulation', ['insulation']],
     ['isolation', ['isolation']],
     ['winding', ['winding', 'winding-motor']],
+    ['input-circuit', ['input-circuit']],
   ]);
 });
 
@@ -28,6 +29,13 @@ it('takes readings, and neither the bus voltage nor the state of the leads', () 
   expect(taken).not.toHaveProperty('motorLeads');
   expect(taken).not.toHaveProperty('foreign');
   expect(taken).toMatchObject({ plusU: '450k', minusAgain: '460k' });
+});
+
+it('takes of an input neither the bus voltage nor what is off it', () => {
+  const typed = { busVoltage: '0.03 V', supplyLeads: 'off', others: 'off', fuseL1: '0.2 Ω', climb: 'climbs' };
+  expect(takenAlong('input-circuit', typed)).toMatchObject({ fuseL1: '0.2 Ω', climb: 'climbs' });
+  for (const field of ['busVoltage', 'supplyLeads', 'others'])
+    expect(takenAlong('input-circuit', typed)).not.toHaveProperty(field);
 });
 
 it('proves nothing besides: the visit begins at its first step, and six sound readings are no go', () => {

@@ -1,8 +1,8 @@
 import { findingMaker } from '../../../kernel/assessment/assessment.ts';
+import { isOpenCircuit } from '../../../kernel/assessment/open-circuit.ts';
 import { coreResistance } from '../../../kernel/electrics/core-resistance.ts';
 import { type LimitId, limitValue } from '../../../kernel/limits.ts';
 import { type Interval, intervalShown } from '../../../kernel/reading/interval.ts';
-import type { Reading } from '../../../kernel/reading/reading.ts';
 import type { BrakeCable, BrakeFinding, BrakeInput, BrakePayloads } from './input.ts';
 
 const finding = findingMaker<BrakePayloads>();
@@ -29,10 +29,6 @@ export function brakeCores({ metres, squareMillimetres }: BrakeCable): CoreSpan 
   };
 }
 
-/** Over-range between the two ends of a coil is open on any range above its ohms. */
-export const isOpen = (reading: Reading, aboveOhms: number) =>
-  reading.kind === 'over' && (reading.atLeast ?? Number.POSITIVE_INFINITY) > aboveOhms;
-
 /** `a` less `b`, never below zero. */
 export function less(a: Interval, b: Interval): Interval {
   return { lo: Math.max(0, a.lo - b.hi), hi: Math.max(0, a.hi - b.lo) };
@@ -45,7 +41,10 @@ export function judgeCoreOhms(input: BrakeInput, cores: CoreSpan | undefined): B
   const readings = ['atDrive', 'atMotor'];
   const coil = intervalShown(atMotor, instrument);
   const through = intervalShown(atDrive, instrument);
-  if (isOpen(atDrive, 2 * coil.hi + (cores?.beyond ?? 0))) return [finding('brake-core-open', 'fail', { readings })];
+  if (isOpenCircuit(atDrive, 2 * coil.hi + (cores?.beyond ?? 0), instrument)) {
+    return [finding('brake-core-open', 'fail', { readings, limits: ['open-on-any-range'] })];
+  }
+  if (atDrive.kind === 'over') return [finding('brake-coil-over-range', 'undecided', { readings: ['atDrive'] })];
   if (through.hi < coil.lo * (1 - limitValue('brake-coil-tolerance') / 100)) {
     return [finding('brake-cores-touch', 'fail', { readings, limits: ['brake-coil-tolerance'] })];
   }
@@ -54,7 +53,7 @@ export function judgeCoreOhms(input: BrakeInput, cores: CoreSpan | undefined): B
   }
   const added = less(through, coil);
   const limits = coreLimits;
-  const figures = { readings, limits, addedOhms: (added.lo + added.hi) / 2, explainedOhms: cores.most };
+  const figures = { readings, limits, addedOhms: added.lo / 2 + added.hi / 2, explainedOhms: cores.most };
   if (added.hi <= cores.most) return [finding('brake-cores-fit', 'pass', figures)];
   if (added.lo > cores.beyond && Number.isFinite(added.hi)) return [finding('brake-cores-high', 'fail', figures)];
   return [finding('brake-cores-too-close', 'undecided', { readings, limits, explainedOhms: cores.most })];

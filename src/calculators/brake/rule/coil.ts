@@ -1,10 +1,11 @@
 import { findingMaker } from '../../../kernel/assessment/assessment.ts';
+import { isOpenCircuit } from '../../../kernel/assessment/open-circuit.ts';
 import { coilResistance } from '../../../kernel/electrics/coil-resistance.ts';
 import { isCorrectable, temperatureFactor } from '../../../kernel/electrics/conductor-temperature.ts';
 import { type LimitId, limitRange, limitValue } from '../../../kernel/limits.ts';
 import { type Interval, intervalShown, times } from '../../../kernel/reading/interval.ts';
 import type { Reading } from '../../../kernel/reading/reading.ts';
-import { type CoreSpan, isOpen, less } from './cable.ts';
+import { type CoreSpan, less } from './cable.ts';
 import type { BrakeFinding, BrakeInput, BrakePayloads } from './input.ts';
 
 const finding = findingMaker<BrakePayloads>();
@@ -56,15 +57,19 @@ export function judgeCoil(input: BrakeInput, expected: number, cores: CoreSpan |
   const factor = factorTo20(coilTemperature);
   const highest = expected * (1 + fails / 100);
   // An open core reads like an open coil from the drive.
-  if (direct && isOpen(atMotor, highest / factor.lo)) {
-    return [...found, finding('brake-coil-open', 'fail', { readings, limits })];
+  if (direct && isOpenCircuit(atMotor, highest / factor.lo, instrument)) {
+    return [...found, finding('brake-coil-open', 'fail', { readings, limits: [...limits, 'open-on-any-range'] })];
+  }
+  const read = direct ? atMotor : atDrive;
+  if (read.kind === 'over') {
+    return [...found, finding('brake-coil-over-range', 'undecided', { readings: [direct ? 'atMotor' : 'atDrive'] })];
   }
   if (!direct && cores === undefined) {
     return [...found, finding('brake-cable-not-stated', 'undecided', { readings: ['metres', 'squareMillimetres'] })];
   }
-  const raw = intervalShown(direct ? atMotor : atDrive, instrument);
+  const raw = intervalShown(read, instrument);
   const coil = times(direct || cores === undefined ? raw : less(raw, { lo: 0, hi: cores.most }), factor);
-  const figures = { readings, limits, ohms: (coil.lo + coil.hi) / 2, expectedOhms: expected };
+  const figures = { readings, limits, ohms: coil.lo / 2 + coil.hi / 2, expectedOhms: expected };
   if (coil.hi < expected * (1 - fails / 100)) return [...found, finding('brake-coil-low', 'fail', figures)];
   if (coil.lo > highest && Number.isFinite(coil.hi)) return [...found, finding('brake-coil-high', 'fail', figures)];
   const fits = coil.lo >= expected * (1 - passes / 100) && coil.hi <= expected * (1 + passes / 100);

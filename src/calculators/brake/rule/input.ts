@@ -1,4 +1,5 @@
 import type { Assessment, FindingOf, Nothing, Step } from '../../../kernel/assessment/assessment.ts';
+import type { BusPayloads } from '../../../kernel/assessment/bus-discharge.ts';
 import type { FigurePayloads, FigureStepCode } from '../../../kernel/assessment/possible-figures.ts';
 import type { Instrument } from '../../../kernel/reading/interval.ts';
 import type { Reading } from '../../../kernel/reading/reading.ts';
@@ -6,6 +7,9 @@ import type { BrakeCause, BrakeRelease, ReleasePayloads } from './release.ts';
 
 /** `held`: on its support or pinned, or it can't fall. */
 export type BrakeAxis = 'held' | 'not-held' | 'not-stated';
+
+/** Brake plug and motor leads at the drive, while anything was read in ohms. */
+export type BrakeLeads = 'off' | 'connected' | 'not-stated';
 
 /** `electronics`: a rectifier, an economy circuit or a pulsed output lies between the terminals and the coil. */
 export type BrakeCircuit = 'plain' | 'electronics' | 'not-stated';
@@ -20,6 +24,9 @@ export interface BrakeCable {
 
 export interface BrakeInput {
   axis: BrakeAxis;
+  /** DC+ to DC−, just before the readings in ohms, in V. */
+  busVoltage: Reading;
+  leads: BrakeLeads;
   circuit: BrakeCircuit;
   /** Of the plate, in V DC. */
   ratedVolts: Reading;
@@ -74,9 +81,11 @@ interface Drop {
   percent: number;
 }
 
-export interface BrakePayloads extends FigurePayloads, ReleasePayloads {
+export interface BrakePayloads extends FigurePayloads, BusPayloads, ReleasePayloads {
   'brake-axis-not-held': Nothing;
   'brake-axis-not-stated': Nothing;
+  'brake-leads-connected': Nothing;
+  'brake-leads-not-stated': Nothing;
   'brake-not-extra-low': { ratedVolts: number };
   'brake-electronics': Nothing;
   'brake-circuit-not-stated': Nothing;
@@ -88,6 +97,8 @@ export interface BrakePayloads extends FigurePayloads, ReleasePayloads {
   'brake-coil-low': CoilFigures;
   'brake-coil-high': CoilFigures;
   'brake-coil-open': Nothing;
+  /** Over a range that may end below the ohms of a sound coil. */
+  'brake-coil-over-range': Nothing;
   'brake-coil-too-close': { expectedOhms: number; tolerancePercent: number };
   'brake-core-open': Nothing;
   'brake-cores-touch': Nothing;
@@ -106,6 +117,7 @@ export interface BrakePayloads extends FigurePayloads, ReleasePayloads {
   'brake-supply-too-close': SupplyFigures;
   'brake-drop-contradicts': Nothing;
   'brake-drop-high': Drop;
+  'brake-drop-unclear': Drop;
   'brake-drop': Drop;
   'brake-drop-expected': Drop;
 }
@@ -115,6 +127,9 @@ export type BrakeFinding = FindingOf<BrakePayloads>;
 export type BrakeStepCode =
   | FigureStepCode
   | 'support-axis-first'
+  | 'measure-bus'
+  | 'wait-and-measure-bus'
+  | 'take-leads-off'
   | 'look-between'
   | 'read-plate'
   | 'measure-coil'

@@ -98,6 +98,7 @@ const stepAfter: Partial<Record<BrakingFinding['code'], BrakingStepCode[]>> = {
   'chopper-negative': ['wait-and-measure-bus'],
   'resistor-plate-missing': ['read-resistor-plate'],
   'resistor-missing': ['measure-resistor'],
+  'resistor-over-range': ['note-resistor-range'],
   'resistor-too-close': ['read-at-resistor'],
   'resistor-lead-not-stated': ['measure-resistor'],
   'housing-missing': ['measure-housing'],

@@ -56,6 +56,8 @@ export interface BrakingPayloads extends FigurePayloads, BusPayloads {
   'resistor-missing': Nothing;
   'resistor-fits': Ohms & { tolerancePercent: number };
   'resistor-open': Nothing;
+  /** Over a range that may end below the ohms of a sound one. */
+  'resistor-over-range': Nothing;
   'resistor-low': Ohms;
   'resistor-high': Ohms;
   'resistor-too-close': { plateOhms: number; tolerancePercent: number };
@@ -91,6 +93,7 @@ export type BrakingStepCode =
   | 'wait-and-measure-bus'
   | 'read-resistor-plate'
   | 'measure-resistor'
+  | 'note-resistor-range'
   | 'read-twice'
   | 'read-at-resistor'
   | 'measure-housing'

@@ -1,4 +1,5 @@
 import { findingMaker } from '../../../kernel/assessment/assessment.ts';
+import { isOpenCircuit } from '../../../kernel/assessment/open-circuit.ts';
 import { type LimitId, limitValue } from '../../../kernel/limits.ts';
 import { intervalOf, intervalShown } from '../../../kernel/reading/interval.ts';
 import type { BrakingCircuitInput, BrakingFinding, BrakingPayloads } from './input.ts';
@@ -15,18 +16,20 @@ export function judgeResistor(input: BrakingCircuitInput): BrakingFinding[] {
   if (stated === undefined) found.push(finding('resistor-plate-missing', 'undecided', { readings: ['plate'] }));
   if (ohms.kind === 'missing') found.push(finding('resistor-missing', 'undecided', { readings: ['ohms'] }));
   const off = limitValue('braking-resistor-off-plate');
-  // A wire resistor that is over-range is open on any range above its ohms.
-  const highest = (stated ?? 0) * (1 + off / 100);
+  // Without a plate any figure that a braking resistor can have is below that of an open winding.
+  const highest = stated === undefined ? limitValue('winding-open') : stated * (1 + off / 100);
   const readings = ['ohms', 'plate'];
-  if (ohms.kind === 'over' && (ohms.atLeast ?? Number.POSITIVE_INFINITY) > highest) {
-    return [...found, finding('resistor-open', 'fail', { readings: ['ohms'] })];
+  if (isOpenCircuit(ohms, highest, instrument)) {
+    const used: LimitId[] = ['braking-resistor-off-plate', 'open-on-any-range'];
+    return [...found, finding('resistor-open', 'fail', { readings: ['ohms'], limits: used })];
   }
+  if (ohms.kind === 'over') return [...found, finding('resistor-over-range', 'undecided', { readings: ['ohms'] })];
   if (stated === undefined || ohms.kind === 'missing') return found;
   const { lo, hi } = intervalShown(ohms, instrument);
   const typed = plateTolerance.kind === 'value' ? plateTolerance.value : undefined;
   const tolerance = Math.min(typed ?? limitValue('braking-resistor-tolerance'), off);
   const limits: LimitId[] = ['braking-resistor-tolerance', 'braking-resistor-off-plate'];
-  const figures = { readings, limits, ohms: (lo + hi) / 2, plateOhms: stated };
+  const figures = { readings, limits, ohms: lo / 2 + hi / 2, plateOhms: stated };
   if (hi < stated * (1 - off / 100)) return [...found, finding('resistor-low', 'fail', figures)];
   if (lo > highest && Number.isFinite(hi)) return [...found, finding('resistor-high', 'fail', figures)];
   const fits = lo >= stated * (1 - tolerance / 100) && hi <= stated * (1 + tolerance / 100);
@@ -71,8 +74,7 @@ export function judgeThermal({ thermal, thermalOhms, instrument }: BrakingCircui
   const parts = { readings: ['thermalOhms'], limits };
   const { hi } = intervalShown(thermalOhms, instrument);
   const closed = limitValue('tips-together');
-  const open = thermalOhms.kind === 'over' && (thermalOhms.atLeast ?? Number.POSITIVE_INFINITY) > closed;
-  if (open) return finding('thermal-open', 'fail', parts);
+  if (isOpenCircuit(thermalOhms, closed, instrument)) return finding('thermal-open', 'fail', parts);
   if (hi <= closed) return finding('thermal-closed', 'pass', parts);
   // Long thin leads have some ohms, a contact that is burnt has more.
   return finding('thermal-unclear', 'undecided', parts);

@@ -1,4 +1,5 @@
 import { findingMaker, type Step, step, verdictOf } from '../../../kernel/assessment/assessment.ts';
+import { isOpenCircuit } from '../../../kernel/assessment/open-circuit.ts';
 import { impossibleFigures } from '../../../kernel/assessment/possible-figures.ts';
 import { temperatureFactor } from '../../../kernel/electrics/conductor-temperature.ts';
 import { coreResistance } from '../../../kernel/electrics/core-resistance.ts';
@@ -17,18 +18,18 @@ export function coreMarks({ way, metres, squareMillimetres }: CoreInput): CoreMa
   if (one === undefined) return undefined;
   const cores = way === 'pair' ? 2 : 1;
   const warm = cores * one * (1 + limitValue('pe-core-tolerance') / 100);
-  return {
-    table: cores * one,
-    most: warm + cores * limitValue('pe-contacts'),
-    beyond: warm + cores * limitValue('pe-dead-short'),
-  };
+  const beyond = warm + cores * limitValue('pe-dead-short');
+  // A length near the largest figure that a computer knows.
+  if (!Number.isFinite(beyond)) return undefined;
+  return { table: cores * one, most: warm + cores * limitValue('pe-contacts'), beyond };
 }
 
 /**
  * One core, or two in series, against what length, cross-section and contacts explain (Ω, IEC 60228, classes 5 and 6).
- * Less than half of the copper alone is no pass: the current went another way, or the data are those of another cable. The
- * temperature is only shown, since the allowance covers a warm core. An impossible figure (not finite, or negative) gives
- * `figure-impossible`: undecided, nothing is judged.
+ * A path beside the core, such as frame, conduit or screen, only lowers the reading: until one end is off, nothing passes,
+ * and what is too high still fails. Less than half of the copper alone is no pass: the current went another way, or the data
+ * are those of another cable. The temperature is only shown, since the allowance covers a warm core. An impossible figure
+ * (not finite, or negative) gives `figure-impossible`: undecided, nothing is judged.
  */
 export function assessCore(input: CoreInput): CoreAssessment {
   const impossible = impossibleFigures(input);
@@ -40,18 +41,25 @@ export function assessCore(input: CoreInput): CoreAssessment {
     found.push(finding('core-way-not-stated', 'undecided', { readings: ['way'] }));
   if (meter !== 'continuity-tester' && meter !== 'four-leads' && meter !== 'multimeter')
     found.push(finding('core-meter-not-stated', 'undecided', { readings: ['meter'] }));
+  if (input.end !== 'off') {
+    const code = input.end === 'on' ? 'core-other-path-possible' : 'core-end-not-stated';
+    found.push(finding(code, 'undecided', { readings: ['end'] }));
+  }
   if (marks === undefined)
     found.push(finding('core-data-missing', 'undecided', { readings: ['metres', 'squareMillimetres'] }));
   found.push(...judge(input, marks), ...remarks(input, marks));
   return { ...conclude(found), ...(marks && { marks }) };
 }
 
-function judge({ reading, instrument }: CoreInput, marks: CoreMarks | undefined): CoreFinding[] {
+function judge({ reading, instrument, meter }: CoreInput, marks: CoreMarks | undefined): CoreFinding[] {
   const readings = ['reading'];
   if (reading.kind === 'missing') return [finding('core-reading-missing', 'undecided', { readings })];
-  // Over-range between the ends of a core is open on any range above its ohms.
-  if (reading.kind === 'over' && (reading.atLeast === undefined || (marks && reading.atLeast > marks.beyond)))
-    return [finding('core-open', 'fail', { readings, limits })];
+  // Ranges of a milliohm meter may end below the ohms of a long core.
+  const noted = reading.kind === 'over' && (reading.atLeast ?? instrument?.upperLimit) !== undefined;
+  const above = marks?.beyond ?? limitValue('open-on-any-range');
+  if ((noted || meter !== 'four-leads') && isOpenCircuit(reading, above, instrument))
+    return [finding('core-open', 'fail', { readings, limits: [...limits, 'open-on-any-range'] })];
+  if (reading.kind === 'over') return [finding('core-over-range', 'undecided', { readings })];
   if (marks === undefined) return [];
   // A coarse digit passes nothing; beyond the break the figure itself counts, as in the insulation test.
   const { lo, hi } = intervalShown(reading, instrument);
@@ -87,6 +95,9 @@ const stepAfter: Partial<Record<CoreFinding['code'], CoreStepCode[]>> = {
   'figure-impossible': ['read-figure-again'],
   'core-way-not-stated': ['state-core-way'],
   'core-meter-not-stated': ['state-core-meter'],
+  'core-other-path-possible': ['take-one-end-off'],
+  'core-end-not-stated': ['take-one-end-off'],
+  'core-over-range': ['note-core-range'],
   'core-data-missing': ['measure-core-data'],
   'core-reading-missing': ['measure-core'],
   'core-open': ['clean-and-repeat', 'divide-the-run'],

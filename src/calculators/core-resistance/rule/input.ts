@@ -9,8 +9,12 @@ export type CoreWay = 'pe' | 'core' | 'pair' | 'not-stated';
 /** Leads zeroed, or four of them. */
 export type CoreMeter = 'continuity-tester' | 'four-leads' | 'multimeter' | 'not-stated';
 
+/** Whether PE, or the core, and the screen are off at one end at least. */
+export type CoreEnd = 'off' | 'on' | 'not-stated';
+
 export interface CoreInput {
   way: CoreWay;
+  end: CoreEnd;
   meter: CoreMeter;
   /** One way, in m. */
   metres: Reading;
@@ -36,10 +40,15 @@ export interface CoreMarks {
 export interface CorePayloads extends FigurePayloads {
   'core-way-not-stated': Nothing;
   'core-meter-not-stated': Nothing;
+  /** Frame, conduit or screen may carry the current beside the core. */
+  'core-other-path-possible': Nothing;
+  'core-end-not-stated': Nothing;
   'core-data-missing': Nothing;
   'core-reading-missing': Nothing;
   'core-fits': CoreMarks;
   'core-open': Nothing;
+  /** Over a range that may end below the ohms of a sound core. */
+  'core-over-range': Nothing;
   'core-too-high': CoreMarks;
   'core-above-expected': CoreMarks;
   'core-below-expected': CoreMarks;
@@ -53,6 +62,8 @@ export type CoreStepCode =
   | FigureStepCode
   | 'state-core-way'
   | 'state-core-meter'
+  | 'take-one-end-off'
+  | 'note-core-range'
   | 'measure-core-data'
   | 'measure-core'
   | 'clean-and-repeat'

@@ -95,7 +95,9 @@ const stepAfter: Partial<Record<InputFinding['code'], InputStepCode[]>> = {
   'link-unclear': ['measure-link'],
   'link-no-climb': ['compare-input'],
   'link-climb-not-stated': ['measure-link'],
+  'precharge-none': ['ask-about-precharge'],
   'precharge-inside': ['ask-about-precharge'],
   'precharge-missing': ['ask-about-precharge'],
+  'precharge-over-range': ['note-precharge-range'],
   'precharge-too-close': ['ask-about-precharge'],
 };

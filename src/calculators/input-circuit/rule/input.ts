@@ -93,6 +93,8 @@ export interface InputPayloads extends FigurePayloads, BusPayloads {
   'precharge-fits': Precharge & { tolerancePercent: number };
   'precharge-bypassed': Nothing;
   'precharge-open': Nothing;
+  /** Over a range that may end below the ohms of a sound one. */
+  'precharge-over-range': Nothing;
   'precharge-off': Precharge;
   'precharge-too-close': { plateOhms: number; tolerancePercent: number };
 }
@@ -115,6 +117,7 @@ export type InputStepCode =
   | 'take-rest-off'
   | 'replace-drive'
   | 'look-before-drive'
+  | 'note-precharge-range'
   | 'ask-about-precharge';
 
 export type InputAssessment = Assessment<InputFinding, Step<InputStepCode>>;

@@ -1,5 +1,6 @@
 import { findingMaker } from '../../../kernel/assessment/assessment.ts';
 import { judgePair, pairLimits } from '../../../kernel/assessment/diode-pair.ts';
+import { isOpenCircuit } from '../../../kernel/assessment/open-circuit.ts';
 import { type LimitId, limitValue } from '../../../kernel/limits.ts';
 import { intervalShown } from '../../../kernel/reading/interval.ts';
 import type { InputCircuitInput, InputFinding, InputPayloads } from './input.ts';
@@ -14,7 +15,7 @@ export function judgeFuses(input: InputCircuitInput): InputFinding[] {
   const all = linesOf(input).map((line) => {
     const reading = input.fuses[line];
     const { hi } = intervalShown(reading, input.instrument);
-    const open = reading.kind === 'over' && (reading.atLeast ?? Number.POSITIVE_INFINITY) > most;
+    const open = isOpenCircuit(reading, most, input.instrument);
     const state = reading.kind === 'missing' ? 'missing' : open ? 'open' : hi <= most ? 'conducts' : 'unclear';
     return { line, state };
   });
@@ -68,7 +69,7 @@ export function judgeLink({ linkConducting, linkBlocking, climb, instrument }: I
 export function judgePrecharge(input: InputCircuitInput): InputFinding {
   const { precharge, prechargePlate, prechargeOhms, instrument } = input;
   const readings = ['prechargeOhms', 'prechargePlate'];
-  if (precharge === 'none') return finding('precharge-none', 'note', { readings: ['precharge'] });
+  if (precharge === 'none') return finding('precharge-none', 'undecided', { readings: ['precharge'] });
   if (precharge === 'inside') return finding('precharge-inside', 'undecided', { readings: ['precharge'] });
   const plate = prechargePlate.kind === 'value' && prechargePlate.value > 0 ? prechargePlate.value : undefined;
   if (precharge !== 'reached' || plate === undefined || prechargeOhms.kind === 'missing')
@@ -77,11 +78,13 @@ export function judgePrecharge(input: InputCircuitInput): InputFinding {
   const limits: LimitId[] = ['precharge-tolerance', 'precharge-off-plate', 'tips-together'];
   const { lo, hi } = intervalShown(prechargeOhms, instrument);
   const part = (percent: number) => plate * (1 + percent / 100);
-  const open = prechargeOhms.kind === 'over' && (prechargeOhms.atLeast ?? Number.POSITIVE_INFINITY) > part(off);
-  if (open) return finding('precharge-open', 'fail', { readings, limits });
+  if (isOpenCircuit(prechargeOhms, part(off), instrument)) {
+    return finding('precharge-open', 'fail', { readings, limits: [...limits, 'open-on-any-range'] });
+  }
+  if (prechargeOhms.kind === 'over') return finding('precharge-over-range', 'undecided', { readings });
   if (hi <= limitValue('tips-together') && hi < part(-off))
     return finding('precharge-bypassed', 'fail', { readings, limits });
-  const figures = { readings, limits, ohms: (lo + hi) / 2, plateOhms: plate };
+  const figures = { readings, limits, ohms: lo / 2 + hi / 2, plateOhms: plate };
   if (hi < part(-off) || (lo > part(off) && Number.isFinite(hi))) return finding('precharge-off', 'fail', figures);
   return lo >= part(-tolerance) && hi <= part(tolerance)
     ? finding('precharge-fits', 'pass', { ...figures, tolerancePercent: tolerance })

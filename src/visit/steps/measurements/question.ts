@@ -1,4 +1,5 @@
 import type { BridgeAssessment } from '../../../calculators/bridge/rule/assess.ts';
+import type { InputAssessment } from '../../../calculators/input-circuit/rule/input.ts';
 import type { InsulationAssessment } from '../../../calculators/insulation/rule/input.ts';
 import type { IsolationAssessment } from '../../../calculators/isolation/rule/input.ts';
 import type { WindingAssessment } from '../../../calculators/winding/rule/assess.ts';
@@ -15,6 +16,7 @@ export interface MeasurementAnswer<A> {
 
 export interface MeasuredAnswers {
   bridge: MeasurementAnswer<BridgeAssessment>;
+  'input-circuit': MeasurementAnswer<InputAssessment>;
   insulation: MeasurementAnswer<InsulationAssessment>;
   isolation: MeasurementAnswer<IsolationAssessment>;
   winding: MeasurementAnswer<WindingAssessment>;
@@ -34,6 +36,21 @@ export const bridge: MeasuredQuestion = {
   instructions: ['Take the six readings with a multimeter and type them in.'],
   why: 'It finds shorted, leaky and open switches.',
   when: 'Always, with the motor leads off.',
+  instruments: ['Multimeter'],
+  given: {},
+};
+
+export const inputCircuit: MeasuredQuestion = {
+  title: 'Input and DC bus of the drive',
+  instructions: [
+    'Take the supply leads off the drive, mark and cap them. Take braking resistor and links to neighbours off, as the manual allows.',
+    'Take each fuse out of its holder, and measure fuses, rectifier, DC+ to DC− and precharge as the calculator asks.',
+    'Read what fails a second time, with the tips lifted in between.',
+    'The supply leads go back on as marked, and the fuses in, after a short was found and mended: last of all.',
+  ],
+  why: 'Fuses and breaker open on a short of the input, of the bus or before the drive. A second try into a short can burst the drive.',
+  when: 'If fuses or the breaker of the supply opened.',
+  caution: 'The meter charges the bus. Nobody touches its terminals after the diode test.',
   instruments: ['Multimeter'],
   given: {},
 };

@@ -32,6 +32,14 @@ export const bridgeRule: PlainRule<'bridge'> = {
   next: (visit, record) => measureAfter('bridge', visit, record),
 };
 
+export const inputCircuitRule: PlainRule<'input-circuit'> = {
+  touches: true,
+  energy: 'none',
+  restsOn: ['disconnect-leads'],
+  problem: notDecided,
+  next: (visit, record) => measureAfter('input-circuit', visit, record),
+};
+
 export const insulationRule: PlainRule<'insulation'> = {
   touches: true,
   energy: 'none',

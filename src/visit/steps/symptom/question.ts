@@ -19,6 +19,8 @@ export interface SymptomAnswer {
   once?: true;
   /** Whether parts or parameters were changed before the first trip. Absent: not asked. */
   changed?: 'nothing' | 'something' | 'unknown';
+  /** Whether fuses or the breaker of the supply opened with it. Absent: not asked. */
+  protection?: 'opened' | 'held' | 'unknown';
 }
 
 interface SymptomText {
@@ -94,6 +96,19 @@ const changed = choice<NonNullable<SymptomAnswer['changed']>>('changed', 'What w
   unknown: 'I don’t know',
 });
 
+const protection = choice<NonNullable<SymptomAnswer['protection']>>(
+  'protection',
+  'Did fuses or the breaker of the supply open with it?',
+  {
+    opened: {
+      label: 'Yes',
+      hint: 'Don’t replace or reset anything to see: then nothing gets power before the input passes.',
+    },
+    held: 'No',
+    unknown: 'I don’t know',
+  },
+);
+
 /** The second answer with its subject: a bare "Yes" would be meaningless in the line. */
 const gravityInLine: Record<SymptomAnswer['gravityLoaded'], string> = {
   yes: 'an axis can fall',
@@ -113,22 +128,25 @@ export const symptom: Question<SymptomAnswer> = {
     'Choose what had come on or begun last when it tripped.',
     'Say whether an axis can fall. Count every axis whose brake opens with this enable: those of this drive, and those of a group that is enabled together.',
     'Ask how often it came, and in how many starts or moves. Ask what was changed before the first trip.',
+    'Look at the fuses and the breaker of the supply. What has opened stays as it is.',
   ],
   why: 'A bad part usually shows with the first thing that stresses it. This says what to measure first. How often it comes says how many tries show anything.',
   when: 'After the drive is found.',
-  fields: [when, gravityLoaded, once, came, of, changed],
+  fields: [when, gravityLoaded, once, came, of, changed, protection],
   read: (form) => {
     const moment = symptomIn(form);
     const falls = chosen(form, gravityLoaded, 'own-no');
     const times = count(form, came.id, limitRange('entry-tries'));
     const starts = count(form, of.id, limitRange('entry-tries'));
     const before = chosen(form, changed);
+    const supply = chosen(form, protection);
     if (moment === undefined || falls === undefined) return undefined;
     return {
       ...{ when: moment, gravityLoaded: falls },
       ...(times !== undefined && starts !== undefined && { came: times, of: starts }),
       ...(ticked(form, once.id) && { once: true as const }),
       ...(before !== undefined && { changed: before }),
+      ...(supply !== undefined && { protection: supply }),
     };
   },
   line: (form) => {
@@ -139,6 +157,7 @@ export const symptom: Question<SymptomAnswer> = {
       falls === undefined ? textOf(form, gravityLoaded.id) : gravityInLine[falls],
       often(form),
       chosen(form, changed) === 'something' ? 'something was changed before' : '',
+      chosen(form, protection) === 'opened' ? 'fuses or breaker opened' : '',
     ]
       .filter(Boolean)
       .join(', ');

@@ -9,7 +9,17 @@ export const connectPeRule: Rule<'connect-pe'> = { problem: notDone, undone: peC
 export const reconnectRule: PlainRule<'reconnect'> = {
   touches: true,
   energy: 'none',
-  restsOn: ['bridge', 'braking', 'winding', 'winding-motor', 'bend-test', 'idle-cores', 'insulation', 'isolation'],
+  restsOn: [
+    'bridge',
+    'input-circuit',
+    'braking',
+    'winding',
+    'winding-motor',
+    'bend-test',
+    'idle-cores',
+    'insulation',
+    'isolation',
+  ],
   problem: notDone,
   undone: peCoreOff,
   next: () => 'retry-all',

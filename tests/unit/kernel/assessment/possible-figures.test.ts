@@ -183,7 +183,7 @@ describe('every assessment refuses impossible figures first, and says so', () =>
       'core resistance',
       (wrong) =>
         assessCore({
-          ...{ way: 'pe', meter: 'four-leads', metres: missing, squareMillimetres: 1 },
+          ...{ way: 'pe', end: 'off', meter: 'four-leads', metres: missing, squareMillimetres: 1 },
           ...{ reading: ohms(wrong), temperature: missing },
         }),
     ],
@@ -191,7 +191,14 @@ describe('every assessment refuses impossible figures first, and says so', () =>
       'brake',
       (wrong) =>
         assessBrake({
-          ...{ axis: 'held', circuit: 'plain', release: 'opens', coilTemperature: celsius(wrong) },
+          ...{
+            axis: 'held',
+            busVoltage: volts(0),
+            leads: 'off',
+            circuit: 'plain',
+            release: 'opens',
+            coilTemperature: celsius(wrong),
+          },
           ...{ ratedVolts: volts(24), ratedWatts: missing, ratedOhms: ohms(48), atMotor: ohms(48), atDrive: missing },
           ...{ coresApart: ohms(2e7), toPhases: ohms(2e7), toPe: ohms(2e7), plugVolts: volts(24) },
           ...{ sourceVolts: missing, supplyTolerance: missing, cable: { metres: missing } },

@@ -31,6 +31,7 @@ import {
   trips,
   windingIs,
 } from './support/answers.ts';
+import { inputIs, inputs } from './support/inputs.ts';
 import { bridges, insulations, isolations, windings } from './support/readings.ts';
 import { type Given, visitOf } from './support/visit.ts';
 
@@ -75,6 +76,22 @@ describe('what speaks against power, and at which steps', () => {
     ['drive-damaged', 'burnt', [seen({ drive: 'burnt' })], all],
     ['drive-damaged', 'wet', [seen({ drive: 'wet' })], all],
     ['bridge-bad', 'a short', [bridgeIs(bridges.shorted)], all],
+    ['input-not-sound', 'a short', [inputIs(inputs.shorted)], all],
+    ['input-not-sound', 'a fuse that is open', [inputIs(inputs.fuseOnly)], all],
+    ['input-not-sound', 'something opened', [trips('on-enable', 'no', { came: 5, of: 5, protection: 'opened' })], all],
+    [
+      'input-not-sound',
+      'something opened, and a precharge out of reach',
+      [trips('on-enable', 'no', { came: 5, of: 5, protection: 'opened' }), inputIs(inputs.prechargeInside)],
+      all,
+    ],
+    [
+      'input-not-sound',
+      'something opened, and a sound input',
+      [trips('on-enable', 'no', { came: 5, of: 5, protection: 'opened' }), inputIs(inputs.sound)],
+      [],
+    ],
+    ['not-passed', 'an input left open', [inputIs(inputs.prechargeInside)], ['all']],
     ['trips-without-feedback', 'it trips', [retry('retry-feedback-off', 'trips')], but('feedback-off', 'stripped')],
     ['trips-without-motor', 'it trips', [retry('retry-leads-off', 'trips')], but('leads-off', 'stripped')],
     ['trips-stripped', 'it trips', [retry('retry-stripped', 'trips')], but('stripped')],

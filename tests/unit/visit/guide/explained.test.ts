@@ -33,6 +33,8 @@ describe('what the exchange of one part explains', () => {
     ['not-all-taken-off', ['drive']],
     ['something-taken-off', ['drive', 'braking-resistor']],
     ['bridge-open', ['drive']],
+    ['input-open', ['drive']],
+    ['fuses-open', none],
     ['braking-open', ['braking-resistor']],
     ['cable-open', ['motor-cable']],
     ['cable-damaged', ['motor-cable']],

@@ -13,6 +13,7 @@ import {
   trips,
   windingIs,
 } from './support/answers.ts';
+import { inputIs, inputs } from './support/inputs.ts';
 import { bridges, insulations, isolations, windings } from './support/readings.ts';
 import { type Given, visitOf } from './support/visit.ts';
 
@@ -26,6 +27,9 @@ describe('parts that passed every measurement of them', () => {
   const rows: [what: string, given: Given[], passed: Part[]][] = [
     ['all of them', [], ['drive', 'motor', 'motor-cable']],
     ['a bridge that is too close', [bridgeIs(bridges.tooClose)], ['motor', 'motor-cable']],
+    ['a shorted input', [inputIs(inputs.shorted)], ['motor', 'motor-cable']],
+    ['an input left open', [inputIs(inputs.prechargeInside)], ['motor', 'motor-cable']],
+    ['a sound input', [inputIs(inputs.sound)], ['drive', 'motor', 'motor-cable']],
     ['a wet drive', [seen({ drive: 'wet' })], ['motor', 'motor-cable']],
     ['a motor that nobody saw', [seen({ motor: 'unseen' })], ['drive', 'motor-cable']],
     ['a chafed cable', [seen({ motorCable: 'chafed' })], ['drive', 'motor']],

@@ -15,6 +15,7 @@ import {
   trips,
   windingIs,
 } from './support/answers.ts';
+import { inputIs, inputs } from './support/inputs.ts';
 import { bridges, insulations, isolations, windings } from './support/readings.ts';
 import { type Given, visitOf } from './support/visit.ts';
 
@@ -31,6 +32,13 @@ describe('the order of the measurements', () => {
   it.each<[id: Step, what: string, way: Given[], then: string]>([
     [undefined, 'at first', [trips('on-enable')], 'bridge'],
     ['bridge', 'on enable', [trips('on-enable')], 'winding'],
+    ['bridge', 'fuses or breaker opened', [trips('on-enable', 'no', { protection: 'opened' })], 'input-circuit'],
+    ['bridge', 'they held', [trips('on-enable', 'no', { protection: 'held' })], 'winding'],
+    ['bridge', 'nobody knows', [trips('on-enable', 'no', { protection: 'unknown' })], 'winding'],
+    ['bridge', 'an input that failed on another way', [trips('on-enable'), inputIs(inputs.shorted)], 'input-circuit'],
+    ['bridge', 'an open one', [trips('on-enable'), inputIs(inputs.prechargeInside)], 'input-circuit'],
+    ['bridge', 'a sound one', [trips('on-enable'), inputIs(inputs.sound)], 'winding'],
+    ['input-circuit', 'on braking', [trips('on-braking', 'no', { protection: 'opened' })], 'braking'],
     ['bridge', 'on braking', [trips('on-braking')], 'braking'],
     ['bridge', 'a moment that nobody saw', [['symptom', { when: 'unknown', gravityLoaded: 'no' }]], 'braking'],
     ['bridge', 'a bad braking circuit', [trips('on-enable'), brake('20 Ω | 60 Ω | >1M | OL')], 'braking'],

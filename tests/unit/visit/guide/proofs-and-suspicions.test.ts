@@ -16,6 +16,7 @@ import {
   trips,
   windingIs,
 } from './support/answers.ts';
+import { inputIs, inputs } from './support/inputs.ts';
 import { bridges, insulations, isolations, windings } from './support/readings.ts';
 import { type Given, visitOf } from './support/visit.ts';
 
@@ -46,6 +47,11 @@ describe('what proves a part bad, and what only speaks against it', () => {
     ],
     ['a short, twice', [bridgeIs(bridges.shorted)], ['drive bridge-bad'], []],
     ['a short, once', [bridgeIs(bridges.shortedOnce)], [], ['drive bridge-not-confirmed']],
+    ['an input that is shorted, twice', [inputIs(inputs.shorted)], ['drive input-shorted'], []],
+    ['the same once', [inputIs(inputs.shortedOnce)], [], ['drive input-not-confirmed']],
+    ['a bus that leaks, twice', [inputIs(inputs.leaks)], [], ['drive input-not-confirmed']],
+    ['a fuse only', [inputIs(inputs.fuseOnly)], [], []],
+    ['a precharge out of reach', [inputIs(inputs.prechargeInside)], [], []],
     ['trips with all off', [strip(), retry('retry-stripped', 'trips')], ['drive trips-with-all-off'], []],
     ['trips with something left', [strip('some-left'), retry('retry-stripped', 'trips')], [], ['drive trips-stripped']],
     [

@@ -21,6 +21,7 @@ const physical: Record<PlainStepId, [touches: boolean, energy: string, restsOn: 
   'disconnect-leads': [true, 'none', []],
   mechanics: [true, 'none', []],
   bridge: [true, 'none', ['disconnect-leads']],
+  'input-circuit': [true, 'none', ['disconnect-leads']],
   braking: [true, 'none', ['disconnect-leads']],
   winding: [true, 'none', ['disconnect-leads']],
   'winding-motor': [true, 'none', ['winding']],
@@ -34,7 +35,17 @@ const physical: Record<PlainStepId, [touches: boolean, energy: string, restsOn: 
   reconnect: [
     true,
     'none',
-    ['bridge', 'braking', 'winding', 'winding-motor', 'bend-test', 'idle-cores', 'insulation', 'isolation'],
+    [
+      'bridge',
+      'input-circuit',
+      'braking',
+      'winding',
+      'winding-motor',
+      'bend-test',
+      'idle-cores',
+      'insulation',
+      'isolation',
+    ],
   ],
   'retry-all': [false, 'enable', ['reconnect']],
 };

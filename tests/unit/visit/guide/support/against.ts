@@ -9,7 +9,7 @@ interface Fact {
   except: readonly StepId[];
 }
 
-const measurements = ['bridge', 'insulation', 'isolation', 'winding', 'winding-motor'] as const;
+const measurements = ['bridge', 'input-circuit', 'insulation', 'isolation', 'winding', 'winding-motor'] as const;
 /** With the leads off, motor and motor cable get no voltage in these steps. */
 const withoutMotor: StepId[] = ['retry-feedback-off', 'retry-device-end', 'retry-leads-off', 'retry-stripped'];
 const withControlOff: StepId[] = ['retry-feedback-off', 'retry-device-end', 'retry-feedback-on'];
@@ -78,6 +78,11 @@ export function against(record: VisitAnswers, step: StepId, leadsOn: boolean): s
     fact('nobody has looked', seen === undefined),
     fact('drive seen damaged', seen !== undefined && seen.drive !== 'nothing'),
     fact('output stage bad', verdict('bridge') === 'no-go'),
+    fact('input bad', verdict('input-circuit') === 'no-go'),
+    fact(
+      'fuses or breaker opened, and the input did not pass',
+      record.symptom?.answer.protection === 'opened' && verdict('input-circuit') !== 'go',
+    ),
     // With everything off it is tried once more: that is how the drive alone is known.
     fact('trips without feedback', result('retry-feedback-off') === 'trips', ['retry-feedback-off', 'retry-stripped']),
     fact('trips without motor', result('retry-leads-off') === 'trips', ['retry-leads-off', 'retry-stripped']),

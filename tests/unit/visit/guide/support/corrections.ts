@@ -77,7 +77,7 @@ function classesOf(id: StepId, visit: VisitAnswers): Option[] {
 /** Each moment, each damage of each part alone, each verdict, and each answer of the small measurements. */
 function kindOf([id, answer]: Given): string {
   if ('assessment' in answer) return answer.assessment.verdict;
-  if (id === 'symptom') return answer.when;
+  if (id === 'symptom') return `${answer.when} ${answer.protection ?? ''}`;
   if (id === 'bend-test' || id === 'idle-cores' || id === 'braking') return JSON.stringify(answer);
   if (id !== 'inspect') return '';
   const damages = Object.values(answer.seen);

@@ -36,6 +36,7 @@ export const touching: ReadonlySet<StepId> = new Set<StepId>([
   'mechanics',
   'disconnect-leads',
   'bridge',
+  'input-circuit',
   'braking',
   'strip-drive',
   'bend-test',
@@ -152,6 +153,7 @@ function happens(machine: Machine, [id, answer]: Given): void {
       machine.chargedBy.add(id);
       break;
     case 'bridge':
+    case 'input-circuit':
       machine.chargedBy.add(id);
       // A bus that is found charged means that the lockout does not hold.
       if (answer.assessment.findings.some(({ severity }) => severity === 'stop')) machine.dead = false;

@@ -5,6 +5,7 @@ import type { VisitAnswers } from '../../../../../src/visit/steps/questions.ts';
 import type { RetryAnswer } from '../../../../../src/visit/steps/retry.ts';
 import { typed } from '../../../../support/typed.ts';
 import { soundLockout } from './answers.ts';
+import { inputs } from './inputs.ts';
 import { classOf, isolationClasses } from './isolation-classes.ts';
 import { bridges, insulations, windings } from './readings.ts';
 import type { Given } from './visit.ts';
@@ -60,6 +61,20 @@ const symptom: Option[] = [
           `${moving(when)} ${needsOwnStep(when)} ${gravityLoaded === 'no' ? 'stays' : 'may fall'}`,
         ),
       ),
+    ),
+  ),
+  // Fuses or breaker opened with it.
+  ...(
+    [
+      ['control-off', 'no'],
+      ['on-enable', 'no'],
+      ['on-acceleration', 'yes'],
+    ] as const
+  ).map(([when, gravityLoaded]) =>
+    option(
+      ['symptom', { when, gravityLoaded, came: 5, of: 5, protection: 'opened' }],
+      false,
+      `${moving(when)} ${gravityLoaded === 'no' ? 'stays' : 'may fall'} opened`,
     ),
   ),
   option(['symptom', { when: 'on-enable', gravityLoaded: 'no', came: 6, of: 2 }], true, ''),
@@ -237,7 +252,7 @@ const mechanics: Option[] = (Object.keys(moves) as (keyof typeof moves)[]).map((
 /** What follows these depends only on whether they pass; the decision differs, and variants try it. */
 const passesOrNot = (verdict: string) => (verdict === 'go' ? 'passes' : 'does not pass');
 
-type Measurement = 'bridge' | 'insulation' | 'isolation' | 'winding' | 'winding-motor';
+type Measurement = 'bridge' | 'input-circuit' | 'insulation' | 'isolation' | 'winding' | 'winding-motor';
 function measurements(
   id: Measurement,
   all: Record<string, { verdict: string }>,
@@ -302,6 +317,7 @@ const fixed: Record<Exclude<StepId, 'isolation'>, Option[]> = {
   'retry-leads-off': retries('retry-leads-off'),
   bridge: measurements('bridge', bridges),
   insulation: measurements('insulation', { ...insulations, goodHot: insulations.good }, passesOrNot),
+  'input-circuit': measurements('input-circuit', inputs, passesOrNot),
   braking,
   'strip-drive': stripDrive,
   'retry-stripped': retries('retry-stripped'),

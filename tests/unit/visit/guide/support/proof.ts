@@ -48,7 +48,7 @@ type RetryId =
   | 'retry-all';
 
 export function proven(visit: VisitAnswers, record: VisitAnswers): Proven {
-  const verdict = (id: 'bridge' | 'insulation' | 'isolation' | 'winding' | 'winding-motor') =>
+  const verdict = (id: 'bridge' | 'input-circuit' | 'insulation' | 'isolation' | 'winding' | 'winding-motor') =>
     visit[id]?.answer.assessment.verdict;
   const retry = (id: RetryId): RetryAnswer | undefined => visit[id]?.answer;
   const needed = triesFor(visit) ?? Number.POSITIVE_INFINITY;
@@ -68,6 +68,12 @@ export function proven(visit: VisitAnswers, record: VisitAnswers): Proven {
   const finds = (id: 'insulation', code: string) =>
     visit[id]?.answer.assessment.findings.some((finding) => finding.code === code) === true;
   const braking = brakingCircuit(visit);
+  const input = visit['input-circuit']?.answer.assessment;
+  // A fuse that is open is not the drive.
+  const inputFails = input?.findings.some(({ severity, code }) => severity === 'fail' && code !== 'fuse-open') === true;
+  const inputTwice = inputFails && input.next.some(({ code }) => code === 'replace-drive');
+  const opened = visit.symptom?.answer.protection === 'opened';
+  const inputSound = (verdict('input-circuit') ?? (opened ? 'undecided' : 'go')) === 'go';
   const bent = visit['bend-test']?.answer;
   const bendBad = bends(visit) === 'bad';
   const bentPart: Part = bent?.core === 'feedback' ? 'feedback-cable' : 'motor-cable';
@@ -84,6 +90,7 @@ export function proven(visit: VisitAnswers, record: VisitAnswers): Proven {
   const readings: Against[] = [
     part('drive', once(seen?.drive === 'burnt', 'eye'), once(verdict('bridge') === 'no-go', 'bridge')),
     part('drive', twice(verdict('bridge') === 'no-go' && says('bridge', 'drive') === 'convicted', 'bridge')),
+    part('drive', inputTwice ? twice(true, 'input') : once(inputFails, 'input')),
     part('drive', twice(visit['strip-drive']?.answer.state === 'all-off' && surelyTrips('retry-stripped'), 'series')),
     part('drive', once(trips('retry-feedback-off') || trips('retry-leads-off') || trips('retry-stripped'), 'tries')),
     part('drive', once(braking === 'switch' || lowSwitch(visit), 'switch of the braking resistor')),
@@ -157,7 +164,7 @@ export function proven(visit: VisitAnswers, record: VisitAnswers): Proven {
   const coreBroken = verdict('winding') === 'no-go' && verdict('winding-motor') !== 'no-go';
   const hot = (visit.insulation?.answer.celsius ?? Number.NEGATIVE_INFINITY) >= 40;
 
-  const measured = (['bridge', 'insulation', 'winding'] as const).every((id) => verdict(id) === 'go');
+  const measured = inputSound && (['bridge', 'insulation', 'winding'] as const).every((id) => verdict(id) === 'go');
   const separated = points ? good(parts?.cable) && good(parts?.motor) : (verdict('isolation') ?? 'go') === 'go';
   const isolated = separated && (verdict('isolation') ?? 'go') === 'go';
   const passed = measured && isolated && bad.size === 0 && suspect.size === 0 && idleCores(visit) === 'free';
@@ -199,7 +206,7 @@ export function proven(visit: VisitAnswers, record: VisitAnswers): Proven {
   const mayBeGood = new Set<Part>();
   // What passes at rest is good only when something else explains the trip, or when it stays away.
   if (['replace', 'no-fault-found', 'mechanical'].includes(kind())) {
-    if (verdict('bridge') === 'go' && seen?.drive === 'nothing') mayBeGood.add('drive');
+    if (inputSound && verdict('bridge') === 'go' && seen?.drive === 'nothing') mayBeGood.add('drive');
     const motor = (joinedGood || good(parts?.motor)) && windingGood && seen?.motor === 'nothing';
     if (motor && (when !== 'when-hot' || hot)) mayBeGood.add('motor');
     const cable = (joinedGood || good(parts?.cable)) && !coreBroken && seen?.motorCable === 'nothing';
