@@ -1,15 +1,22 @@
 import { Choices } from '../../ui/form/Choices.tsx';
+import { lateRule } from '../../ui/form/late-rule.ts';
 import { ReadingRow } from '../../ui/form/ReadingRow.tsx';
 import { type CalculatorProps, useForm } from '../../ui/form/use-form.ts';
 import { LateDrawing } from '../../ui/plot/LateDrawing.tsx';
 import { FormFrame } from '../frame/FormFrame.tsx';
+import { tripTrace } from './about.ts';
 import { FileAnswers } from './FileAnswers.tsx';
 import { FileField } from './FileField.tsx';
-import { decimalMark, motorFields, polePairs, sensors, stored } from './fields.ts';
-import { calculator, keptTraceOf } from './form.ts';
+import { decimalMark, motorFields, polePairs, sensors, stored, tripTraceFields } from './fields.ts';
+import { keptTraceOf } from './kept-trace.ts';
 import { useTraceFile } from './use-trace-file.ts';
 
-const { name } = calculator;
+const { name } = tripTrace;
+const calculator = {
+  ...tripTrace,
+  fields: tripTraceFields,
+  rule: lateRule(() => import('./form.ts').then((module) => module.calculator)),
+};
 const loadDrawing = () => import('./TracePlots.tsx').then((module) => module.TracePlots);
 
 /** What the recording of a trip speaks for and against. It proves no part. */

@@ -3,7 +3,7 @@ import type { ReadForm } from '../../kernel/form/read-form.ts';
 import { tripTrace } from './about.ts';
 import { tripTraceFields } from './fields.ts';
 import { tripTraceHeadline } from './headline.ts';
-import { type KeptTrace, readKeptTrace } from './kept-trace.ts';
+import { readKeptTrace } from './kept-trace.ts';
 import { assessTripTrace } from './rule/assess.ts';
 import type { TripTraceAssessment, TripTraceInput } from './rule/input.ts';
 import { tripTraceFindings, tripTraceSteps } from './words.ts';
@@ -27,9 +27,6 @@ export function tripTraceInput({ readings, choices, texts }: ReadForm): TripTrac
   };
   return Object.fromEntries(Object.entries(input).filter(([, value]) => value !== undefined)) as TripTraceInput;
 }
-
-/** What is kept of the file, for the drawing. */
-export const keptTraceOf = ({ texts }: ReadForm): KeptTrace | undefined => readKeptTrace(texts.trace ?? '');
 
 export const calculator = defineCalculator<TripTraceAssessment>({
   ...tripTrace,

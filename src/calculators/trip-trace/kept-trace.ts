@@ -1,3 +1,4 @@
+import type { ReadForm } from '../../kernel/form/read-form.ts';
 import type { TracePlot } from './plot-series.ts';
 import type { TraceRemarks } from './read/make-trace.ts';
 import type { TraceFigures } from './rule/figures.ts';
@@ -125,6 +126,9 @@ function isPossible({ figures, plot }: KeptTrace): boolean {
     (oscillation === undefined || signals.includes(oscillation.of))
   );
 }
+
+/** What is kept of the file, for the drawing. */
+export const keptTraceOf = ({ texts }: ReadForm): KeptTrace | undefined => readKeptTrace(texts.trace ?? '');
 
 /** The field in a list of entries. */
 export function shownReading(text: string): string {

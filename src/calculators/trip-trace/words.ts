@@ -61,7 +61,7 @@ export const tripTraceFindings: FindingSentences<TripTraceFinding> = {
   'rotation-nothing': ({ why: reason, shown }) =>
     `No statement on frequency and speed: ${why.rotationSilences[reason]}${shown === undefined ? '' : ` By the file there are ${Number(shown.toPrecision(2))}. Look at pole pairs, unit of the speed and gear again.`}`,
   'speed-jump-for': ({ share: part, seconds }) =>
-    `Speed, speaks for the encoder: its signal jumped by ${share(part)} of the highest speed in ${time(seconds)}. No mass does that.`,
+    `Speed, speaks for the encoder: its signal jumped by ${share(part)} of the highest speed in ${time(seconds)}. No mass does that, unless it hits a stop.`,
   'zero-for': ({ phase, seconds, turns }) =>
     `Phase ${phaseNames[phase]}, speaks for an open core: it carried nothing for ${time(seconds)} while the other two did, and the motor turned by ${Number(turns.toPrecision(2))} of an electrical turn. A sensor that reads nothing looks the same.`,
   'zero-against': ({ turns }) =>

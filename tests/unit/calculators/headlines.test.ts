@@ -328,7 +328,7 @@ describe('trace of a trip', () => {
     });
   };
   const moving = { speed: () => 1500, bus: () => 560, polePairs: 4 };
-  const dips = { ...moving, bus: (t: number) => (t > 0.37 ? 400 : 560), currents: turning(10, 100) };
+  const dips = { ...moving, bus: (t: number) => (t > 0.37 ? 380 : 560), currents: turning(10, 100) };
   const sound = {
     trace: kept({ ...moving, currents: turning(25, 100) }),
     ...{ inductance: '12 mH', tripCurrent: '30 A', stored: 'raw', sensors: 'three', polePairs: '4' },

@@ -61,7 +61,7 @@ const pointsTo: Partial<Record<TripTraceFinding['code'], readonly Branch[]>> = {
   'sum-offset': ['sensing'],
   'bus-braking': ['supply-braking'],
   'bus-supply': ['supply-braking'],
-  'speed-jump-for': ['feedback'],
+  'speed-jump-for': ['feedback', 'mechanics'],
   'rotation-for': ['feedback'],
   'oscillation-for': ['tuning', 'feedback'],
   'motion-lost': ['mechanics', 'feedback'],

@@ -151,7 +151,7 @@ const cases: [string, string, Computed, Code[], Branch[]][] = [
     'no mass loses 1500 min⁻¹ in 0.25 ms',
     { ...moving, speed: (t) => (t > 0.3985 ? 0 : 1500), currents: turning(10, 100) },
     ['speed-jump-for'],
-    ['feedback'],
+    ['feedback', 'mechanics'],
   ],
   [
     'a swing of 180 Hz that grows',
@@ -205,8 +205,8 @@ const cases: [string, string, Computed, Code[], Branch[]][] = [
   ],
   [
     'a supply that dips',
-    '560 V to 400 V is a fall of 29 %',
-    { ...moving, bus: (t) => (t > 0.37 ? 400 : 560), currents: turning(10, 100) },
+    '560 V to 380 V is a fall of 32 %',
+    { ...moving, bus: (t) => (t > 0.37 ? 380 : 560), currents: turning(10, 100) },
     ['bus-supply'],
     ['supply-braking'],
   ],
