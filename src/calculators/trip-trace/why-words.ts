@@ -95,6 +95,7 @@ export const motionSilences: Record<MotionSilence, string> = {
 
 export const busSilences: Record<BusSilence, string> = {
   'no-column': 'it was not recorded.',
+  'no-speed': 'it rose, and without a speed nothing tells whether the motor slowed down.',
   between: 'it moved, but not beyond what acceleration and braking do.',
   'level-unknown':
     'it fell, and without the current at which the drive trips it is open what came first, the fall or a high current.',

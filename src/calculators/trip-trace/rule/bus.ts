@@ -24,6 +24,8 @@ export function busVoltage(figures: TraceFigures, input: TripTraceInput): TripTr
   const { before, least, most, slowing, rising } = bus;
   const [rise, fall] = moves(bus);
   if (rise > limitValue('trace-bus-rise') && slowing !== false && rising) {
+    // Without a speed nothing tells whether the motor fed the bus by slowing down, or was driven.
+    if (slowing === undefined) return finding('bus-nothing', 'note', { why: 'no-speed' });
     return finding('bus-braking', 'undecided', { limits: ['trace-bus-rise'], before, most, percent: rise, inVolts });
   }
   if (fall > limitValue('trace-bus-dip')) {

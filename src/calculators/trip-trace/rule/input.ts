@@ -68,7 +68,7 @@ export type OscillationSilence =
   | 'ordinary'
   | 'trip-not-seen';
 export type MotionSilence = 'no-speed' | 'level-unknown' | 'ordinary' | 'direction-unknown' | 'no-loss' | 'too-fast';
-export type BusSilence = 'no-column' | 'between' | 'trip-not-seen' | 'level-unknown' | 'current-first';
+export type BusSilence = 'no-column' | 'no-speed' | 'between' | 'trip-not-seen' | 'level-unknown' | 'current-first';
 
 interface Slope {
   /** Largest rise in one sample, and what the motor allows in it, in A. */
