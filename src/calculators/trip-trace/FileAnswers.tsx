@@ -3,7 +3,7 @@ import { Choices } from '../../ui/form/Choices.tsx';
 import { ReadingInput } from '../../ui/form/ReadingInput.tsx';
 import type { FieldsState } from '../../ui/form/use-fields.ts';
 import * as fields from './fields.ts';
-import { settingsProblems } from './read/file-words.ts';
+import { settingsProblems } from './read/file-problems.ts';
 import type { SettingsProblems } from './read/settings.ts';
 import type { OpenedFile } from './trace-session.ts';
 

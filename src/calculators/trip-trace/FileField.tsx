@@ -1,6 +1,6 @@
 import { limitValue } from '../../kernel/limits.ts';
 import { readKeptTrace } from './kept-trace.ts';
-import { fileProblems, lineRemarks } from './read/file-words.ts';
+import { fileProblems, lineRemarks } from './read/file-problems.ts';
 import type { OpenedFile } from './trace-session.ts';
 import type { TraceFileState } from './use-trace-file.ts';
 

@@ -8,7 +8,7 @@ export const page: PageHead = {
   preconditions: [
     'The recording is there already, or it is read out of the drive’s own memory. Reading it out touches nothing live.',
     'Nobody makes the drive trip again for a recording before bridge, insulation and winding have been measured: each trip can destroy more.',
-    'Clamps and probes are set with the supply locked out and proven dead. Whoever records on a live machine is qualified and permitted to.',
+    'Clamps and probes are set with the supply locked out and proven dead. A person who records on a live machine is qualified and permitted to.',
   ],
   otherWords: [
     'oscilloscope',

@@ -1,7 +1,13 @@
 import { between, chance, oneOf, type Random } from '../random.ts';
-import type { Disturbance } from './trip-classes.ts';
 
 type Three = readonly [number, number, number];
+
+/** Gain and offset (A) of a sensor that reads wrong. */
+export interface SensorFault {
+  phase: 0 | 1 | 2;
+  gain: number;
+  offset: number;
+}
 
 /** The current sensors of a sound drive: gains near one, offsets in A, and the phase that has none, if it has two of them. */
 export interface CurrentSensors {
@@ -24,7 +30,7 @@ export function drawCurrentSensors(random: Random, tripCurrent: number): Current
 export function sense(
   true_: Three,
   { gains, offsets, computed }: CurrentSensors,
-  { sensor }: Pick<Disturbance, 'sensor'>,
+  { sensor }: { sensor?: SensorFault },
 ): [number, number, number] {
   const one = (phase: 0 | 1 | 2) => true_[phase] * gains[phase] + offsets[phase];
   const shown: [number, number, number] = [one(0), one(1), one(2)];

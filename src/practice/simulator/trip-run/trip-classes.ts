@@ -1,5 +1,6 @@
 import { between, betweenDecades, oneOf, type Random } from '../random.ts';
 import type { AxisInMotion } from './axis-in-motion.ts';
+import type { SensorFault } from './current-sensors.ts';
 
 /** Why the axis trips in a run. */
 export const tripClasses = [
@@ -26,8 +27,7 @@ export interface Disturbance {
   path?: { from: 0 | 1 | 2; to: 0 | 1 | 2 | 'earth'; resistance: number; inductance: number };
   /** The drive trips by itself, whatever flows. */
   tripsItself?: true;
-  /** Gain and offset (A) of one sensor. */
-  sensor?: { phase: 0 | 1 | 2; gain: number; offset: number };
+  sensor?: SensorFault;
   /** The encoder stands still, loses angle steadily (rad/s electrical), or jumps (rad electrical). */
   encoder?: { kind: 'frozen' } | { kind: 'slips'; rate: number } | { kind: 'jumps'; angle: number };
   /** The commutation is off by this electrical angle from the start. */

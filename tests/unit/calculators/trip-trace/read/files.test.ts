@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { fileProblems, type lineRemarks } from '../../../../../src/calculators/trip-trace/read/file-words.ts';
+import { fileProblems, type lineRemarks } from '../../../../../src/calculators/trip-trace/read/file-problems.ts';
 import type { ReadProblem, TraceFile, TraceTable } from '../../../../../src/calculators/trip-trace/read/trace-table.ts';
 import { readBytes, readText, rows } from './read-text.ts';
 

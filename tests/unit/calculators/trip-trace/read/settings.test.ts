@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { proposedColumns, statedUnits } from '../../../../../src/calculators/trip-trace/read/columns.ts';
-import { settingsProblems } from '../../../../../src/calculators/trip-trace/read/file-words.ts';
+import { settingsProblems } from '../../../../../src/calculators/trip-trace/read/file-problems.ts';
 import { makeTrace } from '../../../../../src/calculators/trip-trace/read/make-trace.ts';
 import type { Typed } from '../../../../../src/kernel/form/field.ts';
 import { readText, rows } from './read-text.ts';
