@@ -3,7 +3,7 @@ import mdx from '@astrojs/mdx';
 import preact from '@astrojs/preact';
 import { defineConfig } from 'astro/config';
 import { afterBuild } from './src/astro/after-build.ts';
-import { importCalculator } from './src/astro/import-calculator.ts';
+import { importParts } from './src/astro/import-parts.ts';
 import { limitsForReaders } from './src/astro/limits-for-readers.ts';
 import { linkTerms, readGlossary } from './src/library/glossary/link-terms.ts';
 import { buildTargets } from './src/shipped/targets.ts';
@@ -36,7 +36,7 @@ const movedPages = {
 // A static host may serve the site below a folder: SITE_BASE=/fieldbook/ npm run build.
 const base = process.env.SITE_BASE ?? '/';
 
-const processor = satteri({ mdastPlugins: [importCalculator, linkTerms(readGlossary(import.meta.dirname), base)] });
+const processor = satteri({ mdastPlugins: [importParts, linkTerms(readGlossary(import.meta.dirname), base)] });
 
 export default defineConfig({
   base,

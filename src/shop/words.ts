@@ -12,7 +12,7 @@ export const shopTexts = {
   filesHint:
     'All visits of this device, with those that were deleted, and the register of axes. Another tablet reads the file and merges it.',
   importHint:
-    'A file of another tablet, or several files of the shared folder. What was changed here stays. What was deleted there, and not changed here since, is deleted here too.',
+    'A file of another tablet, or several files of the shared folder. What was changed here stays. What was deleted there, and not changed here since, is deleted here too. What was deleted or taken off here after the file was written does not come back with it.',
   csvHint: 'One row a reading, for a spreadsheet: what was typed, its figure in SI units, time, step and verdict.',
   apart:
     'changed on two devices without sight of each other. Both versions are kept; the second one is marked in the list of visits. Compare them, then delete the one that is wrong.',
@@ -38,6 +38,27 @@ export function exchangeSentence(report: SyncReport, withWhat: 'folder' | 'files
         : `${toFiles} of this device not in those files: export everything for the other tablet`),
   ].filter(Boolean);
   return parts.length === 0 ? 'Nothing was new on either side.' : `${parts.join(', ')}.`;
+}
+
+/**
+ * What files that a person chose hold and did not bring back. Not for a folder: older states always lie in it. `titles`:
+ * see `exchangeNotices`.
+ */
+export function takenAwayNotices({ takenAway }: SyncReport, titles: ReadonlyMap<string, VisitRecord>): string[] {
+  const { visits: deleted, photographs } = takenAway;
+  const stays = (count: number, one: string, many: string) => (count === 1 ? one : many);
+  return [
+    ...photographs.map(([id, count]) => {
+      const visit = titles.get(id);
+      const name = visit === undefined ? 'A visit' : visitTitle(visit);
+      return `${name}: ${count} ${stays(count, 'photograph', 'photographs')} of the files ${stays(count, 'was', 'were')} taken off after they were written. ${stays(count, 'It stays', 'They stay')} off.`;
+    }),
+    ...(deleted > 0
+      ? [
+          `${visits(deleted)} of the files ${stays(deleted, 'was', 'were')} deleted after they were written, and ${stays(deleted, 'stays', 'stay')} deleted.`,
+        ]
+      : []),
+  ];
 }
 
 /** What a person has to know or do after an exchange. `titles`: of the visits on this device, by id. */

@@ -51,6 +51,15 @@ test.each([
   expect((await printed(path, format)).sheets).toBeLessThanOrEqual(9);
 });
 
+test.each([
+  ['/cards/second-person/', 'A4'],
+  ['/cards/second-person/', 'Letter'],
+  ['/cards/bag-and-time/', 'A4'],
+  ['/cards/bag-and-time/', 'Letter'],
+] as [string, Format][])('%s is one sheet of %s', async (path, format) => {
+  expect((await printed(path, format)).sheets).toBe(1);
+});
+
 test('links tell where they lead; questions keep their answers', async () => {
   const { page, text } = await printed('/articles/measuring/insulation-testing/');
   expect(text).toMatch(/\(\/articles\/measuring\/[a-z-]+\/\)/);

@@ -13,7 +13,7 @@ import Reading from './Reading.astro';
 
 /**
  * What every article may use without importing it, and what replaces plain Markdown elements. `Calculator` is not among
- * them: src/astro/import-calculator.ts gives it to the articles that have one.
+ * them: src/astro/import-parts.ts gives it to the articles that have one, and `SimulatedFigure` too.
  */
 export const articleComponents = {
   Caution,

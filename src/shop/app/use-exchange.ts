@@ -4,7 +4,7 @@ import { storageProblem } from '../../visit/storage/storage-problem.ts';
 import type { Folder } from '../merge/sync.ts';
 import { shopDatabase } from '../storage/shop-database.ts';
 import { DeviceRefused } from '../storage/this-device.ts';
-import { exchangeNotices, exchangeSentence, shopTexts } from '../words.ts';
+import { exchangeNotices, exchangeSentence, shopTexts, takenAwayNotices } from '../words.ts';
 import { runExchange } from './run-exchange.ts';
 
 export interface ExchangeState {
@@ -26,7 +26,8 @@ export function useExchange(withWhat: 'folder' | 'files') {
       const at = isoTime(new Date());
       await shopDatabase().noteExchange(at);
       onDone(at);
-      const notices = exchangeNotices(report, after.visits);
+      const away = withWhat === 'files' ? takenAwayNotices(report, after.visits) : [];
+      const notices = [...exchangeNotices(report, after.visits), ...away];
       setState({ running: false, sentence: exchangeSentence(report, withWhat), notices });
     } catch (error) {
       setState({ running: false, notices: [], trouble: troubleOf(error) });

@@ -4,6 +4,7 @@ import { type Content, type Picture, picturesOf, withPictures } from './content.
 import { type ChangedApart, type DeviceState, type Exchange, exchange, missingIn } from './exchange.ts';
 import { exchangeAxes } from './exchange-axes.ts';
 import type { Known, Shared } from './merge-visit.ts';
+import { type TakenAway, takenAway } from './taken-away.ts';
 
 /** A folder that all devices read and write, or a file chosen by hand. Throws what the browser throws. */
 export interface Folder {
@@ -45,6 +46,8 @@ export interface SyncReport {
   writtenAxes: number;
   apart: ChangedApart[];
   keptAfterDeletion: string[];
+  /** In the files, and gone since: it stays so. */
+  takenAway: TakenAway;
   /** Files, or records in them, that can't be read: nothing of them was taken, and none was changed. */
   problems: { name: string; problem: Problem }[];
   /** Visits that were being changed meanwhile: they wait for the next exchange. */
@@ -84,7 +87,7 @@ export async function syncFolder(device: Device, folder: Folder, format: Format)
     written: missing.length,
     busy: done.busy.size,
   };
-  return { ...reported, apart, keptAfterDeletion, problems };
+  return { ...reported, apart, keptAfterDeletion, takenAway: takenAway(theirs, result.states), problems };
 }
 
 /** Everything that is written is stored here by now. */

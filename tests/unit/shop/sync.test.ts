@@ -1,36 +1,11 @@
 import { describe, expect, test } from 'vitest';
 import { newAxis, withValues } from '../../../src/axes/record/change-axis.ts';
 import { readShopText, writeShop } from '../../../src/shop/file/shop-file.ts';
-import { shopFormatAt } from '../../../src/shop/file/shop-format.ts';
 import { exchange } from '../../../src/shop/merge/exchange.ts';
-import { type Folder, syncFolder } from '../../../src/shop/merge/sync.ts';
+import { syncFolder } from '../../../src/shop/merge/sync.ts';
 import { exportVisit } from '../../../src/visit/record/export-visit.ts';
-import { Tablet } from './support/tablet.ts';
-
-const format = shopFormatAt(() => '2026-03-03T08:00:00Z');
-
-/** A folder without any client between the tablets. */
-class PlainFolder implements Folder {
-  readonly texts = new Map<string, string>();
-  writes = 0;
-  async files() {
-    return [...this.texts].map(([name, text]) => ({ name, text }));
-  }
-  async write(name: string, text: string): Promise<void> {
-    this.writes += 1;
-    this.texts.set(name, text);
-  }
-}
-
-function shop() {
-  const [a, b, folder] = [new Tablet('tablet-a'), new Tablet('tablet-b'), new PlainFolder()];
-  const both = async () => {
-    const first = await syncFolder(a, folder, format);
-    const second = await syncFolder(b, folder, format);
-    return { first, second };
-  };
-  return { a, b, folder, both };
-}
+import { format, PlainFolder, shop } from './support/plain-folder.ts';
+import type { Tablet } from './support/tablet.ts';
 
 test('a visit goes to the other tablet as one file, and begins a new stretch of work there', async () => {
   const { a, b, folder, both } = shop();
