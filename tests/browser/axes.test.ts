@@ -99,7 +99,7 @@ test('an axis is noted, renamed, and a visit begins there with all that is known
   // A new visit takes the names with one press; a name that is typed leaves only what fits.
   await page.goto(address('/visit/'));
   await page.getByRole('button', { name: 'Start a visit' }).click();
-  const offered = page.getByRole('button', { name: 'Gantry 3, Lift' });
+  const offered = page.getByRole('button', { name: 'Gantry 3, Lift', exact: true });
   await offered.waitFor();
   await page.locator('#visit-machine').fill('Gantry 4');
   await offered.waitFor({ state: 'detached' });

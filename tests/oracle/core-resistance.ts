@@ -33,13 +33,17 @@ export const coreResistance: Subject<CoreInput> = {
     };
   },
   verdict: (input) => assessCore(input).verdict,
-  // Off at one end. Half of the copper to a quarter more and 0.15 Ω of contacts for each core.
+  // Off at one end. Half of the copper to a quarter more and contacts: 0.15 Ω for PE, 0.05 Ω for each other core.
   mayGo: ({ way, end, meter, metres, squareMillimetres = 0, reading: one, instrument: by }) => {
     if (end !== 'off' || way === 'not-stated' || meter === 'not-stated') return false;
     const cores = way === 'pair' ? 2 : 1;
     const copper = ((perKilometre[squareMillimetres] ?? Number.NaN) * figure(metres) * cores) / 1000;
     const read = span(one, by);
-    return read !== undefined && read.lo >= copper / 2 / hair && read.hi <= (copper * 1.25 + 0.15 * cores) * hair;
+    return (
+      read !== undefined &&
+      read.lo >= copper / 2 / hair &&
+      read.hi <= (copper * 1.25 + (way === 'pe' ? 0.15 : 0.05) * cores) * hair
+    );
   },
   lacking: (input, dice) => {
     const { squareMillimetres: _, ...rest } = input;

@@ -13,10 +13,15 @@ const blocking = ['plusBlocking', 'minusBlocking'] as const;
 const three = (make: () => Reading): Lines<Reading> => ({ L1: make(), L2: make(), L3: make() });
 const open = (dice: Dice): Reading =>
   dice.chance(0.97) ? { kind: 'over', unit: 'V' } : reading(dice, () => dice.pick([0.002, 0.3, 1.4, 1.5, 2.1]), 'V');
-const drop = (dice: Dice): Reading =>
-  dice.chance(0.02)
-    ? { kind: 'over', unit: 'V' }
-    : reading(dice, () => dice.pick([0.45, 0.45, 0.45, 0.5, 0.5, 0.5, 0.62, 0.62, 0.002]), 'V', 0.005);
+/** Mostly alike, as the diodes of one part are. */
+const drops = (dice: Dice): Lines<Reading> => {
+  const usual = dice.pick([0.45, 0.5, 0.62]);
+  return three(() =>
+    dice.chance(0.02)
+      ? { kind: 'over', unit: 'V' }
+      : reading(dice, () => (dice.chance(0.95) ? usual : dice.pick([0.002, 0.5, 0.9])), 'V', 0.005),
+  );
+};
 
 function make(dice: Dice): InputCircuitInput {
   const plate = dice.pick([22, 47, 100]);
@@ -27,9 +32,9 @@ function make(dice: Dice): InputCircuitInput {
     others: dice.chance(0.9) ? 'off' : dice.pick(['connected', 'not-stated'] as const),
     lines: dice.chance(0.7) ? 'three' : 'two',
     fuses: three(fuse),
-    plusConducting: three(() => drop(dice)),
+    plusConducting: drops(dice),
     plusBlocking: three(() => open(dice)),
-    minusConducting: three(() => drop(dice)),
+    minusConducting: drops(dice),
     minusBlocking: three(() => open(dice)),
     linkConducting: reading(dice, () => dice.pick([0.8, 0.9, 1.1, 1.49, 1.6]), 'V'),
     linkBlocking: open(dice),
@@ -54,15 +59,21 @@ function mayGo(input: InputCircuitInput): boolean {
     ...(by?.percent !== undefined && { percent: by.percent }),
     ...(by?.counts !== undefined && { counts: by.counts }),
   };
-  const drops = (one: Reading) => {
+  const conducts = (one: Reading) => {
     const at = span(one, meter);
     return at !== undefined && at.lo > 0.1 / hair && at.hi < 1.5 * hair;
   };
   const blocks = (one: Reading) => (one.kind === 'over' && one.atLeast === undefined) || least(one, meter) >= 1.5;
   const diodes = used(input).every(
-    (line) => conducting.every((row) => drops(input[row][line])) && blocking.every((row) => blocks(input[row][line])),
+    (line) =>
+      conducting.every((row) => conducts(input[row][line])) && blocking.every((row) => blocks(input[row][line])),
   );
-  if (!diodes || !drops(input.linkConducting) || !blocks(input.linkBlocking)) return false;
+  const alike = conducting.every((row) => {
+    const volts = used(input).map((line) => figure(input[row][line]));
+    return Math.max(...volts) - Math.min(...volts) <= 0.05 * hair;
+  });
+  if (!alike) return false;
+  if (!diodes || !conducts(input.linkConducting) || !blocks(input.linkBlocking)) return false;
   const at = span(prechargeOhms, by);
   const plate = figure(prechargePlate);
   return precharge === 'reached' && !!at && at.lo >= (plate * 0.9) / hair && at.hi <= plate * 1.1 * hair;

@@ -27,8 +27,8 @@ export const busVoltage: ReadingField = {
 export const leads: ChoiceField = {
   kind: 'choice',
   id: 'plugAndLeads',
-  name: 'Brake plug and motor leads at the drive',
-  hint: 'While the ohms are read. The drive’s own circuits read as well.',
+  name: 'Brake cores and motor leads at the drive’s end',
+  hint: 'While the ohms are read, wherever they are fed: drive, relay or supply. A brake supply is often joined to PE.',
   options: [
     { value: 'off', label: 'Off' },
     { value: 'connected', label: 'Still on' },
@@ -90,10 +90,12 @@ export const isolationFields: ReadingField[] = [
 ];
 
 export const supplyFields: ReadingField[] = [
-  reading('plugVolts', 'At the brake’s plug', 'Voltage at the brake’s plug', 'DC, connected and released.', {
+  reading('plugVolts', 'At the motor', 'Voltage at the motor’s end', 'Its brake pins: DC, connected, released.', {
     quantity: 'voltage',
   }),
-  reading('sourceVolts', 'At its source', 'Voltage at the source', 'At the same moment.', { quantity: 'voltage' }),
+  reading('sourceVolts', 'At its source', 'Voltage at the source', 'Drive or relay, at the same moment.', {
+    quantity: 'voltage',
+  }),
 ];
 
 export const release: ChoiceField = {

@@ -28,10 +28,11 @@ const words: HeadlineWords<BrakeFinding> = {
     'brake-coil-over-range': () => 'over a range that a sound coil may exceed too',
     'brake-coil-too-close': () => 'the coil neither passes nor fails',
     'brake-cores-too-close': () => 'whether the cores have too much is not shown',
+    'brake-cores-below': () => 'less through the cable than at the motor',
     'brake-core-unclear': ({ readings }) => `not clear: ${cores(readings)}`,
     'brake-supply-too-close': () => 'the voltage neither passes nor fails',
     'brake-drop-unclear': () => 'whether too much voltage is lost on the way is not clear',
-    'brake-drop-contradicts': () => 'more voltage at the plug than at its source',
+    'brake-drop-contradicts': () => 'more voltage at the motor than at its source',
   },
   missing: {
     'brake-axis-not-stated': () => 'whether the axis is held',

@@ -12,6 +12,11 @@ const coreNames: Record<string, string> = {
   toPhases: 'the brake cores to U, V and W',
   toPe: 'the brake cores to PE',
 };
+const pathMeans: Record<string, string> = {
+  coresApart: 'The cable loads the supply of the brake, or shorts it.',
+  toPhases: 'At the next enable the bus voltage may reach a circuit that people touch.',
+  toPe: 'With a second path to PE the brake may open by itself. A brake supply that is joined to PE reads the same until both brake cores are off it.',
+};
 export const cores = (readings: readonly string[]) => listed(readings.map((one) => coreNames[one] ?? one));
 
 const causeWords: Record<BrakeCause, string> = {
@@ -55,7 +60,7 @@ export const brakeFindings: FindingSentences<BrakeFinding> = {
   'brake-coil-fits': ({ ohms, expectedOhms, tolerancePercent }) =>
     `The coil has ${inOhms(ohms)} at ${at20()}, within ${percent(tolerancePercent)} of the ${inOhms(expectedOhms)} of its plate.`,
   'brake-coil-low': ({ ohms, expectedOhms }) =>
-    `The coil has ${inOhms(ohms)} at ${at20()}, far below the ${inOhms(expectedOhms)} of its plate: shorted turns, a shorted suppressor, or cores that touch.`,
+    `The coil has ${inOhms(ohms)} at ${at20()}, far below the ${inOhms(expectedOhms)} of its plate: shorted turns, a shorted suppressor, cores that touch, or a second brake on the same cores.`,
   'brake-coil-high': ({ ohms, expectedOhms }) =>
     `The coil has ${inOhms(ohms)} at ${at20()}, far above the ${inOhms(expectedOhms)} of its plate: a bad contact, broken strands, or another coil.`,
   'brake-coil-open': () => 'The coil reads open at the motor, both ways round.',
@@ -65,7 +70,9 @@ export const brakeFindings: FindingSentences<BrakeFinding> = {
   'brake-core-open': () =>
     'Open at the drive’s end and not at the motor: a core, a pin or a terminal of the brake cable is open.',
   'brake-cores-touch': () =>
-    'Lower through the cable than at the motor: the two cores touch, or there is water between them.',
+    'Lower through the cable than at the motor: the two cores touch, there is water between them, a second brake is on the same cores, or the coil cooled in between.',
+  'brake-cores-below': () =>
+    'Lower through the cable than at the motor, and cores only add. The coil cooled in between, or something lies beside it, such as water in the connector: read both again within minutes.',
   'brake-cable-not-stated': () =>
     'Length and cross-section of the brake cores are missing. Without them nobody knows what the cable adds to the coil.',
   'brake-cores-fit': ({ addedOhms, explainedOhms }) =>
@@ -73,10 +80,10 @@ export const brakeFindings: FindingSentences<BrakeFinding> = {
   'brake-cores-high': ({ addedOhms, explainedOhms }) =>
     `The cores add ${inOhms(addedOhms)}; length, cross-section and contacts explain ${inOhms(explainedOhms)} at most. A contact or broken strands: the coil loses that share of its voltage.`,
   'brake-cores-too-close': ({ explainedOhms }) =>
-    `The cores may have more than the ${inOhms(explainedOhms)} that length, cross-section and contacts explain. That is not shown either way.`,
+    `The cores may have more than the ${inOhms(explainedOhms)} that length, cross-section and contacts explain. That is not shown either way: a coil that cools between two readings changes by more.`,
   'brake-cores-not-measured': ({ readings }) => `Not measured yet: ${cores(readings)}.`,
   'brake-core-path': ({ readings, leastOhms }) =>
-    `A path: ${cores(readings)} read less than ${inOhms(leastOhms)}. At the next enable the bus voltage may reach a circuit that people touch. Nothing is connected again. Cable or motor: one reading does not say which.`,
+    `A path: ${cores(readings)} read less than ${inOhms(leastOhms)}. ${readings.map((one) => pathMeans[one] ?? '').join(' ')} Nothing is connected again. Cable or motor: one reading does not say which.`,
   'brake-core-unclear': ({ readings, leastOhms }) =>
     `Not clear: ${cores(readings)}. The reading does not show ${inOhms(leastOhms)} or more.`,
   'brake-cores-free': ({ leastOhms }) =>
@@ -92,7 +99,7 @@ export const brakeFindings: FindingSentences<BrakeFinding> = {
   'brake-supply-too-close': (figures) =>
     `${capital(voltage(figures))}: neither passes nor fails. The tolerance in the brake’s manual decides.`,
   'brake-drop-contradicts': () =>
-    'The voltage at the plug is higher than at its source. The two were not read at the same moment, or belong to different circuits.',
+    'The voltage at the motor is higher than at its source. The two were not read at the same moment, or belong to different circuits.',
   'brake-drop-high': ({ volts, percent: share }) =>
     `${inVolts(volts)} are lost on the way (${percent(share)}), more than cores of this length and cross-section take: a contact, a terminal or broken strands.`,
   'brake-drop-unclear': ({ volts, percent: share }) =>
@@ -104,7 +111,8 @@ export const brakeFindings: FindingSentences<BrakeFinding> = {
   'brake-opens': () =>
     'It opens: a click at each command, and the motor then turns as usual. That says nothing of the torque that it holds.',
   'brake-stays-shut': ({ cause }) => `It stays shut when it is released. ${causeWords[cause]}`,
-  'brake-drags': ({ cause }) => `It clicks and drags all the same. ${causeWords[cause]}`,
+  'brake-drags': ({ cause }) =>
+    `It clicks and drags all the same. ${causeWords[cause]}${cause === 'brake' ? ' A stiff axis draws more current too: heat and dust at the brake tell them apart.' : ''}`,
   'brake-release-not-tried': () => 'Nobody has heard yet whether it opens.',
 };
 
@@ -126,20 +134,20 @@ export const brakeSteps: StepSentences<Step<BrakeStepCode>> = {
     'Lift the tips, clean the pins, take the tips’ own ohms off, let the coil cool, and read again both ways round.',
   'state-brake-cable': () => 'Type length and cross-section of the brake cores, or measure the coil at the motor.',
   'separate-cable': () =>
-    'Unplug the motor end too. Measure the cable alone, then the motor alone: the one that reads badly by itself, twice, is bad.',
+    'Axis held, locked out and dead: unplug the motor end too. Measure the cable alone, then the motor alone: the one that reads badly by itself, twice, is bad.',
   'measure-brake-cores': () =>
     'Multimeter, highest range, motor leads and brake off the drive: both brake cores to U, V, W and PE. Then unplug the motor, and read the two cores to each other.',
   'note-range': () => 'Measure on the highest range, and type its end if it is over it, such as > 20 MΩ.',
   'measure-supply': () =>
-    'A brake for extra-low voltage only, axis held, nobody in reach: the control releases the brake, and a qualified person measures DC at its plug and at the source at the same moment.',
+    'A brake for extra-low voltage only, axis held, nobody in reach: the control releases the brake, and a qualified person measures DC at the motor’s end of the cable and at the source at the same moment. The plug at the drive is the source: it shows nothing of the cores.',
   'find-drop': () =>
     'Locked out, measure each core from end to end and look at every terminal between the source and the plug.',
   'find-feed-fault': () =>
-    'Measure at the source at the same moment. Good there: cores and contacts. Bad there: fuse, relay contact, setting of the supply, other loads on it.',
+    'At extra-low voltage only, axis held, by a qualified person: measure at the source at the same moment. Good there: cores and contacts. Bad there: fuse, relay contact, setting of the supply, other loads on it.',
   'ask-brake-manual': () =>
     'Read in the brake’s manual which voltage it needs to open and to stay open, and how to measure it.',
   'listen-to-release': () =>
-    'Axis held, nobody in reach: have the control release the brake as its procedure says. Listen at the motor, and look at the current afterwards. Never put a voltage of your own on it.',
+    'Axis held, nobody in reach: have the control release the brake as its procedure says. Listen at the motor, and look at the current afterwards. Drive nothing against a support or a pin. Never put a voltage of your own on it.',
   'replace-coil': () =>
     'If it reads so twice, at the motor: replace the brake or the motor, as its manual says. Brakes are set and tested by people trained for that.',
   'have-brake-tested': () =>

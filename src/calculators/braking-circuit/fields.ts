@@ -63,7 +63,7 @@ export const thermalOhms = ohms(
   'thermalOhms',
   'Thermal switch, cool',
   'Thermal switch, cool',
-  'Its contact: 0.3 Ω, OL.',
+  'Its leads off: 0.3 Ω, OL.',
   {
     units: conductorUnits,
   },

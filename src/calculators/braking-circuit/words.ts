@@ -13,7 +13,7 @@ export const brakingFindings: FindingSentences<BrakingFinding> = {
   ...figureFindings,
   ...busBeforeFindings,
   'chopper-negative': () =>
-    'Stop. A reading of the diode test is below zero. The meter can’t show that by itself, so there is a voltage on the bus, whatever was measured before.',
+    'Stop. A reading of the diode test is below zero, so there is a voltage on the bus, whatever was measured before. The meter itself may have charged it to a few volts; only a reading in volts tells.',
   'resistor-plate-missing': () => 'The ohms of its plate are missing. Without them the resistor can’t be judged.',
   'resistor-missing': () => 'The resistor has not been measured from end to end.',
   'resistor-fits': ({ ohms, plateOhms, tolerancePercent }) =>
@@ -22,9 +22,9 @@ export const brakingFindings: FindingSentences<BrakingFinding> = {
   'resistor-over-range': () =>
     'The resistor is over the range of the meter, and that range may end below what its plate asks for.',
   'resistor-low': ({ ohms, plateOhms }) =>
-    `${inOhms(ohms)} from end to end, far below the ${inOhms(plateOhms)} of its plate: turns shorted, or another resistor. It overloads the chopper.`,
+    `${inOhms(ohms)} from end to end, far below the ${inOhms(plateOhms)} of its plate: turns shorted, another resistor, or one more beside it. It overloads the chopper.`,
   'resistor-high': ({ ohms, plateOhms }) =>
-    `${inOhms(ohms)} from end to end, far above the ${inOhms(plateOhms)} of its plate: part of it or a contact is burnt. The bus rises at each stop.`,
+    `${inOhms(ohms)} from end to end, far above the ${inOhms(plateOhms)} of its plate: part of it or a contact is burnt, or the leads of the meter were not zeroed. The bus rises at each stop.`,
   'resistor-too-close': ({ plateOhms, tolerancePercent }) =>
     `The plate asks for ${inOhms(plateOhms)} within ${percent(tolerancePercent)}. The reading neither passes nor fails.`,
   'resistor-lead-jumps': () => 'The reading jumps while the lead is moved: the lead or its clamp makes bad contact.',
@@ -53,7 +53,7 @@ export const brakingFindings: FindingSentences<BrakingFinding> = {
     `${pathNames[path]} conducts one way and blocks the other, as far as the meter’s few volts tell.`,
   'chopper-short': ({ path, bothWays }) =>
     bothWays
-      ? `${pathNames[path]} reads a short both ways round: ${partOf[path]} is suspect.${path === 'lower' ? ' The resistor then heats as soon as power is on.' : ' The resistor still on, or DC+ taken for B, reads the same.'}`
+      ? `${pathNames[path]} reads a short both ways round: ${partOf[path]} is suspect.${path === 'lower' ? ' The resistor then heats as soon as power is on. DC− taken for B reads the same.' : ' The resistor still on, or DC+ taken for B, reads the same.'}`
       : `${pathNames[path]} reads a short one way round. A short is one both ways: a tip slipped, or one reading is missing.`,
   'chopper-leaky': ({ path }) =>
     `${pathNames[path]} conducts both ways round. ${path === 'lower' ? 'The transistor leaks' : 'The freewheel diode leaks'}, or something is still connected.`,
@@ -85,11 +85,11 @@ export const brakingSteps: StepSentences<Step<BrakingStepCode>> = {
   'replace-resistor': () =>
     'Replace the resistor with its lead, of the same ohms and power. Find out what overheated it.',
   'look-at-thermal': () =>
-    'Look in the manual how the thermal switch works, whether it wants a reset, and measure it at its own terminals.',
+    'Look in the manual how the thermal switch works, whether it wants a reset, and measure it at its own terminals, its leads off: they may carry a control voltage.',
   'measure-chopper': () =>
     'Diode test at the drive, resistor off: red on B and black on DC+, leads exchanged, red on DC− and black on B, leads exchanged. One brake terminal is DC+ itself: that is not B.',
   'compare-chopper': () =>
     'Compare with a sound drive of the same model, measured in the same way. Without one it stays undecided.',
   'replace-drive': () =>
-    'Replace the complete drive, and test the resistor before the new one gets power: a shorted chopper has overheated it.',
+    'Be sure that it was B. Then replace the complete drive, and test the resistor before the new one gets power: a shorted chopper has overheated it.',
 };

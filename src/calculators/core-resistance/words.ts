@@ -28,8 +28,8 @@ export const coreFindings: FindingSentences<CoreFinding> = {
     'You have not said whether one end is off. With both ends on, frame, conduit or screen are measured with it and hide a break.',
   'core-data-missing': () => 'Length or cross-section is missing. Without them nobody knows what the core should read.',
   'core-reading-missing': () => 'The core has not been measured.',
-  'core-fits': (figures) => `The reading is what length and cross-section let expect. ${marks(figures)}`,
-  'core-open': () => 'The core reads open.',
+  'core-fits': (figures) => `The reading is no more than length, cross-section and contacts explain. ${marks(figures)}`,
+  'core-open': () => 'The core reads open. Of two cores, look first whether they are joined at the far end.',
   'core-over-range': () =>
     'The meter was over its range, and that range may end below what a sound core of this length has.',
   'core-too-high': (figures) =>
@@ -57,6 +57,7 @@ export const coreSteps: StepSentences<Step<CoreStepCode>> = {
   'clean-and-repeat': () => 'Clean pins and terminals, zero the leads, and measure again.',
   'divide-the-run': () =>
     'Measure from connector to connector: the part that has too much is the one to look at. Move it by hand while you measure.',
-  'look-for-other-path': () => 'Take screen and PE off at one end, and measure again. Check length and cross-section.',
+  'look-for-other-path': () =>
+    'Locked out and dead: take screen and PE off at one end, and measure again. They go back on before anything gets power. Check length and cross-section.',
   'use-continuity-tester': () => 'Measure PE with a continuity tester before you rely on it.',
 };

@@ -17,6 +17,7 @@ import {
   climb,
   fuseFields,
   inputCircuitFields,
+  isTypedAtL3,
   lines,
   linkFields,
   meterFields,
@@ -68,7 +69,7 @@ export function Calculator(props: CalculatorProps) {
   const prechargeAsked =
     form.typed.precharge === 'reached' || prechargeFields.some(({ id }) => (form.typed[id] ?? '') !== '');
   const shown = (fields: ReturnType<typeof rectifierFields>) =>
-    form.typed.lines === 'two' ? fields.slice(0, 2) : fields;
+    form.typed.lines === 'two' && !isTypedAtL3(form.typed) ? fields.slice(0, 2) : fields;
   return (
     <FormFrame
       {...props}

@@ -45,6 +45,10 @@ export const fuseFields: ReadingField[] = allLines.map((line) => ({
   ...{ units: conductorUnits, row: 'fuses' },
 }));
 
+/** Whether there is an entry at L3, by the entries of the form: it is shown and judged, whatever is said of the lines. */
+export const isTypedAtL3 = (entries: Readonly<Record<string, string>>): boolean =>
+  Object.entries(entries).some(([id, text]) => id.endsWith('L3') && text !== '');
+
 type Row = 'plusConducting' | 'plusBlocking' | 'minusConducting' | 'minusBlocking';
 
 const rowNames: Record<Row, string> = {
@@ -106,7 +110,7 @@ export const prechargeFields: ReadingField[] = [
   },
   {
     ...{ kind: 'reading', id: 'prechargeOhms', label: 'Measured', name: 'Precharge, measured' },
-    ...{ hint: 'Across resistor and contact.', quantity: 'resistance', units: conductorUnits },
+    ...{ hint: 'Across resistor and contact, cool.', quantity: 'resistance', units: conductorUnits },
   },
 ];
 

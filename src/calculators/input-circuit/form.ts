@@ -17,11 +17,13 @@ function inputCircuitInput(read: ReadForm): InputCircuitInput {
   const { choices } = read;
   const of = (id: string): Reading => read.readings[id] ?? missing;
   const three = (row: string): Lines<Reading> => ({ L1: of(`${row}L1`), L2: of(`${row}L2`), L3: of(`${row}L3`) });
+  const hasL3 = Object.entries(read.readings).some(([id, { kind }]) => id.endsWith('L3') && kind !== 'missing');
   return {
     busVoltage: of('busVoltage'),
     supplyLeads: oneOf(choices.supplyLeads, ['off', 'connected'], 'not-stated'),
     others: oneOf(choices.others, ['off', 'connected'], 'not-stated'),
-    lines: choices.lines === 'two' ? 'two' : 'three',
+    // A reading at L3 contradicts two lines: then it is judged, and what is missing at L3 is asked for.
+    lines: choices.lines === 'two' && !hasL3 ? 'two' : 'three',
     fuses: three('fuse'),
     plusConducting: three('plusConducting'),
     plusBlocking: three('plusBlocking'),
@@ -45,5 +47,5 @@ export const calculator = defineCalculator<InputAssessment>({
   findingTexts: inputFindings,
   stepTexts: inputSteps,
   headline: inputHeadline,
-  inSight: ['fuse-open', 'rectifier-sound', 'precharge-inside'],
+  inSight: ['fuse-open', 'rectifier-sound', 'lines-not-judged', 'precharge-inside'],
 });

@@ -13,10 +13,6 @@ export const page: PageHead = {
     'A hanging axis is supported or pinned.',
   ],
   otherWords: [
-    'blows fuses',
-    'blown fuse at power up',
-    'trips the breaker',
-    'breaker trips at power on',
     'input rectifier',
     'input bridge',
     'bridge rectifier test',
@@ -25,7 +21,6 @@ export const page: PageHead = {
     'soft charge',
     'DC link capacitor',
     'DC+ to DC-',
-    'drive stays dark',
   ],
   related: ['measuring/braking-circuit-and-input', 'deciding/before-power-goes-on-again', 'safety/the-dc-bus'],
 };

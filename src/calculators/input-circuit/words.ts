@@ -1,5 +1,5 @@
 import type { Step } from '../../kernel/assessment/assessment.ts';
-import { inOhms } from '../../kernel/reading/format-reading.ts';
+import { inOhms, inVolts } from '../../kernel/reading/format-reading.ts';
 import { busBeforeFindings, busBeforeSteps } from '../../kernel/words/bus-before-reading.ts';
 import { figureFindings, figureSteps } from '../../kernel/words/impossible-figures.ts';
 import { type FindingSentences, listed, percent, type StepSentences } from '../../kernel/words/sentences.ts';
@@ -14,7 +14,7 @@ export const inputFindings: FindingSentences<InputFinding> = {
   ...figureFindings,
   ...busBeforeFindings,
   'input-negative': () =>
-    'Stop. A reading of the diode test is below zero. The meter can’t show that by itself, so there is a voltage, whatever was measured before.',
+    'Stop. A reading of the diode test is below zero, so there is a voltage, whatever was measured before. The meter itself may have charged the bus to a few volts; only a reading in volts tells.',
   'supply-leads-connected': () =>
     'The supply leads are still on the drive. Filter, transformer and other devices read as well, so nothing is judged.',
   'supply-leads-not-stated': () => 'You have not said whether the supply leads are off the drive.',
@@ -30,26 +30,32 @@ export const inputFindings: FindingSentences<InputFinding> = {
   'rectifier-missing': () => 'The rectifier has not been measured whole: each line to DC+ and to DC−, both ways round.',
   'rectifier-sound': () =>
     'Each diode of the rectifier conducts one way and blocks the other, as far as the meter’s few volts tell.',
+  'lines-not-judged': () =>
+    'Not judged here: each line to the others and to PE. A surge arrester or a filter that is shorted inside the drive blows fuses, and all of this reads well.',
   'rectifier-short': ({ diodes: some, bothWays }) =>
     bothWays
       ? `A short both ways round: ${diodes(some)}. That blows fuses at power-on.`
       : `A short one way round: ${diodes(some)}. A short is one both ways: a tip slipped, or one reading is missing.`,
   'rectifier-leaky': ({ diodes: some }) => `Conducts both ways round: ${diodes(some)}.`,
   'rectifier-open': ({ diodes: some }) =>
-    `Conducts neither way, beside others that do: ${diodes(some)}. An open diode, or a tip without contact.`,
+    `Conducts neither way, beside others that do: ${diodes(some)}. An open diode, a tip without contact, or a controlled rectifier with its precharge on one line.`,
   'rectifier-side-open': ({ side }) =>
     `Nothing conducts to ${sideNames[side]}. A controlled rectifier or an open precharge does that as well as a break.`,
+  'rectifier-uneven': ({ side, apartVolts }) =>
+    `The drops to ${sideNames[side]} differ by ${inVolts(apartVolts)}. Those of like diodes hardly do: a tip or a joint with bad contact, or a precharge on one line.`,
   'rectifier-exchanged': ({ diodes: some }) =>
     `Conducts where it should block: ${diodes(some)}. The leads were the wrong way round, or two rows are exchanged.`,
   'rectifier-unclear': ({ diodes: some }) => `Neither conducts nor blocks clearly: ${diodes(some)}.`,
   'link-missing': () => 'DC+ to DC− has not been measured both ways round.',
   'link-sound': () => 'DC+ to DC− conducts through the diodes one way and blocks the other.',
+  'link-one-drop': () =>
+    'DC+ to DC− conducts like one diode, where two in series have about twice as much. One half of a leg or the chopper may be shorted. A diode across the bus, which some drives have, reads the same.',
   'link-short': ({ bothWays }) =>
     bothWays
       ? 'DC+ to DC− reads a short both ways round: a capacitor, both halves of a leg, or something still joined.'
-      : 'DC+ to DC− reads a short one way round. A short is one both ways: a tip slipped, or one reading is missing.',
+      : 'DC+ to DC− reads a short one way round. A short is one both ways: a tip slipped, one reading is missing, or the bus was still climbing.',
   'link-leaky': () =>
-    'DC+ to DC− conducts both ways round and does not climb. A sound bus climbs as the meter charges it.',
+    'DC+ to DC− conducts both ways round. A sound bus climbs to OL as the meter charges it, a large one for minutes: hold on until the figure stands still.',
   'link-open': () => 'DC+ to DC− conducts neither way. These may not be the terminals of the bus.',
   'link-exchanged': () => 'DC+ to DC− conducts where it should block. The leads were the wrong way round.',
   'link-unclear': () => 'DC+ to DC− neither conducts nor blocks clearly. Hold on until the figure stands still.',
@@ -70,7 +76,7 @@ export const inputFindings: FindingSentences<InputFinding> = {
   'precharge-over-range': () =>
     'The precharge is over the range of the meter, and that range may end below what its plate asks for.',
   'precharge-off': ({ ohms, plateOhms }) =>
-    `The precharge has ${inOhms(ohms)}, far off the ${inOhms(plateOhms)} of its plate.`,
+    `The precharge has ${inOhms(ohms)}, far off the ${inOhms(plateOhms)} of its plate. A thermistor that is not near 25 °C reads so too: its manual decides.`,
   'precharge-too-close': ({ plateOhms, tolerancePercent }) =>
     `The plate of the precharge asks for ${inOhms(plateOhms)} within ${percent(tolerancePercent)}. The reading neither passes nor fails.`,
 };
@@ -86,16 +92,19 @@ export const inputSteps: StepSentences<Step<InputStepCode>> = {
     'Put in fuses only after the short was found: all of them, of the type and rating that the drawing gives.',
   'measure-rectifier': () =>
     'Diode test: red on each line and black on DC+, then red on DC− and black on each line. Then the same with the leads exchanged.',
+  'measure-lines': () =>
+    'In ohms at the drive, its supply leads off: L1, L2, L3 each to each and to PE. Compare them: one far below its fellows is suspect.',
   'measure-link': () =>
     'Diode test: red on DC−, black on DC+. Then the leads exchanged: hold on for minutes, until the figure stands still, and look whether it climbed.',
+  'read-stages': () => 'Read U, V and W to DC+ and DC−, and the chopper: one that is shorted shows there.',
   'read-twice': () => 'Lift the tips, clean the place, and read again. One reading proves nothing.',
   'compare-input': () =>
     'Compare with a sound drive of the same model, measured in the same way. Without one it stays undecided.',
   'take-rest-off': () => 'Take everything else off the bus and the input, and read again: the drive alone.',
   'replace-drive': () =>
-    'Replace the complete drive. Before the new one is connected, test motor, cable and braking resistor.',
+    'Replace the complete drive, or the precharge alone if only that fails and it is a part by itself. Before the new one is connected, test motor, cable and braking resistor.',
   'look-before-drive': () =>
-    'The drive reads well, so look before it: supply leads, line filter and surge arresters by themselves, then the precharge contact and the type of the fuses.',
+    'Rectifier and bus read well, so look before the drive: supply leads, line filter and surge arresters by themselves, then the precharge contact and the type of the fuses.',
   'note-precharge-range': () =>
     'Measure the precharge on a higher range, and type its end if it is over it too, such as > 20 kΩ.',
   'ask-about-precharge': () =>

@@ -1,5 +1,5 @@
 import { limitValue } from '../limits.ts';
-import { intervalOf } from '../reading/interval.ts';
+import { intervalOf, intervalShown } from '../reading/interval.ts';
 import type { Reading } from '../reading/reading.ts';
 import { type FindingOf, findingMaker, type Nothing } from './assessment.ts';
 import { isPossible } from './possible-figures.ts';
@@ -29,22 +29,27 @@ export function judgeDischarge(busVoltage: Reading): BusFinding {
   // The sign only shows the polarity of the leads.
   const size = busVoltage.kind === 'value' ? { ...busVoltage, value: Math.abs(busVoltage.value) } : busVoltage;
   const hi = isPossible(size) ? intervalOf(size).hi : Number.POSITIVE_INFINITY;
+  // `0 kV` can be hundreds of volts.
+  const shown = isPossible(size) ? intervalShown(size).hi : Number.POSITIVE_INFINITY;
   const touch = limitValue('touch-voltage');
   const falsifying = limitValue('resistance-residual-voltage');
   // The regulation includes the figure itself.
-  if (!(hi < touch)) {
+  if (!(shown < touch)) {
     // An over-range has no figure, and none may be substituted.
-    const shown = Number.isFinite(hi) ? { volts: hi } : {};
+    const highest = hi < touch ? shown : hi;
+    const volts = Number.isFinite(highest) ? { volts: highest } : {};
     return finding('bus-not-discharged', 'stop', {
       readings,
       limits: ['touch-voltage'],
       touchVolts: touch,
-      ...shown,
+      ...volts,
     });
   }
   const limits = ['resistance-residual-voltage' as const];
-  if (!(hi <= falsifying)) {
-    const parts = { readings, limits, volts: hi, falsifyingVolts: falsifying };
+  // A bare 0 is how people write 0.00; in kilovolts it is not.
+  const residual = size.kind === 'value' && (size.resolution ?? 0) > 1 ? shown : hi;
+  if (!(residual <= falsifying)) {
+    const parts = { readings, limits, volts: residual, falsifyingVolts: falsifying };
     return finding('bus-residual-voltage', 'undecided', parts);
   }
   return finding('bus-discharged', 'pass', { readings, limits });

@@ -11,7 +11,7 @@ import { judgeSupply } from './supply.ts';
 const finding = findingMaker<BrakePayloads>();
 
 /**
- * A holding brake by its coil (Ω, against its plate at 20 °C), its cores (Ω), the voltage at its plug (V DC, under load)
+ * A holding brake by its coil (Ω, against its plate at 20 °C), its cores (Ω), the voltage at the motor (V DC, under load)
  * and what it did when it was released. Go needs all of them, and says nothing of the torque that the brake holds. An axis
  * that may fall and a bus that may be charged stop everything. Nothing in ohms is judged unless the bus was measured dead,
  * nor with brake plug or motor leads on the drive. With electronics between terminals and coil neither coil nor voltage is
@@ -95,6 +95,7 @@ const stepAfter: Partial<Record<BrakeFinding['code'], BrakeStepCode[]>> = {
   'brake-cable-not-stated': ['state-brake-cable'],
   'brake-core-open': ['separate-cable'],
   'brake-cores-touch': ['separate-cable'],
+  'brake-cores-below': ['repeat-coil-with-care', 'separate-cable'],
   'brake-cores-high': ['separate-cable'],
   'brake-cores-too-close': ['separate-cable'],
   'brake-core-path': ['separate-cable'],

@@ -48,6 +48,11 @@ export function judgeCoreOhms(input: BrakeInput, cores: CoreSpan | undefined): B
   if (through.hi < coil.lo * (1 - limitValue('brake-coil-tolerance') / 100)) {
     return [finding('brake-cores-touch', 'fail', { readings, limits: ['brake-coil-tolerance'] })];
   }
+  const again: LimitId = 'winding-again-agreement';
+  // Cores only add. Water in the mated connector is gone once it is open.
+  if (through.hi < coil.lo * (1 - limitValue(again) / 100)) {
+    return [finding('brake-cores-below', 'undecided', { readings, limits: [again, 'brake-coil-tolerance'] })];
+  }
   if (cores === undefined) {
     return [finding('brake-cable-not-stated', 'undecided', { readings: ['metres', 'squareMillimetres'] })];
   }
@@ -55,7 +60,11 @@ export function judgeCoreOhms(input: BrakeInput, cores: CoreSpan | undefined): B
   const limits = coreLimits;
   const figures = { readings, limits, addedOhms: added.lo / 2 + added.hi / 2, explainedOhms: cores.most };
   if (added.hi <= cores.most) return [finding('brake-cores-fit', 'pass', figures)];
-  if (added.lo > cores.beyond && Number.isFinite(added.hi)) return [finding('brake-cores-high', 'fail', figures)];
+  // A coil that cools by some kelvins between the readings changes by more than the cores have.
+  const proven = added.lo > Math.max(cores.beyond, (coil.hi * limitValue(again)) / 100);
+  if (proven && Number.isFinite(added.hi)) {
+    return [finding('brake-cores-high', 'fail', { ...figures, limits: [...limits, again] })];
+  }
   return [finding('brake-cores-too-close', 'undecided', { readings, limits, explainedOhms: cores.most })];
 }
 

@@ -46,7 +46,7 @@ export interface BrakeInput {
   toPhases: Reading;
   /** The lower of the two cores to PE and screen, in Ω. */
   toPe: Reading;
-  /** At the brake's plug, connected and released, in V DC. */
+  /** At the brake's pins at the motor, behind the cable, connected and released, in V DC. */
   plugVolts: Reading;
   /** At the terminals that feed the cable, at the same moment, in V DC. */
   sourceVolts: Reading;
@@ -102,6 +102,8 @@ export interface BrakePayloads extends FigurePayloads, BusPayloads, ReleasePaylo
   'brake-coil-too-close': { expectedOhms: number; tolerancePercent: number };
   'brake-core-open': Nothing;
   'brake-cores-touch': Nothing;
+  /** Lower through the cable, by what a coil that cools may explain. */
+  'brake-cores-below': Nothing;
   'brake-cable-not-stated': Nothing;
   'brake-cores-fit': CoreFigures;
   'brake-cores-high': CoreFigures;

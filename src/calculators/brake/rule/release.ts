@@ -15,19 +15,27 @@ export interface ReleasePayloads {
 
 const finding = findingMaker<ReleasePayloads>();
 
+/** Each leaves the coil less current. A path to PE or too much voltage is bad, and explains no brake that stays shut. */
 const causes: [BrakeCause, RegExp][] = [
   ['coil', /^brake-coil-/],
-  // A path to PE or too much voltage is bad, and explains no brake that stays shut.
   ['cores', /^brake-core(-open|s-)/],
   ['supply', /^brake-(supply-low|drop-)/],
 ];
 
-/** The first circuit that failed; the brake itself if every one of them passed. */
+/** With the voltage right at the motor a coil of too few ohms takes no less current, and the cores lose none of it. */
+const causesOfFed: [BrakeCause, RegExp][] = [
+  ['coil', /^brake-coil-(open|high)/],
+  ['cores', /^brake-core-open/],
+];
+
+/** The first circuit that failed and explains it; the brake itself if none failed and every one passed. */
 export function causeOf(judged: readonly Finding[]): BrakeCause {
   const has = (severity: string, code: RegExp) =>
     judged.some((one) => one.severity === severity && code.test(one.code));
-  const failed = causes.find(([, code]) => has('fail', code));
-  if (failed !== undefined) return failed[0];
+  const fed = judged.some(({ code, readings }) => code === 'brake-supply-fits' && readings.includes('plugVolts'));
+  const explained = (fed ? causesOfFed : causes).find(([, code]) => has('fail', code));
+  if (explained !== undefined) return explained[0];
+  if (causes.some(([, code]) => has('fail', code))) return 'unknown';
   const passed = ['brake-coil-fits', 'brake-cores-free', 'brake-supply-fits'].every((code) =>
     judged.some((one) => one.code === code),
   );

@@ -1,7 +1,7 @@
 import { findingMaker } from '../../../kernel/assessment/assessment.ts';
 import { isOpenCircuit } from '../../../kernel/assessment/open-circuit.ts';
 import { type LimitId, limitValue } from '../../../kernel/limits.ts';
-import { intervalOf, intervalShown } from '../../../kernel/reading/interval.ts';
+import { intervalShown } from '../../../kernel/reading/interval.ts';
 import type { BrakingCircuitInput, BrakingFinding, BrakingPayloads } from './input.ts';
 
 const finding = findingMaker<BrakingPayloads>();
@@ -52,7 +52,8 @@ export function judgeHousing({ toHousing, insulation, instrument }: BrakingCircu
   else if (byMeter.hi < least) found.push(finding('housing-path', 'fail', meter));
   else if (byMeter.lo < least) found.push(finding('housing-unclear', 'undecided', meter));
   const minimum = limitValue('machine-minimum-60204');
-  const byTester = intervalOf(insulation);
+  // 1 MΩ of a coarse display may be half a megohm.
+  const byTester = intervalShown(insulation);
   const tester = { readings: ['insulation'], limits: ['machine-minimum-60204' as const], leastOhms: minimum };
   if (insulation.kind === 'missing')
     found.push(finding('housing-insulation-missing', 'undecided', { readings: ['insulation'] }));
@@ -66,7 +67,8 @@ export function judgeHousing({ toHousing, insulation, instrument }: BrakingCircu
 /** A contact that opens when hot is closed while the resistor is cool. */
 export function judgeThermal({ thermal, thermalOhms, instrument }: BrakingCircuitInput): BrakingFinding {
   const readings = ['thermal'];
-  if (thermal === 'none') return finding('thermal-none', 'note', { readings });
+  // A reading of a switch that is not there contradicts itself.
+  if (thermal === 'none' && thermalOhms.kind === 'missing') return finding('thermal-none', 'note', { readings });
   if (thermal === 'other') return finding('thermal-other', 'undecided', { readings });
   if (thermal !== 'opens-hot' || thermalOhms.kind === 'missing')
     return finding('thermal-not-stated', 'undecided', { readings });

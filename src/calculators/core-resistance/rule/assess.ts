@@ -5,13 +5,29 @@ import { temperatureFactor } from '../../../kernel/electrics/conductor-temperatu
 import { coreResistance } from '../../../kernel/electrics/core-resistance.ts';
 import { type LimitId, limitValue } from '../../../kernel/limits.ts';
 import { intervalOf, intervalShown } from '../../../kernel/reading/interval.ts';
-import type { CoreAssessment, CoreFinding, CoreInput, CoreMarks, CorePayloads, CoreStepCode } from './input.ts';
+import type {
+  CoreAssessment,
+  CoreFinding,
+  CoreInput,
+  CoreMarks,
+  CorePayloads,
+  CoreStepCode,
+  CoreWay,
+} from './input.ts';
 
 const finding = findingMaker<CorePayloads>();
 
-const limits: LimitId[] = ['pe-core-resistance', 'pe-core-tolerance', 'pe-contacts', 'pe-dead-short'];
+/** A contact that PE may have is a bad one in a core that carries the current of the motor. */
+const contactsOf = (way: CoreWay): LimitId => (way === 'pe' ? 'pe-contacts' : 'winding-joint');
 
-/** The marks of a protective conductor, for one core or for two in series. Undefined without their data. */
+const limitsOf = (way: CoreWay): LimitId[] => [
+  'pe-core-resistance',
+  'pe-core-tolerance',
+  contactsOf(way),
+  'pe-dead-short',
+];
+
+/** The marks of one core, or of two in series. Undefined without their data. */
 export function coreMarks({ way, metres, squareMillimetres }: CoreInput): CoreMarks | undefined {
   const known = metres.kind === 'value' && squareMillimetres !== undefined;
   const one = known ? coreResistance(metres.value, squareMillimetres) : undefined;
@@ -21,7 +37,7 @@ export function coreMarks({ way, metres, squareMillimetres }: CoreInput): CoreMa
   const beyond = warm + cores * limitValue('pe-dead-short');
   // A length near the largest figure that a computer knows.
   if (!Number.isFinite(beyond)) return undefined;
-  return { table: cores * one, most: warm + cores * limitValue('pe-contacts'), beyond };
+  return { table: cores * one, most: warm + cores * limitValue(contactsOf(way)), beyond };
 }
 
 /**
@@ -51,8 +67,9 @@ export function assessCore(input: CoreInput): CoreAssessment {
   return { ...conclude(found), ...(marks && { marks }) };
 }
 
-function judge({ reading, instrument, meter }: CoreInput, marks: CoreMarks | undefined): CoreFinding[] {
+function judge({ way, reading, instrument, meter }: CoreInput, marks: CoreMarks | undefined): CoreFinding[] {
   const readings = ['reading'];
+  const limits = limitsOf(way);
   if (reading.kind === 'missing') return [finding('core-reading-missing', 'undecided', { readings })];
   // Ranges of a milliohm meter may end below the ohms of a long core.
   const noted = reading.kind === 'over' && (reading.atLeast ?? instrument?.upperLimit) !== undefined;

@@ -71,14 +71,20 @@ export interface InputPayloads extends FigurePayloads, BusPayloads {
   'fuses-conduct': Nothing;
   'rectifier-missing': Nothing;
   'rectifier-sound': Nothing;
+  /** The diodes say nothing of what lies between the lines, or from a line to PE. */
+  'lines-not-judged': Nothing;
   'rectifier-short': Diodes & { bothWays: boolean };
   'rectifier-leaky': Diodes;
   'rectifier-open': Diodes;
   'rectifier-side-open': { side: Side };
+  /** The drops of one side differ by more than those of like diodes. */
+  'rectifier-uneven': { side: Side; apartVolts: number };
   'rectifier-exchanged': Diodes;
   'rectifier-unclear': Diodes;
   'link-missing': Nothing;
   'link-sound': Nothing;
+  /** Conducts like one diode, where two in series are usual. */
+  'link-one-drop': Nothing;
   'link-short': { bothWays: boolean };
   'link-leaky': Nothing;
   'link-open': Nothing;
@@ -111,7 +117,9 @@ export type InputStepCode =
   | 'measure-fuses'
   | 'fuses-last'
   | 'measure-rectifier'
+  | 'measure-lines'
   | 'measure-link'
+  | 'read-stages'
   | 'read-twice'
   | 'compare-input'
   | 'take-rest-off'

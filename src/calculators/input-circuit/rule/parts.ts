@@ -33,8 +33,17 @@ export function judgeFuses(input: InputCircuitInput): InputFinding[] {
   return found.length > 0 ? found : [finding('fuses-conduct', 'pass', { readings: fields(of('conducts')), limits })];
 }
 
+/** Two diodes in series have more than one of the rectifier, unless one half of a leg or the chopper is shorted. */
+function conductsByOneDrop(input: InputCircuitInput): boolean {
+  const drops = linesOf(input).flatMap((line) => [input.plusConducting[line], input.minusConducting[line]]);
+  const figures = drops.flatMap((one) => (one.kind === 'value' ? [one.value] : []));
+  const { lo } = intervalShown(input.linkConducting, input.instrument);
+  return figures.length > 0 && lo <= Math.min(...figures) + limitValue('diode-balance');
+}
+
 /** DC+ to DC− both ways: the diodes of the stage conduct one way, and the capacitor charges the other way. */
-export function judgeLink({ linkConducting, linkBlocking, climb, instrument }: InputCircuitInput): InputFinding[] {
+export function judgeLink(input: InputCircuitInput): InputFinding[] {
+  const { linkConducting, linkBlocking, climb, instrument } = input;
   const parts = { readings: ['linkConducting', 'linkBlocking'], limits: [...pairLimits] };
   const readings = ['climb'];
   switch (judgePair({ conducting: linkConducting, blocking: linkBlocking }, instrument)) {
@@ -55,7 +64,9 @@ export function judgeLink({ linkConducting, linkBlocking, climb, instrument }: I
     case 'sound':
       break;
   }
-  const sound = finding('link-sound', 'pass', parts);
+  const sound = conductsByOneDrop(input)
+    ? finding('link-one-drop', 'undecided', { ...parts, limits: [...pairLimits, 'diode-balance'] })
+    : finding('link-sound', 'pass', parts);
   if (climb === 'climbs') return [sound, finding('link-climbs', 'pass', { readings })];
   return [
     sound,

@@ -1,5 +1,6 @@
 import { findingMaker } from '../../../kernel/assessment/assessment.ts';
 import { judgePair, type PairJudgement, pairLimits } from '../../../kernel/assessment/diode-pair.ts';
+import { limitValue } from '../../../kernel/limits.ts';
 import type { Diode, InputCircuitInput, InputFinding, InputPayloads, Line, Side } from './input.ts';
 
 const finding = findingMaker<InputPayloads>();
@@ -10,6 +11,19 @@ const sides: readonly Side[] = ['plus', 'minus'];
 
 interface Judged extends Diode {
   judgement: PairJudgement;
+}
+
+/** A bad joint in series with one diode conducts all the same, with more than its fellows. */
+function unevenDrops(input: InputCircuitInput, side: Side): InputFinding | undefined {
+  const drops = linesOf(input).flatMap((line) => {
+    const one = input[`${side}Conducting`][line];
+    return one.kind === 'value' ? [{ line, volts: one.value }] : [];
+  });
+  const volts = drops.map((one) => one.volts);
+  const apartVolts = Math.max(...volts) - Math.min(...volts);
+  if (!(apartVolts > limitValue('diode-balance'))) return undefined;
+  const readings = drops.map(({ line }) => `${side}Conducting${line}`);
+  return finding('rectifier-uneven', 'undecided', { readings, limits: ['diode-balance'], side, apartVolts });
 }
 
 /**
@@ -45,10 +59,18 @@ export function judgeRectifier(input: InputCircuitInput): InputFinding[] {
         : finding('rectifier-side-open', 'undecided', { readings: parts(open).readings, limits, side }),
     );
   }
+  for (const side of sides) {
+    const uneven = unevenDrops(input, side);
+    if (uneven !== undefined) found.push(uneven);
+  }
   const [exchanged, unclear] = [of('exchanged'), of('unclear')];
   if (exchanged.length > 0) found.push(finding('rectifier-exchanged', 'undecided', parts(exchanged)));
   if (unclear.length > 0) found.push(finding('rectifier-unclear', 'undecided', parts(unclear)));
   const { readings } = parts(of('missing'));
   if (readings.length > 0) found.push(finding('rectifier-missing', 'undecided', { readings }));
-  return found.length > 0 ? found : [finding('rectifier-sound', 'pass', { readings: parts(all).readings, limits })];
+  if (found.length > 0) return found;
+  return [
+    finding('rectifier-sound', 'pass', { readings: parts(all).readings, limits }),
+    finding('lines-not-judged', 'caution'),
+  ];
 }

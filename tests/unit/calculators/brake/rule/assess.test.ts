@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest';
+import { brakeFindings } from '../../../../../src/calculators/brake/words.ts';
 import {
   celsius,
   metres,
@@ -9,6 +10,7 @@ import {
   volts,
   watts,
 } from '../../../../../src/kernel/reading/reading.ts';
+import { sentenceOf } from '../../../../../src/kernel/words/sentences.ts';
 import { found } from '../../../../support/found.ts';
 import { assess, type Change } from './sound.ts';
 
@@ -22,6 +24,24 @@ it('a path to PE and too much voltage explain no brake that stays shut', () => {
   for (const change of [{ toPe: ohms(1000) }, { plugVolts: volts(40) }]) {
     expect(assess({ ...change, release: 'shut' })).toMatchObject({ verdict: 'no-go', cause: 'unknown' });
   }
+});
+
+it('with the voltage right at the plug, what takes none of it explains no brake that stays shut', () => {
+  // Half of the turns take twice the current: the ampere turns stay.
+  for (const change of [{ atMotor: ohms(24), atDrive: missing }, { atDrive: ohms(30) }, { atDrive: ohms(60) }]) {
+    expect(assess({ ...change, release: 'shut' })).toMatchObject({ verdict: 'no-go', cause: 'unknown' });
+  }
+  const high: Change = { atMotor: ohms(90), atDrive: missing, release: 'shut' };
+  expect(assess(high).cause).toBe('coil');
+  expect(assess({ atDrive: ohms(60), plugVolts: missing, release: 'shut' }).cause).toBe('cores');
+});
+
+it('a path says what it does: only one to a phase brings the bus voltage', () => {
+  const said = (change: Change) => sentenceOf(brakeFindings, found(assess(change).findings, 'brake-core-path'));
+  expect(said({ toPhases: ohms(1000) })).toContain('bus voltage');
+  expect(said({ toPe: ohms(1000) })).not.toContain('bus voltage');
+  expect(said({ toPe: ohms(1000) })).toContain('may open by itself');
+  expect(said({ coresApart: ohms(1000) })).not.toContain('bus voltage');
 });
 
 describe('brakes worked out by hand', () => {
@@ -89,9 +109,22 @@ describe('brakes worked out by hand', () => {
     ['leads not stated, a path', { leads: 'not-stated', toPe: ohms(0) }, 'no-go', 'brake-core-path'],
     ['bus not measured, it stays shut', { busVoltage: missing, release: 'shut' }, 'no-go', 'brake-stays-shut'],
     ['open at the drive only', { atDrive: overOhms() }, 'no-go', 'brake-core-open', 'separate-cable'],
+    // 600 Ω of wet connector beside 47.6 Ω are 44.1 Ω, 7 % less; 45.3 Ω are 4.8 % less.
+    ['water in the connector', { atDrive: ohms(44.1, 0.1) }, 'undecided', 'brake-cores-below', 'separate-cable'],
+    ['a coil that cooled by ten kelvins', { atDrive: ohms(45.3, 0.1) }, 'go', 'brake-cores-fit'],
     ['low through the cable', { atDrive: ohms(30) }, 'no-go', 'brake-cores-touch', 'separate-cable'],
     // 3.5 Ω more: beyond 0.78 · 1.25 + 2 = 2.975 Ω.
     ['a contact on the way', { atDrive: ohms(51.1, 0.1) }, 'no-go', 'brake-cores-high', 'separate-cable'],
+    // 90² / 10 are 810 Ω: 6 Ω more than 812 Ω are the coil 2 K warmer.
+    [
+      'two readings of a coil of many ohms',
+      {
+        ...{ ratedVolts: volts(90), ratedWatts: watts(10), plugVolts: volts(89), sourceVolts: missing },
+        ...{ atMotor: ohms(812, 1), atDrive: ohms(818, 1) },
+      },
+      'undecided',
+      'brake-cores-too-close',
+    ],
     // 2 Ω more: above 1.275 Ω, below 2.975 Ω.
     ['perhaps a contact', { atDrive: ohms(49.6, 0.1) }, 'undecided', 'brake-cores-too-close'],
     ['cable not stated', { cable: { metres: missing } }, 'undecided', 'brake-cable-not-stated', 'state-brake-cable'],

@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest';
+import { leads, supplyFields } from '../../../../../src/calculators/brake/fields.ts';
 import {
   celsius,
   metres,
@@ -29,6 +30,12 @@ const usual = [
   'brake-cores-free pass: idle-core-free',
   'brake-opens pass release',
 ];
+
+it('the plug at the drive is taken off for the ohms, and is not where the voltage of the brake is read', () => {
+  const asked = supplyFields.map(({ name }) => name);
+  expect(asked).toEqual(['Voltage at the motor’s end', 'Voltage at the source']);
+  expect(leads.name).toContain('drive’s end');
+});
 
 it('a sound brake, line by line', () => {
   expect(assess({}).findings.map(lineWithLimits)).toEqual(usual);
@@ -184,7 +191,12 @@ describe('what is found beside that, and what comes next', () => {
       ['brake-cores-touch fail atDrive atMotor: brake-coil-tolerance'],
       ['separate-cable'],
     ],
-    ['cores high', { atDrive: ohms(60) }, [`brake-cores-high fail atDrive atMotor: ${cores}`], ['separate-cable']],
+    [
+      'cores high',
+      { atDrive: ohms(60) },
+      [`brake-cores-high fail atDrive atMotor: ${cores} winding-again-agreement`],
+      ['separate-cable'],
+    ],
     [
       'cores close',
       { atDrive: ohms(49.6, 0.1) },
@@ -273,7 +285,10 @@ describe('what is found beside that, and what comes next', () => {
     [
       'source only, cores high',
       { plugVolts: missing, atDrive: ohms(60) },
-      [`brake-cores-high fail atDrive atMotor: ${cores}`, 'brake-supply-missing undecided plugVolts'],
+      [
+        `brake-cores-high fail atDrive atMotor: ${cores} winding-again-agreement`,
+        'brake-supply-missing undecided plugVolts',
+      ],
       ['separate-cable', 'measure-supply'],
     ],
     ['not tried', { release: 'not-tried' }, ['brake-release-not-tried undecided release'], ['listen-to-release']],

@@ -13,6 +13,12 @@ const shorted: Change = { lowerConducting: volts(0.002), lowerBlocking: volts(0.
 describe('braking circuits worked out by hand', () => {
   const rows: [what: string, Change, verdict: string, code: string, step?: string][] = [
     ['sound', {}, 'go', 'resistor-fits', 'measure-bus-again'],
+    [
+      'no thermal switch, and it reads open',
+      { thermal: 'none', thermalOhms: overOhms() },
+      'undecided',
+      'thermal-not-stated',
+    ],
     ['no thermal switch', { thermal: 'none', thermalOhms: missing }, 'go', 'thermal-none'],
     // 47 Ω · 0.9 = 42.3 Ω, · 0.75 = 35.25 Ω, · 1.1 = 51.7 Ω, · 1.25 = 58.75 Ω.
     // 0.05 kΩ may be 45 to 55 Ω.
@@ -50,6 +56,9 @@ describe('braking circuits worked out by hand', () => {
     ['burnt to its housing', { toHousing: ohms(80_000) }, 'no-go', 'housing-path', 'read-twice'],
     ['a range too low', { toHousing: overOhms(200_000) }, 'undecided', 'housing-unclear', 'measure-housing'],
     ['breaks down at test voltage only', { insulation: ohms(300_000) }, 'no-go', 'housing-insulation-bad'],
+    // One megohm without a decimal may be half of it.
+    ['a megohm by a coarse digit', { insulation: ohms(1e6, 1e6) }, 'undecided', 'housing-insulation-unclear'],
+    ['a megohm by a fine digit', { insulation: ohms(1.02e6, 1e4) }, 'go', 'housing-free'],
     ['not tested', { insulation: missing }, 'undecided', 'housing-insulation-missing', 'test-housing'],
     ['thermal switch tripped', { thermalOhms: overOhms(), again: true }, 'no-go', 'thermal-open', 'look-at-thermal'],
     ['thermal switch of 5 Ω', { thermalOhms: ohms(5) }, 'undecided', 'thermal-unclear', 'look-at-thermal'],
@@ -142,6 +151,15 @@ it('a short to DC+ names what else reads so', () => {
   const { findings } = assess({ upperConducting: volts(0.047), upperBlocking: volts(0.047) });
   const said = findings.map((one) => sentenceOf(brakingFindings, one)).join(' ');
   expect(said).toContain('resistor still on');
+});
+
+it('a short to DC− names what else reads so, and a reading below zero the charge of the meter', () => {
+  const said = (change: Change) =>
+    assess(change)
+      .findings.map((one) => sentenceOf(brakingFindings, one))
+      .join(' ');
+  expect(said(shorted)).toContain('DC− taken for B');
+  expect(said({ upperBlocking: volts(-0.2) })).toContain('The meter itself');
 });
 
 it('no drive is replaced for a short to DC+, which the resistor itself reads', () => {

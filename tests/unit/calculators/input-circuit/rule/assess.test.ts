@@ -1,5 +1,7 @@
 import { describe, expect, it } from 'vitest';
+import { inputFindings } from '../../../../../src/calculators/input-circuit/words.ts';
 import { missing, ohms, overOhms, volts } from '../../../../../src/kernel/reading/reading.ts';
+import { sentenceOf } from '../../../../../src/kernel/words/sentences.ts';
 import { found } from '../../../../support/found.ts';
 import { assess, type Change, drop, ol, three } from './sound.ts';
 
@@ -13,6 +15,8 @@ const link: Change = { linkConducting: zero, linkBlocking: zero };
 describe('inputs worked out by hand', () => {
   const rows: [what: string, Change, verdict: string, code: string, step?: string][] = [
     ['sound', {}, 'go', 'rectifier-sound', 'measure-bus-again'],
+    // A shorted surge arrester from L1 to L2 leaves every diode as it is.
+    ['sound, and the lines not', {}, 'go', 'lines-not-judged', 'measure-lines'],
     [
       'no precharge, as somebody says',
       { precharge: 'none', prechargePlate: missing, prechargeOhms: missing },
@@ -67,6 +71,15 @@ describe('inputs worked out by hand', () => {
     ],
     ['a diode leaks', { minusBlocking: three(volts(0.6), ol, ol) }, 'no-go', 'rectifier-leaky', 'read-twice'],
     ['a diode open', { minusConducting: three(drop, drop, ol) }, 'no-go', 'rectifier-open', 'read-twice'],
+    // A cracked joint of 400 Ω at a milliampere.
+    [
+      'a joint in series with a diode',
+      { plusConducting: three(drop, volts(0.86, 0.001), drop) },
+      'undecided',
+      'rectifier-uneven',
+      'compare-input',
+    ],
+    ['drops 0.05 V apart', { plusConducting: three(drop, volts(0.51, 0.001), drop) }, 'go', 'rectifier-sound'],
     ['a whole side open', { plusConducting: three(ol) }, 'undecided', 'rectifier-side-open', 'compare-input'],
     ['rows exchanged', { plusConducting: three(ol), plusBlocking: three(drop) }, 'undecided', 'rectifier-exchanged'],
     [
@@ -81,6 +94,10 @@ describe('inputs worked out by hand', () => {
     ['a bus short', link, 'no-go', 'link-short', 'read-twice'],
     ['a bus short, twice, alone', { ...link, again: true }, 'no-go', 'link-short', 'replace-drive'],
     ['a bus that stays low', { linkBlocking: volts(0.9) }, 'no-go', 'link-leaky'],
+    // U to DC+ shorted: one freewheel diode is left, 0.42 V, where the rectifier drops 0.46 V.
+    ['one half of a leg shorted', { linkConducting: volts(0.42, 0.001) }, 'undecided', 'link-one-drop', 'read-stages'],
+    ['one drop and 0.05 V', { linkConducting: volts(0.51, 0.001) }, 'undecided', 'link-one-drop'],
+    ['two low drops', { linkConducting: volts(0.6, 0.001) }, 'go', 'link-sound'],
     ['no bus terminals', { linkConducting: ol }, 'undecided', 'link-open', 'compare-input'],
     ['leads exchanged', { linkConducting: ol, linkBlocking: volts(0.85) }, 'undecided', 'link-exchanged'],
     ['open at once', { climb: 'at-once' }, 'undecided', 'link-no-climb', 'compare-input'],
@@ -139,6 +156,20 @@ describe('inputs worked out by hand', () => {
   it('names the diode and the line', () => {
     expect(found(assess(shorted).findings, 'rectifier-short').diodes).toEqual([{ side: 'plus', line: 'L2' }]);
     expect(found(assess(blown).findings, 'fuse-open').lines).toEqual(['L2']);
+  });
+
+  it('says of an open diode what else reads so', () => {
+    const { findings } = assess({ plusConducting: three(drop, ol, ol) });
+    expect(sentenceOf(inputFindings, found(findings, 'rectifier-open'))).toContain('controlled rectifier');
+  });
+
+  it('says of a precharge far off that a thermistor may be sound', () => {
+    const { findings } = assess({ prechargePlate: ohms(10), prechargeOhms: ohms(6, 0.1) });
+    expect(sentenceOf(inputFindings, found(findings, 'precharge-off'))).toContain('thermistor');
+  });
+
+  it('speaks of the lines only beside a rectifier that reads well', () => {
+    expect(assess(shorted).findings.map(({ code }) => code)).not.toContain('lines-not-judged');
   });
 
   it('looks before the drive only if the drive reads well', () => {
