@@ -66,6 +66,8 @@ export const plainAnswers: { [Id in AskedStepId]: (machine: Machine) => Answers[
     ...told(machine),
     changed: 'nothing',
   }),
+  // The simulated axis has no recorder.
+  recording: () => ({ speaksFor: [], read: false }),
   'lockout-1': lockOut,
   'lockout-2': lockOut,
   'lockout-3': lockOut,

@@ -1,6 +1,7 @@
 import type { Cause, Symptom } from '../../kernel/vocabulary.ts';
 import type { VisitAnswers } from '../steps/questions.ts';
 import { feedbackGone, peSpeaksAgainst } from './evidence.ts';
+import { recordedCauses } from './recording.ts';
 import { trips } from './tries.ts';
 
 /** What a trip at each moment most often comes from, the most frequent first. Common practice, no source. */
@@ -66,11 +67,11 @@ export function likelyAt(when: Symptom): readonly Cause[] {
   return likely[when];
 }
 
-/** The families that the moment of this visit makes likely, the most frequent first. */
+/** The families that a recording of the trip and its moment make likely, the most frequent first. */
 function likelyCauses(visit: VisitAnswers): readonly Cause[] {
   const when = visit.symptom?.answer.when;
-  if (when === undefined || when === 'unknown') return [];
-  const first = feedbackGone(visit) ? likelyWithoutFeedback : [];
+  const first = [...(feedbackGone(visit) ? likelyWithoutFeedback : []), ...recordedCauses(visit)];
+  if (when === undefined || when === 'unknown') return recordedCauses(visit);
   return [...new Set([...first, ...likely[when]])];
 }
 

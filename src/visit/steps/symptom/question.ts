@@ -21,6 +21,8 @@ export interface SymptomAnswer {
   changed?: 'nothing' | 'something' | 'unknown';
   /** Whether fuses or the breaker of the supply opened with it. Absent: not asked. */
   protection?: 'opened' | 'held' | 'unknown';
+  /** Whether the drive or a scope has kept the currents of the trip. Absent: not asked. */
+  recorded?: 'yes' | 'no' | 'unknown';
 }
 
 interface SymptomText {
@@ -109,6 +111,16 @@ const protection = choice<NonNullable<SymptomAnswer['protection']>>(
   },
 );
 
+const recorded = choice<NonNullable<SymptomAnswer['recorded']>>(
+  'recorded',
+  'Has the drive or a scope kept the moment?',
+  {
+    yes: { label: 'Yes', hint: 'A recording of the currents at the trip. The next step reads it.' },
+    no: 'No',
+    unknown: { label: 'I don’t know', hint: 'Many drives keep the last trip in their memory.' },
+  },
+);
+
 /** The second answer with its subject: a bare "Yes" would be meaningless in the line. */
 const gravityInLine: Record<SymptomAnswer['gravityLoaded'], string> = {
   yes: 'an axis can fall',
@@ -129,10 +141,11 @@ export const symptom: Question<SymptomAnswer> = {
     'Say whether an axis can fall. Count every axis whose brake opens with this enable: those of this drive, and those of a group that is enabled together.',
     'Ask how often it came, and in how many starts or moves. Ask what was changed before the first trip.',
     'Look at the fuses and the breaker of the supply. What has opened stays as it is.',
+    'Ask whether the drive or a scope has recorded the trip. Never make it trip for a recording.',
   ],
   why: 'A bad part usually shows with the first thing that stresses it. This says what to measure first. How often it comes says how many tries show anything.',
   when: 'After the drive is found.',
-  fields: [when, gravityLoaded, once, came, of, changed, protection],
+  fields: [when, gravityLoaded, once, came, of, changed, protection, recorded],
   read: (form) => {
     const moment = symptomIn(form);
     const falls = chosen(form, gravityLoaded, 'own-no');
@@ -140,6 +153,7 @@ export const symptom: Question<SymptomAnswer> = {
     const starts = count(form, of.id, limitRange('entry-tries'));
     const before = chosen(form, changed);
     const supply = chosen(form, protection);
+    const kept = chosen(form, recorded);
     if (moment === undefined || falls === undefined) return undefined;
     return {
       ...{ when: moment, gravityLoaded: falls },
@@ -147,6 +161,7 @@ export const symptom: Question<SymptomAnswer> = {
       ...(ticked(form, once.id) && { once: true as const }),
       ...(before !== undefined && { changed: before }),
       ...(supply !== undefined && { protection: supply }),
+      ...(kept !== undefined && { recorded: kept }),
     };
   },
   line: (form) => {
@@ -158,6 +173,7 @@ export const symptom: Question<SymptomAnswer> = {
       often(form),
       chosen(form, changed) === 'something' ? 'something was changed before' : '',
       chosen(form, protection) === 'opened' ? 'fuses or breaker opened' : '',
+      chosen(form, recorded) === 'yes' ? 'the trip was recorded' : '',
     ]
       .filter(Boolean)
       .join(', ');
