@@ -82,8 +82,8 @@ export function traceOf({ recording, stated }: SimulatedTrip): Trace {
 export const assessed = (trip: SimulatedTrip): TripTraceAssessment => assessTripTrace(inputOf(trip));
 
 export function inputOf(trip: SimulatedTrip, trace = traceOf(trip)): TripTraceInput {
-  const { inductance, busVolts, tripAmps, polePairs, stored, sensors } = trip.stated;
-  const known = { inductance, busVolts, tripAmps, polePairs, stored, sensors };
+  const { inductance, inductanceIs, busVolts, tripAmps, polePairs, stored, sensors } = trip.stated;
+  const known = { inductance, inductanceIs, busVolts, tripAmps, polePairs, stored, sensors };
   return {
     figures: measureTrace(trace),
     ...(Object.fromEntries(

@@ -7,7 +7,7 @@ import { FormFrame } from '../frame/FormFrame.tsx';
 import { tripTrace } from './about.ts';
 import { FileAnswers } from './FileAnswers.tsx';
 import { FileField } from './FileField.tsx';
-import { decimalMark, motorFields, polePairs, sensors, stored, tripTraceFields } from './fields.ts';
+import { decimalMark, inductanceIs, motorFields, polePairs, sensors, stored, tripTraceFields } from './fields.ts';
 import { keptTraceOf } from './kept-trace.ts';
 import { useTraceFile } from './use-trace-file.ts';
 
@@ -46,6 +46,7 @@ export function Calculator(props: CalculatorProps) {
         form={form}
       />
       <Choices name={name} field={polePairs} form={form} />
+      <Choices name={name} field={inductanceIs} form={form} />
       <Choices name={name} field={sensors} form={form} />
       <Choices name={name} field={stored} form={form} />
     </FormFrame>

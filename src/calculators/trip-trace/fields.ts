@@ -102,6 +102,12 @@ export const stored = choice('stored', 'How does the recorder store the currents
   ['unknown', 'Not known'],
 ]);
 
+export const inductanceIs = choice('inductanceIs', 'How many inductances does the data sheet state?', [
+  ['one', 'One'],
+  ['smaller', 'Two', 'Along the magnets and across them, direct and quadrature: the smaller one is entered.'],
+  ['unknown', 'Not known'],
+]);
+
 export const sensors = choice(
   'sensors',
   'How many current sensors has the drive?',
@@ -126,7 +132,7 @@ export const motorFields: ReadingField[] = [
     id: 'inductance',
     label: 'Inductance, terminal to terminal',
     name: 'Inductance of the motor',
-    hint: 'From the data sheet: 12.5 mH. Twice that of one phase.',
+    hint: 'From the data sheet: 12.5 mH. Twice that of one phase. If it states two, enter the smaller one.',
     quantity: 'inductance',
   },
   {
@@ -162,4 +168,4 @@ export const fileFields: FormField[] = [
   polePairs,
 ];
 
-export const tripTraceFields: FormField[] = [traceField, ...fileFields, ...motorFields, stored, sensors];
+export const tripTraceFields: FormField[] = [traceField, ...fileFields, ...motorFields, inductanceIs, stored, sensors];

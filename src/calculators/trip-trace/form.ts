@@ -14,10 +14,11 @@ export function tripTraceInput({ readings, choices, texts }: ReadForm): TripTrac
     return reading?.kind === 'value' && reading.value > 0 ? reading.value : undefined;
   };
   const figures = readKeptTrace(texts.trace ?? '')?.figures;
-  const { stored, sensors } = choices;
+  const { stored, sensors, inductanceIs } = choices;
   const input: Record<keyof TripTraceInput, unknown> = {
     figures,
     inductance: figure('inductance'),
+    inductanceIs: inductanceIs === 'smaller' ? 'smaller' : undefined,
     busVolts: figure('busVoltage'),
     tripAmps: figure('tripCurrent'),
     // What was measured with other pole pairs does not fit the new ones; the file is measured again if it is open.

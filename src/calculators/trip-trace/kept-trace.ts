@@ -39,6 +39,7 @@ const shape: Shape = {
     slope: {
       ...{ rise: 'number', changes: ['number'] as const, riseBefore: 'number' },
       ...{ risingSamples: 'number', risingMost: 'number', risingLast: 'number' },
+      vector: { rise: 'number', changes: ['number'] as const, riseBefore: 'number' },
     },
     'sum?': {
       ...{ zero: 'boolean', noise: 'number', offset: 'number', atTrip: 'number', before: 'number' },
@@ -119,7 +120,7 @@ function isPossible({ figures, plot }: KeptTrace): boolean {
     noise >= 0 &&
     peaks.atTrip >= 0 &&
     ways.includes(tripFrom) &&
-    slope.changes.length === 3 &&
+    [slope, slope.vector].every(({ changes }) => changes.length === 3) &&
     plot.near.currents.length === 3 &&
     (zero === undefined || phases.includes(zero.phase)) &&
     (sum?.follows === undefined || phases.includes(sum.follows.phase)) &&

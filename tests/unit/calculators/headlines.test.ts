@@ -340,12 +340,17 @@ describe('trace of a trip', () => {
   says(tripTrace, sound, [
     ['nothing stands out', {}, 'undecided', 'No statement: nothing in this trace stands out'],
     ['no file', { trace: '' }, 'undecided', 'Still missing: the file of the recording'],
-    ['a supply that dips', { trace: kept(dips) }, 'undecided', 'Speaks for supply or braking circuit'],
+    [
+      'a supply that dips',
+      { trace: kept(dips) },
+      'undecided',
+      'Speaks for supply or braking circuit, or current sensing',
+    ],
     [
       'a core that opens',
       { trace: kept({ ...moving, currents: open }) },
       'undecided',
-      'Speaks for an open core, or current sensing',
+      'Speaks for an open core, or current sensing, or a path to earth',
     ],
   ]);
 });

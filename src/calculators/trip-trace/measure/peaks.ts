@@ -1,6 +1,7 @@
 import type { PeakFigures, SlopeFigures } from '../rule/figures.ts';
 import { largest } from './statistics.ts';
 import { lastMoments, type Trace } from './trace.ts';
+import { currentVector } from './vector.ts';
 
 /** Highest currents: up to the trip, and before the last moments. */
 export function peaksOf(trace: Trace): PeakFigures {
@@ -49,17 +50,41 @@ export function slopesOf(trace: Trace): SlopeFigures {
       }
     }
   }
-  const changes = trace.currents.map((current) => (current[at] ?? 0) - (current[at - 1] ?? 0));
-  const [u = 0, v = 0, w = 0] = changes;
-  return { rise, changes: [u, v, w], riseBefore, ...approach(trace, to) };
+  return {
+    rise,
+    changes: changesAt(trace, at),
+    riseBefore,
+    vector: vectorRise(trace, from, to),
+    ...approach(trace, to),
+  };
+}
+
+function changesAt({ currents: [u, v, w] }: Trace, i: number): [number, number, number] {
+  const of = (current: Float64Array) => (current[i] ?? 0) - (current[i - 1] ?? 0);
+  return [of(u), of(v), of(w)];
+}
+
+/** The longest change of the current vector in one sample in which the vector grows. */
+function vectorRise(trace: Trace, from: number, to: number): SlopeFigures['vector'] {
+  const { magnitude } = currentVector(trace);
+  let [rise, at, riseBefore] = [0, from, 0];
+  for (let i = 1; i <= to; i++) {
+    if ((magnitude[i] ?? 0) <= (magnitude[i - 1] ?? 0) || isGap(trace, i)) continue;
+    const [u, v, w] = changesAt(trace, i);
+    const change = Math.hypot((2 * u - v - w) / 3, (v - w) / Math.sqrt(3));
+    if (i < from) riseBefore = Math.max(riseBefore, change);
+    else if (change > rise) [rise, at] = [change, i];
+  }
+  return { rise, changes: changesAt(trace, at), riseBefore };
 }
 
 /** Rise of a magnitude within one usual step; 0 for a fall, and across a gap of the file. */
-function riseAt({ time, step }: Trace, current: Float64Array, i: number): number {
+function riseAt(trace: Trace, current: Float64Array, i: number): number {
   const [now, then] = [current[i] ?? 0, current[i - 1] ?? 0];
-  const isGap = (time[i] ?? 0) - (time[i - 1] ?? 0) > 1.5 * step;
-  return isGap || Math.abs(now) <= Math.abs(then) ? 0 : Math.abs(now - then);
+  return isGap(trace, i) || Math.abs(now) <= Math.abs(then) ? 0 : Math.abs(now - then);
 }
+
+const isGap = ({ time, step }: Trace, i: number): boolean => (time[i] ?? 0) - (time[i - 1] ?? 0) > 1.5 * step;
 
 /** The way of the phase with the highest current from half of it to the top. */
 function approach(trace: Trace, to: number): Pick<SlopeFigures, 'risingSamples' | 'risingMost' | 'risingLast'> {

@@ -1,12 +1,14 @@
-import { findingMaker, type Step, step, verdictOf } from '../../../kernel/assessment/assessment.ts';
+import { findingMaker, step, verdictOf } from '../../../kernel/assessment/assessment.ts';
 import { busVoltage } from './bus.ts';
-import { currentSum } from './current-sum.ts';
+import { addsUp, currentSum, eachPhaseMeasured } from './current-sum.ts';
+import type { TraceFigures } from './figures.ts';
 import type {
   Branch,
   TripTraceAssessment,
   TripTraceFinding,
   TripTraceInput,
   TripTracePayloads,
+  TripTraceStep,
   TripTraceStepCode,
 } from './input.ts';
 import { load } from './load.ts';
@@ -15,6 +17,7 @@ import { ordinaryCurrents } from './ordinary-currents.ts';
 import { oscillation } from './oscillation.ts';
 import { rotation, speedJump } from './rotation.ts';
 import { slope } from './slope.ts';
+import { wantedIn } from './wanted.ts';
 
 const finding = findingMaker<TripTracePayloads>();
 
@@ -26,7 +29,7 @@ export function assessTripTrace(input: TripTraceInput): TripTraceAssessment {
   const { figures } = input;
   if (figures === undefined) {
     const findings: TripTraceFinding[] = [finding('file-missing', 'undecided')];
-    return { verdict: 'undecided', findings, next: steps(findings), points: [] };
+    return { verdict: 'undecided', findings, next: [step('open-the-file')], points: [] };
   }
   const { rows, sampleSeconds, tripSeconds, tripFrom } = figures;
   const jump = speedJump(figures);
@@ -47,8 +50,8 @@ export function assessTripTrace(input: TripTraceInput): TripTraceAssessment {
     finding('trace-read', 'note', { rows, sampleSeconds, tripSeconds, tripFrom }),
     ...(tripFrom === 'file-end' ? [finding('trip-not-recorded', 'caution')] : []),
   ];
-  const points = pointsOf(ruled);
-  return { verdict: verdictOf(findings), findings, next: steps(findings), points, figures };
+  const points = pointsOf(ruled, figures, input);
+  return { verdict: verdictOf(findings), findings, next: steps(findings, points, figures, input), points, figures };
 }
 
 /** What each finding points to. With several, nothing in the trace tells them apart. */
@@ -75,17 +78,41 @@ const pointsTo: Partial<Record<TripTraceFinding['code'], readonly Branch[]>> = {
  * The first finding that speaks for something leads: the order is that of cause before effect, since a short circuit or an open
  * core also shakes loops, speed and bus.
  */
-function pointsOf(findings: readonly TripTraceFinding[]): Branch[] {
+function pointsOf(findings: readonly TripTraceFinding[], figures: TraceFigures, input: TripTraceInput): Branch[] {
   const first = findings.find((one) => one.severity === 'undecided' && pointsTo[one.code] !== undefined);
   if (first === undefined) return [];
   const branches = pointsTo[first.code] ?? [];
-  // A motor with an open core makes no torque either.
-  const coresCarry = findings.some(({ code }) => code === 'zero-against');
-  const noTorque = first.code === 'motion-stalled' || first.code === 'motion-lost';
-  if (noTorque && !coresCarry) return [...branches, 'open-core'];
-  // Nothing in the file excludes the supply then.
-  if (first.code === 'ordinary-for' && first.supply === 'unknown') return [...branches, 'supply-braking'];
-  return [...branches];
+  return [...new Set([...branches, ...alike(first, findings, figures, input)])];
+}
+
+/** What looks the same as the first finding because nothing in the file excludes it. */
+function alike(
+  first: TripTraceFinding,
+  findings: readonly TripTraceFinding[],
+  figures: TraceFigures,
+  input: TripTraceInput,
+): Branch[] {
+  const sumSeen = eachPhaseMeasured(figures, input);
+  switch (first.code) {
+    case 'motion-lost':
+    case 'motion-stalled':
+      // With an open core, or a sensor that reads nothing, a motor makes no torque either.
+      return findings.some(({ code }) => code === 'zero-against') ? [] : ['open-core', 'sensing'];
+    case 'zero-for':
+      // A leak from one of two measured cores is in the computed third too, beside a motor that carries little.
+      return sumSeen ? [] : ['earth-path'];
+    case 'bus-supply':
+      // A current that a sensor does not show pulls the bus down too.
+      return sumSeen && addsUp(figures) ? [] : ['sensing'];
+    case 'ordinary-for':
+      return [
+        ...(first.earth === 'possible' ? (['earth-path'] as const) : []),
+        ...(first.supply === 'unknown' ? (['supply-braking'] as const) : []),
+        ...(figures.zero?.upToTrip ? (['open-core'] as const) : []),
+      ];
+    default:
+      return [];
+  }
 }
 
 const stepsFor: Record<Branch, TripTraceStepCode[]> = {
@@ -100,14 +127,28 @@ const stepsFor: Record<Branch, TripTraceStepCode[]> = {
   'supply-braking': ['check-braking'],
 };
 
-function steps(findings: readonly TripTraceFinding[]): Step<TripTraceStepCode>[] {
-  if (findings.some(({ code }) => code === 'file-missing')) return [step('open-the-file')];
-  const points = pointsOf(findings);
+function steps(
+  findings: readonly TripTraceFinding[],
+  points: readonly Branch[],
+  figures: TraceFigures,
+  input: TripTraceInput,
+): TripTraceStep[] {
   const silent = (why: string) => findings.some((one) => 'why' in one && one.why === why);
   const codes: TripTraceStepCode[] = ['look-at-moment', ...points.flatMap((branch) => stepsFor[branch])];
   if (silent('no-inductance')) codes.push('state-inductance');
+  const isNear = findings.some(
+    (one) => one.code === 'slope-nothing' && (one.why === 'coarse' || one.why === 'between'),
+  );
+  if (isNear && input.inductanceIs === undefined) codes.push('state-smaller');
   if (silent('level-unknown')) codes.push('state-level');
-  if (points.length === 0 && silent('coarse')) codes.push('record-faster');
-  codes.push('measure-parts');
-  return [...new Set(codes)].map((code) => step(code));
+  if (silent('no-pairs') || silent('frequency-unknown')) codes.push('state-pairs');
+  if (silent('filtered') && input.stored === undefined) codes.push('state-storing');
+  if (figures.measured === 3 && figures.sum?.zero === false && input.sensors === undefined) codes.push('state-sensors');
+  const wanted = wantedIn(findings, figures, input);
+  const isMore = wanted.columns.length > 0 || wanted.seconds !== undefined;
+  return [
+    ...[...new Set(codes)].map((code) => step(code)),
+    ...(isMore ? [{ code: 'record-so' as const, ...wanted }] : []),
+    step('measure-parts'),
+  ];
 }

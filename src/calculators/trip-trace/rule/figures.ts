@@ -60,6 +60,8 @@ export interface SlopeFigures {
   changes: readonly [number, number, number];
   /** The same rise earlier in the file. */
   riseBefore: number;
+  /** The same of the vector of the three currents (amplitudes kept), while it grows. */
+  vector: { rise: number; changes: readonly [number, number, number]; riseBefore: number };
   /** Samples from half of the highest current to the highest. */
   risingSamples: number;
   /** Largest rise within one of these but the last, and the rise of the last. */

@@ -18,6 +18,8 @@ export interface TripTraceInput {
   figures?: TraceFigures;
   /** Between two terminals of the motor, in H. */
   inductance?: number;
+  /** It is the smaller of two, along the magnets and across them. Absent: one was stated, or it is not known which. */
+  inductanceIs?: 'smaller';
   /** Of the bus if the file has no column for it, in V. */
   busVolts?: number;
   /** The current at which the drive trips, or its peak current, in A. */
@@ -51,11 +53,9 @@ export type OrdinarySilence =
   | 'coarse'
   | 'clipped'
   | 'gap'
-  | 'third-unseen'
-  | 'sum-off'
   | 'trip-not-seen';
 export type RotationSilence = 'no-speed' | 'no-pairs' | 'too-little' | 'pairs-do-not-fit' | 'agrees' | 'between';
-export type ZeroSilence = 'no-speed' | 'at-rest' | 'too-short';
+export type ZeroSilence = 'no-speed' | 'at-rest' | 'no-pairs' | 'coarse' | 'too-short' | 'trip-not-seen';
 export type OscillationSilence =
   | 'none-found'
   | 'few-cycles'
@@ -67,10 +67,24 @@ export type OscillationSilence =
   | 'level-unknown'
   | 'ordinary'
   | 'trip-not-seen';
-export type MotionSilence = 'no-speed' | 'level-unknown' | 'ordinary' | 'direction-unknown' | 'no-loss' | 'too-fast';
+export type MotionSilence =
+  | 'no-speed'
+  | 'level-unknown'
+  | 'ordinary'
+  | 'direction-unknown'
+  | 'no-loss'
+  | 'too-fast'
+  | 'trip-not-seen';
 export type BusSilence = 'no-column' | 'no-speed' | 'between' | 'trip-not-seen' | 'level-unknown' | 'current-first';
 
+interface Needed {
+  /** Time between samples from which on the recording would tell, in s; absent if that is not the reason or not known. */
+  needed?: number;
+}
+
 interface Slope {
+  /** Of the current of one phase, or of the vector of all three. */
+  of: 'phase' | 'vector';
   /** Largest rise in one sample, and what the motor allows in it, in A. */
   rise: number;
   allowed: number;
@@ -86,14 +100,20 @@ export interface TripTracePayloads {
   'slope-for': Slope;
   'slope-of-one': Slope & { phase: PhasePlace };
   'slope-against': Slope & { samples: number };
-  'slope-nothing': { why: SlopeSilence };
+  'slope-nothing': { why: SlopeSilence } & Needed;
   'sum-for': { share: number };
   'sum-of-one': { phase: PhasePlace; share: number };
   'sum-offset': { share: number };
   'sum-against': { share: number };
   'sum-nothing': { why: SumSilence };
-  'ordinary-for': { supply: 'steady' | 'unknown'; amps: number; share: number; seconds: number };
-  'ordinary-nothing': { why: OrdinarySilence };
+  'ordinary-for': {
+    supply: 'steady' | 'unknown';
+    earth: 'excluded' | 'possible';
+    amps: number;
+    share: number;
+    seconds: number;
+  };
+  'ordinary-nothing': { why: OrdinarySilence } & Needed;
   'rotation-for': { hertz: number; expected: number };
   'rotation-nothing': { why: RotationSilence; shown?: number };
   'speed-jump-for': { share: number; seconds: number };
@@ -120,8 +140,11 @@ export type TripTraceStepCode =
   | 'open-the-file'
   | 'look-at-moment'
   | 'state-inductance'
+  | 'state-smaller'
   | 'state-level'
-  | 'record-faster'
+  | 'state-storing'
+  | 'state-sensors'
+  | 'state-pairs'
   | 'measure-parts'
   | 'measure-insulation'
   | 'measure-winding'
@@ -132,7 +155,20 @@ export type TripTraceStepCode =
   | 'check-braking'
   | 'compare-sensors';
 
-export interface TripTraceAssessment extends Assessment<TripTraceFinding, Step<TripTraceStepCode>> {
+/** What a recording may hold besides, or how it is made. */
+export type WantedColumn = 'third-current' | 'bus' | 'speed' | 'torque' | 'after-trip' | 'as-measured' | 'longer';
+
+/** How the next recording would let more rules speak. */
+export interface Wanted {
+  columns: WantedColumn[];
+  /** Time between samples, in s; absent: this one suffices, or it is not known. */
+  seconds?: number;
+}
+
+/** What to state, to look at or to measure, or how the next recording would tell more. */
+export type TripTraceStep = Step<TripTraceStepCode> | ({ code: 'record-so' } & Wanted);
+
+export interface TripTraceAssessment extends Assessment<TripTraceFinding, TripTraceStep> {
   /** What the rules together point to, the strongest first; empty: no statement. */
   points: Branch[];
   figures?: TraceFigures;

@@ -2,7 +2,7 @@ import { findingMaker } from '../../../kernel/assessment/assessment.ts';
 import { limitValue } from '../../../kernel/limits.ts';
 import type { TraceFigures } from './figures.ts';
 import type { MotionSilence, TripTraceFinding, TripTraceInput, TripTracePayloads } from './input.ts';
-import { levelShare, wereOrdinary } from './trip-level.ts';
+import { holdsTrip, levelShare, wereOrdinary } from './trip-level.ts';
 
 const finding = findingMaker<TripTracePayloads>();
 const nothing = (why: MotionSilence) => finding('motion-nothing', 'note', { limits: ['trace-speed-lost'], why });
@@ -12,6 +12,9 @@ const slowest = 60;
 
 /** In s: longer than a servo axis takes to break away. */
 const longStall = 0.03;
+
+/** Share of the trip level that a drive controls its current to at the least, when a load asks for all that it has. */
+const currentLimit = 0.7;
 
 /**
  * Current against speed. A motor that loses speed while it drives in the direction of its motion meets a load that is stronger:
@@ -26,8 +29,11 @@ export function load(figures: TraceFigures, input: TripTraceInput): TripTraceFin
   const { lostWhileDriving, risingSeconds, loadGrowth, driving, gainedAgainst, stalledSeconds } = motion;
   // An axis that is held or lowered has its torque at rest and against its motion too, and a process takes what it needs: only
   // a high current makes any of it a reason.
-  if (levelShare(figures, input) === undefined) return nothing('level-unknown');
+  const level = levelShare(figures, input);
+  if (level === undefined) return nothing('level-unknown');
   if (wereOrdinary(figures, input)) return nothing('ordinary');
+  // A file that ends before the trip shows a load only if the current was as high as the drive lets it.
+  if (level < currentLimit && !holdsTrip(figures, input)) return nothing('trip-not-seen');
   const loadShare = (motion.loadCurrent ?? 0) / (input.tripAmps ?? Number.POSITIVE_INFINITY);
   const isLoaded = loadShare >= limitValue('trace-ordinary') / 100;
   if (isLoaded && loadGrowth !== undefined && loadGrowth >= limitValue('trace-load-growth')) {

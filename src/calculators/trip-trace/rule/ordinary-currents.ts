@@ -1,13 +1,14 @@
 import { findingMaker } from '../../../kernel/assessment/assessment.ts';
 import { limitValue } from '../../../kernel/limits.ts';
-import { allowedRise, busOf, leastShare } from './allowed-rise.ts';
+import { allowedRise, busOf, leastShare, sampleTimeFor } from './allowed-rise.ts';
 import { busIsSteady } from './bus.ts';
 import { addsUp, eachPhaseMeasured } from './current-sum.ts';
 import type { TraceFigures } from './figures.ts';
 import type { OrdinarySilence, TripTraceFinding, TripTraceInput, TripTracePayloads } from './input.ts';
 
 const finding = findingMaker<TripTracePayloads>();
-const nothing = (why: OrdinarySilence) => finding('ordinary-nothing', 'note', { why });
+const nothing = (why: OrdinarySilence, needed?: number) =>
+  finding('ordinary-nothing', 'note', { why, ...(needed !== undefined && { needed }) });
 
 /**
  * A trip while the recorded currents are ordinary. Whatever lets the current rise through the motor takes its time and is
@@ -17,6 +18,10 @@ const nothing = (why: OrdinarySilence) => finding('ordinary-nothing', 'note', { 
  * It can be said only if a current through the motor could not have been at the trip level between two samples. The winding
  * limits its rise and its fall alike, so with a sample on both sides it exceeds them by half of what one step allows at the
  * most; at the end of a file by the whole step.
+ *
+ * A current to earth in a phase without a sensor of its own is in no figure. What flows through the motor is, since it comes back
+ * through the other two: so the motor is excluded all the same, and the path to earth only if each phase was measured and the
+ * three add up.
  */
 export function ordinaryCurrents(figures: TraceFigures, input: TripTraceInput): TripTraceFinding {
   const { tripAmps, stored } = input;
@@ -27,18 +32,18 @@ export function ordinaryCurrents(figures: TraceFigures, input: TripTraceInput): 
   if (highest > (limitValue('trace-ordinary') / 100) * tripAmps) return nothing('high');
   if (figures.gapAtTrip) return nothing('gap');
   if (figures.clippedAt !== undefined) return nothing('clipped');
-  // What a current to earth takes in a phase without a sensor is in no figure.
-  if (!eachPhaseMeasured(figures, input)) return nothing('third-unseen');
-  if (!addsUp(figures)) return nothing('sum-off');
   if (stored !== 'raw') return nothing('filtered');
   if (input.inductance === undefined) return nothing('no-inductance');
   if (busOf(figures, input.busVolts) === undefined) return nothing('no-bus');
-  const allowed = allowedRise(figures, input, leastShare()) ?? Number.POSITIVE_INFINITY;
-  if (allowed * (figures.samplesAfter > 0 ? 0.5 : 1) > tripAmps - highest) return nothing('coarse');
+  const allowed = allowedRise(figures, input, leastShare(input)) ?? Number.POSITIVE_INFINITY;
+  const unseen = allowed * (figures.samplesAfter > 0 ? 0.5 : 1);
+  if (unseen > tripAmps - highest)
+    return nothing('coarse', sampleTimeFor(tripAmps - highest, unseen, figures.sampleSeconds));
   const share = highest / tripAmps;
   return finding('ordinary-for', 'undecided', {
     limits: ['trace-ordinary'],
     supply: busIsSteady(figures) ? 'steady' : 'unknown',
+    earth: eachPhaseMeasured(figures, input) && addsUp(figures) ? 'excluded' : 'possible',
     amps: highest,
     share,
     seconds: figures.sampleSeconds,

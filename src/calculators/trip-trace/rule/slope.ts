@@ -1,13 +1,14 @@
 import { findingMaker } from '../../../kernel/assessment/assessment.ts';
 import { limitValue } from '../../../kernel/limits.ts';
-import { allowedRise, busOf, leastShare, restingRise } from './allowed-rise.ts';
+import { allowedRise, busOf, leastLimit, leastShare, restingRise, sampleTimeFor } from './allowed-rise.ts';
 import { eachPhaseMeasured } from './current-sum.ts';
 import type { PhasePlace, TraceFigures } from './figures.ts';
 import type { SlopeSilence, TripTraceFinding, TripTraceInput, TripTracePayloads } from './input.ts';
 import { levelShare, reachesLevel } from './trip-level.ts';
 
 const finding = findingMaker<TripTracePayloads>();
-const nothing = (why: SlopeSilence) => finding('slope-nothing', 'note', { readings: [], why });
+const nothing = (why: SlopeSilence, needed?: number) =>
+  finding('slope-nothing', 'note', { why, ...(needed !== undefined && { needed }) });
 
 /** A rise must stand out of the noise of two samples. */
 const noisesAbove = 8;
@@ -26,29 +27,56 @@ export function slope(figures: TraceFigures, input: TripTraceInput): TripTraceFi
   if (input.inductance === undefined) return nothing('no-inductance');
   if (busOf(figures, input.busVolts) === undefined) return nothing('no-bus');
   if (figures.gapAtTrip) return nothing('gap');
-  const allowed = allowedRise(figures, input, leastShare()) ?? Number.POSITIVE_INFINITY;
-  const { rise, changes, riseBefore } = figures.slope;
+  const allowed = allowedRise(figures, input, leastShare(input)) ?? Number.POSITIVE_INFINITY;
+  const { slope: phases } = figures;
   const parts = {
     readings: ['inductance'],
-    limits: ['trace-least-inductance' as const],
-    rise,
+    limits: [leastLimit(input)],
     allowed,
     seconds: figures.sampleSeconds,
   };
   const least = allowed + noisesAbove * figures.noise;
-  if (rise > least && rise > 1.5 * riseBefore) {
-    if (seenByTwo(changes, figures, input, least / 2)) return finding('slope-for', 'undecided', parts);
+  const isFast = ({ rise, riseBefore }: Rise) => rise > least && rise > 1.5 * riseBefore;
+  const fast: [Slope['of'], Rise][] = [
+    ['vector', phases.vector],
+    ['phase', phases],
+  ];
+  const found = fast.filter(([, rise]) => isFast(rise));
+  const [byTwo] = found.filter(([, { changes }]) => seenByTwo(changes, figures, input, least / 2));
+  const [of, first] = byTwo ?? found[found.length - 1] ?? [];
+  if (of !== undefined && first !== undefined) {
+    const { rise, changes } = first;
+    if (byTwo) return finding('slope-for', 'undecided', { ...parts, of, rise });
     const sizes = changes.map(Math.abs);
     const phase = sizes.indexOf(Math.max(...sizes)) as PhasePlace;
-    return finding('slope-of-one', 'undecided', { ...parts, phase });
+    return finding('slope-of-one', 'undecided', { ...parts, of, rise, phase });
   }
   const atRest = restingRise(figures, input) ?? 0;
-  if (rise > allowed) return nothing('between');
-  if (rise > 0.5 * atRest) return nothing('coarse');
+  const { rise } = phases;
+  const coarse = () => nothing('coarse', neededTime(figures, input, allowed));
+  if (Math.max(rise, phases.vector.rise) > allowed) return nothing('between');
+  if (rise > 0.5 * atRest) return coarse();
   const against = slowRise(figures, input, 0.5 * atRest);
+  if (against === 'coarse') return coarse();
   if (typeof against === 'string') return nothing(against);
   const limits = ['trace-against-samples', 'trace-trip-share'] as const;
-  return finding('slope-against', 'note', { ...parts, allowed: atRest, limits: [...limits], samples: against });
+  return finding('slope-against', 'note', {
+    ...parts,
+    ...{ of: 'phase', rise, allowed: atRest, limits: [...limits], samples: against },
+  });
+}
+
+type Slope = TripTracePayloads['slope-for'];
+type Rise = TraceFigures['slope']['vector'];
+
+/**
+ * Sample time at which a short circuit would stand out: it takes the current over half of the trip level in one sample, and the
+ * winding may not.
+ */
+function neededTime(figures: TraceFigures, { tripAmps = 0 }: TripTraceInput, allowed: number): number | undefined {
+  const { peaks, noise, sampleSeconds } = figures;
+  const level = Math.max(tripAmps, peaks.atTrip);
+  return sampleTimeFor(level / 2 - noisesAbove * noise, allowed, sampleSeconds);
 }
 
 /**

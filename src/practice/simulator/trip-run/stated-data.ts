@@ -6,6 +6,8 @@ import type { Recorder } from './recorder.ts';
 export interface StatedData {
   /** Between two terminals, in H. */
   inductance?: number;
+  /** It is the smaller of two that the data sheet states. */
+  inductanceIs?: 'smaller';
   busVolts?: number;
   tripAmps?: number;
   polePairs?: number;
@@ -28,11 +30,12 @@ export function drawStatedData(random: Random, axis: AxisInMotion, recorder: Rec
   const known = (share: number) => chance(random, share);
   // A data sheet states the inductance at any position of a salient rotor, within its tolerance.
   const position = between(random, -axis.saliency, axis.saliency);
-  const inductance = 2 * axis.inductance * (1 + position) * between(random, 0.8, 1.2);
+  const isSmaller = known(0.3);
+  const inductance = 2 * axis.inductance * (1 + (isSmaller ? -axis.saliency : position)) * between(random, 0.8, 1.2);
   const wrongPairs = axis.polePairs * oneOf(random, [2, 0.5]);
   const filters = recorder.filterSeconds > recorder.sampleSeconds / 2;
   return {
-    ...(known(0.8) && { inductance }),
+    ...(known(0.8) && { inductance, ...(isSmaller && { inductanceIs: 'smaller' as const }) }),
     ...(known(0.8) && { busVolts: oneOf(random, [axis.bus, axis.bus * 1.1, axis.bus * 0.9]) }),
     // Some take the peak current for the trip level.
     ...(known(0.8) && { tripAmps: known(0.85) ? axis.tripCurrent : axis.peakCurrent }),

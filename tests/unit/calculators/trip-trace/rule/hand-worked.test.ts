@@ -65,9 +65,17 @@ const cases: [string, string, Computed, Code[], Branch[]][] = [
     ['earth-path', 'short-outside', 'sensing'],
   ],
   [
-    'a rise of 18 A in a sample',
-    'more than half of 19.4 A: a motor of the least inductance does that',
+    'a rise of 18 A from U to V in a sample',
+    // From terminal to terminal the bus drives 560/(0.012 · 0.4) · 125 µs = 14.6 A at the most.
+    'the vector of (18, −18, 0) A has 2/√3 · 18 = 20.8 A, and 19.4 A are allowed',
     { ...atRest, currents: noisy(rising(() => 18)), tripAt: 0.300125 },
+    ['slope-for'],
+    ['short-outside'],
+  ],
+  [
+    'a rise of 16 A from U to V in a sample',
+    '18.5 A of the vector are less than 19.4 A: a motor of the least inductance may do that',
+    { ...atRest, currents: noisy(rising(() => 16)), tripAt: 0.300125 },
     ['slope-nothing'],
     [],
   ],
@@ -122,15 +130,16 @@ const cases: [string, string, Computed, Code[], Branch[]][] = [
       currents: (t) => (t > 0.3 ? [10 * Math.cos(628.3 * t), 0, -10 * Math.cos(628.3 * t)] : turning(10, 100)(t)),
     },
     ['zero-for'],
-    ['open-core', 'sensing'],
+    // W is minus U here, so nothing shows that the sum was measured.
+    ['open-core', 'sensing', 'earth-path'],
   ],
   [
     'a phase at zero at rest',
     'at this angle a sound motor holds with V and W alone',
     { speed: () => 0, bus: () => 560, polePairs: 4, currents: () => [0, 25, -25] },
     ['zero-nothing'],
-    // That it holds with so much current is remarkable by itself, and a motor with an open core does not start either.
-    ['mechanics', 'feedback', 'open-core'],
+    // That it holds with so much current is remarkable by itself; with an open core, or a dead sensor, it does not start either.
+    ['mechanics', 'feedback', 'open-core', 'sensing'],
   ],
   [
     'currents that stop turning while the motor turns',
@@ -176,7 +185,7 @@ const cases: [string, string, Computed, Code[], Branch[]][] = [
         turned(t < 0.3 ? 4 : Math.min(20, 4 + 800 * (t - 0.3)), 100 * t - (t < 0.3 ? 0 : 400 * (t - 0.3) ** 2)),
     },
     ['motion-lost'],
-    ['mechanics', 'feedback', 'open-core'],
+    ['mechanics', 'feedback', 'open-core', 'sensing'],
   ],
   [
     'a motor that runs away against its torque',
@@ -192,12 +201,12 @@ const cases: [string, string, Computed, Code[], Branch[]][] = [
   ],
   [
     'braking without a braking circuit',
-    // 0.5 · 1 mF · (750² − 560²) = 124 J go into the bus.
-    '124 J into 1 mF raise 560 V to 750 V, by a third, while the motor slows down',
+    // 0.5 · 1 mF · (800² − 560²) = 163 J go into the bus.
+    '163 J into 1 mF raise 560 V to 800 V, by 43 %, while the motor slows down',
     {
       ...moving,
       speed: (t) => 1500 - (t > 0.3 ? 10000 * (t - 0.3) : 0),
-      bus: (t) => Math.sqrt(560 ** 2 + (t > 0.3 ? (2 * 124.5 * (t - 0.3)) / 0.1 / 1e-3 : 0)),
+      bus: (t) => Math.sqrt(560 ** 2 + (t > 0.3 ? (2 * 163.2 * (t - 0.3)) / 0.1 / 1e-3 : 0)),
       currents: turning(10, 100),
     },
     ['bus-braking'],
@@ -208,7 +217,7 @@ const cases: [string, string, Computed, Code[], Branch[]][] = [
     '560 V to 380 V is a fall of 32 %',
     { ...moving, bus: (t) => (t > 0.37 ? 380 : 560), currents: turning(10, 100) },
     ['bus-supply'],
-    ['supply-braking'],
+    ['supply-braking', 'sensing'],
   ],
 ];
 
@@ -232,10 +241,34 @@ describe('worked by hand', () => {
   it('an ordinary current of 6 A at rest, while the drive trips at 30 A: half of 19.4 A lies between two samples at the most', () => {
     const small = { ...atRest, currents: noisy(() => [6, -3, -3] as const), seconds: 0.4 };
     expect(judged(small).points).toEqual(['inside-drive', 'short-outside', 'sensing']);
-    // At 1 ms the motor itself could have let it rise by 62 A meanwhile.
+    // At 1 ms the motor itself could have let it rise by 78 A meanwhile, and 24 A were left: 1 ms · 24/77.8 = 309 µs would do.
     const slow = judged({ ...small, step: 0.001 });
-    expect(slow.findings).toContainEqual(expect.objectContaining({ code: 'ordinary-nothing', why: 'coarse' }));
+    const coarse = slow.findings.find(({ code }) => code === 'ordinary-nothing');
+    expect(coarse).toMatchObject({ why: 'coarse', needed: expect.closeTo(309e-6, 5) });
     expect(slow.points).toEqual([]);
+    expect(slow.next).toContainEqual({ code: 'record-so', columns: ['torque'], seconds: expect.closeTo(309e-6, 5) });
+  });
+
+  it('ordinary currents of two sensors: the motor is excluded all the same, a path to earth in the third phase is not', () => {
+    const small = { ...atRest, currents: () => [6, -3, -3] as const, seconds: 0.4 };
+    const all = ['inside-drive', 'short-outside', 'sensing', 'earth-path'];
+    expect(judged({ ...small, measured: 2 }).points).toEqual(all);
+    expect(judged(small, { ...drive, sensors: 'two' }).points).toEqual(all);
+    // Of two sensors too the currents must have been stored as measured.
+    expect(judged(small, { ...drive, sensors: 'two', stored: 'filtered' }).points).toEqual([]);
+  });
+
+  it('the smaller of two inductances leaves 0.53 of 12 mH: 14.7 A in 125 µs, and a rise of 13.5 A stands out', () => {
+    // 19.44 A · 0.4/0.53 = 14.68 A; the vector of (13.5, −13.5, 0) A has 15.6 A.
+    const fast: Computed = { ...atRest, currents: noisy(rising(() => 13.5)), tripAt: 0.300125 };
+    expect(judged(fast).points).toEqual([]);
+    expect(judged(fast).next).toContainEqual({ code: 'state-smaller' });
+    const known = judged(fast, { ...drive, inductanceIs: 'smaller' });
+    expect(known.points).toEqual(['short-outside']);
+    const [slope] = known.findings;
+    expect(slope).toMatchObject({ code: 'slope-for', limits: ['trace-least-of-smaller'], of: 'vector' });
+    expect(slope).toMatchObject({ allowed: expect.closeTo(14.68, 1), rise: expect.closeTo(15.59, 1) });
+    expect(known.next).not.toContainEqual({ code: 'state-smaller' });
   });
 
   it('560 V and 12 mH: 62.2 kA/s at rest, and √3/2 times as much again at the highest speed', () => {

@@ -13,7 +13,8 @@ const wellStated = (trip: SimulatedTrip): SimulatedTrip => ({
   ...trip,
   stated: {
     ...trip.stated,
-    inductance: 2 * trip.axis.inductance,
+    inductance: 2 * trip.axis.inductance * (1 - trip.axis.saliency),
+    inductanceIs: 'smaller',
     busVolts: trip.axis.bus,
     tripAmps: trip.axis.tripCurrent,
     polePairs: trip.axis.polePairs,

@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { measureTrace } from '../../../../../src/calculators/trip-trace/measure/measure-trace.ts';
 import { medianStep, type Trace } from '../../../../../src/calculators/trip-trace/measure/trace.ts';
+import { assessTripTrace } from '../../../../../src/calculators/trip-trace/rule/assess.ts';
 import { between, seeded } from '../../../../../src/practice/simulator/random.ts';
 import { cases, statements, statementsOf } from './judged-trips.ts';
 
@@ -22,7 +23,7 @@ it('there are statements to lose', () => {
 });
 
 describe('gains no statement', () => {
-  const stated = ['inductance', 'busVolts', 'tripAmps', 'stored', 'sensors'] as const;
+  const stated = ['inductance', 'inductanceIs', 'busVolts', 'tripAmps', 'stored', 'sensors'] as const;
 
   it.each(stated)('without the stated %s', (name) => {
     for (const { input, says, trip } of cases) {
@@ -45,16 +46,28 @@ describe('gains no statement', () => {
     }
   });
 
-  it('on slope, sum and ordinary currents without the third current', () => {
+  const ofTwo = (trace: Trace): Trace => {
+    const [u, v] = trace.currents;
+    return { ...trace, measured: 2, currents: [u, v, u.map((current, i) => -current - (v[i] ?? 0))] };
+  };
+
+  it('on slope and sum without the third current', () => {
     for (const one of cases) {
-      const [u, v] = one.trace.currents;
-      const poorer = statementsOf(one, {
-        ...one.trace,
-        measured: 2,
-        currents: [u, v, u.map((current, i) => -current - (v[i] ?? 0))],
-      });
-      const among = (code: string) => /^(slope-for|sum|ordinary)/.test(code);
+      const poorer = statementsOf(one, ofTwo(one.trace));
+      const among = (code: string) => /^(slope-for|sum)/.test(code);
       expect([one.trip.kind, gained(one.says, poorer, among)]).toEqual([one.trip.kind, []]);
+    }
+  });
+
+  // The third current may be the high one: then two are ordinary, and what the third shows is named as possible.
+  it('on ordinary currents without the third current, but one that names the path to earth too', () => {
+    for (const one of cases) {
+      const { findings, points } = assessTripTrace({ ...one.input, figures: measureTrace(ofTwo(one.trace)) });
+      const ordinary = findings.find(({ code }) => code === 'ordinary-for');
+      if (ordinary === undefined) continue;
+      expect([one.trip.kind, ordinary]).toEqual([one.trip.kind, expect.objectContaining({ earth: 'possible' })]);
+      if (points[0] === 'inside-drive')
+        expect([one.trip.kind, points]).toContainEqual(expect.arrayContaining(['earth-path']));
     }
   });
 
