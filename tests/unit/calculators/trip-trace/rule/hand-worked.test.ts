@@ -309,6 +309,30 @@ describe('says nothing', () => {
     expect(judged(one).points).toContain('sensing');
   });
 
+  it('on an open core at a sample each 0.3 of a turn: 100 Hz at 3 ms', () => {
+    const open = (t: number): [number, number, number] => [10 * Math.cos(628.3 * t), 0, -10 * Math.cos(628.3 * t)];
+    const coarse = judged({ ...moving, step: 0.003, seconds: 0.6, currents: open });
+    expect(coarse.findings).toContainEqual(expect.objectContaining({ code: 'zero-nothing', why: 'coarse' }));
+    expect(coarse.points).not.toContain('open-core');
+  });
+
+  it('on a load if the file ends at 18 A of 30 A, below what a drive lets a load take', () => {
+    const slowing: Computed = {
+      ...moving,
+      speed: (t) => (t < 0.3 ? 1500 : 1500 - 12000 * (t - 0.3)),
+      torque: (t) => (t < 0.3 ? 2 : 10),
+      currents: (t) => turned(t < 0.3 ? 4 : 18, 100 * t - (t < 0.3 ? 0 : 400 * (t - 0.3) ** 2)),
+    };
+    const load = (tripFrom: 'typed' | 'file-end') => {
+      const figures = measureTrace({ ...computedTrace(slowing), tripFrom });
+      return assessTripTrace({ ...drive, polePairs: 4, figures }).findings.find(({ code }) =>
+        code.startsWith('motion'),
+      );
+    };
+    expect(load('typed')?.code).toBe('motion-lost');
+    expect(load('file-end')).toMatchObject({ code: 'motion-nothing', why: 'trip-not-seen' });
+  });
+
   it('at all without a file', () => {
     expect(assessTripTrace(drive)).toMatchObject({
       verdict: 'undecided',
