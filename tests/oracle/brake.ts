@@ -72,6 +72,9 @@ function mayGo(input: BrakeInput): boolean {
     return false;
   }
   if (atMotor.kind !== 'value' && !(figure(input.cable.metres) > 0)) return false;
+  // Cores that may touch: a tenth less than the coil itself.
+  const mayTouch = direct && through && through.lo < (direct.lo * 0.9) / hair;
+  if (atMotor.kind === 'value' && atDrive.kind !== 'missing' && (through === undefined || mayTouch)) return false;
   const most = Math.min(25, figure(input.supplyTolerance) >= 0 ? figure(input.supplyTolerance) : 10) / 100;
   const plug = span(input.plugVolts.kind === 'missing' ? input.sourceVolts : input.plugVolts);
   return plug !== undefined && plug.lo >= (volts * (1 - most)) / hair && plug.lo <= volts * (1 + most) * 1.4;

@@ -17,6 +17,7 @@ const drop = (dice: Dice): Reading =>
 function make(dice: Dice): BrakingCircuitInput {
   const plate = dice.pick([12, 33, 47, 100]);
   const high = (limit: number) => limit * dice.pick([0.1, 0.99, 1, 20, 20, 20, 20, 20, 20]);
+  const thermal = dice.pick(['none', 'none', 'opens-hot', 'opens-hot', 'other', 'not-stated'] as const);
   return {
     busVoltage: reading(dice, () => dice.pick([0, 0.02, 0.02, 0.1, 0.11, 49, 300]), 'V'),
     plate: reading(dice, () => plate, 'Ω'),
@@ -25,8 +26,8 @@ function make(dice: Dice): BrakingCircuitInput {
     lead: dice.chance(0.9) ? 'steady' : dice.pick(['jumps', 'not-stated'] as const),
     toHousing: reading(dice, () => high(1e6), 'Ω'),
     insulation: reading(dice, () => high(1e6), 'Ω'),
-    thermal: dice.pick(['none', 'none', 'opens-hot', 'opens-hot', 'other', 'not-stated'] as const),
-    thermalOhms: reading(dice, () => dice.pick([0.3, 0.5, 3]), 'Ω'),
+    thermal,
+    thermalOhms: thermal === 'none' && dice.chance(0.9) ? missing : reading(dice, () => dice.pick([0.3, 0.5, 3]), 'Ω'),
     upperConducting: drop(dice),
     upperBlocking: open(dice),
     lowerConducting: drop(dice),
@@ -43,7 +44,8 @@ const isOpen = (one: Reading) => one.kind === 'over' && one.atLeast === undefine
 function mayGo(input: BrakingCircuitInput): boolean {
   const { plate, ohms, plateTolerance, thermal, thermalOhms, instrument: by } = input;
   if (!busIsDead(input.busVoltage) || input.lead !== 'steady') return false;
-  if (thermal === 'opens-hot' ? !((span(thermalOhms, by)?.hi ?? 9) <= 2) : thermal !== 'none') return false;
+  const noSwitch = thermal === 'none' && thermalOhms.kind === 'missing';
+  if (thermal === 'opens-hot' ? !((span(thermalOhms, by)?.hi ?? 9) <= 2) : !noSwitch) return false;
   const tolerance = Math.min(25, figure(plateTolerance) >= 0 ? figure(plateTolerance) : 10) / 100;
   const read = span(ohms, by);
   const stated = figure(plate);

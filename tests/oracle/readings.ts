@@ -102,7 +102,9 @@ export function lowered(one: Reading, factor: number): Reading {
 /** A figure that is higher by `factor`, on the steps of its display; the same where `lowered` leaves it. */
 export function raised(one: Reading, factor: number): Reading {
   if (one.kind !== 'value' || one.resolution === undefined || !(one.resolution > one.value * 1e-12)) return one;
-  return { ...one, value: Math.ceil((one.value * factor) / one.resolution) * one.resolution };
+  const value = Math.ceil((one.value * factor) / one.resolution) * one.resolution;
+  // The largest figures that a computer knows can’t be raised: infinity is no reading.
+  return Number.isFinite(value + one.resolution) ? { ...one, value } : one;
 }
 
 /** Further from `wanted`, on whichever side it is. */

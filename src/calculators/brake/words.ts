@@ -80,7 +80,7 @@ export const brakeFindings: FindingSentences<BrakeFinding> = {
   'brake-cores-high': ({ addedOhms, explainedOhms }) =>
     `The cores add ${inOhms(addedOhms)}; length, cross-section and contacts explain ${inOhms(explainedOhms)} at most. A contact or broken strands: the coil loses that share of its voltage.`,
   'brake-cores-too-close': ({ explainedOhms }) =>
-    `The cores may have more than the ${inOhms(explainedOhms)} that length, cross-section and contacts explain. That is not shown either way: a coil that cools between two readings changes by more.`,
+    `The cores may have more than the ${inOhms(explainedOhms)} that length, cross-section and contacts explain, or something beside them takes some away. That is not shown either way: a coil that cools between two readings changes by more.`,
   'brake-cores-not-measured': ({ readings }) => `Not measured yet: ${cores(readings)}.`,
   'brake-core-path': ({ readings, leastOhms }) =>
     `A path: ${cores(readings)} read less than ${inOhms(leastOhms)}. ${readings.map((one) => pathMeans[one] ?? '').join(' ')} Nothing is connected again. Cable or motor: one reading does not say which.`,

@@ -1,3 +1,4 @@
+import { readTwice } from '../../kernel/form/shared-fields.ts';
 import { Choices } from '../../ui/form/Choices.tsx';
 import { LeadPicture } from '../../ui/form/LeadPicture.tsx';
 import { lateRule } from '../../ui/form/late-rule.ts';
@@ -11,7 +12,6 @@ import { FormFrame } from '../frame/FormFrame.tsx';
 import { brakingCircuit } from './about.ts';
 import { brakingChecks } from './checks.ts';
 import {
-  again,
   brakingCircuitFields,
   busVoltage,
   housingFields,
@@ -87,7 +87,7 @@ export function Calculator(props: CalculatorProps) {
         fields={lowerFields}
         form={form}
       />
-      <Choices name={name} field={again} form={form} />
+      <Choices name={name} field={readTwice} form={form} />
       <MoreFields
         name={name}
         summary="Tolerance of the resistor, accuracy of the meter (optional)"

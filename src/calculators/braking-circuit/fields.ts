@@ -1,6 +1,7 @@
 import type { ChoiceField, FormField, ReadingField } from '../../kernel/form/field.ts';
 import { instrumentFields } from '../../kernel/form/instrument.ts';
 import { conductorUnits, insulationUnits } from '../../kernel/form/measured-units.ts';
+import { readTwice } from '../../kernel/form/shared-fields.ts';
 
 export const busVoltage: ReadingField = {
   kind: 'reading',
@@ -83,18 +84,6 @@ export const lowerFields: ReadingField[] = [
   diode('lowerBlocking', 'B to DC−, blocking', 'Red on B, black on DC−.', 'lower'),
 ];
 
-export const again: ChoiceField = {
-  kind: 'choice',
-  id: 'again',
-  name: 'Was what looks odd read a second time?',
-  hint: 'With the tips lifted in between.',
-  options: [
-    { value: 'yes', label: 'Yes, and it was the same' },
-    { value: 'no', label: 'Not yet' },
-  ],
-  initial: 'no',
-};
-
 export const plateTolerance: ReadingField = {
   kind: 'reading',
   id: 'plateTolerance',
@@ -115,7 +104,7 @@ export const brakingCircuitFields: FormField[] = [
   thermalOhms,
   ...upperFields,
   ...lowerFields,
-  again,
+  readTwice,
   plateTolerance,
   ...meterFields,
 ];

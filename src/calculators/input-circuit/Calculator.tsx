@@ -1,3 +1,4 @@
+import { readTwice } from '../../kernel/form/shared-fields.ts';
 import { Choices } from '../../ui/form/Choices.tsx';
 import { LeadPicture } from '../../ui/form/LeadPicture.tsx';
 import { lateRule } from '../../ui/form/late-rule.ts';
@@ -11,7 +12,6 @@ import { FormFrame } from '../frame/FormFrame.tsx';
 import { inputCircuit } from './about.ts';
 import { inputChecks } from './checks.ts';
 import {
-  again,
   allLines,
   busVoltage,
   climb,
@@ -119,7 +119,7 @@ export function Calculator(props: CalculatorProps) {
       <Choices name={name} field={climb} form={form} />
       <Choices name={name} field={precharge} form={form} />
       {prechargeAsked && <ReadingRow name={name} legend="Precharge" fields={prechargeFields} form={form} />}
-      <Choices name={name} field={again} form={form} />
+      <Choices name={name} field={readTwice} form={form} />
       <MoreFields name={name} summary="Accuracy of the meter (optional)" fields={meterFields} form={form} />
     </FormFrame>
   );

@@ -1,6 +1,7 @@
 import type { ChoiceField, FormField, ReadingField } from '../../kernel/form/field.ts';
 import { instrumentFields } from '../../kernel/form/instrument.ts';
 import { conductorUnits } from '../../kernel/form/measured-units.ts';
+import { readTwice } from '../../kernel/form/shared-fields.ts';
 import type { Line } from './rule/input.ts';
 
 export const allLines: readonly Line[] = ['L1', 'L2', 'L3'];
@@ -114,18 +115,6 @@ export const prechargeFields: ReadingField[] = [
   },
 ];
 
-export const again: ChoiceField = {
-  kind: 'choice',
-  id: 'again',
-  name: 'Was what looks odd read a second time?',
-  hint: 'With the tips lifted in between.',
-  options: [
-    { value: 'yes', label: 'Yes, and it was the same' },
-    { value: 'no', label: 'Not yet' },
-  ],
-  initial: 'no',
-};
-
 export const meterFields = instrumentFields('').filter(({ id }) => id !== 'upperLimit');
 
 export const inputCircuitFields: FormField[] = [
@@ -142,6 +131,6 @@ export const inputCircuitFields: FormField[] = [
   climb,
   precharge,
   ...prechargeFields,
-  again,
+  readTwice,
   ...meterFields,
 ];

@@ -118,8 +118,8 @@ export function Calculator(props: CalculatorProps) {
         form={form}
       />
       <p class="row-note">
-        The PE core comes off last: left on, PE shows continuity even when it is broken. PE by multimeter on its lowest
-        range: it must show continuity. Before anything is powered, the PE core goes on first.
+        The PE core comes off last and goes on first: left on, PE shows continuity even when it is broken. PE by
+        multimeter, lowest range.
       </p>
       <Choices name={name} field={rowKind} form={form} />
       <Choices name={name} field={idleCores} form={form} />

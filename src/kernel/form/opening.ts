@@ -3,7 +3,7 @@ import type { Typed } from './field.ts';
 /** Fields for what is true of the machine at the moment: not known any more after a break, and never handed on. */
 export const trueOfTheMoment: readonly string[] = [
   ...['busVoltage', 'motorLeads', 'supplyLeads', 'others'],
-  ...['plugAndLeads', 'axis'],
+  ...['plugAndLeads', 'axis', 'end'],
 ];
 
 /** The calculator with which a step goes on, and what it takes along. */

@@ -159,3 +159,16 @@ export function frameEarthedOf({ choices }: ReadForm): FrameEarthed {
   const stated = choices.frameEarthed;
   return stated === 'only-pe' || stated === 'also-otherwise' ? stated : 'not-stated';
 }
+
+/** Whether a reading that looks odd stood when it was taken again. */
+export const readTwice: ChoiceField = {
+  kind: 'choice',
+  id: 'again',
+  name: 'Was what looks odd read a second time?',
+  hint: 'With the tips lifted in between.',
+  options: [
+    { value: 'yes', label: 'Yes, and it was the same' },
+    { value: 'no', label: 'Not yet' },
+  ],
+  initial: 'no',
+};

@@ -125,6 +125,6 @@ export function useForm<A extends Assessment>(
 
 function keptText({ since, outdated }: { since: string; outdated: boolean }): string {
   const again =
-    ' The bus voltage and the state of the motor leads are left out: they may have changed. Look and measure again.';
+    ' Left out is what may have changed since: bus voltage, support of the axis, what is off or on. Look and measure again.';
   return `Kept on this device from ${since}.${outdated ? again : ''}`;
 }

@@ -59,13 +59,16 @@ export function judgeCoreOhms(input: BrakeInput, cores: CoreSpan | undefined): B
   const added = less(through, coil);
   const limits = coreLimits;
   const figures = { readings, limits, addedOhms: added.lo / 2 + added.hi / 2, explainedOhms: cores.most };
-  if (added.hi <= cores.most) return [finding('brake-cores-fit', 'pass', figures)];
+  // What may be lower by more than a coil that cools passes nothing, however coarse the meter.
+  const mayBeBelow = through.lo < coil.hi * (1 - limitValue(again) / 100);
+  if (added.hi <= cores.most && !mayBeBelow) return [finding('brake-cores-fit', 'pass', figures)];
   // A coil that cools by some kelvins between the readings changes by more than the cores have.
   const proven = added.lo > Math.max(cores.beyond, (coil.hi * limitValue(again)) / 100);
   if (proven && Number.isFinite(added.hi)) {
     return [finding('brake-cores-high', 'fail', { ...figures, limits: [...limits, again] })];
   }
-  return [finding('brake-cores-too-close', 'undecided', { readings, limits, explainedOhms: cores.most })];
+  const used = mayBeBelow ? [...limits, again] : limits;
+  return [finding('brake-cores-too-close', 'undecided', { readings, limits: used, explainedOhms: cores.most })];
 }
 
 /** Each other, U, V, W and PE: no path. A path convicts nothing, since cable and motor are both on it. */

@@ -1,6 +1,6 @@
 import { findingMaker } from '../../../kernel/assessment/assessment.ts';
 import { type LimitId, limitValue } from '../../../kernel/limits.ts';
-import { type Interval, intervalOf, intervalShown } from '../../../kernel/reading/interval.ts';
+import { type Interval, intervalShown } from '../../../kernel/reading/interval.ts';
 import type { Reading } from '../../../kernel/reading/reading.ts';
 import { type CoreSpan, coreLimits } from './cable.ts';
 import type { BrakeFinding, BrakeInput, BrakePayloads } from './input.ts';
@@ -26,7 +26,8 @@ export function judgeSupply(input: BrakeInput, circuit: Circuit): BrakeFinding[]
   if (ratedVolts.kind !== 'value' || ratedVolts.value === 0) return [];
   const rated = ratedVolts.value;
   const measured = plugVolts.kind !== 'missing';
-  const at = measured ? intervalOf(plugVolts) : behindCores(sourceVolts, circuit);
+  // 0.1 kV is no proof of 96 V.
+  const at = measured ? intervalShown(plugVolts) : behindCores(sourceVolts, circuit);
   const drop = [...expectedDrop(rated, circuit), ...measuredDrop(input, rated, circuit)];
   if (at === undefined) return [finding('brake-supply-missing', 'undecided', { readings: ['plugVolts'] }), ...drop];
   const off = limitValue('brake-supply-off');
@@ -50,7 +51,8 @@ export function judgeSupply(input: BrakeInput, circuit: Circuit): BrakeFinding[]
 /** Undefined unless the cores are known and were measured. */
 function behindCores(source: Reading, { expectedOhms, cores, coresFit }: Circuit): Interval | undefined {
   if (source.kind !== 'value' || expectedOhms === undefined || cores === undefined || !coresFit) return undefined;
-  return { lo: (source.value * expectedOhms) / (expectedOhms + cores.most), hi: source.value };
+  const { lo, hi } = intervalShown(source);
+  return { lo: (lo * expectedOhms) / (expectedOhms + cores.most), hi };
 }
 
 /** What the two cores take by the table if their source gives the rated voltage, and the coil is at 20 °C. */

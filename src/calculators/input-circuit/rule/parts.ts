@@ -4,7 +4,7 @@ import { isOpenCircuit } from '../../../kernel/assessment/open-circuit.ts';
 import { type LimitId, limitValue } from '../../../kernel/limits.ts';
 import { intervalShown } from '../../../kernel/reading/interval.ts';
 import type { InputCircuitInput, InputFinding, InputPayloads } from './input.ts';
-import { linesOf } from './rectifier.ts';
+import { dropsOf, linesOf } from './rectifier.ts';
 
 const finding = findingMaker<InputPayloads>();
 
@@ -35,8 +35,7 @@ export function judgeFuses(input: InputCircuitInput): InputFinding[] {
 
 /** Two diodes in series have more than one of the rectifier, unless one half of a leg or the chopper is shorted. */
 function conductsByOneDrop(input: InputCircuitInput): boolean {
-  const drops = linesOf(input).flatMap((line) => [input.plusConducting[line], input.minusConducting[line]]);
-  const figures = drops.flatMap((one) => (one.kind === 'value' ? [one.value] : []));
+  const figures = [...dropsOf(input, 'plus'), ...dropsOf(input, 'minus')].map(({ volts }) => volts);
   const { lo } = intervalShown(input.linkConducting, input.instrument);
   return figures.length > 0 && lo <= Math.min(...figures) + limitValue('diode-balance');
 }

@@ -13,12 +13,19 @@ interface Judged extends Diode {
   judgement: PairJudgement;
 }
 
+/** Drops in V of the diodes of one side. A short is none, and neither is a reading that blocks. */
+export function dropsOf(input: InputCircuitInput, side: Side): { line: Line; volts: number }[] {
+  return linesOf(input).flatMap((line) => {
+    const one = input[`${side}Conducting`][line];
+    const conducts =
+      one.kind === 'value' && one.value > limitValue('diode-short') && one.value < limitValue('diode-blocking');
+    return conducts ? [{ line, volts: one.value }] : [];
+  });
+}
+
 /** A bad joint in series with one diode conducts all the same, with more than its fellows. */
 function unevenDrops(input: InputCircuitInput, side: Side): InputFinding | undefined {
-  const drops = linesOf(input).flatMap((line) => {
-    const one = input[`${side}Conducting`][line];
-    return one.kind === 'value' ? [{ line, volts: one.value }] : [];
-  });
+  const drops = dropsOf(input, side);
   const volts = drops.map((one) => one.volts);
   const apartVolts = Math.max(...volts) - Math.min(...volts);
   if (!(apartVolts > limitValue('diode-balance'))) return undefined;

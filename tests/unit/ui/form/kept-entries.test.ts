@@ -81,4 +81,21 @@ describe('what was typed into a calculator is kept on the device', () => {
     storeTexts('practice', { code: 'A' }, 'localStorage');
     expect(storedTexts('practice', 'localStorage')).toEqual({ code: 'A' });
   });
+
+  test('after a break, what is off and what is supported is asked again in every calculator', () => {
+    vi.stubGlobal('localStorage', storage());
+    newTab();
+    const states = {
+      motorLeads: 'off',
+      supplyLeads: 'off',
+      others: 'off',
+      plugAndLeads: 'off',
+      axis: 'held',
+      end: 'off',
+    };
+    keepEntries('any', { ...states, ohms: '0.1' }, now);
+    const nextDay = new Date('2026-03-03T05:58:00Z');
+    expect(keptEntries('any', nextDay)).toMatchObject({ typed: { ohms: '0.1' }, outdated: true });
+    expect(Object.keys(keptEntries('any', nextDay)?.typed ?? {})).toEqual(['ohms']);
+  });
 });

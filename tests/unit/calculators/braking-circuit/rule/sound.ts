@@ -23,3 +23,20 @@ export const sound: BrakingCircuitInput = {
 
 export type Change = Partial<BrakingCircuitInput>;
 export const assess = (change: Change) => assessBrakingCircuit({ ...sound, ...change });
+
+const pair = (path: string) => `${path}Conducting ${path}Blocking: diode-short diode-blocking`;
+
+/** The findings of the sound circuit part by part, each as a line with the limits that it rests on. */
+const usual = {
+  bus: ['bus-discharged pass busVoltage: resistance-residual-voltage'],
+  resistor: ['resistor-fits pass ohms plate: braking-resistor-tolerance braking-resistor-off-plate'],
+  housing: ['housing-free pass toHousing insulation: braking-resistor-to-pe machine-minimum-60204'],
+  thermal: ['thermal-closed pass thermalOhms: tips-together'],
+  upper: [`chopper-sound pass ${pair('upper')}`],
+  lower: [`chopper-sound pass ${pair('lower')}`],
+};
+
+export type Lines = Partial<typeof usual>;
+
+/** All lines of a circuit that differs from the sound one in these parts. */
+export const linesWith = (instead: Lines) => Object.values({ ...usual, ...instead }).flat();

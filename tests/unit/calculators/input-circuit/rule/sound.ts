@@ -1,5 +1,5 @@
 import { assessInputCircuit } from '../../../../../src/calculators/input-circuit/rule/assess.ts';
-import type { InputCircuitInput, Lines } from '../../../../../src/calculators/input-circuit/rule/input.ts';
+import type { InputCircuitInput, Line, Lines, Side } from '../../../../../src/calculators/input-circuit/rule/input.ts';
 import { ohms, type Reading, volts } from '../../../../../src/kernel/reading/reading.ts';
 
 export const ol: Reading = { kind: 'over', unit: 'V' };
@@ -27,3 +27,26 @@ export const sound: InputCircuitInput = {
 
 export type Change = Partial<InputCircuitInput>;
 export const assess = (change: Change) => assessInputCircuit({ ...sound, ...change });
+
+export const allLines: readonly Line[] = ['L1', 'L2', 'L3'];
+export const pairLimits = 'diode-short diode-blocking';
+
+/** The two readings of each of these diodes. */
+export const pairs = (side: Side, lines: readonly Line[] = allLines) =>
+  lines.map((line) => `${side}Conducting${line} ${side}Blocking${line}`).join(' ');
+
+/** The findings of the sound input part by part, each as a line with the limits that it rests on. */
+const usual = {
+  bus: ['bus-discharged pass busVoltage: resistance-residual-voltage'],
+  stated: [] as string[],
+  fuses: ['fuses-conduct pass fuseL1 fuseL2 fuseL3: tips-together'],
+  rectifier: [`rectifier-sound pass ${pairs('plus')} ${pairs('minus')}: ${pairLimits}`, 'lines-not-judged caution'],
+  link: [`link-sound pass linkConducting linkBlocking: ${pairLimits}`],
+  climb: ['link-climbs pass climb'],
+  precharge: [
+    'precharge-fits pass prechargeOhms prechargePlate: precharge-tolerance precharge-off-plate tips-together',
+  ],
+};
+
+/** All lines of an input that differs from the sound one in these parts. */
+export const linesWith = (instead: Partial<typeof usual>) => Object.values({ ...usual, ...instead }).flat();
