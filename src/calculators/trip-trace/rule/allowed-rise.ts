@@ -10,7 +10,7 @@ import type { TripTraceInput } from './input.ts';
  * voltage: from terminal to terminal it is proportional to the speed, and at the highest speed of the recording about as high as
  * the bus at the most, since the diodes of the output stage would feed the bus otherwise. A phase has 1/√3 of it. `share` of the
  * inductance is left: 1, or what the least favourable case leaves of it (`trace-least-inductance`). Undefined if bus or inductance
- * are unknown.
+ * are unknown. A bus that is stated and not recorded counts with what braking may add to it (`trace-bus-rise`).
  *
  * The same bound holds for the vector of the three currents (amplitudes kept): no state of the output stage makes a voltage vector
  * longer than 2/3 of the bus, the motor's own has 1/√3, and no direction of a rotor has less than the least inductance. A rise
@@ -21,7 +21,7 @@ export function allowedRise(
   { inductance, busVolts }: TripTraceInput,
   share: number,
 ): number | undefined {
-  const bus = busOf(figures, busVolts);
+  const bus = highestBus(figures, busVolts);
   if (bus === undefined || inductance === undefined || !figures.inAmperes) return undefined;
   const perPhase = bus * (2 / 3 + speedShare(figures) / Math.sqrt(3));
   return (perPhase / ((inductance / 2) * share)) * figures.sampleSeconds;
@@ -44,14 +44,29 @@ export function restingRise(figures: TraceFigures, { inductance, busVolts }: Tri
 }
 
 /** What is left of the inductance in the least favourable case: more if the least direction of the rotor was stated. */
-export const leastLimit = ({ inductanceIs }: Pick<TripTraceInput, 'inductanceIs'>): LimitId =>
+const leastLimit = ({ inductanceIs }: Pick<TripTraceInput, 'inductanceIs'>): LimitId =>
   inductanceIs === 'smaller' ? 'trace-least-of-smaller' : 'trace-least-inductance';
+/** The limits that the largest rise rests on. */
+export const riseLimits = (figures: TraceFigures, input: Pick<TripTraceInput, 'inductanceIs'>): LimitId[] => [
+  leastLimit(input),
+  ...(mayBeHigher(figures) ? (['trace-bus-rise'] as const) : []),
+];
+
 export const leastShare = (input: Pick<TripTraceInput, 'inductanceIs'>): number => limitValue(leastLimit(input));
 
 /** The highest bus voltage shortly before the trip: of the file, or as stated. */
 export function busOf({ bus, busInVolts }: TraceFigures, stated: number | undefined): number | undefined {
   if (bus !== undefined && busInVolts) return Math.max(bus.most, bus.before);
   return stated;
+}
+
+/** A motor that slows down, or is driven, raises a bus that was only stated as it usually is. */
+const mayBeHigher = ({ bus, busInVolts, motion }: TraceFigures): boolean =>
+  (bus === undefined || !busInVolts) && motion?.speedBefore !== 0;
+
+function highestBus(figures: TraceFigures, stated: number | undefined): number | undefined {
+  const bus = busOf(figures, stated);
+  return bus !== undefined && mayBeHigher(figures) ? bus * (1 + limitValue('trace-bus-rise') / 100) : bus;
 }
 
 /** Without a recorded speed the motor may have turned at its highest. */

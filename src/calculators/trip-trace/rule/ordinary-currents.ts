@@ -1,6 +1,6 @@
 import { findingMaker } from '../../../kernel/assessment/assessment.ts';
 import { limitValue } from '../../../kernel/limits.ts';
-import { allowedRise, busOf, leastShare, sampleTimeFor } from './allowed-rise.ts';
+import { allowedRise, busOf, leastShare, riseLimits, sampleTimeFor } from './allowed-rise.ts';
 import { busIsSteady } from './bus.ts';
 import { addsUp, eachPhaseMeasured } from './current-sum.ts';
 import type { TraceFigures } from './figures.ts';
@@ -41,7 +41,7 @@ export function ordinaryCurrents(figures: TraceFigures, input: TripTraceInput): 
     return nothing('coarse', sampleTimeFor(tripAmps - highest, unseen, figures.sampleSeconds));
   const share = highest / tripAmps;
   return finding('ordinary-for', 'undecided', {
-    limits: ['trace-ordinary'],
+    limits: ['trace-ordinary', ...riseLimits(figures, input)],
     supply: busIsSteady(figures) ? 'steady' : 'unknown',
     earth: eachPhaseMeasured(figures, input) && addsUp(figures) ? 'excluded' : 'possible',
     amps: highest,

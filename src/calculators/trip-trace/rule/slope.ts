@@ -1,6 +1,6 @@
 import { findingMaker } from '../../../kernel/assessment/assessment.ts';
 import { limitValue } from '../../../kernel/limits.ts';
-import { allowedRise, busOf, leastLimit, leastShare, restingRise, sampleTimeFor } from './allowed-rise.ts';
+import { allowedRise, busOf, leastShare, restingRise, riseLimits, sampleTimeFor } from './allowed-rise.ts';
 import { eachPhaseMeasured } from './current-sum.ts';
 import type { PhasePlace, TraceFigures } from './figures.ts';
 import type { SlopeSilence, TripTraceFinding, TripTraceInput, TripTracePayloads } from './input.ts';
@@ -31,7 +31,7 @@ export function slope(figures: TraceFigures, input: TripTraceInput): TripTraceFi
   const { slope: phases } = figures;
   const parts = {
     readings: ['inductance'],
-    limits: [leastLimit(input)],
+    limits: riseLimits(figures, input),
     allowed,
     seconds: figures.sampleSeconds,
   };
