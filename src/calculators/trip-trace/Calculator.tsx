@@ -1,6 +1,6 @@
 import { Choices } from '../../ui/form/Choices.tsx';
 import { lateRule } from '../../ui/form/late-rule.ts';
-import { ReadingRow } from '../../ui/form/ReadingRow.tsx';
+import { ReadingInput } from '../../ui/form/ReadingInput.tsx';
 import { type CalculatorProps, useForm } from '../../ui/form/use-form.ts';
 import { LateDrawing } from '../../ui/plot/LateDrawing.tsx';
 import { FormFrame } from '../frame/FormFrame.tsx';
@@ -38,13 +38,15 @@ export function Calculator(props: CalculatorProps) {
       <FileField state={state} kept={form.typed.trace ?? ''} />
       {marksAsked && <Choices name={name} field={decimalMark} form={form} />}
       {file && <FileAnswers name={name} file={file} problems={problems} form={form} />}
-      <ReadingRow
-        name={name}
-        legend="Motor and drive"
-        hint="From type plate, data sheet and drive manual. What is not stated costs only the rules that need it."
-        fields={motorFields}
-        form={form}
-      />
+      <fieldset>
+        <legend>Motor and drive</legend>
+        <p class="hint">
+          From type plate, data sheet and drive manual. What is not stated costs only the rules that need it.
+        </p>
+        {motorFields.map((field) => (
+          <ReadingInput key={field.id} name={name} field={field} form={form} />
+        ))}
+      </fieldset>
       <Choices name={name} field={polePairs} form={form} />
       <Choices name={name} field={inductanceIs} form={form} />
       <Choices name={name} field={sensors} form={form} />

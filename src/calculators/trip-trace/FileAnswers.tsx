@@ -29,9 +29,11 @@ export function FileAnswers({ name, file, problems, form }: Props) {
     <fieldset class="trace-columns">
       <legend>The columns of the file</legend>
       <p class="hint">Proposed from names and figures. Look at the first values, and correct what is wrong.</p>
-      {fields.columns.map((field) => (
-        <ColumnChoice key={field.id} name={name} field={field} file={file} problems={problems} form={form} />
-      ))}
+      <div class="trace-signals">
+        {fields.columns.map((field) => (
+          <ColumnChoice key={field.id} name={name} field={field} file={file} problems={problems} form={form} />
+        ))}
+      </div>
       {typed.colTime !== '' && choices(fields.timeUnit)}
       {counted && (
         <div>

@@ -4,6 +4,9 @@ import { fileProblems, lineRemarks } from './read/file-problems.ts';
 import type { OpenedFile } from './trace-session.ts';
 import type { TraceFileState } from './use-trace-file.ts';
 
+/** A comma between the groups would be a decimal mark to some. */
+const mostRows = limitValue('trace-rows').toLocaleString('en').replace(',', '\u202f');
+
 interface Props {
   state: TraceFileState;
   /** What is kept of a file, as it stands in the form. */
@@ -17,8 +20,7 @@ export function FileField({ state: { file, progress, refused, open }, kept }: Pr
     <div class={refused ? 'field is-bad' : 'field'}>
       <label for="trip-trace-file">Recording (CSV)</label>
       <p class="hint" id="trip-trace-file-hint">
-        Any separator and decimal mark, up to {limitValue('trace-rows')} rows. It stays on this device, and nothing of
-        it is sent.
+        Any separator and decimal mark, up to {mostRows} rows. It stays on this device, and nothing of it is sent.
       </p>
       <input
         id="trip-trace-file"
