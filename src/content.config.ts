@@ -4,6 +4,7 @@ import { articleSchema } from './library/articles/article-schema.ts';
 import { visitCaseSchema } from './library/cases/case-schema.ts';
 import { exerciseSetSchema } from './library/exercises/exercise-schema.ts';
 import { glossarySchema } from './library/glossary/glossary-schema.ts';
+import { lessonSchema } from './library/lessons/lesson-schema.ts';
 import { fieldSchema } from './library/tables/field-schema.ts';
 import { limitTopicSchema } from './library/tables/limit-schema.ts';
 import { sourceSchema } from './library/tables/source-schema.ts';
@@ -21,5 +22,6 @@ export const collections = {
     loader: glob({ base: 'content/exercises', pattern: '**/*.json' }),
     schema: exerciseSetSchema,
   }),
+  lessons: defineCollection({ loader: glob({ base: 'content/lessons', pattern: '*.json' }), schema: lessonSchema }),
   cases: defineCollection({ loader: glob({ base: 'content/cases', pattern: '*.json' }), schema: visitCaseSchema }),
 };

@@ -1,4 +1,4 @@
-import { oneOf, type Random, seeded } from '../../src/practice/simulator/random.ts';
+import { oneOf, type Random, seeded } from '../../src/kernel/random.ts';
 import {
   acts,
   adverbs,

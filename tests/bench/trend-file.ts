@@ -1,5 +1,5 @@
+import { seeded } from '../../src/kernel/random.ts';
 import { formatDay } from '../../src/kernel/reading/calendar-date.ts';
-import { seeded } from '../../src/practice/simulator/random.ts';
 
 /** A semicolon file with decimal commas: one reading per day, falling by a few percent per year, with scatter. */
 export function trendFile(rows: number, seed = 1): string {

@@ -1,6 +1,11 @@
 import { describe, expect, test } from 'vitest';
 import { exerciseSetSchema } from '../../src/library/exercises/exercise-schema.ts';
+import { exportedQuestion } from '../../src/library/exercises/export/exported-question.ts';
+import { qtiItem } from '../../src/library/exercises/export/qti-item.ts';
+import { xmlDocument } from '../../src/library/exercises/export/xml.ts';
 import { fillQuestion, plainText } from '../../src/library/exercises/fill.ts';
+import { misfits } from '../unit/library/exercises/qti/content-model.ts';
+import { readXml } from '../unit/library/exercises/qti/read-xml.ts';
 import { filesOf, jsonOf } from './support/files.ts';
 import { typedNumbers } from './support/typed-numbers.ts';
 
@@ -36,6 +41,21 @@ describe.each(sets)('$path', ({ path, data }) => {
     const inputs = Object.values(question.numbers ?? {}).flatMap((number) => ('compute' in number ? number.with : []));
     const names = Object.keys(question.numbers ?? {});
     expect(names.filter((name) => !written.includes(`{${name}}`) && !inputs.includes(name))).toEqual([]);
+  });
+
+  test.each(questions)('$id: leaves as an item of QTI, with all that it says', (question) => {
+    const exported = exportedQuestion('measuring/example', 'An example', question);
+    const item = readXml(xmlDocument(qtiItem(exported)));
+    expect(misfits(item)).toEqual([]);
+    const said = JSON.stringify(item);
+    const missing = [exported.question, ...exported.answer].filter((text) => !said.includes(JSON.stringify(text)));
+    expect(missing).toEqual([]);
+    // What a machine scores is said in the answer that a person reads.
+    const { key } = exported;
+    if (key !== undefined) {
+      const result = key.kind === 'choice' ? key.value : `${key.value} ${key.unit}`;
+      expect(exported.answer.join(' ')).toContain(result);
+    }
   });
 
   test.each(questions)('$id: types no figure with a unit', ({ question, answer }) => {

@@ -15,7 +15,7 @@ const articles = filesOf('content/articles/**/*.mdx').map(({ path, text }) => ({
   path,
   text: `${matterProse(text)}\n${typedProse(text)}`,
 }));
-const data = jsonOf('content/{glossary,exercises,limits,cases}/**/*.json').map(({ path, data }) => ({
+const data = jsonOf('content/{glossary,exercises,lessons,limits,cases}/**/*.json').map(({ path, data }) => ({
   path,
   text: textsOf(data)
     .join('\n')

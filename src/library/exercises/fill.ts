@@ -21,26 +21,42 @@ export function fillQuestion({ id, question, answer, numbers = {} }: Question): 
   return { id, question: fill(question), answer: answer.map(fill) };
 }
 
-function valuesOf(id: string, numbers: Record<string, ExerciseNumber>): Map<string, ExerciseValue> {
+/** The value of each number by its name. `read` gives that of a noted reading. */
+export function valuesOf(
+  id: string,
+  numbers: Record<string, ExerciseNumber>,
+  read: (given: string, name: string) => ExerciseValue = givenValue,
+): Map<string, ExerciseValue> {
   const values = new Map<string, ExerciseValue>([['-', wordValue('')]]);
   for (const [name, number] of Object.entries(numbers)) {
-    const value = worth(number, (wanted) => {
-      const found = values.get(wanted);
-      if (found === undefined)
-        throw new Error(`question ${id}: “${name}” uses “${wanted}”, which is not defined above it`);
-      return found;
-    });
+    const value =
+      'given' in number ? read(number.given, name) : worth(number, namedIn(values, `question ${id}: “${name}”`));
     if (/NaN|∞|undefined/.test(value.text)) throw new Error(`question ${id}: “${name}” is ${value.text}`);
     values.set(name, value);
   }
   return values;
 }
 
-function worth(number: ExerciseNumber, named: (name: string) => ExerciseValue): ExerciseValue {
-  if ('given' in number) return givenValue(number.given);
-  if ('limit' in number) return limitFigure(number.limit);
-  const result = compute[number.compute]?.(...number.with.map(named));
-  if (result === undefined) throw new Error(`no function “${number.compute}” in exercises/compute.ts`);
+/** Looks a value up by its name; `user` is named if there is none. */
+export function namedIn(values: ReadonlyMap<string, ExerciseValue>, user: string): (name: string) => ExerciseValue {
+  return (wanted) => {
+    const found = values.get(wanted);
+    if (found === undefined) throw new Error(`${user} uses “${wanted}”, which is not defined above it`);
+    return found;
+  };
+}
+
+function worth(
+  number: Exclude<ExerciseNumber, { given: string }>,
+  named: (name: string) => ExerciseValue,
+): ExerciseValue {
+  return 'limit' in number ? limitFigure(number.limit) : computed(number.compute, number.with.map(named));
+}
+
+/** What the function of compute.ts with this name gives. */
+export function computed(name: string, values: readonly ExerciseValue[]): ExerciseValue {
+  const result = compute[name]?.(...values);
+  if (result === undefined) throw new Error(`no function “${name}” in exercises/compute.ts`);
   return result;
 }
 

@@ -1,7 +1,7 @@
+import { between, type Random } from '../../kernel/random.ts';
 import type { LeakPath } from '../simulator/axis-defects.ts';
 import type { AxisState } from '../simulator/axis-state.ts';
 import type { HookUp } from '../simulator/measure.ts';
-import { between, type Random } from '../simulator/random.ts';
 import { drivePhase } from './unsafe-acts.ts';
 
 /** Resistance of a switch that a tester's voltage has broken down, in ohms: typical, project judgement. */

@@ -1,7 +1,7 @@
 import { crc32 } from '../../kernel/link/crc32.ts';
+import { oneOf, type Random, seeded } from '../../kernel/random.ts';
 import { allFaultIds, faultIds } from '../simulator/faulted-axis.ts';
 import { singleFaults } from '../simulator/faults.ts';
-import { oneOf, type Random, seeded } from '../simulator/random.ts';
 import { drawCause } from '../world/field-mix.ts';
 import { inField } from './draw-machine.ts';
 

@@ -1,7 +1,7 @@
+import { between, seeded } from '../../kernel/random.ts';
 import { faultedAxis } from '../simulator/faulted-axis.ts';
 import { drawFieldInstruments, drawInstruments } from '../simulator/instruments.ts';
 import { drawAxis } from '../simulator/parameters.ts';
-import { between, seeded } from '../simulator/random.ts';
 import { drawAxisOfField } from '../world/field-axis.ts';
 import { FieldMachine } from '../world/field-machine.ts';
 import { noSlips } from '../world/slips.ts';

@@ -1,10 +1,10 @@
+import { between, type Random } from '../../kernel/random.ts';
 import { type AxisState, asFound } from '../simulator/axis-state.ts';
 import { anyCanFall, axisFalls } from '../simulator/brake.ts';
 import { afterWaiting, switchedOn } from '../simulator/discharge.ts';
 import { type FaultedAxis, withoutFault } from '../simulator/faulted-axis.ts';
 import type { Instruments } from '../simulator/instruments.ts';
 import { type HookUp, type Measurement, type Mode, measure } from '../simulator/measure.ts';
-import { between, type Random } from '../simulator/random.ts';
 import { type Reach, type Trip, tripOf } from '../simulator/trip.ts';
 import { brokenDown } from './broken-switch.ts';
 import { FailedReadings, isBus, readingFails, showsDead } from './reading-fails.ts';

@@ -1,8 +1,8 @@
+import type { Random } from '../../kernel/random.ts';
 import type { BuiltAxis } from '../simulator/axis-defects.ts';
 import { type AxisState, asFound, leadsOff } from '../simulator/axis-state.ts';
 import { drawInstruments, type Instruments } from '../simulator/instruments.ts';
 import { type AxisParameters, drawAxis } from '../simulator/parameters.ts';
-import type { Random } from '../simulator/random.ts';
 
 /** Always the middle of a range, and no noise: a figure shows the same each time. */
 export const middle: Random = () => 0.5;

@@ -1,7 +1,7 @@
+import { between, type Random } from '../../kernel/random.ts';
 import { formatQuantity } from '../../kernel/reading/format-reading.ts';
 import type { Reading, Unit } from '../../kernel/reading/reading.ts';
 import type { MeterFunction, Range } from './instruments.ts';
-import { between, type Random } from './random.ts';
 
 /** A reading, and the text of the display as a person would type it. */
 export interface Displayed {

@@ -1,3 +1,4 @@
+import { between, betweenDecades, chance, oneOf, type Random } from '../../kernel/random.ts';
 import type { Cause, Damage, InspectedPart, Part, Symptom } from '../../kernel/vocabulary.ts';
 import type { BuiltAxis } from './axis-defects.ts';
 import { noDamage } from './fault-figures.ts';
@@ -5,7 +6,6 @@ import type { Circuit, Fault, Feel } from './fault-types.ts';
 import { combinations, singleFaults } from './faults.ts';
 import { fieldFaults } from './field-faults.ts';
 import type { AxisParameters } from './parameters.ts';
-import { between, betweenDecades, chance, oneOf, type Random } from './random.ts';
 
 /** An axis with its faults, every figure drawn: truth and behaviour. What is connected is in `AxisState`. */
 export interface FaultedAxis extends BuiltAxis {

@@ -1,8 +1,8 @@
 import { type Phases, phases } from '../../kernel/electrics/phases.ts';
+import { between, betweenDecades, chance, oneOf, type Random } from '../../kernel/random.ts';
 import { type IdleCore, idleCores } from './axis-state.ts';
 import { field, fieldShares, type PropertyShares } from './field-figures.ts';
 import { type AxisParameters, drawAxis } from './parameters.ts';
-import { between, betweenDecades, chance, oneOf, type Random } from './random.ts';
 import { typical } from './typical.ts';
 
 /**

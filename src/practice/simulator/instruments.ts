@@ -1,5 +1,5 @@
+import { between, betweenDecades, chance, oneOf, type Random } from '../../kernel/random.ts';
 import { field } from './field-figures.ts';
-import { between, betweenDecades, chance, oneOf, type Random } from './random.ts';
 
 /**
  * One range: its largest reading, and the test source behind the leads, in volts and ohms. A negative voltage: minus is on

@@ -1,3 +1,4 @@
+import type { Random } from '../../kernel/random.ts';
 import { lastIn } from '../../kernel/reading/last-in.ts';
 import type { BuiltAxis } from './axis-defects.ts';
 import { axisNetwork } from './axis-network.ts';
@@ -7,7 +8,6 @@ import { type Displayed, showCount, showOver, withError } from './display.ts';
 import { heldOn } from './held-tips.ts';
 import type { Instruments, MeterFunction, Range } from './instruments.ts';
 import { type Element, resistor } from './network.ts';
-import type { Random } from './random.ts';
 import { across, type HookUp, type Mode, ranged } from './ranging.ts';
 
 export type { HookUp, Mode } from './ranging.ts';

@@ -1,6 +1,6 @@
 import { type Phase, type Phases, phases } from '../../kernel/electrics/phases.ts';
+import { between, betweenDecades, oneOf, type Random } from '../../kernel/random.ts';
 import type { IdleCore } from './axis-state.ts';
-import { between, betweenDecades, oneOf, type Random } from './random.ts';
 import { typical } from './typical.ts';
 
 /** One axis as built, at reference temperatures. Resistances in ohms, lengths in metres. */

@@ -1,8 +1,8 @@
+import { chance, type Random } from '../../kernel/random.ts';
 import type { Symptom } from '../../kernel/vocabulary.ts';
 import type { AxisState } from './axis-state.ts';
 import type { Circuit } from './fault-types.ts';
 import type { FaultedAxis } from './faulted-axis.ts';
-import { chance, type Random } from './random.ts';
 
 /** How far a try goes: power with the control off, enable at rest, or everything that the machine does. */
 export type Reach = 'power' | 'enable' | 'all';

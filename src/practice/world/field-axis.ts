@@ -1,7 +1,7 @@
+import { betweenDecades, type Random } from '../../kernel/random.ts';
 import { type FaultedAxis, faultedAxis } from '../simulator/faulted-axis.ts';
 import { field } from '../simulator/field-figures.ts';
 import { drawFieldAxis, equippedFor } from '../simulator/field-parameters.ts';
-import { betweenDecades, type Random } from '../simulator/random.ts';
 import { meets } from './field-mix.ts';
 
 /** An axis of the field with this fault and the equipment that the fault needs. Throws for an unknown fault. */

@@ -1,10 +1,10 @@
 import { limitValue } from '../../kernel/limits.ts';
+import { between, type Random } from '../../kernel/random.ts';
 import { Machine } from '../case/machine.ts';
 import type { Setting } from '../case/setting.ts';
 import { withoutFault } from '../simulator/faulted-axis.ts';
 import { drawFieldInstruments } from '../simulator/instruments.ts';
 import type { Measurement, Mode } from '../simulator/measure.ts';
-import { between, type Random } from '../simulator/random.ts';
 import type { Reach } from '../simulator/trip.ts';
 import { drawAxisOfField } from './field-axis.ts';
 import { meets } from './field-mix.ts';

@@ -1,6 +1,6 @@
 import causeData from '../../../content/field/causes.json' with { type: 'json' };
 import prevalenceData from '../../../content/field/prevalences.json' with { type: 'json' };
-import { chance, oneOf, type Random } from '../simulator/random.ts';
+import { chance, oneOf, type Random } from '../../kernel/random.ts';
 
 /** A cause of the field. `weight`: per cent of visits, judgement; `faults` share it equally. */
 export interface FieldCause {

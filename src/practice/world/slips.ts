@@ -1,6 +1,6 @@
+import { chance, oneOf, type Random } from '../../kernel/random.ts';
 import type { Symptom } from '../../kernel/vocabulary.ts';
 import type { FaultedAxis } from '../simulator/faulted-axis.ts';
-import { chance, oneOf, type Random } from '../simulator/random.ts';
 import { meets } from './field-mix.ts';
 
 /** What this person is told, gets wrong or leaves out on this visit. */

@@ -1,9 +1,10 @@
 import { useState } from 'preact/hooks';
 import { limitValue } from '../../kernel/limits.ts';
 import { isoTime } from '../../kernel/time/iso-time.ts';
+import { csvOf } from '../../kernel/words/csv.ts';
 import { download } from '../../visit/app/download.ts';
 import { evaluate } from '../../visit/evaluate.ts';
-import { csvOf, readingColumns, readingRows } from '../file/readings-table.ts';
+import { readingColumns, readingRows } from '../file/readings-table.ts';
 import type { Folder } from '../merge/sync.ts';
 import { inListOrder } from '../storage/this-device.ts';
 import { shopTexts } from '../words.ts';

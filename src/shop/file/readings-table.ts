@@ -1,6 +1,7 @@
 import type { FormField } from '../../kernel/form/field.ts';
 import { readForm } from '../../kernel/form/read-form.ts';
 import type { Reading } from '../../kernel/reading/reading.ts';
+import type { Cell } from '../../kernel/words/csv.ts';
 import type { EvaluatedVisit } from '../../visit/evaluate.ts';
 import { stepCalculators } from '../../visit/steps/calculators.ts';
 import { type StepId, stepIds } from '../../visit/steps/ids.ts';
@@ -11,8 +12,6 @@ export const readingColumns = [
   ...['visit', 'machine', 'axis', 'site', 'drive', 'motor', 'step', 'field', 'name', 'typed', 'quantity'],
   ...['unit', 'kind', 'value', 'at least', 'at most', 'measured at', 'verdict of the step', 'counts now'],
 ] as const;
-
-type Cell = string | number;
 
 /** Every reading of a visit, one row each, also those that can't be read: what was typed is the truth. */
 export function readingRows({ visit, steps }: EvaluatedVisit): Cell[][] {
@@ -55,19 +54,4 @@ function figuresOf(reading: Reading): Cell[] {
     case 'missing':
       return ['', 'missing', '', '', ''];
   }
-}
-
-/**
- * A table as CSV (RFC 4180) with a byte order mark, so that a spreadsheet reads it as UTF-8. A text that a spreadsheet
- * would take for a formula gets an apostrophe before it: what somebody typed must never be run.
- */
-export function csvOf(rows: readonly (readonly Cell[])[]): string {
-  const lines = rows.map((row) => row.map(cellText).join(','));
-  return `\uFEFF${lines.join('\r\n')}\r\n`;
-}
-
-function cellText(cell: Cell): string {
-  if (typeof cell === 'number') return String(cell);
-  const safe = /^\s*[=+\-@\t\r|%]/.test(cell) ? `'${cell}` : cell;
-  return /[",\r\n]/.test(safe) || safe !== safe.trim() ? `"${safe.replaceAll('"', '""')}"` : safe;
 }

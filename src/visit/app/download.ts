@@ -1,10 +1,15 @@
-import type { ExportedFile } from '../record/export-visit.ts';
+const types: Record<string, string> = { csv: 'text/csv', json: 'application/json', zip: 'application/zip' };
+
+interface MadeFile {
+  /** With the ending that tells its type. */
+  name: string;
+  text: string | Uint8Array<ArrayBuffer>;
+}
 
 /** Saves a file through the browser's download. It is made on the device; nothing is sent. */
-export function download({ name, text }: ExportedFile): void {
-  const address = URL.createObjectURL(
-    new Blob([text], { type: name.endsWith('.csv') ? 'text/csv' : 'application/json' }),
-  );
+export function download({ name, text }: MadeFile): void {
+  const type = types[name.split('.').pop() ?? ''] ?? 'application/octet-stream';
+  const address = URL.createObjectURL(new Blob([text], { type }));
   const link = document.createElement('a');
   link.href = address;
   link.download = name;

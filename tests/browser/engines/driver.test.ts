@@ -41,7 +41,7 @@ declare const misbehave: () => void;
 
 eachEngine((engine) => {
   test('types by keys and replaces what stood there', async () => {
-    const tab = await engine.open('/first', own);
+    const tab = await engine.openAgain('/first', own);
     await tab.fill('#field', '12');
     await tab.fill({ label: 'Reading of U' }, '4,5 MΩ >−x');
     expect(await tab.valueOf('#field')).toBe('4,5 MΩ >−x');
@@ -58,7 +58,7 @@ eachEngine((engine) => {
   });
 
   test('goes back and forward, to pages that the browser kept, and reload makes a new page', async () => {
-    const tab = await engine.open('/first', own);
+    const tab = await engine.openAgain('/first', own);
     await tab.fill('#field', 'kept');
     await tab.click({ link: 'On' });
     await tab.waitFor(() => document.title === '/second');
@@ -73,18 +73,18 @@ eachEngine((engine) => {
   });
 
   test('waits for promises and passes on what is thrown', async () => {
-    const tab = await engine.open('/first', own);
+    const tab = await engine.openAgain('/first', own);
     expect(await tab.evaluate(async (a, b) => (await Promise.resolve(a)) + b.c, 1, { c: 2 })).toBe(3);
     await expect(tab.evaluate(() => Promise.reject(new Error('for a reason')))).rejects.toThrow('for a reason');
   });
 
   test('has the size that is asked for', async () => {
-    const tab = await engine.open('/first', { ...own, width: 820, height: 700 });
+    const tab = await engine.openAgain('/first', { ...own, width: 820, height: 700 });
     expect(await tab.evaluate(() => [innerWidth, innerHeight])).toEqual([820, 700]);
   });
 
   test('tells what the page logs as an error, what it throws and what it misses', async () => {
-    const tab = await engine.open('/first', own);
+    const tab = await engine.openAgain('/first', own);
     await tab.evaluate(() => misbehave());
     const told = engine.name === 'WebKitGTK' ? ['logged', 'thrown'] : ['logged', 'thrown', 'status 404'];
     for (const one of told) await expect.poll(() => tab.problemsSoFar()).toContainEqual(expect.stringContaining(one));

@@ -1,10 +1,10 @@
 import { mkdtempSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
-import { afterAll, describe, expect, inject, onTestFinished } from 'vitest';
+import { afterAll, describe, expect, inject, onTestFailed, onTestFinished } from 'vitest';
 import { type EngineName, type FoundEngine, findEngines, isFound } from '../../tools/engines.ts';
 import { puppeteerEngine } from './puppeteer.ts';
-import type { RawDevice, RawEngine } from './raw.ts';
+import type { RawDevice, RawEngine, RawPage } from './raw.ts';
 import { Tab } from './tab.ts';
 import { webkitEngine } from './webkit.ts';
 
@@ -31,6 +31,9 @@ import { webkitEngine } from './webkit.ts';
  *   const first = await device.open('/visit/');                await device.open('/visit/');
  *   const second = await device.open('/visit/');               await device.kill();
  *   await first.close();                                       await device.start();  // on the same profile
+ *
+ * `engine.openAgain` takes the tab that the last test with `openAgain` left, with all that is stored there: a browser for
+ * each test takes longer to start than many a test runs.
  *
  * `ownDevice` is undefined for WebKitGTK, which keeps no profile under automation: name that in a skipped test with
  * `test.skipIf(!engine.ownDevice)`. All closes itself at the end of the test, which fails when a page logged an error
@@ -64,6 +67,7 @@ export interface Engine {
   /** False where back and forward load the page again each time, as in the Chromium that npm brings. */
   keepsPages: boolean;
   open(path: string, options?: OpenOptions): Promise<Tab>;
+  openAgain(path: string, options?: OpenOptions): Promise<Tab>;
   device(options?: OpenOptions): Promise<Device>;
   ownDevice: ((options?: OpenOptions) => Promise<OwnDevice>) | undefined;
 }
@@ -90,7 +94,16 @@ export const rawEngine = (found: FoundEngine): RawEngine =>
 function engineFor(found: FoundEngine): Engine {
   const raw = rawEngine(found);
   const { ownBrowser } = raw;
-  afterAll(() => raw.close());
+  let left: { device: RawDevice; page: RawPage } | undefined;
+  const endLeft = async () => {
+    const device = left?.device;
+    left = undefined;
+    await device?.close();
+  };
+  afterAll(async () => {
+    await endLeft();
+    await raw.close();
+  });
   const device = async (options: OpenOptions = {}): Promise<Device> => {
     const opened = await raw.device();
     onTestFinished(() => opened.close());
@@ -101,6 +114,15 @@ function engineFor(found: FoundEngine): Engine {
     keepsPages: found.keepsPages,
     device,
     open: async (path, options) => (await device(options)).open(path),
+    openAgain: async (path, options = {}) => {
+      // After a failure, the next test begins as the first did.
+      onTestFailed(endLeft);
+      if (left === undefined) {
+        const device = await raw.device();
+        left = { device, page: await device.newPage() };
+      }
+      return openIn(left.page, path, options);
+    },
     ownDevice: ownBrowser && ((options = {}) => ownDevice(ownBrowser, options)),
   };
 }
@@ -128,8 +150,11 @@ async function ownDevice(startBrowser: NonNullable<RawEngine['ownBrowser']>, opt
 }
 
 async function openTab(device: RawDevice, path: string, options: OpenOptions): Promise<Tab> {
+  return openIn(await device.newPage(), path, options);
+}
+
+async function openIn(page: RawPage, path: string, options: OpenOptions): Promise<Tab> {
   const { width = 1280, offlineUse = false, site = inject(offlineUse ? 'site' : 'siteWithIdleWorker') } = options;
-  const page = await device.newPage();
   const tab = new Tab(page, site);
   onTestFinished(async () => {
     const problems = (await tab.problemsSoFar()).filter((problem) => !problem.includes(searchLeft));
@@ -142,5 +167,5 @@ async function openTab(device: RawDevice, path: string, options: OpenOptions): P
 
 function absent(name: EngineName): Engine {
   const none = () => Promise.reject(new Error(`${name} is not there`));
-  return { name, keepsPages: false, open: none, device: none, ownDevice: none };
+  return { name, keepsPages: false, open: none, openAgain: none, device: none, ownDevice: none };
 }

@@ -99,7 +99,7 @@ async function expectShownIsJudged(tab: Tab, name: string, before: Shown) {
 eachEngine((engine) => {
   test.each(calculatorNames)('%s shows what it judges after a reload, back and forward', async (name) => {
     const place = `[data-island="${name}"]`;
-    const tab = await engine.open(`/calculators/${name}/`);
+    const tab = await engine.openAgain(`/calculators/${name}/`);
     await tab.see(`${place}[data-live]`);
     const worked = { within: place, button: 'Fill in the worked visit' };
     const expected = expectedBy(await tab.text(worked), name);

@@ -25,7 +25,7 @@ async function openWhereLate(engine: Engine, page: string, late: RegExp) {
     },
   });
   onTestFinished(() => site.close());
-  return { tab: await engine.open(page, { site: site.address }), asked: () => asked, answer };
+  return { tab: await engine.openAgain(page, { site: site.address }), asked: () => asked, answer };
 }
 
 eachEngine((engine) => {

@@ -38,6 +38,7 @@ export function knownAddresses(): Map<string, string[] | null> {
   }
   for (const name of calculatorNames) known.set(`/calculators/${name}/`, null);
   for (const { path } of filesOf('content/cases/*.json')) known.set(`/cases/${basename(path, '.json')}/`, null);
+  for (const { path } of filesOf('content/lessons/*.json')) known.set(`/lessons/${basename(path, '.json')}/`, null);
   known.set('/tables/', tableIds());
   known.set(
     '/glossary/',

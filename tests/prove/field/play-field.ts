@@ -1,7 +1,7 @@
+import { seeded } from '../../../src/kernel/random.ts';
 import type { Cause, Part } from '../../../src/kernel/vocabulary.ts';
 import type { Unsafe } from '../../../src/practice/case/unsafe-acts.ts';
 import { Robot } from '../../../src/practice/robot/robot.ts';
-import { seeded } from '../../../src/practice/simulator/random.ts';
 import { drawFieldMachine } from '../../../src/practice/world/field-machine.ts';
 import { drawCause } from '../../../src/practice/world/field-mix.ts';
 import { asTold } from '../../../src/practice/world/person.ts';

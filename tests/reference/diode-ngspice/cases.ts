@@ -1,11 +1,11 @@
 import type { Rail } from '../../../src/calculators/bridge/rule/switch-position.ts';
 import { phases } from '../../../src/kernel/electrics/phases.ts';
+import { seeded } from '../../../src/kernel/random.ts';
 import { axisNetwork } from '../../../src/practice/simulator/axis-network.ts';
 import { asFound, leadsOff } from '../../../src/practice/simulator/axis-state.ts';
 import { faultedAxis } from '../../../src/practice/simulator/faulted-axis.ts';
 import { multimeter, type Range } from '../../../src/practice/simulator/instruments.ts';
 import { drawAxis } from '../../../src/practice/simulator/parameters.ts';
-import { seeded } from '../../../src/practice/simulator/random.ts';
 import { underTest } from '../../../src/practice/simulator/ranging.ts';
 import { type Asked, restDeck } from '../simulator-ngspice/netlist.ts';
 import { simulate } from '../simulator-ngspice/record.ts';

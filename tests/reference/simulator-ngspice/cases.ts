@@ -1,11 +1,11 @@
 import { phases } from '../../../src/kernel/electrics/phases.ts';
+import { seeded } from '../../../src/kernel/random.ts';
 import { axisNetwork } from '../../../src/practice/simulator/axis-network.ts';
 import { type AxisState, asFound, cableFree, leadsOff } from '../../../src/practice/simulator/axis-state.ts';
 import { holding } from '../../../src/practice/simulator/discharge.ts';
 import { type FaultedAxis, faultedAxis } from '../../../src/practice/simulator/faulted-axis.ts';
 import { insulationTester, multimeter, type Range } from '../../../src/practice/simulator/instruments.ts';
 import { drawAxis } from '../../../src/practice/simulator/parameters.ts';
-import { seeded } from '../../../src/practice/simulator/random.ts';
 import { type HookUp, underTest } from '../../../src/practice/simulator/ranging.ts';
 import { fieldCases } from './field-cases.ts';
 import type { Asked, RestCase } from './netlist.ts';

@@ -1,4 +1,5 @@
 import { phases } from '../../../src/kernel/electrics/phases.ts';
+import { seeded } from '../../../src/kernel/random.ts';
 import type { LeakPath, SeriesOhms } from '../../../src/practice/simulator/axis-defects.ts';
 import { axisNetwork } from '../../../src/practice/simulator/axis-network.ts';
 import {
@@ -14,7 +15,6 @@ import { faultedAxis } from '../../../src/practice/simulator/faulted-axis.ts';
 import { insulationTester, type Range } from '../../../src/practice/simulator/instruments.ts';
 import type { Element } from '../../../src/practice/simulator/network.ts';
 import { type AxisParameters, drawAxis } from '../../../src/practice/simulator/parameters.ts';
-import { seeded } from '../../../src/practice/simulator/random.ts';
 import { underTest } from '../../../src/practice/simulator/ranging.ts';
 import type { Asked, RestCase } from './netlist.ts';
 

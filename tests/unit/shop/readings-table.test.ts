@@ -1,7 +1,8 @@
 import { csvParseRows } from 'd3-dsv';
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
-import { csvOf, readingColumns, readingRows } from '../../../src/shop/file/readings-table.ts';
+import { csvOf } from '../../../src/kernel/words/csv.ts';
+import { readingColumns, readingRows } from '../../../src/shop/file/readings-table.ts';
 import { evaluate } from '../../../src/visit/evaluate.ts';
 import { driveOnly, visitOf } from '../../support/marrow-bay-visits.ts';
 

@@ -1,5 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
+import { seeded } from '../../../../src/kernel/random.ts';
 import {
   caseFaults,
   decodeCase,
@@ -11,7 +12,6 @@ import {
 } from '../../../../src/practice/case/case-code.ts';
 import { drawMachine } from '../../../../src/practice/case/draw-machine.ts';
 import { faultIds } from '../../../../src/practice/simulator/faulted-axis.ts';
-import { seeded } from '../../../../src/practice/simulator/random.ts';
 import { runs } from '../../../support/runs.ts';
 
 const keys = fc.record({

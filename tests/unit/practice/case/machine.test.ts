@@ -1,4 +1,5 @@
 import { expect, test } from 'vitest';
+import { seeded } from '../../../../src/kernel/random.ts';
 import type { Action } from '../../../../src/practice/case/action.ts';
 import { Machine } from '../../../../src/practice/case/machine.ts';
 import { perform } from '../../../../src/practice/case/perform.ts';
@@ -6,7 +7,6 @@ import { type AxisState, leadsOff } from '../../../../src/practice/simulator/axi
 import { faultedAxis } from '../../../../src/practice/simulator/faulted-axis.ts';
 import { drawInstruments } from '../../../../src/practice/simulator/instruments.ts';
 import { drawAxis } from '../../../../src/practice/simulator/parameters.ts';
-import { seeded } from '../../../../src/practice/simulator/random.ts';
 
 /** `npm run prove` reports no unsafe act: that means something only if unsafe acts are recorded. */
 function machine(fault = 'nuisance', change: { seen?: 'burnt'; gravityLoaded?: boolean } = {}): Machine {

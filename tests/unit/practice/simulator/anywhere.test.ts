@@ -1,5 +1,6 @@
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
+import { seeded } from '../../../../src/kernel/random.ts';
 import { parseReading } from '../../../../src/kernel/reading/parse-reading.ts';
 import { axisNetwork } from '../../../../src/practice/simulator/axis-network.ts';
 import { asFound, cores } from '../../../../src/practice/simulator/axis-state.ts';
@@ -9,7 +10,6 @@ import { drawFieldInstruments, drawInstruments } from '../../../../src/practice/
 import { type Mode, measure } from '../../../../src/practice/simulator/measure.ts';
 import { nodeIndex } from '../../../../src/practice/simulator/network.ts';
 import { drawAxis } from '../../../../src/practice/simulator/parameters.ts';
-import { seeded } from '../../../../src/practice/simulator/random.ts';
 import { runs } from '../../../support/runs.ts';
 
 type World = 'tidy' | 'field';

@@ -1,4 +1,5 @@
 import { describe, expect, test } from 'vitest';
+import { seeded } from '../../../../src/kernel/random.ts';
 import { axisNetwork } from '../../../../src/practice/simulator/axis-network.ts';
 import { type AxisState, asFound, cableFree, leadsOff } from '../../../../src/practice/simulator/axis-state.ts';
 import { copperOhms } from '../../../../src/practice/simulator/copper.ts';
@@ -6,7 +7,6 @@ import { faultedAxis } from '../../../../src/practice/simulator/faulted-axis.ts'
 import { source } from '../../../../src/practice/simulator/network.ts';
 import { operatingPoint } from '../../../../src/practice/simulator/operating-point.ts';
 import { drawAxis } from '../../../../src/practice/simulator/parameters.ts';
-import { seeded } from '../../../../src/practice/simulator/random.ts';
 import { typical } from '../../../../src/practice/simulator/typical.ts';
 
 const draw = (id: string) => {

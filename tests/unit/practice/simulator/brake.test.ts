@@ -1,8 +1,8 @@
 import { expect, test } from 'vitest';
+import { seeded } from '../../../../src/kernel/random.ts';
 import { asFound, leadsOff } from '../../../../src/practice/simulator/axis-state.ts';
 import { axisFalls } from '../../../../src/practice/simulator/brake.ts';
 import { drawAxis } from '../../../../src/practice/simulator/parameters.ts';
-import { seeded } from '../../../../src/practice/simulator/random.ts';
 
 const hanging = { ...drawAxis(seeded(1)), gravityLoaded: true };
 const lying = { ...hanging, gravityLoaded: false };

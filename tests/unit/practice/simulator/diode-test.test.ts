@@ -2,6 +2,7 @@ import { describe, expect, test } from 'vitest';
 import { suspectPositions } from '../../../../src/calculators/bridge/rule/suspect-positions.ts';
 import { assessBridgeDiode, type BridgeDiodeInput } from '../../../../src/calculators/bridge-diode/rule/assess.ts';
 import { mapPhases, type Phases, phases } from '../../../../src/kernel/electrics/phases.ts';
+import { seeded } from '../../../../src/kernel/random.ts';
 import { parseReading } from '../../../../src/kernel/reading/parse-reading.ts';
 import type { Reading } from '../../../../src/kernel/reading/reading.ts';
 import { asFound, leadsOff } from '../../../../src/practice/simulator/axis-state.ts';
@@ -9,7 +10,6 @@ import { type FaultedAxis, faultedAxis } from '../../../../src/practice/simulato
 import { drawInstruments } from '../../../../src/practice/simulator/instruments.ts';
 import { type Mode, measure } from '../../../../src/practice/simulator/measure.ts';
 import { drawAxis } from '../../../../src/practice/simulator/parameters.ts';
-import { seeded } from '../../../../src/practice/simulator/random.ts';
 import { typed } from '../../../support/typed.ts';
 
 interface Visit {

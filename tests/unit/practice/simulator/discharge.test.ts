@@ -1,11 +1,11 @@
 import { expect, test } from 'vitest';
+import { seeded } from '../../../../src/kernel/random.ts';
 import { asFound } from '../../../../src/practice/simulator/axis-state.ts';
 import { afterWaiting, chargeAfter, holding, switchedOn } from '../../../../src/practice/simulator/discharge.ts';
 import { faultedAxis } from '../../../../src/practice/simulator/faulted-axis.ts';
 import { type Capacitor, resistor } from '../../../../src/practice/simulator/network.ts';
 import { operatingPoint } from '../../../../src/practice/simulator/operating-point.ts';
 import { drawAxis } from '../../../../src/practice/simulator/parameters.ts';
-import { seeded } from '../../../../src/practice/simulator/random.ts';
 
 const bus: Capacitor = { kind: 'capacitor', a: 'plus', b: 'ground', farads: 1e-3, volts: 600 };
 

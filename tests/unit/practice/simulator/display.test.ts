@@ -1,10 +1,10 @@
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
+import { seeded } from '../../../../src/kernel/random.ts';
 import { intervalOf } from '../../../../src/kernel/reading/interval.ts';
 import { parseReading } from '../../../../src/kernel/reading/parse-reading.ts';
 import { resolutionOf, showCount, showOver, withError } from '../../../../src/practice/simulator/display.ts';
 import { drawInstruments, multimeter } from '../../../../src/practice/simulator/instruments.ts';
-import { seeded } from '../../../../src/practice/simulator/random.ts';
 import { runs } from '../../../support/runs.ts';
 
 const instruments = drawInstruments(seeded(1));

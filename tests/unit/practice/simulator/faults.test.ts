@@ -1,12 +1,12 @@
 import { describe, expect, test } from 'vitest';
 import { phases } from '../../../../src/kernel/electrics/phases.ts';
+import { seeded } from '../../../../src/kernel/random.ts';
 import { axisNetwork } from '../../../../src/practice/simulator/axis-network.ts';
 import { asFound } from '../../../../src/practice/simulator/axis-state.ts';
 import { faultedAxis, faultIds } from '../../../../src/practice/simulator/faulted-axis.ts';
 import { combinations, singleFaults } from '../../../../src/practice/simulator/faults.ts';
 import { nodeIndex } from '../../../../src/practice/simulator/network.ts';
 import { drawAxis } from '../../../../src/practice/simulator/parameters.ts';
-import { seeded } from '../../../../src/practice/simulator/random.ts';
 
 const draw = (id: string, seed = 1) => {
   const random = seeded(seed);

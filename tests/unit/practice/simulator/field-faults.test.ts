@@ -1,10 +1,10 @@
 import { describe, expect, test } from 'vitest';
+import { seeded } from '../../../../src/kernel/random.ts';
 import { axisNetwork } from '../../../../src/practice/simulator/axis-network.ts';
 import { asFound } from '../../../../src/practice/simulator/axis-state.ts';
 import { type FaultedAxis, faultedAxis } from '../../../../src/practice/simulator/faulted-axis.ts';
 import { fieldFaults } from '../../../../src/practice/simulator/field-faults.ts';
 import { nodeIndex } from '../../../../src/practice/simulator/network.ts';
-import { seeded } from '../../../../src/practice/simulator/random.ts';
 import { type Reach, tripOf } from '../../../../src/practice/simulator/trip.ts';
 import { drawAxisOfField } from '../../../../src/practice/world/field-axis.ts';
 

@@ -1,4 +1,5 @@
 import { describe, expect, test } from 'vitest';
+import { seeded } from '../../../../src/kernel/random.ts';
 import type { LeakPath, SeriesOhms } from '../../../../src/practice/simulator/axis-defects.ts';
 import { axisNetwork } from '../../../../src/practice/simulator/axis-network.ts';
 import { type AxisState, asFound, cableFree, leadsOff } from '../../../../src/practice/simulator/axis-state.ts';
@@ -8,7 +9,6 @@ import { type Mode, measure } from '../../../../src/practice/simulator/measure.t
 import { source } from '../../../../src/practice/simulator/network.ts';
 import { operatingPoint } from '../../../../src/practice/simulator/operating-point.ts';
 import { type AxisParameters, drawAxis } from '../../../../src/practice/simulator/parameters.ts';
-import { seeded } from '../../../../src/practice/simulator/random.ts';
 import { typical } from '../../../../src/practice/simulator/typical.ts';
 
 const found = asFound(20, 20);

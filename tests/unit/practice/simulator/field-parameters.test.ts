@@ -1,5 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { limitValue } from '../../../../src/kernel/limits.ts';
+import { seeded } from '../../../../src/kernel/random.ts';
 import { asFound, cableFree, leadsOff, reconnected, stripped } from '../../../../src/practice/simulator/axis-state.ts';
 import { anyCanFall, axisFalls } from '../../../../src/practice/simulator/brake.ts';
 import { afterWaiting } from '../../../../src/practice/simulator/discharge.ts';
@@ -9,7 +10,6 @@ import { drawFieldAxis, equippedFor } from '../../../../src/practice/simulator/f
 import { drawFieldInstruments, drawInstruments } from '../../../../src/practice/simulator/instruments.ts';
 import { measure } from '../../../../src/practice/simulator/measure.ts';
 import { drawAxis } from '../../../../src/practice/simulator/parameters.ts';
-import { seeded } from '../../../../src/practice/simulator/random.ts';
 
 const draws = 600;
 const axes = Array.from({ length: draws }, (_, seed) => drawFieldAxis(seeded(seed)));

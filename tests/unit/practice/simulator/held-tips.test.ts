@@ -1,4 +1,5 @@
 import { describe, expect, test } from 'vitest';
+import { seeded } from '../../../../src/kernel/random.ts';
 import { type AxisState, asFound, leadsOff } from '../../../../src/practice/simulator/axis-state.ts';
 import { afterWaiting, charged } from '../../../../src/practice/simulator/discharge.ts';
 import { faultedAxis } from '../../../../src/practice/simulator/faulted-axis.ts';
@@ -6,7 +7,6 @@ import { drawInstruments, type Instruments } from '../../../../src/practice/simu
 import { type HookUp, measure } from '../../../../src/practice/simulator/measure.ts';
 import { type Capacitor, resistor, source } from '../../../../src/practice/simulator/network.ts';
 import { type AxisParameters, drawAxis } from '../../../../src/practice/simulator/parameters.ts';
-import { seeded } from '../../../../src/practice/simulator/random.ts';
 import { chargesAfter } from '../../../../src/practice/simulator/transient.ts';
 
 const off = leadsOff(asFound(20, 20));

@@ -1,7 +1,7 @@
 import { lusolve, matrix } from 'mathjs';
 import { expect, test } from 'vitest';
+import { between, seeded } from '../../../../src/kernel/random.ts';
 import { Equations, solveLinear } from '../../../../src/practice/simulator/linear-equations.ts';
-import { between, seeded } from '../../../../src/practice/simulator/random.ts';
 
 function equationsOf(rows: number[][], right: number[]): Equations {
   const equations = new Equations(rows.length);

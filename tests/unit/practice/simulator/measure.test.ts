@@ -1,12 +1,12 @@
 import { describe, expect, test } from 'vitest';
 import { limitRange, limitValue } from '../../../../src/kernel/limits.ts';
+import { seeded } from '../../../../src/kernel/random.ts';
 import { type AxisState, asFound, cableFree, leadsOff } from '../../../../src/practice/simulator/axis-state.ts';
 import { switchedOn } from '../../../../src/practice/simulator/discharge.ts';
 import { faultedAxis } from '../../../../src/practice/simulator/faulted-axis.ts';
 import { drawInstruments, insulationTester } from '../../../../src/practice/simulator/instruments.ts';
 import { type Mode, measure } from '../../../../src/practice/simulator/measure.ts';
 import { drawAxis } from '../../../../src/practice/simulator/parameters.ts';
-import { seeded } from '../../../../src/practice/simulator/random.ts';
 
 const random = seeded(21);
 const sound = faultedAxis('nuisance', drawAxis(random), random);

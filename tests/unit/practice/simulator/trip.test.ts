@@ -1,8 +1,8 @@
 import { describe, expect, test } from 'vitest';
+import { seeded } from '../../../../src/kernel/random.ts';
 import { type AxisState, asFound, leadsOff } from '../../../../src/practice/simulator/axis-state.ts';
 import { type FaultedAxis, faultedAxis } from '../../../../src/practice/simulator/faulted-axis.ts';
 import { drawAxis } from '../../../../src/practice/simulator/parameters.ts';
-import { seeded } from '../../../../src/practice/simulator/random.ts';
 import { type Reach, type Trip, tripOf } from '../../../../src/practice/simulator/trip.ts';
 
 const random = seeded(9);

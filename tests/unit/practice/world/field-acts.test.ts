@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { seeded } from '../../../../src/practice/simulator/random.ts';
+import { seeded } from '../../../../src/kernel/random.ts';
 import { bendCable, measureBraking, measureIdleCores } from '../../../../src/practice/world/field-acts.ts';
 import { drawFieldMachine, type FieldMachine } from '../../../../src/practice/world/field-machine.ts';
 import { noSlips, type Slips } from '../../../../src/practice/world/slips.ts';

@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { seeded } from '../../../../src/practice/simulator/random.ts';
+import { seeded } from '../../../../src/kernel/random.ts';
 import { drawCause, fieldCauses, meets } from '../../../../src/practice/world/field-mix.ts';
 
 test('causes come as often as their weights say', () => {

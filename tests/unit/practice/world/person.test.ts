@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
+import { seeded } from '../../../../src/kernel/random.ts';
 import { leadsOff } from '../../../../src/practice/simulator/axis-state.ts';
-import { seeded } from '../../../../src/practice/simulator/random.ts';
 import { drawFieldMachine } from '../../../../src/practice/world/field-machine.ts';
 import { asTold } from '../../../../src/practice/world/person.ts';
 import { drawSlips, type Slips } from '../../../../src/practice/world/slips.ts';

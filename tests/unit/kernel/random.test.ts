@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { between, betweenDecades, chance, oneOf, seeded } from '../../../../src/practice/simulator/random.ts';
+import { between, betweenDecades, chance, oneOf, seeded } from '../../../src/kernel/random.ts';
 
 const many = (seed: number, count = 20_000) => {
   const random = seeded(seed);

@@ -1,0 +1,13 @@
+import { storedTexts, storeTexts } from '../../ui/form/kept-entries.ts';
+import { type Progress, progressFile, readProgress } from './progress.ts';
+
+const name = 'lessons';
+
+/** The progress on this device; empty if there is none or it can't be read. */
+export function keptProgress(): Progress {
+  return readProgress(storedTexts(name, 'localStorage').progress ?? '') ?? {};
+}
+
+export function keepProgress(progress: Progress): void {
+  storeTexts(name, { progress: progressFile(progress) }, 'localStorage');
+}
