@@ -8,7 +8,7 @@ import { TraceReader } from '../../src/calculators/trip-trace/read/trace-reader.
 import { allowedRise } from '../../src/calculators/trip-trace/rule/allowed-rise.ts';
 import { assessTripTrace } from '../../src/calculators/trip-trace/rule/assess.ts';
 import type { TripTraceInput } from '../../src/calculators/trip-trace/rule/input.ts';
-import { between, seeded } from '../../src/practice/simulator/random.ts';
+import { between, seeded } from '../../src/kernel/random.ts';
 
 // The reference is ngspice, a general circuit simulator: the netlists are in trip-trace-ngspice, their results beside them.
 

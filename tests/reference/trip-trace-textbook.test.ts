@@ -2,7 +2,7 @@ import { expm, matrix } from 'mathjs';
 import { describe, expect, it } from 'vitest';
 import { noiseOf } from '../../src/calculators/trip-trace/measure/statistics.ts';
 import { currentVector } from '../../src/calculators/trip-trace/measure/vector.ts';
-import { seeded } from '../../src/practice/simulator/random.ts';
+import { seeded } from '../../src/kernel/random.ts';
 import { type AxisInMotion, drawAxisInMotion } from '../../src/practice/simulator/trip-run/axis-in-motion.ts';
 import { electricStep, park, type State } from '../../src/practice/simulator/trip-run/axis-parts.ts';
 import { currentSlopes, windingOf } from '../../src/practice/simulator/trip-run/winding.ts';

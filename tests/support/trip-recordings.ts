@@ -3,7 +3,7 @@ import { medianStep, type Trace } from '../../src/calculators/trip-trace/measure
 import { findTrip } from '../../src/calculators/trip-trace/read/find-trip.ts';
 import { assessTripTrace } from '../../src/calculators/trip-trace/rule/assess.ts';
 import type { TripTraceAssessment, TripTraceInput } from '../../src/calculators/trip-trace/rule/input.ts';
-import { seeded } from '../../src/practice/simulator/random.ts';
+import { seeded } from '../../src/kernel/random.ts';
 import { type AxisInMotion, drawAxisInMotion } from '../../src/practice/simulator/trip-run/axis-in-motion.ts';
 import {
   drawRecorder,

@@ -1,4 +1,4 @@
-import { between, betweenDecades, chance, oneOf, type Random } from '../random.ts';
+import { between, betweenDecades, chance, oneOf, type Random } from '../../../kernel/random.ts';
 import { type CurrentSensors, drawCurrentSensors } from './current-sensors.ts';
 
 /** A servo axis as it moves: motor, drive and load, in SI units. */

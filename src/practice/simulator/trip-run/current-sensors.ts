@@ -1,4 +1,4 @@
-import { between, chance, oneOf, type Random } from '../random.ts';
+import { between, chance, oneOf, type Random } from '../../../kernel/random.ts';
 
 type Three = readonly [number, number, number];
 

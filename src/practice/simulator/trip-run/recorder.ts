@@ -1,4 +1,4 @@
-import { between, betweenDecades, chance, oneOf, type Random } from '../random.ts';
+import { between, betweenDecades, chance, oneOf, type Random } from '../../../kernel/random.ts';
 import type { AxisInMotion } from './axis-in-motion.ts';
 import { withoutSensor } from './current-sensors.ts';
 import type { Moment, Run } from './run-axis.ts';

@@ -1,4 +1,4 @@
-import { between, chance, oneOf, type Random } from '../random.ts';
+import { between, chance, oneOf, type Random } from '../../../kernel/random.ts';
 import type { AxisInMotion } from './axis-in-motion.ts';
 import type { Recorder } from './recorder.ts';
 

@@ -1,4 +1,4 @@
-import { between, betweenDecades, oneOf, type Random } from '../random.ts';
+import { between, betweenDecades, oneOf, type Random } from '../../../kernel/random.ts';
 import type { AxisInMotion } from './axis-in-motion.ts';
 import type { SensorFault } from './current-sensors.ts';
 

@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { expect, it } from 'vitest';
-import { seeded } from '../../../../../src/practice/simulator/random.ts';
+import { seeded } from '../../../../../src/kernel/random.ts';
 import { drawAxisInMotion } from '../../../../../src/practice/simulator/trip-run/axis-in-motion.ts';
 import { currentSlopes, third, windingOf } from '../../../../../src/practice/simulator/trip-run/winding.ts';
 import { runs } from '../../../../support/runs.ts';

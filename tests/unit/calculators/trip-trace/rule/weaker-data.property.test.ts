@@ -2,7 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { measureTrace } from '../../../../../src/calculators/trip-trace/measure/measure-trace.ts';
 import { medianStep, type Trace } from '../../../../../src/calculators/trip-trace/measure/trace.ts';
 import { assessTripTrace } from '../../../../../src/calculators/trip-trace/rule/assess.ts';
-import { between, seeded } from '../../../../../src/practice/simulator/random.ts';
+import { between, seeded } from '../../../../../src/kernel/random.ts';
 import { cases, statements, statementsOf } from './judged-trips.ts';
 
 // No source: poorer data must never make a statement that better data did not make. The trips are simulated, with any of the
