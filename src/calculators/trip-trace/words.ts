@@ -72,8 +72,8 @@ export const tripTraceFindings: FindingSentences<TripTraceFinding> = {
   'sum-against': ({ share: part }) =>
     `Sum of the currents, speaks against a path to earth: the three add up within ${share(part)} of the highest current, up to the trip level.`,
   'sum-nothing': ({ why: reason }) => `No statement on the sum of the currents: ${why.sumSilences[reason]}`,
-  'ordinary-for': ({ amps: highest, share: part, seconds, supply, earth }) =>
-    `Ordinary currents, speak for the drive itself or its current sensing: it tripped while no current was above ${amps(highest)}, ${share(part)} of the trip level. A short circuit that rose and was cut off between two samples of ${time(seconds)} looks the same${earth === 'excluded' ? '' : ', and so does a path to earth in a phase without a sensor of its own'}. Load, tuning and commutation would show${supply === 'steady' ? ', and so would the supply' : '; the supply is not excluded'}.`,
+  'ordinary-for': ({ amps: highest, share: part, seconds, supply, earth, core }) =>
+    `Ordinary currents, speak for the drive itself or its current sensing: it tripped while no current was above ${amps(highest)}, ${share(part)} of the trip level. A short circuit that rose and was cut off between two samples of ${time(seconds)} looks the same${earth === 'excluded' ? '' : ', and so does a path to earth in a phase without a sensor of its own'}. Load, tuning and commutation would show${supply === 'steady' ? ', and so would the supply' : '; the supply is not excluded'}.${core === 'excluded' ? '' : ' An open core keeps the currents low, so it is not excluded.'}`,
   'ordinary-nothing': ({ why: reason, needed }) =>
     `No statement on a trip without a high current: ${why.ordinarySilences[reason]}${fasterTells(needed)}`,
   'rotation-for': ({ hertz: measured, expected }) =>

@@ -71,8 +71,12 @@ export function motionOf(
   const signs = torque ?? along;
   // With both signals, only what both show.
   const signals = [torque, along].filter((one) => one !== undefined);
+  // Speed that swings is lost and gained again: what counts is missing at the trip, too.
+  const missing = largest(speed, Math.max(0, trip - Math.round(recently / step)), trip) - speedAtTrip;
   const lost =
-    signs === undefined ? 0 : Math.min(...signals.map((one) => lostWhileDriving(trace, speed, one, magnitude)));
+    signs === undefined
+      ? 0
+      : Math.min(missing, ...signals.map((one) => lostWhileDriving(trace, speed, one, magnitude)));
   const gained = torque && speedBefore > 0 ? gainedAgainst(trace, speed, torque, magnitude) / speedBefore : undefined;
   const last = signs === undefined ? undefined : median(signs.subarray(Math.max(0, trip - recent), trip));
   const direction = Math.sign(median(speed.subarray(Math.max(0, trip - 10 * recent), trip)));

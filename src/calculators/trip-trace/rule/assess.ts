@@ -108,7 +108,7 @@ function alike(
       return [
         ...(first.earth === 'possible' ? (['earth-path'] as const) : []),
         ...(first.supply === 'unknown' ? (['supply-braking'] as const) : []),
-        ...(figures.zero?.upToTrip ? (['open-core'] as const) : []),
+        ...(first.core === 'possible' ? (['open-core'] as const) : []),
       ];
     default:
       return [];

@@ -109,6 +109,7 @@ export interface TripTracePayloads {
   'ordinary-for': {
     supply: 'steady' | 'unknown';
     earth: 'excluded' | 'possible';
+    core: 'excluded' | 'possible';
     amps: number;
     share: number;
     seconds: number;

@@ -5,6 +5,7 @@ import { busIsSteady } from './bus.ts';
 import { addsUp, eachPhaseMeasured } from './current-sum.ts';
 import type { TraceFigures } from './figures.ts';
 import type { OrdinarySilence, TripTraceFinding, TripTraceInput, TripTracePayloads } from './input.ts';
+import { openPhase } from './open-phase.ts';
 
 const finding = findingMaker<TripTracePayloads>();
 const nothing = (why: OrdinarySilence, needed?: number) =>
@@ -22,6 +23,8 @@ const nothing = (why: OrdinarySilence, needed?: number) =>
  * A current to earth in a phase without a sensor of its own is in no figure. What flows through the motor is, since it comes back
  * through the other two: so the motor is excluded all the same, and the path to earth only if each phase was measured and the
  * three add up.
+ *
+ * An open core keeps the currents low, so it is excluded only if each phase carried current up to the trip.
  */
 export function ordinaryCurrents(figures: TraceFigures, input: TripTraceInput): TripTraceFinding {
   const { tripAmps, stored } = input;
@@ -44,6 +47,7 @@ export function ordinaryCurrents(figures: TraceFigures, input: TripTraceInput): 
     limits: ['trace-ordinary', ...riseLimits(figures, input)],
     supply: busIsSteady(figures) ? 'steady' : 'unknown',
     earth: eachPhaseMeasured(figures, input) && addsUp(figures) ? 'excluded' : 'possible',
+    core: openPhase(figures, input).code === 'zero-against' ? 'excluded' : 'possible',
     amps: highest,
     share,
     seconds: figures.sampleSeconds,

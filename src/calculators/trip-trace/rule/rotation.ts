@@ -5,6 +5,9 @@ import type { RotationSilence, TripTraceFinding, TripTraceInput, TripTracePayloa
 
 const finding = findingMaker<TripTracePayloads>();
 
+/** In min⁻¹. */
+const slowest = 60;
+
 const nothing = (why: RotationSilence, shown?: number) =>
   finding('rotation-nothing', 'note', { limits: ['trace-frequency-fits'], why, ...(shown !== undefined && { shown }) });
 
@@ -38,8 +41,11 @@ export function rotation({ rotation: turned, motion }: TraceFigures, { polePairs
  * The speed signal jumps as no mass does, within two samples that are close together. It speaks for encoder, its cable or its
  * evaluation. Undefined: it says nothing, since an encoder may fail without a jump.
  */
-export function speedJump({ speedJump: jump, sampleSeconds }: TraceFigures): TripTraceFinding | undefined {
+export function speedJump(figures: TraceFigures): TripTraceFinding | undefined {
+  const { speedJump: jump, sampleSeconds, speedInRpm, motion } = figures;
   if (jump === undefined || 2 * sampleSeconds > 0.001) return undefined;
+  // A shaft that only trembles shows the noise of its speed, and so does a speed of unknown size.
+  if (!speedInRpm || jump.share * (motion?.speedBefore ?? 0) < slowest) return undefined;
   const isJump = jump.share > limitValue('trace-speed-jump') / 100 && jump.share > 4 * jump.before;
   const parts = { limits: ['trace-speed-jump' as const], share: jump.share, seconds: 2 * sampleSeconds };
   return isJump ? finding('speed-jump-for', 'undecided', parts) : undefined;

@@ -106,7 +106,7 @@ it('an ordinary current of 6 A at rest, while the drive trips at 30 A: half of 1
     currents: noisy(() => [6, -3, -3] as const),
     seconds: 0.4,
   };
-  expect(judged(small).points).toEqual(['inside-drive', 'short-outside', 'sensing']);
+  expect(judged(small).points).toEqual(['inside-drive', 'short-outside', 'sensing', 'open-core']);
   // At 1 ms the motor itself could have let it rise by 78 A meanwhile, and 24 A were left: 1 ms · 24/77.8 = 309 µs would do.
   const slow = judged({ ...small, step: 0.001 });
   const coarse = slow.findings.find(({ code }) => code === 'ordinary-nothing');
@@ -128,7 +128,7 @@ it('ordinary currents of two sensors: the motor is excluded all the same, a path
     currents: () => [6, -3, -3] as const,
     seconds: 0.4,
   };
-  const all = ['inside-drive', 'short-outside', 'sensing', 'earth-path'];
+  const all = ['inside-drive', 'short-outside', 'sensing', 'earth-path', 'open-core'];
   expect(judged({ ...small, measured: 2 }).points).toEqual(all);
   expect(judged(small, { ...drive, sensors: 'two' }).points).toEqual(all);
   // Of two sensors too the currents must have been stored as measured.

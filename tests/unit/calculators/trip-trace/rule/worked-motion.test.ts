@@ -98,12 +98,12 @@ const cases: WorkedCase[] = [
   ],
   [
     'braking without a braking circuit',
-    // 0.5 · 1 mF · (800² − 560²) = 163 J go into the bus.
-    '163 J into 1 mF raise 560 V to 800 V, by 43 %, while the motor slows down',
+    // 0.5 · 1 mF · (860² − 560²) = 213 J go into the bus.
+    '213 J into 1 mF raise 560 V to 860 V, by 54 %, while the motor slows down',
     {
       ...moving,
       speed: (t) => 1500 - (t > 0.3 ? 10000 * (t - 0.3) : 0),
-      bus: (t) => Math.sqrt(560 ** 2 + (t > 0.3 ? (2 * 163.2 * (t - 0.3)) / 0.1 / 1e-3 : 0)),
+      bus: (t) => Math.sqrt(560 ** 2 + (t > 0.3 ? (2 * 213 * (t - 0.3)) / 0.1 / 1e-3 : 0)),
       currents: turning(10, 100),
     },
     ['bus-braking'],
@@ -152,4 +152,34 @@ it('says nothing on a load if the file ends at 18 A of 30 A, below what a drive 
     code: 'motion-nothing',
     why: 'trip-not-seen',
   });
+});
+
+it('says nothing on a bus that rises by 43 %, from 560 to 800 V: a braking circuit may hold it only there', () => {
+  const rising: Computed = {
+    ...moving,
+    speed: (t) => 1500 - (t > 0.3 ? 10000 * (t - 0.3) : 0),
+    bus: (t) => 560 + (t > 0.3 ? 2400 * (t - 0.3) : 0),
+    currents: turning(10, 100),
+  };
+  expect(judged(rising).findings).toContainEqual(expect.objectContaining({ code: 'bus-nothing', why: 'between' }));
+});
+
+it('says nothing on a jump of 28 min⁻¹ of a shaft that trembles with 40', () => {
+  const trembling: Computed = { ...moving, speed: (t) => (t > 0.3985 ? 12 : 40), currents: () => [10, -5, -5] };
+  expect(judged(trembling).findings.map(({ code }) => code)).not.toContain('speed-jump-for');
+});
+
+it('says nothing on a load if the speed swings and is there again at the trip', () => {
+  // By 250 min⁻¹ at 20 Hz; each fall of 500 is under a torque in the direction of motion. After 8.25 swings the speed is highest.
+  const angle = (t: number) => 2 * Math.PI * 20 * t;
+  const swinging = (cycles: number): Computed => ({
+    seconds: cycles / 20,
+    speed: (t) => 1250 + 250 * Math.sin(angle(t)),
+    torque: (t) => Math.max(-2, -6 * Math.cos(angle(t))),
+    currents: turning(18, 83),
+  });
+  const codes = (cycles: number) => judged(swinging(cycles)).findings.map(({ code }) => code);
+  expect(codes(8.25)).not.toContain('motion-lost');
+  // Half a swing later a third of the speed is missing.
+  expect(codes(8.75)).toContain('motion-lost');
 });
