@@ -1,4 +1,5 @@
 import { absorption } from './absorption/about.ts';
+import { bendTest } from './bend-test/about.ts';
 import { brake } from './brake/about.ts';
 import { brakingCircuit } from './braking-circuit/about.ts';
 import { bridge } from './bridge/about.ts';
@@ -30,6 +31,7 @@ export const calculators = [
   brakingCircuit,
   inputCircuit,
   coreResistanceAbout,
+  bendTest,
   tripTrace,
 ] as const;
 

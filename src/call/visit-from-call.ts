@@ -1,14 +1,24 @@
 import { newVisit } from '../visit/record/change-visit.ts';
 import type { VisitRecord } from '../visit/record/visit-schema.ts';
 import { type Form, textOf } from '../visit/steps/fields.ts';
+import type { ChangedThing } from '../visit/steps/symptom/question.ts';
 import { readCall } from './form.ts';
 import { callNotes } from './notes.ts';
-import { changedBefore } from './rule/facts.ts';
+import { type Before, changedBefore } from './rule/facts.ts';
+
+const changedThing: Partial<Record<Before, ChangedThing>> = {
+  'motor-changed': 'motor',
+  'drive-changed': 'drive',
+  'cable-changed': 'cable',
+  'parameters-changed': 'parameters',
+  'load-changed': 'load',
+};
 
 /** The answers of the symptom step as reported, by its own field ids. Not an answer: the person confirms them on site. */
 export function symptomReported(form: Form): Form {
   const { moment, canFall, came, of, ...facts } = readCall(form);
   const changed = changedBefore({ ...facts, ...(moment && { moment }) });
+  const things = facts.before.flatMap((one) => changedThing[one] ?? []);
   return {
     ...(moment !== undefined && { when: moment }),
     ...(facts.momentUnseen && { when: 'unknown' }),
@@ -17,6 +27,7 @@ export function symptomReported(form: Form): Form {
     ...(of !== undefined && { of: String(of) }),
     ...(facts.again === 'once' && (came ?? 1) <= 1 && (of ?? 1) <= 1 && { once: 'yes' }),
     ...(changed !== undefined && { changed }),
+    ...(changed === 'something' && things.length > 0 && { changedThings: things.join(' ') }),
   };
 }
 

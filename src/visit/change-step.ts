@@ -99,7 +99,9 @@ function withDecision(evaluated: EvaluatedVisit, now: string): EvaluatedVisit {
   const { decision } = evaluated.guide;
   if (decision !== undefined) {
     const sentences = [decisionHeadline(decision), ...decisionAdvice(decision)];
-    return { ...evaluated, visit: noteDecision(evaluated.visit, { ...decision, sentences }, now) };
+    // That something was put right is in the headline.
+    const { corrected: _, ...stored } = decision;
+    return { ...evaluated, visit: noteDecision(evaluated.visit, { ...stored, sentences }, now) };
   }
   const { decision: _outOfDate, ...open } = evaluated.visit;
   return { ...evaluated, visit: open };

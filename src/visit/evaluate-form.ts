@@ -5,6 +5,7 @@ import { verdictWords } from '../kernel/form/verdict-words.ts';
 import { parseReading } from '../kernel/reading/parse-reading.ts';
 import type { Snapshot } from './record/snapshot-schema.ts';
 import { snapshotOf } from './snapshot.ts';
+import { bendAnswer, olderLine } from './steps/bend-test/answer.ts';
 import { stepCalculators } from './steps/calculators.ts';
 import { type Form, ticked } from './steps/fields.ts';
 import type { StepId } from './steps/ids.ts';
@@ -49,17 +50,33 @@ function measuredForm(id: MeasuredStepId, form: Form): EvaluatedForm<MeasuredSte
   const typed = { ...form, ...questions[id].given };
   const outcome = stepCalculators[id].judge(typed);
   const leftOpen = ticked(form, 'leftOpen');
+  if (id === 'bend-test') return bentForm(form, outcome, leftOpen);
   const assessment =
     outcome.state === 'judged' ? outcome.assessment : leftOpen ? ofBlank(id, typed, outcome) : undefined;
   const celsius = windingCelsius(typed);
   const answer =
-    assessment && ({ assessment, leftOpen, ...celsius } as MeasurementAnswer<Assessment> as Answers[MeasuredStepId]);
+    assessment &&
+    ({ assessment, leftOpen, ...celsius } as MeasurementAnswer<Assessment> as Answers[Exclude<
+      MeasuredStepId,
+      'bend-test'
+    >]);
   const parts = answer !== undefined && 'parts' in answer.assessment ? answer.assessment.parts : undefined;
   return {
     answer,
     outcome,
     snapshot: snapshotOf(outcome, parts),
     line: isEmpty(form) ? '' : measuredLine(outcome, leftOpen),
+  };
+}
+
+/** Older records say what the cable showed, without readings. */
+function bentForm(form: Form, outcome: Outcome, leftOpen: boolean): EvaluatedForm<'bend-test'> {
+  const words = outcome.state === 'blank' ? olderLine(form) : '';
+  return {
+    answer: bendAnswer(form, outcome),
+    outcome,
+    snapshot: snapshotOf(outcome, undefined),
+    line: isEmpty(form) ? '' : words || measuredLine(outcome, leftOpen),
   };
 }
 

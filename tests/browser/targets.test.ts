@@ -58,6 +58,7 @@ const inLibraries: Record<string, string> = {
   grow: 'of a table of WebAssembly, which is as old as that',
   handle: 'of the worker’s library itself',
   memory: 'of a program in WebAssembly, which is as old as that',
+  newState: 'of the package that schedules reviews itself',
   subscribe: 'of the state library itself',
   suffix: 'of the worker’s library itself',
   try: 'of our table of minutes',

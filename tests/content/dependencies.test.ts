@@ -24,6 +24,7 @@ const shipped = [
   'preact',
   'idb',
   'fflate',
+  'ts-fsrs',
   'uqr',
   'zod',
   'pagefind',

@@ -1,6 +1,7 @@
 import { readdirSync } from 'node:fs';
 import { describe, expect, test } from 'vitest';
 import { exerciseSetSchema } from '../../src/library/exercises/exercise-schema.ts';
+import { finalFaults } from '../../src/library/lessons/final-cases.ts';
 import { type Lesson, lessonSchema } from '../../src/library/lessons/lesson-schema.ts';
 import { caseFaults, windingTemperatures } from '../../src/practice/case/case-code.ts';
 import { drawMachine } from '../../src/practice/case/draw-machine.ts';
@@ -30,6 +31,24 @@ test('each figure is tried in one lesson', () => {
   expect(tried.sort()).toEqual(figures.sort());
 });
 
+/** A visit along the guide proves every bad part and no other. */
+function expectSolvable(fault: string, seed: number, temperatureStep: number): void {
+  expect(caseFaults).toContain(fault);
+  const machine = drawMachine(fault, seed, windingTemperatures[temperatureStep] ?? Number.NaN);
+  const { decision } = new Robot(machine).visit();
+  expect(decision.replace.map(({ part }) => part).sort()).toEqual([...machine.axis.bad].sort());
+}
+
+describe.each(finalFaults)('$title', ({ faults }) => {
+  test('six faults; none is that of a lesson but those on which nothing is to be replaced', () => {
+    expect(new Set(faults.map(([fault]) => fault)).size).toBe(6);
+    const taught = lessons.map(({ data }) => data.case.fault);
+    expect(faults.filter(([fault]) => taught.includes(fault)).map(([fault]) => fault)).toHaveLength(1);
+  });
+
+  test.each(faults)('%s can be solved along the guide', expectSolvable);
+});
+
 describe.each(lessons)('$path', ({ data }) => {
   test('its article and its questions exist', () => {
     expect(filesOf(`content/articles/${data.article}.mdx`)).toHaveLength(1);
@@ -40,11 +59,7 @@ describe.each(lessons)('$path', ({ data }) => {
 
   test('its case can be solved along the guide', () => {
     const { fault, seed, temperatureStep } = data.case;
-    expect(caseFaults).toContain(fault);
-    const machine = drawMachine(fault, seed, windingTemperatures[temperatureStep] ?? Number.NaN);
-    const { decision } = new Robot(machine).visit();
-    // A visit along the guide proves every bad part and no other.
-    expect(decision.replace.map(({ part }) => part).sort()).toEqual([...machine.axis.bad].sort());
+    expectSolvable(fault, seed, temperatureStep);
   });
 
   test('types no figure with a unit', () => {

@@ -1,5 +1,6 @@
 import type { Verdict } from '../../src/kernel/assessment/assessment.ts';
 import { absorption } from './absorption.ts';
+import { bendTest } from './bend-test.ts';
 import { brake } from './brake.ts';
 import { brakingCircuit } from './braking-circuit.ts';
 import { bridge } from './bridge.ts';
@@ -103,5 +104,6 @@ export function tryOutAll(sets: number, seed: number): (() => Outcome)[] {
     one(brakingCircuit),
     one(inputCircuit),
     one(coreResistance),
+    one(bendTest),
   ];
 }

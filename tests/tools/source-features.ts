@@ -10,7 +10,12 @@ const entries = [
   // The mount script finds them by their names.
   ...globSync('src/calculators/*/Calculator.tsx', { cwd: root }),
   ...globSync('src/{axes,call,shop,visit,practice}/app/mount-*.ts', { cwd: root }),
-  ...globSync('src/library/{lessons/{mark-steps,show-progress},trainers/drawn-sheets/mount-*}.ts', { cwd: root }),
+  ...globSync(
+    'src/library/{lessons/{mark-steps,show-progress,show-missed,show-final},trainers/drawn-sheets/mount-*}.ts',
+    {
+      cwd: root,
+    },
+  ),
   // Fetched by the mount scripts when they are needed.
   ...globSync('src/practice/figures/{mount-figures.ts,*/figure.tsx}', { cwd: root }),
   'src/axes/app/visit-background.ts',

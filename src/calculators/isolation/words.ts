@@ -126,8 +126,9 @@ export const isolationSteps: StepSentences<Step<IsolationStepCode>> = {
   'repeat-joined': () => 'Repeat the joined stage so that it can be judged: note the range, use the range that fits.',
   'state-winding-temperature': () => 'Measure the winding temperature and type it: no winding passes without it.',
   'let-motor-cool': () =>
-    'Let the motor cool to room temperature and repeat its readings. The cable alone can be tested meanwhile.',
-  'let-motor-warm': () => 'Let the motor come to room temperature in dry air and repeat its readings.',
+    'Let the motor cool to room temperature and repeat its readings, a second one too. The cable alone can be tested meanwhile.',
+  'let-motor-warm': () =>
+    'Let the motor come to room temperature in dry air and repeat its readings, a second one too.',
   'neither-suspect': () =>
     'Cable and motor are both proven good. Go back to the symptom and the drive. Nothing here speaks of shorts between turns or phases.',
   'flex-cable': () =>

@@ -17,6 +17,7 @@ export const limitUnits = [
   'B',
   'counts',
   'axes',
+  'positions',
   'characters',
   'entries',
   'years',
@@ -76,6 +77,7 @@ export function formatFigure(value: number, unit: Unit): string {
     case '×':
       return `${numeral(value)}\u00a0times`;
     case 'axes':
+    case 'positions':
     case 'counts':
     case 'characters':
     case 'entries':

@@ -9,10 +9,10 @@ const status = place?.querySelector<HTMLElement>('[role="status"]');
 const input = place?.querySelector<HTMLInputElement>('input[type="file"]');
 
 function show(): void {
-  const progress = keptProgress();
+  const { lessons } = keptProgress();
   for (const item of document.querySelectorAll<HTMLElement>('[data-of-lesson]')) {
     const steps = lessonSteps.filter((step) => item.dataset.steps?.split(' ').includes(step));
-    const done = doneOf(progress, item.dataset.ofLesson ?? '', steps);
+    const done = doneOf(lessons, item.dataset.ofLesson ?? '', steps);
     item.textContent = done === 0 ? '' : done === steps.length ? 'Done.' : `${done} of ${steps.length} steps done.`;
   }
 }

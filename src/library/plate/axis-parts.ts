@@ -119,10 +119,11 @@ export const axisParts: AxisPart[] = [
     measured: [
       { text: 'Cable or motor?', path: '/calculators/isolation/' },
       { text: 'Ohms of PE and cores by length', path: '/calculators/core-resistance/' },
+      { text: 'The cable while it bends', path: '/calculators/bend-test/' },
       { text: 'What a cable of this length should read', path: '/calculators/cable-length/' },
       { text: 'Is the moving cable bad?', path: '/articles/trip/cable-and-connector-failure/' },
     ],
-    limits: ['after-trip-point', 'moving-bend-radius', 'winding-open'],
+    limits: ['after-trip-point', 'moving-bend-radius', 'bend-jump', 'winding-open'],
   },
   {
     id: 'connectors',

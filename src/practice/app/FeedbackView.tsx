@@ -1,12 +1,15 @@
 import { useEffect, useMemo, useRef } from 'preact/hooks';
 import type { Shown } from '../../kernel/form/verdict-words.ts';
 import { capital } from '../../kernel/words/sentences.ts';
+import { href } from '../../ui/href.ts';
 import { VerdictShape } from '../../ui/verdict/VerdictShape.tsx';
 import type { CaseRun } from '../case/case-run.ts';
 import type { Conclusion } from '../case/conclusion.ts';
 import { feedback } from '../case/feedback.ts';
 import { actsWith } from '../case/time-line.ts';
+import { caseResult } from '../words/case-result.ts';
 import { feedbackTexts, judgementTexts, partsText } from '../words/feedback.ts';
+import { keepFirstResult } from './kept-results.ts';
 import { SoundWay } from './SoundWay.tsx';
 import { TimeLine } from './TimeLine.tsx';
 
@@ -21,6 +24,7 @@ export interface FeedbackViewProps {
 export function FeedbackView({ run, conclusion, articles, onAgain }: FeedbackViewProps) {
   const result = useMemo(() => feedback(run, conclusion), [run, conclusion]);
   const heading = useRef<HTMLHeadingElement>(null);
+  useEffect(() => keepFirstResult(run.code, caseResult(result)), [run, result]);
   useEffect(() => {
     scrollTo(0, 0);
     heading.current?.focus({ preventScroll: true });
@@ -57,6 +61,11 @@ export function FeedbackView({ run, conclusion, articles, onAgain }: FeedbackVie
         <SoundWay feedback={result} articles={articles} />
       </div>
       <p class="form-actions">
+        {new URLSearchParams(location.search).has('final') && (
+          <a class="button" href={href('/lessons/final/')}>
+            {feedbackTexts.finalCases}
+          </a>
+        )}
         <a class="button" href={location.pathname}>
           {feedbackTexts.another}
         </a>

@@ -62,6 +62,8 @@ export function measureIsolation(
   const atRoomTemperature = () => {
     machine.reachRoomTemperature();
     again();
+    // One temperature stands for all readings of the motor.
+    if (more.moreOfMotor) more = { ...more, moreOfMotor: { ...more.moreOfMotor, again: lowest([motorRow(machine)]) } };
   };
   return {
     assess: () =>
@@ -121,8 +123,7 @@ export function measureIsolation(
         if (!machine.knowsSound) return;
         // Compared at the same temperature: a hot winding is far below its own cold one anyway.
         atRoomTemperature();
-        const [again, sister] = [lowest([motorRow(machine)]), lowest([motorRow(machine.sound())])];
-        more = { ...more, moreOfMotor: { again, dried: 'yes', sister } };
+        more = { ...more, moreOfMotor: { ...more.moreOfMotor, sister: lowest([motorRow(machine.sound())]) } };
       },
       're-measure-contradiction': () => {
         machine.dryConnectors();

@@ -57,8 +57,11 @@ function supported(machine: Machine) {
   return done;
 }
 
+/** Steps that are told as a whole: what is asked, and the cable that a hand bends. */
+export type ToldStepId = AskedStepId | 'bend-test';
+
 /** What the robot does at each step, and the answer that it gives. */
-export const plainAnswers: { [Id in AskedStepId]: (machine: Machine) => Answers[Id] } = {
+export const plainAnswers: { [Id in ToldStepId]: (machine: Machine) => Answers[Id] } = {
   'find-drive': () => ({ observation: 'looked', axesOnDrive: 3, indicatedAxis: 2 }),
   symptom: (machine) => ({
     when: machine.axis.moment,
@@ -76,6 +79,11 @@ export const plainAnswers: { [Id in AskedStepId]: (machine: Machine) => Answers[
   inspect: (machine) => {
     machine.handsOn();
     return { reseated: 'yes', seen: machine.axis.seen };
+  },
+  // Nothing was changed on the axes of the simulator that the robot meets; a person of the field tells otherwise.
+  'after-change': (machine) => {
+    machine.handsOn();
+    return { found: 'same' };
   },
   'unplug-feedback': (machine) => {
     machine.change((state) => ({ ...state, feedbackAtDrive: false }));

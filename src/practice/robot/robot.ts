@@ -4,17 +4,20 @@ import type { Decision } from '../../visit/guide/decision.ts';
 import { pointsAtCableOrMotor } from '../../visit/guide/evidence.ts';
 import { nextStep } from '../../visit/guide/next-step.ts';
 import type { StepId } from '../../visit/steps/ids.ts';
-import type { Answers, AskedStepId, MeasuredStepId, VisitAnswers } from '../../visit/steps/questions.ts';
+import type { Answers, MeasuredStepId, VisitAnswers } from '../../visit/steps/questions.ts';
 import type { Machine } from '../case/machine.ts';
 import { measureBridge } from './measure-bridge.ts';
 import { measureInput } from './measure-input.ts';
 import { measureInsulation, measureIsolation } from './measure-insulation.ts';
 import { measureWinding } from './measure-winding.ts';
 import type { Measuring } from './measuring.ts';
-import { plainAnswers } from './plain-answers.ts';
+import { plainAnswers, type ToldStepId } from './plain-answers.ts';
 
 /** Does what a step asks, or leaves it, and says what the record gets: a person may err, or know more than the robot. */
-export type Teller = <Id extends AskedStepId>(id: Id, act: () => Answers[Id]) => Answers[Id];
+export type Teller = <Id extends ToldStepId>(id: Id, act: () => Answers[Id]) => Answers[Id];
+
+/** Steps whose readings the robot takes and assesses by itself. */
+type ReadStepId = Exclude<MeasuredStepId, ToldStepId>;
 
 export interface PlayedVisit {
   decision: Decision;
@@ -53,22 +56,22 @@ export class Robot {
   }
 
   /** Assesses, and does what the verdict asks for, as long as it is no go and something can be done. */
-  private measure(id: MeasuredStepId): void {
+  private measure(id: ReadStepId): void {
     const measuring = this.begin(id);
     for (;;) {
       const assessment = measuring.assess();
       const celsius = Math.round(this.machine.shownCelsius);
-      this.give(id, { assessment, leftOpen: false, celsius } as Answers[MeasuredStepId]);
+      this.give(id, { assessment, leftOpen: false, celsius } as Answers[ReadStepId]);
       const stuck = nextStep(this.answers).due === id;
       const more = stuck || assessment.verdict !== 'go';
       if (more && measuring.improve(assessment.next.map(({ code }) => code))) continue;
-      if (stuck) this.give(id, { assessment, leftOpen: true, celsius } as Answers[MeasuredStepId]);
+      if (stuck) this.give(id, { assessment, leftOpen: true, celsius } as Answers[ReadStepId]);
       if (assessment.verdict !== 'go') this.machine.noteFailure();
       return;
     }
   }
 
-  private begin(id: MeasuredStepId): Measuring<Answers[MeasuredStepId]['assessment']> {
+  private begin(id: ReadStepId): Measuring<Answers[ReadStepId]['assessment']> {
     switch (id) {
       case 'bridge':
         return measureBridge(this.machine, this.busVoltage());
@@ -97,6 +100,6 @@ export class Robot {
   }
 }
 
-function isMeasured(id: StepId): id is MeasuredStepId {
+function isMeasured(id: StepId): id is ReadStepId {
   return !(id in plainAnswers);
 }

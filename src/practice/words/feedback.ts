@@ -115,6 +115,7 @@ export const feedbackTexts = {
   leftOut: 'You left this out.',
   end: 'It ends with this:',
   allPass: 'Every measurement passes, and the trip does not come again. Nothing is replaced, and the axis is watched.',
+  finalCases: 'Back to the six cases',
   another: 'Another case',
   again: 'The same case again',
   print: 'Print',

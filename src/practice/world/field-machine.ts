@@ -1,5 +1,6 @@
 import { limitValue } from '../../kernel/limits.ts';
 import { between, type Random } from '../../kernel/random.ts';
+import type { Cause } from '../../kernel/vocabulary.ts';
 import { Machine } from '../case/machine.ts';
 import type { Setting } from '../case/setting.ts';
 import { withoutFault } from '../simulator/faulted-axis.ts';
@@ -64,6 +65,14 @@ export class FieldMachine extends Machine {
     return super.measure(mode, tip, other, held);
   }
 
+  /** What a change has left wrong is put right; false if that is not the cause. */
+  putRight(): boolean {
+    const { axis } = this;
+    if (!axis.changed || !leftByChange.includes(axis.cause)) return false;
+    axis.trips = axis.trips.map((trip) => ({ ...trip, every: 0 }));
+    return true;
+  }
+
   /** An axis that trips hot is run until it is. */
   override power(reach: Reach): boolean {
     const runsWarm = reach === 'all' && this.axis.moment === 'when-hot';
@@ -71,6 +80,9 @@ export class FieldMachine extends Machine {
     return super.power(reach);
   }
 }
+
+/** What a comparison with the state before the change can show. */
+const leftByChange: readonly Cause[] = ['commutation', 'tuning'];
 
 const isRail = (node: string) => node === 'DC+' || node === 'DC-';
 

@@ -1,11 +1,13 @@
-import type { Answers, AskedStepId } from '../../visit/steps/questions.ts';
+import type { Answers } from '../../visit/steps/questions.ts';
+import type { ToldStepId } from '../robot/plain-answers.ts';
 import { stripped } from '../simulator/axis-state.ts';
-import { bendCable, measureBraking, measureIdleCores } from './field-acts.ts';
+import { bendCable } from './bend-cable.ts';
+import { measureBraking, measureIdleCores } from './field-acts.ts';
 import type { FieldMachine } from './field-machine.ts';
 import { tryAgain } from './tries.ts';
 
 /** What a person of the field does and writes down at a step; `act` does what the robot does and returns its answer. */
-type Retold = { [Id in AskedStepId]?: (act: () => Answers[Id], machine: FieldMachine) => Answers[Id] };
+type Retold = { [Id in ToldStepId]?: (act: () => Answers[Id], machine: FieldMachine) => Answers[Id] };
 
 const controlOff = ({ slips }: FieldMachine) => slips.told === 'control-off';
 
@@ -16,8 +18,15 @@ const retold: Retold = {
     when: slips.told,
     gravityLoaded: canFall ? 'yes' : 'no',
     changed: slips.changeTold,
+    ...(slips.changeTold === 'something' && slips.changedThing && { changedThings: [slips.changedThing] }),
     ...slips.count,
   }),
+  'after-change': (act, machine) => {
+    const { compares } = machine.slips;
+    if (compares === 'not') return { found: 'not-compared' };
+    if (compares === 'sees' && machine.putRight()) return { found: 'corrected' };
+    return act();
+  },
   mechanics: (act, { slips, axis }) =>
     slips.notLooked ? { ...act(), found: 'not-checked' } : { ...act(), found: axis.feel },
   'retry-feedback-off': (_, machine) => tryAgain(machine, 'power'),
@@ -38,7 +47,7 @@ const retold: Retold = {
 };
 
 /** The step as this person does it, with the slips and with what the robot can't see. */
-export function asTold<Id extends AskedStepId>(id: Id, act: () => Answers[Id], machine: FieldMachine): Answers[Id] {
+export function asTold<Id extends ToldStepId>(id: Id, act: () => Answers[Id], machine: FieldMachine): Answers[Id] {
   const tell = retold[id] as ((act: () => Answers[Id], machine: FieldMachine) => Answers[Id]) | undefined;
   return tell === undefined ? act() : tell(act, machine);
 }

@@ -1,5 +1,6 @@
 import { chance, oneOf, type Random } from '../../kernel/random.ts';
 import type { Symptom } from '../../kernel/vocabulary.ts';
+import type { ChangedThing } from '../../visit/steps/symptom/question.ts';
 import type { FaultedAxis } from '../simulator/faulted-axis.ts';
 import { meets } from './field-mix.ts';
 
@@ -9,6 +10,10 @@ export interface Slips {
   told: Symptom;
   count?: { came: number; of: number };
   changeTold: 'nothing' | 'something' | 'unknown';
+  /** What was changed, as it is told; absent if nobody says. */
+  changedThing?: ChangedThing;
+  /** Whether what was changed is compared with the state before, and the comparison shows what is wrong. */
+  compares: 'not' | 'misses' | 'sees';
   otherMessageNoted: boolean;
   firstReadingTooSoon: boolean;
   leadsExchanged: boolean;
@@ -39,6 +44,7 @@ export function drawSlips(axis: FaultedAxis, random: Random): Slips {
     told: meets(random, 'moment-told-wrong') ? oneOf(random, mistakenFor[moment]) : moment,
     ...(!meets(random, 'count-unknown') && { count: counted(axis, random) }),
     changeTold: meets(random, 'change-unknown') ? 'unknown' : changed ? 'something' : 'nothing',
+    ...toldOfChange(axis, random),
     otherMessageNoted: meets(random, 'other-message-noted'),
     firstReadingTooSoon: meets(random, 'first-reading-too-soon'),
     leadsExchanged: meets(random, 'leads-exchanged'),
@@ -57,10 +63,22 @@ export function noSlips(axis: FaultedAxis, random: Random): Slips {
     told: axis.moment,
     count: counted(axis, random),
     changeTold: axis.changed ? 'something' : 'nothing',
+    compares: 'sees',
     ...{ otherMessageNoted: false, firstReadingTooSoon: false, leadsExchanged: false, triedOnce: false },
     ...{ notPermitted: false, notLooked: false, stripNotAllowed: false, soundKnown: true, bendShows: true },
   };
 }
+
+/** Drawn only if something was changed, so that the other visits stay as they are. */
+function toldOfChange({ changed, cause }: FaultedAxis, random: Random): Pick<Slips, 'changedThing' | 'compares'> {
+  if (!changed) return { compares: 'not' };
+  const things = cause === 'commutation' ? exchanged : adjusted;
+  const compares = meets(random, 'change-not-compared') ? 'not' : meets(random, 'change-seen') ? 'sees' : 'misses';
+  return { changedThing: oneOf(random, things), compares };
+}
+
+const exchanged = ['motor', 'feedback', 'cable', 'drive'] as const;
+const adjusted = ['parameters', 'load', 'drive'] as const;
 
 /** How often it came in three to ten starts, and at least once, since it did trip. */
 function counted({ trips }: FaultedAxis, random: Random): { came: number; of: number } {

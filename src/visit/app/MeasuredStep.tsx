@@ -1,4 +1,5 @@
 import { useState } from 'preact/hooks';
+import { Calculator as BendTestCalculator } from '../../calculators/bend-test/Calculator.tsx';
 import { Calculator as BridgeCalculator } from '../../calculators/bridge/Calculator.tsx';
 import { Calculator as InputCircuitCalculator } from '../../calculators/input-circuit/Calculator.tsx';
 import { Calculator as InsulationCalculator } from '../../calculators/insulation/Calculator.tsx';
@@ -6,6 +7,7 @@ import { Calculator as IsolationCalculator } from '../../calculators/isolation/C
 import { Calculator as WindingCalculator } from '../../calculators/winding/Calculator.tsx';
 import type { Typed } from '../../kernel/form/field.ts';
 import type { EvaluatedVisit } from '../evaluate.ts';
+import { olderFields, olderLine } from '../steps/bend-test/answer.ts';
 import type { MeasuredStepId } from '../steps/questions.ts';
 import { useBackground } from './background.ts';
 import { prefill } from './prefill.ts';
@@ -16,6 +18,7 @@ const calculators = {
   'input-circuit': InputCircuitCalculator,
   insulation: InsulationCalculator,
   isolation: IsolationCalculator,
+  'bend-test': BendTestCalculator,
   winding: WindingCalculator,
   'winding-motor': WindingCalculator,
 };
@@ -35,7 +38,9 @@ export function MeasuredStep({ id, evaluated, askToLeaveOpen, onTyped, onSettled
   const form = evaluated.visit.steps[id]?.form ?? {};
   // What is offered when the step is opened stays as it is while the person types.
   const [{ start, notes, typedBefore }] = useState(() => ({ ...prefill(evaluated, id), typedBefore: form }));
-  const whole = (typed: Typed) => ({ ...typed, leftOpen: form.leftOpen ?? '' });
+  // What an older record says stays in it, beside the readings that replace it.
+  const older = olderIn(id, form);
+  const whole = (typed: Typed) => ({ ...older, ...typed, leftOpen: form.leftOpen ?? '' });
   const background = useBackground();
   const beside = background?.beside(id) ?? {};
   const earlier = background?.against(evaluated).filter(({ step }) => step === id) ?? [];
@@ -47,6 +52,12 @@ export function MeasuredStep({ id, evaluated, askToLeaveOpen, onTyped, onSettled
   };
   return (
     <>
+      {Object.keys(older).length > 0 && (
+        <p>
+          Noted without readings: {olderLine(older) || 'nothing'}.{older.remark && ` “${older.remark}”`} A quiet test
+          does not clear what was seen then.
+        </p>
+      )}
       <Calculator visits={[]} start={start} notes={joined(notes, beside)} visit={tie} />
       {askToLeaveOpen && (
         <TickInput
@@ -58,6 +69,12 @@ export function MeasuredStep({ id, evaluated, askToLeaveOpen, onTyped, onSettled
       )}
     </>
   );
+}
+
+/** What the record said of this step before its readings were asked for. */
+function olderIn(id: MeasuredStepId, form: Typed): Typed {
+  const known = id === 'bend-test' ? olderFields.map((field) => field.id) : [];
+  return Object.fromEntries(known.flatMap((field) => (form[field] ? [[field, form[field]]] : [])));
 }
 
 /** A field may have both: where its entry comes from, and what was read there earlier. */

@@ -99,7 +99,13 @@ export function StepBody({ id, evaluated, waits, onTyped, onEnter, onConfirm }: 
           key={id === 'bridge' ? stretch : ''}
           id={id}
           evaluated={evaluated}
-          askToLeaveOpen={onWay?.problem === 'undecided' || onWay?.problem === 'part-open' || form.leftOpen === 'yes'}
+          askToLeaveOpen={
+            // It takes two persons, so it may be left before anything is typed.
+            id === 'bend-test' ||
+            onWay?.problem === 'undecided' ||
+            onWay?.problem === 'part-open' ||
+            form.leftOpen === 'yes'
+          }
           onTyped={onTyped}
           onSettled={onEnter}
         />

@@ -1,5 +1,6 @@
 import type { Cause, Symptom } from '../../kernel/vocabulary.ts';
 import type { VisitAnswers } from '../steps/questions.ts';
+import { causesOfChange } from './change.ts';
 import { feedbackGone, peSpeaksAgainst } from './evidence.ts';
 import { recordedCauses } from './recording.ts';
 import { trips } from './tries.ts';
@@ -67,12 +68,13 @@ export function likelyAt(when: Symptom): readonly Cause[] {
   return likely[when];
 }
 
-/** The families that a recording of the trip and its moment make likely, the most frequent first. */
+/** The families that a recording of the trip, its moment and its history make likely, the most frequent first. */
 function likelyCauses(visit: VisitAnswers): readonly Cause[] {
   const when = visit.symptom?.answer.when;
-  const first = [...(feedbackGone(visit) ? likelyWithoutFeedback : []), ...recordedCauses(visit)];
-  if (when === undefined || when === 'unknown') return recordedCauses(visit);
-  return [...new Set([...first, ...likely[when]])];
+  const pointed = [...recordedCauses(visit), ...causesOfChange(visit)];
+  if (when === undefined || when === 'unknown') return [...new Set(pointed)];
+  const first = feedbackGone(visit) ? likelyWithoutFeedback : [];
+  return [...new Set([...first, ...pointed, ...likely[when]])];
 }
 
 /**

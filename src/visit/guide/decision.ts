@@ -33,6 +33,8 @@ export interface Decision {
   /** Parts that passed in the state in which it trips: they stay, and their readings are the baseline. */
   good: Part[];
   open: OpenItem[];
+  /** Something that the change before the first trip had left wrong was put right. */
+  corrected?: true;
   /** Steps whose readings are kept as the baseline of this axis. */
   baseline: StepId[];
 }
@@ -59,6 +61,7 @@ export function decide(visit: VisitAnswers, record: VisitAnswers): Decision {
     excluded: excludedParts(visit, good).filter(({ part }) => !bad.includes(part)),
     possible: kind === 'replace' ? [] : possibleCauses(visit),
     ...{ good, open },
+    ...(visit['after-change']?.answer.found === 'corrected' && { corrected: true as const }),
     baseline: (['bridge', 'insulation', 'isolation', 'winding', 'winding-motor'] as const).filter(
       (id) => visit[id] !== undefined,
     ),

@@ -3,6 +3,7 @@ import type { InspectedPart, Part } from '../../kernel/vocabulary.ts';
 import type { VisitAnswers } from '../steps/questions.ts';
 import { brakingState } from './braking.ts';
 import { atRest, bentSteady } from './causes.ts';
+import { changeWrong } from './change.ts';
 import { isolationSuspects } from './convictions.ts';
 import {
   damageOpen,
@@ -31,6 +32,8 @@ export type OpenItem =
   | 'motor-damaged'
   | 'cable-damaged'
   | 'not-looked-at'
+  | 'change-open'
+  | 'change-wrong'
   | 'feedback-device-untested'
   | 'left-evidence'
   | 'retry-not-done'
@@ -66,6 +69,8 @@ export function openItems(visit: VisitAnswers): OpenItem[] {
     ['motor-damaged', seenDamaged(visit, 'motor')],
     ['cable-damaged', seenDamaged(visit, 'motorCable')],
     ['not-looked-at', notLookedAt(visit).length > 0],
+    ['change-open', visit['after-change']?.answer.found === 'not-compared'],
+    ['change-wrong', changeWrong(visit)],
     ['retry-not-done', anyRetry(visit, 'not-done')],
     ['another-message', anyRetry(visit, 'other-message')],
     ...strippedItems(visit),

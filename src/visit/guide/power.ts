@@ -2,6 +2,7 @@ import type { StepId } from '../steps/ids.ts';
 import type { VisitAnswers } from '../steps/questions.ts';
 import type { PowerStepId } from '../steps/retry.ts';
 import { brakingBad } from './braking.ts';
+import { changeWrong } from './change.ts';
 import { feedbackGone, looksBad, looksDamaged, peSpeaksAgainst } from './evidence.ts';
 import { idleCoreLow, idleCoresKnown } from './idle-cores.ts';
 import { inputSpeaksAgainst } from './input-circuit.ts';
@@ -47,6 +48,7 @@ export type PowerObjection =
   | 'braking-bad'
   | 'feedback-cable-damaged'
   | 'gone-without-feedback'
+  | 'change-wrong'
   | 'motor-side'
   | 'not-passed'
   | 'hindered';
@@ -74,6 +76,8 @@ export function againstPower(record: VisitAnswers, step: PowerStepId): PowerObje
     ['braking-bad', !stripped && brakingBad(record)],
     ['feedback-cable-damaged', withFeedback && looksBad(record, 'feedbackCable')],
     ['gone-without-feedback', enabled && feedbackGone(record)],
+    // A wrong phase order or offset makes the axis run away.
+    ['change-wrong', step === 'retry-all' && changeWrong(record)],
     // The feedback device is in the motor.
     ['motor-side', (step === 'retry-all' || step === 'retry-feedback-on') && motorSideSpeaksAgainst(record)],
     ['not-passed', step === 'retry-all' ? !allPassed(record) : enabled && !mayEnable(record)],

@@ -2,6 +2,7 @@ import type { VisitAnswers } from '../steps/questions.ts';
 import type { PowerStepId } from '../steps/retry.ts';
 import type { PlainStepId } from '../steps/rule.ts';
 import { brakingBad } from './braking.ts';
+import { changeMatters } from './change.ts';
 import { isolationConvicts, isolationSuspects } from './convictions.ts';
 import {
   damageOpen,
@@ -46,6 +47,16 @@ export const withoutPower: Record<PowerStepId, (visit: VisitAnswers, record: Vis
 export function feedbackFirst(visit: VisitAnswers, record: VisitAnswers): PlainStepId {
   const mayTry = mayBePowered(visit) && !protectionOpened(visit) && !motorSideSpeaksAgainst(record);
   return mayTry ? 'unplug-feedback' : 'disconnect-leads';
+}
+
+/** What was changed before the first trip is compared first, before anything is measured or blamed. */
+export function afterInspecting(visit: VisitAnswers, record: VisitAnswers): PlainStepId {
+  return changeMatters(visit) ? 'after-change' : afterComparing(visit, record);
+}
+
+export function afterComparing(visit: VisitAnswers, record: VisitAnswers): PlainStepId {
+  const controlOff = visit.symptom?.answer.when === 'control-off';
+  return controlOff && !wantsHandTest(visit, record) ? feedbackFirst(visit, record) : 'disconnect-leads';
 }
 
 /** The leads are taken off only once: on some ways they are off already. */

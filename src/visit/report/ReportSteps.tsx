@@ -1,6 +1,6 @@
 import { shownTime } from '../../kernel/time/iso-time.ts';
 import type { EvaluatedVisit } from '../evaluate.ts';
-import { isMeasured, questions } from '../steps/questions.ts';
+import { questions } from '../steps/questions.ts';
 import { holdsOneStretch } from '../steps/rules.ts';
 
 /** Every step in order with its time, since lockouts and retries are part of the proof. */
@@ -24,7 +24,7 @@ export function ReportSteps({ evaluated }: { evaluated: EvaluatedVisit }) {
                   Before that, {shownTime(at)}: {line}.
                 </span>
               ))}
-              {!isMeasured(id) && step?.form.remark && ` “${step.form.remark}”`}
+              {step?.form.remark && ` “${step.form.remark}”`}
             </li>
           );
         })}

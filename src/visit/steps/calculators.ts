@@ -1,3 +1,4 @@
+import { calculator as bendTestForm } from '../../calculators/bend-test/form.ts';
 import { calculator as bridgeForm } from '../../calculators/bridge/form.ts';
 import { calculator as inputCircuitForm } from '../../calculators/input-circuit/form.ts';
 import { calculator as insulationForm } from '../../calculators/insulation/form.ts';
@@ -12,6 +13,7 @@ export const stepCalculators: Record<MeasuredStepId, CalculatorForm> = {
   'input-circuit': inputCircuitForm,
   insulation: insulationForm,
   isolation: isolationForm,
+  'bend-test': bendTestForm,
   winding: windingForm,
   'winding-motor': windingForm,
 };

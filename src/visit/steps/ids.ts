@@ -9,6 +9,7 @@ export const stepIds = [
   'prove-again',
   'bus-again',
   'inspect',
+  'after-change',
   'unplug-feedback',
   'retry-feedback-off',
   'unplug-device-end',

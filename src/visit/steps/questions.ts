@@ -1,3 +1,4 @@
+import { afterChange } from './after-change/question.ts';
 import { bendTest } from './bend-test/question.ts';
 import { braking } from './braking/question.ts';
 import * as feedback from './feedback/question.ts';
@@ -35,6 +36,7 @@ export const questions = {
   'prove-again': proveAgain,
   'bus-again': busAgain,
   inspect,
+  'after-change': afterChange,
   'unplug-feedback': feedback.unplugFeedback,
   'retry-feedback-off': feedback.retryFeedbackOff,
   'unplug-device-end': feedback.unplugDeviceEnd,

@@ -1,3 +1,4 @@
+import { afterChangeRule } from './after-change/rule.ts';
 import { bendTestRule } from './bend-test/rule.ts';
 import { brakingRule } from './braking/rule.ts';
 import * as feedback from './feedback/rule.ts';
@@ -39,6 +40,7 @@ export const rules: Rules = {
   'prove-again': lockoutRule,
   'bus-again': busAgainRule,
   inspect: inspectRule,
+  'after-change': afterChangeRule,
   'unplug-feedback': feedback.unplugFeedbackRule,
   'retry-feedback-off': feedback.retryFeedbackOffRule,
   'unplug-device-end': feedback.unplugDeviceEndRule,

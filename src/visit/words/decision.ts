@@ -24,14 +24,17 @@ const headlines: Record<DecisionKind, (parts: string) => string> = {
   undecided: () => 'Undecided. Do not order or replace anything yet.',
 };
 
-export function decisionHeadline({ kind, replace, suspect }: Decision): string {
+const correctedHeadline = 'Put right: what the change had left wrong. Nothing is replaced.';
+
+export function decisionHeadline({ kind, replace, suspect, corrected }: Decision): string {
+  if (kind === 'no-fault-found' && corrected) return correctedHeadline;
   const headline = headlines[kind](listed(replace.map(({ part }) => partNames[part])));
   if (kind !== 'undecided' || suspect.length === 0) return headline;
   return `${headline} Suspect, not proven: ${listed(suspect.map(({ part }) => partNames[part]))}.`;
 }
 
 /** The sentences after the headline: what follows from the decision, before power goes on again. */
-export function decisionAdvice({ kind, replace, suspect, open, baseline }: Decision): string[] {
+export function decisionAdvice({ kind, replace, suspect, open, baseline, corrected }: Decision): string[] {
   const bad = (part: Part) => replace.some((one) => one.part === part);
   const advice: string[] = [];
   if (replace.length > 0) advice.push('Lock out again, wait, and measure the bus before any part is changed.');
@@ -64,6 +67,11 @@ export function decisionAdvice({ kind, replace, suspect, open, baseline }: Decis
   if (bad('drive')) {
     advice.push(
       'Before the new drive is enabled: parameters, safety functions with their test, and low limits of torque, speed and following error.',
+    );
+  }
+  if (corrected) {
+    advice.push(
+      'Save the parameters as they are now, mark the leads, and write down what was wrong. If a safety function or its parameters were touched, have it tested by someone who may.',
     );
   }
   if (kind === 'no-fault-found') advice.push('If it trips again, start a new visit: compare its readings with these.');

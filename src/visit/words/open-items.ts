@@ -15,6 +15,10 @@ export const openTexts: Record<OpenItem, string> = {
     'The motor cable is seen damaged, whatever it measures. Nothing is switched on with it as it is. Dry it, or mend or replace it, look again and measure again.',
   'not-looked-at':
     'A part was not looked at, so nobody knows whether it is burnt, wet or chafed. It is not called good, and nothing is switched on with it. Look at it, and say in that step what you see.',
+  'change-open':
+    'Something was changed before the first trip, and nobody compared it. Compare leads, plates, parameters, commutation offset and tuning with the state before: no measurement shows them.',
+  'change-wrong':
+    'Something has been wrong since the change and is not put right. Have it put right by someone who may, then try. Until then the axis is not enabled.',
   'feedback-device-untested':
     'The feedback device was not tried: the damaged feedback cable is not plugged in for that. Once the cable is replaced, switch on with the device unplugged, then with it plugged in, control off.',
   'left-evidence':

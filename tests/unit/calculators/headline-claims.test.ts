@@ -1,6 +1,8 @@
 import { describe, expect, it } from 'vitest';
 import { absorptionHeadline } from '../../../src/calculators/absorption/headline.ts';
 import { assessAbsorption } from '../../../src/calculators/absorption/rule/assess.ts';
+import { bendHeadline } from '../../../src/calculators/bend-test/headline.ts';
+import { assessBendTest } from '../../../src/calculators/bend-test/rule/assess.ts';
 import { brakeHeadline } from '../../../src/calculators/brake/headline.ts';
 import { assessBrake } from '../../../src/calculators/brake/rule/assess.ts';
 import { brakingHeadline } from '../../../src/calculators/braking-circuit/headline.ts';
@@ -29,6 +31,7 @@ import { windingHeadline } from '../../../src/calculators/winding/headline.ts';
 import { assessWinding } from '../../../src/calculators/winding/rule/assess.ts';
 import type { Assessment } from '../../../src/kernel/assessment/assessment.ts';
 import { absorption } from '../../oracle/absorption.ts';
+import { bendTest } from '../../oracle/bend-test.ts';
 import { brake } from '../../oracle/brake.ts';
 import { brakingCircuit } from '../../oracle/braking-circuit.ts';
 import { bridge } from '../../oracle/bridge.ts';
@@ -88,13 +91,14 @@ const all = {
   'braking-circuit': judged(brakingCircuit, assessBrakingCircuit, brakingHeadline),
   'input-circuit': judged(inputCircuit, assessInputCircuit, inputHeadline),
   'core-resistance': judged(coreResistance, assessCore, coreHeadline),
+  'bend-test': judged(bendTest, assessBendTest, bendHeadline),
   brake: judged(brake, assessBrake, brakeHeadline),
   winding: judged(winding, assessWinding, windingHeadline),
 };
 
 /** What only a go may be called. Undecided may say that something passed and is not enough. */
 const passes =
-  /\bpasses, and|\bare alike$|no short, and|conduct alike|both proven good|test may be made|stays above it|voltage fit, and it opens|read as they should|section let expect/;
+  /\bpasses, and|\bare alike$|no short, and|conduct alike|both proven good|test may be made|stays above it|voltage fit, and it opens|read as they should|section let expect|nothing opened or leaked/i;
 
 /** What takes a conviction. */
 const convicts = /\bproven bad\b|\bis shorted\b|\bproven broken\b/;

@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { calculator as absorption } from '../../../src/calculators/absorption/form.ts';
+import { calculator as bendTest } from '../../../src/calculators/bend-test/form.ts';
 import { calculator as brake } from '../../../src/calculators/brake/form.ts';
 import { calculator as brakingCircuit } from '../../../src/calculators/braking-circuit/form.ts';
 import { calculator as bridge } from '../../../src/calculators/bridge/form.ts';
@@ -351,6 +352,40 @@ describe('trace of a trip', () => {
       { trace: kept({ ...moving, currents: open }) },
       'undecided',
       'Speaks for an open core, or current sensing, or a path to earth',
+    ],
+  ]);
+});
+
+describe('cable while it bends', () => {
+  const quiet = (loop: string, which = '') => ({
+    ...{ [`${loop}Rest${which}`]: '0.42 Ω', [`${loop}Low${which}`]: '0.40 Ω' },
+    ...{ [`${loop}High${which}`]: '0.45 Ω', [`${loop}After${which}`]: '0.43 Ω' },
+  });
+  const position = (place: number) => ({ [`P${place}U`]: '>2 GΩ', [`P${place}V`]: '>2 GΩ', [`P${place}W`]: '>2 GΩ' });
+  const sound = {
+    ...{ end: 'off', meter: 'hold', moved: 'twice', screen: 'none', idle: 'none' },
+    ...{ ...quiet('UV'), ...quiet('VW'), ...quiet('WU'), ...quiet('PE') },
+    ...{ whileOn: 'at-rest', testVoltage: '500 V', ...position(1), ...position(2), ...position(3) },
+  };
+  const once = { UVHigh: 'OL', WUHigh: 'OL' };
+  const second = { ...quiet('UV', '2'), ...quiet('VW', '2'), ...quiet('WU', '2') };
+  const twice = { ...once, ...second, UVHigh2: '80 Ω', WUHigh2: 'OL' };
+  says(bendTest, sound, [
+    ['quiet', {}, 'go', 'Nothing opened or leaked while it was bent by hand'],
+    ['once', once, 'no-go', 'Core U jumped once while bent'],
+    ['twice', { ...twice, movedAgain: 'cable' }, 'no-go', 'Core U opens when bent, twice'],
+    ['one loop', { UVHigh: 'OL' }, 'no-go', 'U to V jumped once while bent'],
+    ['tips moved', { UVAfter: '3 Ω' }, 'undecided', 'Before and after do not agree: U to V'],
+    ['a leak', { P2V: '0.4 MΩ' }, 'no-go', 'V leaks in one position, not proven yet'],
+    ['back again', { P2V: '0.4 MΩ', badAgainV: '0.5 MΩ' }, 'no-go', 'V leaks when bent, twice'],
+    ['a tester', { meter: 'tester' }, 'stop', 'A test voltage on a cable that is moved'],
+    ['moved under voltage', { whileOn: 'moved' }, 'stop', 'The cable was moved while the test voltage was on'],
+    ['by eye', { meter: 'watched' }, 'undecided', 'By eye nothing passes'],
+    [
+      'begun',
+      { PEHigh: '', screen: '' },
+      'undecided',
+      'Still missing: whether it has a screen and readings of PE to U',
     ],
   ]);
 });

@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { calculator as absorption } from '../../../src/calculators/absorption/form.ts';
+import { calculator as bendTest } from '../../../src/calculators/bend-test/form.ts';
 import { calculator as brake } from '../../../src/calculators/brake/form.ts';
 import { calculator as brakingCircuit } from '../../../src/calculators/braking-circuit/form.ts';
 import { calculator as bridge } from '../../../src/calculators/bridge/form.ts';
@@ -23,6 +24,7 @@ import { stepLine, trueOfTheMoment } from '../../../src/kernel/form/opening.ts';
 const all: Record<string, CalculatorForm> = {
   ...{ absorption, bridge, 'bridge-diode': bridgeDiode, 'cable-length': cableLength, discharge },
   ...{ insulation, isolation, 'test-voltage': testVoltage, trend, 'trip-trace': tripTrace, winding },
+  'bend-test': bendTest,
   ...{ brake, 'braking-circuit': brakingCircuit, 'input-circuit': inputCircuit, 'core-resistance': coreResistance },
 };
 

@@ -48,7 +48,16 @@ test('the visit has the names, the message, and what was said as notes', () => {
   );
   expect(visit.reported).toEqual({
     at: called,
-    steps: { symptom: { when: 'on-enable', gravityLoaded: 'yes', came: '3', of: '3', changed: 'something' } },
+    steps: {
+      symptom: {
+        when: 'on-enable',
+        gravityLoaded: 'yes',
+        came: '3',
+        of: '3',
+        changed: 'something',
+        changedThings: 'motor',
+      },
+    },
   });
 });
 
@@ -59,7 +68,7 @@ test('what was reported is an answer of the symptom step once it is confirmed, a
   expect(now.answers).toEqual({});
   expect(now.guide.due).toBe('find-drive');
   expect(questions.symptom.read(visit.reported?.steps.symptom ?? {})).toEqual({
-    ...{ when: 'on-enable', gravityLoaded: 'yes', came: 3, of: 3, changed: 'something' },
+    ...{ when: 'on-enable', gravityLoaded: 'yes', came: 3, of: 3, changed: 'something', changedThings: ['motor'] },
   });
 });
 

@@ -44,7 +44,7 @@ describe('a whole visit', () => {
 
 describe('a calculator’s step', () => {
   const verdict = (id: MeasuredStepId, form: Record<string, string>) =>
-    evaluateForm(id, form).answer?.assessment.verdict;
+    evaluateForm(id, form).answer?.assessment?.verdict;
 
   test.each([
     ['bridge', liftVisit('bridge'), 'no-go'],

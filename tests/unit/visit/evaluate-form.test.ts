@@ -36,6 +36,12 @@ const lines: [StepId, Form, string][] = [
     { when: 'unknown', gravityLoaded: 'no', once: 'yes' },
     'At a moment that nobody saw, no axis can fall, happened once',
   ],
+  [
+    'symptom',
+    { when: 'on-enable', gravityLoaded: 'no', changed: 'something', changedThings: 'motor cable' },
+    'When the axes are enabled, no axis can fall, changed before: Motor, Cable or connector',
+  ],
+  ['after-change', { found: 'corrected', remark: 'offset 12 was 0' }, 'Something was wrong, and it is put right'],
   ['retry-all', retried('no-trip'), 'No trip'],
   ['retry-leads-off', retried('not-done'), 'Not done'],
   ['mechanics', { found: 'brake-drags', remark: 'warm' }, 'The brake drags'],

@@ -20,6 +20,7 @@ it('knows the steps of the calculators that are one', () => {
     ['isolation', ['isolation']],
     ['winding', ['winding', 'winding-motor']],
     ['input-circuit', ['input-circuit']],
+    ['bend-test', ['bend-test']],
   ]);
 });
 

@@ -1,6 +1,7 @@
 import { type Step, step } from '../../../kernel/assessment/assessment.ts';
 import { idleCoresTested } from '../../../kernel/assessment/cable-ends.ts';
 import { limitValue } from '../../../kernel/limits.ts';
+import { intervalOf } from '../../../kernel/reading/interval.ts';
 import { missing, type Reading } from '../../../kernel/reading/reading.ts';
 import type { IsolationFinding, IsolationInput, IsolationStepCode } from './input.ts';
 import type { PartReadings } from './part-readings.ts';
@@ -38,7 +39,7 @@ export function nextSteps(state: IsolationState, findings: readonly IsolationFin
   const goOn = status !== 'undecided' || input.suspectedAnyway || begun;
   if (goOn) {
     codes.push(input.suspectedAnyway && status === 'good' && 'flex-cable');
-    codes.push(...cableSteps(input, cable, has), ...motorSteps(state));
+    codes.push(...cableSteps(input, cable, has), ...motorSteps(state, has));
     codes.push(...evidenceSteps(findings, input, contradiction && status === 'good'));
     codes.push(replacement(cable.convicted, motor.convicted, contradiction && status === 'good'));
   }
@@ -60,6 +61,24 @@ function otherTemperature(findings: readonly IsolationFinding[], winding: Readin
   ];
 }
 
+/**
+ * A second reading that is clear as read and not as corrected: taken again at the same temperature it would be no
+ * clearer, while at room temperature nothing is corrected. Water and carbon follow no rule made for insulation.
+ */
+function otherTemperatureForSecond(
+  { motor, motorTemperature, input }: IsolationState,
+  has: (code: IsolationFinding['code']) => boolean,
+): (IsolationStepCode | false)[] {
+  const unclear = motor.findings.some(({ code }) => code === 'again-unclear');
+  const tested = !has('test-voltage-missing') && !has('test-voltage-too-low');
+  if (!unclear || !tested || motorTemperature.kind !== 'value') return [];
+  const again = intervalOf(input.moreOfMotor?.again ?? missing, input.instrument);
+  const point = limitValue('after-trip-point');
+  const clearAsRead = again.hi < point || again.lo >= point;
+  const warm = motorTemperature.value > limitValue('reference-temperature-after-trip');
+  return [clearAsRead && (warm ? 'let-motor-cool' : 'let-motor-warm')];
+}
+
 function cableSteps(
   { cable, bonded }: IsolationInput,
   part: PartReadings,
@@ -75,12 +94,17 @@ function cableSteps(
   ];
 }
 
-function motorSteps({ motor, cable, motorTemperature }: IsolationState): (IsolationStepCode | false)[] {
+function motorSteps(
+  state: IsolationState,
+  has: (code: IsolationFinding['code']) => boolean,
+): (IsolationStepCode | false)[] {
+  const { motor, cable, motorTemperature } = state;
   // The cable is listed first, because it is forgotten once the motor is found bad.
   if (motor.status === 'not-taken') return [cable.status !== 'not-taken' && 'test-motor-alone'];
   return [
     motor.findings.some(({ code }) => code === 'motor-pe-not-short') && 'mend-motor-pe',
     ...otherTemperature(motor.findings, motorTemperature),
+    ...otherTemperatureForSecond(state, has),
     motor.findings.some(({ code }) => code === 'motor-pins-mistaken')
       ? 'check-pin-order'
       : motor.status === 'undecided' && 'complete-motor',

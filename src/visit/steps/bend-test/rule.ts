@@ -5,6 +5,6 @@ export const bendTestRule: PlainRule<'bend-test'> = {
   touches: true,
   energy: 'none',
   restsOn: ['disconnect-leads'],
-  problem: () => undefined,
+  problem: ({ result, leftOpen }) => (result === 'undecided' && leftOpen !== true ? 'undecided' : undefined),
   next: (visit, record) => measureAfter('bend-test', visit, record),
 };

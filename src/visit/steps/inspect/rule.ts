@@ -1,4 +1,4 @@
-import { feedbackFirst, wantsHandTest } from '../../guide/routes.ts';
+import { afterInspecting } from '../../guide/routes.ts';
 import type { PlainRule } from '../rule.ts';
 
 export const inspectRule: PlainRule<'inspect'> = {
@@ -6,8 +6,5 @@ export const inspectRule: PlainRule<'inspect'> = {
   energy: 'none',
   restsOn: [],
   problem: ({ reseated }) => (reseated === 'no' ? 'not-done' : undefined),
-  next: (visit, record) => {
-    const controlOff = visit.symptom?.answer.when === 'control-off';
-    return controlOff && !wantsHandTest(visit, record) ? feedbackFirst(visit, record) : 'disconnect-leads';
-  },
+  next: afterInspecting,
 };

@@ -3,6 +3,7 @@ import type { InputAssessment } from '../../../calculators/input-circuit/rule/in
 import type { InsulationAssessment } from '../../../calculators/insulation/rule/input.ts';
 import type { IsolationAssessment } from '../../../calculators/isolation/rule/input.ts';
 import type { WindingAssessment } from '../../../calculators/winding/rule/assess.ts';
+import type { BendTestAnswer } from '../bend-test/answer.ts';
 import type { Form } from '../fields.ts';
 import type { StepWords } from '../question.ts';
 
@@ -19,6 +20,7 @@ export interface MeasuredAnswers {
   'input-circuit': MeasurementAnswer<InputAssessment>;
   insulation: MeasurementAnswer<InsulationAssessment>;
   isolation: MeasurementAnswer<IsolationAssessment>;
+  'bend-test': BendTestAnswer;
   winding: MeasurementAnswer<WindingAssessment>;
   'winding-motor': MeasurementAnswer<WindingAssessment>;
 }

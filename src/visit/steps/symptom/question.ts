@@ -1,7 +1,10 @@
 import { limitRange } from '../../../kernel/limits.ts';
 import type { Symptom } from '../../../kernel/vocabulary.ts';
-import { choice, chosen, count, digits, type Form, textOf, tick, ticked } from '../fields.ts';
-import type { Question } from '../question.ts';
+import { allChosen, choice, chosen, count, digits, type Form, several, textOf, tick, ticked } from '../fields.ts';
+import { answerInLine, type Question } from '../question.ts';
+
+/** What may have been changed before the first trip. */
+export type ChangedThing = 'drive' | 'motor' | 'feedback' | 'cable' | 'parameters' | 'load';
 
 export interface SymptomAnswer {
   /** `unknown`: nobody saw it. Then nothing that depends on the moment counts, and what any moment needs is measured. */
@@ -19,6 +22,8 @@ export interface SymptomAnswer {
   once?: true;
   /** Whether parts or parameters were changed before the first trip. Absent: not asked. */
   changed?: 'nothing' | 'something' | 'unknown';
+  /** What of it. Absent: not said. */
+  changedThings?: ChangedThing[];
   /** Whether fuses or the breaker of the supply opened with it. Absent: not asked. */
   protection?: 'opened' | 'held' | 'unknown';
   /** Whether the drive or a scope has kept the currents of the trip. Absent: not asked. */
@@ -94,9 +99,23 @@ const came = digits('came', 'How often did it trip?', 'A number. Leave it empty 
 const of = digits('of', 'In how many starts or moves?', 'The tries with and without a trip together, such as 6.');
 const changed = choice<NonNullable<SymptomAnswer['changed']>>('changed', 'What was changed before the first trip?', {
   nothing: 'Nothing',
-  something: { label: 'A part or a parameter', hint: 'Also a repair, a move, a new program. Write it into the notes.' },
+  something: { label: 'A part or a parameter', hint: 'Also a repair, a move, a new program.' },
   unknown: 'I don’t know',
 });
+
+const changedThings = several<ChangedThing>(
+  'changedThings',
+  'If something was changed: what?',
+  {
+    drive: 'Drive',
+    motor: 'Motor',
+    feedback: 'Encoder or resolver',
+    cable: 'Cable or connector',
+    parameters: 'Parameters or program',
+    load: 'Tool or load',
+  },
+  [],
+);
 
 const protection = choice<NonNullable<SymptomAnswer['protection']>>(
   'protection',
@@ -145,13 +164,15 @@ export const symptom: Question<SymptomAnswer> = {
   ],
   why: 'A bad part usually shows with the first thing that stresses it. This says what to measure first. How often it comes says how many tries show anything.',
   when: 'After the drive is found.',
-  fields: [when, gravityLoaded, once, came, of, changed, protection, recorded],
+  fields: [when, gravityLoaded, once, came, of, changed, changedThings, protection, recorded],
   read: (form) => {
     const moment = symptomIn(form);
     const falls = chosen(form, gravityLoaded, 'own-no');
     const times = count(form, came.id, limitRange('entry-tries'));
     const starts = count(form, of.id, limitRange('entry-tries'));
-    const before = chosen(form, changed);
+    const things = allChosen(form, changedThings);
+    // What is named was changed, whatever the question before says.
+    const before = things === undefined ? chosen(form, changed) : 'something';
     const supply = chosen(form, protection);
     const kept = chosen(form, recorded);
     if (moment === undefined || falls === undefined) return undefined;
@@ -160,6 +181,7 @@ export const symptom: Question<SymptomAnswer> = {
       ...(times !== undefined && starts !== undefined && { came: times, of: starts }),
       ...(ticked(form, once.id) && { once: true as const }),
       ...(before !== undefined && { changed: before }),
+      ...(things !== undefined && { changedThings: things }),
       ...(supply !== undefined && { protection: supply }),
       ...(kept !== undefined && { recorded: kept }),
     };
@@ -171,7 +193,7 @@ export const symptom: Question<SymptomAnswer> = {
       moment === undefined ? textOf(form, when.id) : symptomTexts[moment].label,
       falls === undefined ? textOf(form, gravityLoaded.id) : gravityInLine[falls],
       often(form),
-      chosen(form, changed) === 'something' ? 'something was changed before' : '',
+      changedInLine(form),
       chosen(form, protection) === 'opened' ? 'fuses or breaker opened' : '',
       chosen(form, recorded) === 'yes' ? 'the trip was recorded' : '',
     ]
@@ -179,6 +201,12 @@ export const symptom: Question<SymptomAnswer> = {
       .join(', ');
   },
 };
+
+function changedInLine(form: Form): string {
+  const things = allChosen(form, changedThings) && answerInLine(changedThings, form).join(', ');
+  if (things === undefined && chosen(form, changed) !== 'something') return '';
+  return `changed before: ${things ?? 'something'}`;
+}
 
 function often(form: Form): string {
   const happenedOnce = ticked(form, once.id) ? 'happened once' : '';

@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { assessAbsorption } from '../../../../src/calculators/absorption/rule/assess.ts';
+import { assessBendTest } from '../../../../src/calculators/bend-test/rule/assess.ts';
 import { assessBrake } from '../../../../src/calculators/brake/rule/assess.ts';
 import { assessBrakingCircuit } from '../../../../src/calculators/braking-circuit/rule/assess.ts';
 import { assessBridge, type BridgeInput } from '../../../../src/calculators/bridge/rule/assess.ts';
@@ -186,6 +187,19 @@ describe('every assessment refuses impossible figures first, and says so', () =>
           ...{ way: 'pe', end: 'off', meter: 'four-leads', metres: missing, squareMillimetres: 1 },
           ...{ reading: ohms(wrong), temperature: missing },
         }),
+    ],
+    [
+      'bend test',
+      (wrong) => {
+        const sweep = { rest: missing, lowest: missing, highest: ohms(wrong), after: missing };
+        const power = { UV: sweep, VW: sweep, WU: sweep, PE: sweep };
+        const loops = { ...power, screen: sweep, brake: sweep, sensor: sweep, feedback: sweep };
+        return assessBendTest({
+          ...{ end: 'off', meter: 'hold', moved: 'twice', screen: 'none', idle: 'none', movedAgain: 'not-stated' },
+          ...{ loops, again: loops, whileOn: 'at-rest', testVoltage: volts(500), positions: [three], badAgain: three },
+          metres: missing,
+        });
+      },
     ],
     [
       'brake',

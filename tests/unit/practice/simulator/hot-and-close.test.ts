@@ -1,4 +1,6 @@
 import { expect, test } from 'vitest';
+import { drawMachine } from '../../../../src/practice/case/draw-machine.ts';
+import { Robot } from '../../../../src/practice/robot/robot.ts';
 import { typed } from '../../../support/typed.ts';
 import { insulation } from '../../visit/guide/support/readings.ts';
 
@@ -17,4 +19,15 @@ test.each([
   expect(verdict).toBe('undecided');
   const about = ['let-cool', 'let-warm', 'repeat-more-exactly'];
   expect(steps.map(({ code }) => code).filter((code) => about.includes(code))).toEqual(next);
+});
+
+// The same of the second reading at the motor: a leak of so many megohms counts as about the limit when the winding is
+// hot, and far below it once it is cool.
+test.each([1.6e6, 1.7e6, 1.75e6, 1.8e6, 1.85e6, 1.9e6, 2.1e6])('a leak of %d Ω in a hot winding is proven', (ohms) => {
+  for (const seed of [1, 2, 3, 4]) {
+    const machine = drawMachine('frame-V-high', seed, 78);
+    machine.axis.leaks = machine.axis.leaks.map((leak) => ({ ...leak, ohms }));
+    const { decision } = new Robot(machine).visit();
+    expect(decision.replace.map(({ part }) => part)).toEqual(['motor']);
+  }
 });

@@ -8,6 +8,7 @@ import { drawSlips, type Slips } from '../../../../src/practice/world/slips.ts';
 const careful: Slips = {
   told: 'on-enable',
   changeTold: 'nothing',
+  compares: 'sees',
   otherMessageNoted: false,
   firstReadingTooSoon: false,
   leadsExchanged: false,

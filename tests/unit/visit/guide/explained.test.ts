@@ -35,6 +35,8 @@ describe('what the exchange of one part explains', () => {
     ['bridge-open', ['drive']],
     ['input-open', ['drive']],
     ['fuses-open', none],
+    ['change-open', none],
+    ['change-wrong', none],
     ['braking-open', ['braking-resistor']],
     ['cable-open', ['motor-cable']],
     ['cable-damaged', ['motor-cable']],

@@ -42,6 +42,13 @@ describe('a complete form gives its answer', () => {
     ],
     ['find-drive', { observation: 'not-permitted', axesOnDrive: '' }, { observation: 'not-permitted', axesOnDrive: 1 }],
     ['symptom', { when: 'when-hot', gravityLoaded: 'unknown' }, { when: 'when-hot', gravityLoaded: 'unknown' }],
+    // What is named was changed, whatever the question before says.
+    ...(['', 'nothing', 'something'] as const).map((changed): [AskedStepId, Form, unknown] => [
+      'symptom',
+      { when: 'on-enable', gravityLoaded: 'no', changed, changedThings: 'motor' },
+      { when: 'on-enable', gravityLoaded: 'no', changed: 'something', changedThings: ['motor'] },
+    ]),
+    ['after-change', { found: 'wrong' }, { found: 'wrong' }],
     [
       'symptom',
       { when: 'on-enable', gravityLoaded: 'no', recorded: 'yes' },

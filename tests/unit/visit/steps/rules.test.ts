@@ -13,6 +13,7 @@ const physical: Record<PlainStepId, [touches: boolean, energy: string, restsOn: 
   symptom: [false, 'none', []],
   recording: [false, 'none', []],
   inspect: [true, 'none', []],
+  'after-change': [true, 'none', []],
   'unplug-feedback': [true, 'none', []],
   'retry-feedback-off': [false, 'power', ['unplug-feedback']],
   'unplug-device-end': [true, 'none', ['retry-feedback-off']],

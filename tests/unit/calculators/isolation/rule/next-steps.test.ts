@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest';
+import { missing } from '../../../../../src/kernel/reading/reading.ts';
 import { typed, typedPhases } from '../../../../support/typed.ts';
 import { badJoined, type Change, cable, celsius, goodCable, goodMotor, joined, motor, steps } from './separated.ts';
 
@@ -93,6 +94,52 @@ describe('the motor', () => {
   ];
   it.each(rows)('%s', (_, change, next) => {
     expect(steps({ ...goodCable, ...change })).toEqual(next);
+  });
+
+  describe('whose second reading does not tell', () => {
+    const read = (first: string, again: string, temperature: string, change: Change = {}) =>
+      steps({
+        ...joined(first),
+        ...goodCable,
+        ...motor(first),
+        ...at(temperature),
+        moreOfMotor: { again: typed(again), dried: 'yes' },
+        instrument: { percent: 10 },
+        ...change,
+      });
+    const bad = '2M | 2M | 2M';
+
+    it('is read again at room temperature if only the correction leaves it open', () => {
+      // By halving, 6.2 MΩ at 60 °C is 99 MΩ at 20 °C, and 199 MΩ at 10 °C is 99.5 MΩ; as read both are far off.
+      expect(read(bad, '6.2M', '60')).toEqual(['let-motor-cool', 'read-motor-again']);
+      expect(read('60M | 60M | 60M', '199M', '10')).toEqual(['let-motor-warm', 'read-motor-again']);
+      // At the limit as read, half of it at 20 °C.
+      expect(read('60M | 60M | 60M', '100M', '10', { instrument: {} })).toEqual(['let-motor-warm', 'read-motor-again']);
+      // The stage's own temperature counts.
+      const cold = { motorTemperature: celsius('20') };
+      expect(read(bad, '99M', '60', cold)).toEqual(['re-measure-contradiction', 'read-motor-again']);
+    });
+
+    it.each([
+      ['one that is too close as read', bad, '105M', '60', {}],
+      ['one that is below a bound at the limit', bad, '<100M', '60', { instrument: {} }],
+      ['a cable', bad, '2M', '60', { ...cable('2M | 5G | 5G', '2M | 5G | 5G'), moreOfCable: { again: typed('OL') } }],
+      ['one at room temperature', bad, '99M', '20', {}],
+      ['one that is too close as read, cold', bad, '95M', '10', {}],
+      ['one whose temperature nobody knows', bad, '60M', '60', { windingTemperature: missing }],
+      ['one that fails', bad, '2M', '60', {}],
+    ] as const)('is of no use at another temperature to %s', (_, first, again, temperature, change) => {
+      const asked = read(first, again, temperature, change);
+      expect(asked).not.toContain('let-motor-cool');
+      expect(asked).not.toContain('let-motor-warm');
+    });
+
+    it('at too low a voltage needs the tester, not the temperature', () => {
+      const byMultimeter = read('60M | 60M | 60M', '900M', '10', { testVoltage: typed('9 V', 'voltage') });
+      expect(byMultimeter).toEqual(['use-insulation-tester', 'complete-cable', 'read-motor-again']);
+      const unstated = read('60M | 60M | 60M', '900M', '10', { testVoltage: missing });
+      expect(unstated).toEqual(['state-test-voltage', 'complete-cable', 'read-motor-again']);
+    });
   });
 
   it('is asked about its insulation, not about the length of a cable', () => {

@@ -113,6 +113,7 @@ export function against(record: VisitAnswers, step: StepId, leadsOn: boolean): s
       beforeTheWhole,
     ),
     fact('idle cores not measured', idleCores(record) === 'unknown', beforeTheWhole),
+    fact('a change is wrong', record['after-change']?.answer.found === 'wrong', beforeTheWhole),
     fact('mechanics bad', found === 'stiff' || found === 'brake-drags', beforeTheWhole),
   ];
   return facts.filter(({ holds, except }) => holds && !except.includes(step)).map(({ found: words }) => words);

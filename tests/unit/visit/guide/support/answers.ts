@@ -3,7 +3,8 @@ import type { InsulationAssessment } from '../../../../../src/calculators/insula
 import type { IsolationAssessment } from '../../../../../src/calculators/isolation/rule/input.ts';
 import type { WindingAssessment } from '../../../../../src/calculators/winding/rule/assess.ts';
 import type { Symptom } from '../../../../../src/kernel/vocabulary.ts';
-import type { BendTestAnswer } from '../../../../../src/visit/steps/bend-test/question.ts';
+import type { AfterChangeAnswer } from '../../../../../src/visit/steps/after-change/question.ts';
+import type { BendTestAnswer } from '../../../../../src/visit/steps/bend-test/answer.ts';
 import type { FindDriveAnswer } from '../../../../../src/visit/steps/find-drive/question.ts';
 import type { IdleCoresAnswer } from '../../../../../src/visit/steps/idle-cores/question.ts';
 import type { InspectAnswer } from '../../../../../src/visit/steps/inspect/question.ts';
@@ -116,6 +117,7 @@ export const brake = (texts: string, again = true): Given => {
   return ['braking', { fitted: 'external', ...read, again }];
 };
 
+export const compared = (found: AfterChangeAnswer['found']): Given => ['after-change', { found }];
 export const mechanics = (state: MechanicsAnswer['found']): Given => ['mechanics', { found: state }];
 
 type Open = 'left open' | undefined;

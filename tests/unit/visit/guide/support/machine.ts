@@ -30,6 +30,7 @@ export interface Machine {
 
 export const touching: ReadonlySet<StepId> = new Set<StepId>([
   'inspect',
+  'after-change',
   'unplug-feedback',
   'unplug-device-end',
   'plug-feedback',

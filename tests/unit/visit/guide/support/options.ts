@@ -82,6 +82,12 @@ const symptom: Option[] = [
     false,
     'moving stays recorded',
   ),
+  // Something was changed before.
+  option(
+    ['symptom', { when: 'on-acceleration', gravityLoaded: 'no', came: 5, of: 5, changed: 'something' }],
+    false,
+    'moving stays changed',
+  ),
   option(['symptom', { when: 'on-enable', gravityLoaded: 'no', came: 6, of: 2 }], true, ''),
 ];
 
@@ -248,6 +254,10 @@ const stripDrive: Option[] = [
   option(['strip-drive', { state: 'not-allowed' }], false, 'left'),
 ];
 
+const afterChange: Option[] = (['same', 'corrected', 'wrong', 'not-compared'] as const).map((found) =>
+  option(['after-change', { found }], false, found === 'wrong' ? 'wrong' : 'may be tried'),
+);
+
 const moves = {
   free: 'moves',
   'free-without-leads': 'moves',
@@ -323,6 +333,7 @@ const fixed: Record<Exclude<StepId, 'isolation'>, Option[]> = {
   'retry-device-end': retries('retry-device-end'),
   'plug-feedback': doneOrNot('plug-feedback'),
   'retry-feedback-on': retries('retry-feedback-on'),
+  'after-change': afterChange,
   mechanics,
   'disconnect-leads': doneOrNot('disconnect-leads'),
   'support-axis': doneOrNot('support-axis'),

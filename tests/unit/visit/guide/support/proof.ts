@@ -191,6 +191,8 @@ export function proven(visit: VisitAnswers, record: VisitAnswers): Proven {
   const kind = (): DecisionKind => {
     if (bad.size > 0) return 'replace';
     if (suspect.size > 0 || !passed || !asItTrips) return 'undecided';
+    const change = visit['after-change']?.answer.found ?? 'same';
+    if (change === 'wrong' || change === 'not-compared') return 'undecided';
     if (said('not-done') || said('other-message') || !(felt || hindered)) return 'undecided';
     // Damage that proves nothing is dried or mended before anything is tried.
     if (seen === undefined || Object.values(seen).some((damage) => damage !== 'nothing')) return 'undecided';
