@@ -12,6 +12,7 @@ import { insulation } from './insulation/about.ts';
 import { isolation } from './isolation/about.ts';
 import { testVoltage } from './test-voltage/about.ts';
 import { trend } from './trend/about.ts';
+import { tripTrace } from './trip-trace/about.ts';
 import { winding } from './winding/about.ts';
 
 /** Every calculator, in the order in which the site lists them. The rest of each is found in its folder. */
@@ -31,6 +32,7 @@ export const calculators = [
   inputCircuit,
   coreResistanceAbout,
   bendTest,
+  tripTrace,
 ] as const;
 
 export type CalculatorName = (typeof calculators)[number]['name'];

@@ -13,6 +13,7 @@ import residualVoltage from '../../content/limits/residual-voltage.json' with { 
 import retries from '../../content/limits/retries.json' with { type: 'json' };
 import temperature from '../../content/limits/temperature.json' with { type: 'json' };
 import testVoltage from '../../content/limits/test-voltage.json' with { type: 'json' };
+import trace from '../../content/limits/trace.json' with { type: 'json' };
 import trend from '../../content/limits/trend.json' with { type: 'json' };
 import winding from '../../content/limits/winding.json' with { type: 'json' };
 
@@ -32,6 +33,7 @@ export const allLimits = {
   ...winding.limits,
   ...cable.limits,
   ...trend.limits,
+  ...trace.limits,
   ...absorption.limits,
   ...axisHistory.limits,
 };

@@ -17,7 +17,7 @@ interface Place {
   bottom: number;
 }
 
-const fields = '.calculator-fields :is(input[type="text"], textarea)';
+const fields = '.calculator-fields :is(input[type="text"], #trip-trace-file, textarea)';
 
 /** Where a field stands in the window; folded ones are none. */
 function placeOf(page: Page, which: 'first' | 'last'): Promise<Place> {

@@ -98,7 +98,7 @@ const styled: Record<string, string> = {
 const guardedNames = new Set(Object.keys(guarded).map((feature) => feature.replace(/^\w+\./, '')));
 
 const scripts = globSync('**/*.js', { cwd: siteFolder });
-const kindOf = (file: string) => (/^sw\.js$|-worker\.js$/.test(file) ? 'worker' : 'module');
+const kindOf = (file: string) => (/^sw\.js$|-worker(-[\w-]+)?\.js$/.test(file) ? 'worker' : 'module');
 const read = (file: string) => readFileSync(join(siteFolder, file), 'utf8');
 
 test('the build is told of the oldest browsers by package.json alone', () => {
@@ -133,6 +133,8 @@ test('a script with what is too young is found', () => {
     'structuredClone',
   ]);
   expect(youngFeatures("new Worker('w.js', { type: 'module' })", 'module')).toEqual(['worker as a module']);
+  expect(youngFeatures("new Worker('w.js', options)", 'module')).toEqual(['worker as a module']);
+  expect(youngFeatures("new Worker('w.js', { name: 'w' })", 'module')).toEqual([]);
   expect(youngFeatures("import('x.js')", 'worker')).toEqual(['import() in a worker']);
   expect(() => youngFeatures('class A { #a = 1 }', 'module')).toThrow();
   expect(() => youngFeatures('a ||= b', 'module')).toThrow();

@@ -42,10 +42,17 @@ function nameOf(key: AnyNode, computed: boolean): string[] {
   return key.type === 'Literal' && typeof key.value === 'string' ? [key.value] : [];
 }
 
+/** Options of a worker that are not written out, or state a type, may make it a module. */
+function mayBeModule(options: AnyNode | undefined): boolean {
+  if (options === undefined) return false;
+  if (options.type !== 'ObjectExpression') return true;
+  return options.properties.some((part) => part.type !== 'Property' || nameOf(part.key, part.computed)[0] !== 'name');
+}
+
 function syntaxIn(node: AnyNode, kind: 'module' | 'worker'): (keyof typeof syntax)[] {
   if (node.type === 'ImportExpression' && kind === 'worker') return ['import() in a worker'];
   if (node.type === 'NewExpression')
-    return node.callee.type === 'Identifier' && node.callee.name === 'Worker' && node.arguments.length > 1
+    return node.callee.type === 'Identifier' && node.callee.name === 'Worker' && mayBeModule(node.arguments[1])
       ? ['worker as a module']
       : [];
   const text = node.type === 'TemplateElement' ? node.value.raw : node.type === 'Literal' ? String(node.value) : '';

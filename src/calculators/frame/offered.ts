@@ -25,7 +25,8 @@ export function offeredBy(share: string, name: string, fields: readonly FormFiel
     const value = typed[field.id] ?? '';
     if (value === '' || (field.kind === 'choice' && value === field.initial)) return [];
     const label = field.kind === 'choice' && field.options.find((option) => option.value === value)?.label;
-    return [{ name: field.name, value: label || value }];
+    const inWords = field.kind === 'text' ? field.inWords?.(value) : undefined;
+    return [{ name: field.name, value: label || inWords || value }];
   });
   return { kind: 'form', typed, entries };
 }

@@ -59,6 +59,8 @@ export interface TextField {
   long?: true;
   /** Asks for a keypad of digits. */
   digits?: true;
+  /** What is said of its text in a list of entries, if the text is nothing to read. */
+  inWords?: (text: string) => string;
 }
 
 /** Something that is confirmed: 'yes' or ''. */

@@ -13,11 +13,11 @@ const prefixes: [number, string][] = [
 /** Prefixes people use with a unit: nobody writes m°C or k%. */
 const smallestExponent: Record<Unit, number> = {
   ...{ Ω: -6, V: -3, '°C': 0, '%': 0, counts: 0, min: 0, m: 0, mm: 0 },
-  ...{ s: -3, F: -6, J: -3, C: -6, W: 0 },
+  ...{ s: -6, F: -6, J: -3, C: -6, W: 0, H: -6, A: -3 },
 };
 const largestExponent: Record<Unit, number> = {
   ...{ Ω: 12, V: 3, '°C': 0, '%': 0, counts: 0, min: 0, m: 3, mm: 0 },
-  ...{ s: 0, F: 0, J: 3, C: 0, W: 3 },
+  ...{ s: 0, F: 0, J: 3, C: 0, W: 3, H: 0, A: 3 },
 };
 
 /**

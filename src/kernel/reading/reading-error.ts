@@ -38,6 +38,8 @@ const quantityNames: Record<Quantity, string> = {
   length: 'a length',
   diameter: 'a diameter',
   power: 'a power',
+  inductance: 'an inductance',
+  current: 'a current',
 };
 
 interface Detail {

@@ -1,5 +1,5 @@
 /** What an instrument showed. Values are in the base unit of the quantity. */
-export type Unit = 'Ω' | 'V' | '°C' | '%' | 'counts' | 'min' | 'm' | 'mm' | 's' | 'F' | 'J' | 'C' | 'W';
+export type Unit = 'Ω' | 'V' | '°C' | '%' | 'counts' | 'min' | 'm' | 'mm' | 's' | 'F' | 'J' | 'C' | 'W' | 'H' | 'A';
 
 /** `resolution` is the step of the last digit shown, in the same unit; an accuracy in counts needs it. */
 export interface ValueReading {

@@ -10,6 +10,7 @@ export const limitUnits = [
   's',
   'A',
   'W',
+  'H',
   'J',
   'C',
   'F',

@@ -69,6 +69,8 @@ export const plainAnswers: { [Id in ToldStepId]: (machine: Machine) => Answers[I
     ...told(machine),
     changed: 'nothing',
   }),
+  // The simulated axis has no recorder.
+  recording: () => ({ speaksFor: [], read: false }),
   'lockout-1': lockOut,
   'lockout-2': lockOut,
   'lockout-3': lockOut,

@@ -31,6 +31,7 @@ const unitNames: Record<string, string> = {
   ...{ s: 'seconds', min: 'minutes', h: 'hours', m: 'metres', ft: 'feet', mm: 'millimetres', in: 'inches' },
   ...{
     µF: 'microfarads',
+    ...{ mH: 'millihenries', µH: 'microhenries', A: 'amperes', mA: 'milliamperes' },
     mF: 'millifarads',
     W: 'watts',
     kW: 'kilowatts',

@@ -2,6 +2,7 @@ import type { Cause, Symptom } from '../../kernel/vocabulary.ts';
 import type { VisitAnswers } from '../steps/questions.ts';
 import { causesOfChange } from './change.ts';
 import { feedbackGone, peSpeaksAgainst } from './evidence.ts';
+import { recordedCauses } from './recording.ts';
 import { trips } from './tries.ts';
 
 /** What a trip at each moment most often comes from, the most frequent first. Common practice, no source. */
@@ -67,13 +68,13 @@ export function likelyAt(when: Symptom): readonly Cause[] {
   return likely[when];
 }
 
-/** The families that moment and history of this visit make likely, the most frequent first. */
+/** The families that a recording of the trip, its moment and its history make likely, the most frequent first. */
 function likelyCauses(visit: VisitAnswers): readonly Cause[] {
   const when = visit.symptom?.answer.when;
-  const changed = causesOfChange(visit);
-  if (when === undefined || when === 'unknown') return [...new Set(changed)];
+  const pointed = [...recordedCauses(visit), ...causesOfChange(visit)];
+  if (when === undefined || when === 'unknown') return [...new Set(pointed)];
   const first = feedbackGone(visit) ? likelyWithoutFeedback : [];
-  return [...new Set([...first, ...changed, ...likely[when]])];
+  return [...new Set([...first, ...pointed, ...likely[when]])];
 }
 
 /**

@@ -6,6 +6,7 @@ import { brakingState } from './braking.ts';
 import { atRest, bentSteady, peSound } from './causes.ts';
 import { insulationSettled, isolationClears, looksBad, mayBe, measuredHot } from './evidence.ts';
 import { inputOpen, inputSpeaksAgainst } from './input-circuit.ts';
+import { wantsBending, wantsBraking } from './recording.ts';
 import { tripsEveryTime } from './tries.ts';
 
 export interface Excluded {
@@ -34,8 +35,8 @@ export function passedParts(visit: VisitAnswers): Part[] {
 /** Whether this part was measured in the state in which it trips: warm, bent, or with its braking circuit. */
 export function measuredAsItTrips(visit: VisitAnswers, part: Part): boolean {
   if (part === 'motor' && mayBe(visit, 'when-hot')) return measuredHot(visit, limitValue('hot-winding'));
-  if (part === 'drive' && mayBe(visit, 'on-braking')) return brakingKnown(visit);
-  return part !== 'motor-cable' || !mayBe(visit, 'position-or-cable') || bentSteady(visit);
+  if (part === 'drive' && wantsBraking(visit)) return brakingKnown(visit);
+  return part !== 'motor-cable' || !wantsBending(visit) || bentSteady(visit);
 }
 
 /** Without a braking resistor nothing switches it; one that was not measured leaves the switch inside the drive unknown. */

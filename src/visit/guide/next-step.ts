@@ -69,7 +69,9 @@ export function stateOf({ path, visit, lockedBy, axisSupported }: Way, decision:
 export function stepsAhead({ path, offPath, decision, baseline }: GuideState): StepId[] {
   if (decision !== undefined || baseline !== undefined) return [];
   const listed = new Set<StepId>([...path.map(({ id }) => id), ...offPath]);
-  const ahead = stepIds.filter((id) => !listed.has(id));
+  // Whether there is a recording to read is known with the moment.
+  const asked = path.some(({ id, status }) => id === 'symptom' && status === 'done');
+  const ahead = stepIds.filter((id) => !listed.has(id) && (id !== 'recording' || !asked));
   const firstLockout = ahead.find(isLockout);
   return ahead.filter((id) => !isLockout(id) || id === firstLockout);
 }

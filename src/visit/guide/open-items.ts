@@ -20,6 +20,7 @@ import {
 import { idleCoreLow, idleCoresKnown } from './idle-cores.ts';
 import { fusesOpen, inputOpen } from './input-circuit.ts';
 import { bendTestBad } from './power.ts';
+import { wantsBending, wantsBraking } from './recording.ts';
 import { staysAway, trips } from './tries.ts';
 
 /** What is still open. */
@@ -76,8 +77,8 @@ export function openItems(visit: VisitAnswers): OpenItem[] {
     ['bridge-open', undecided(visit.bridge?.answer)],
     ['input-open', inputOpen(visit)],
     ['fuses-open', fusesOpen(visit)],
-    ['braking-open', mayBe(visit, 'on-braking') && measured && brakingUnclear(visit)],
-    ['bend-test-open', mayBe(visit, 'position-or-cable') && measured && bendsUnclear(visit)],
+    ['braking-open', wantsBraking(visit) && measured && brakingUnclear(visit)],
+    ['bend-test-open', wantsBending(visit) && measured && bendsUnclear(visit)],
     ['idle-cores-open', visit.insulation !== undefined && !idleCoresKnown(visit) && !idleCoreLow(visit)],
     ['insulation-open', joinedFails || undecided(visit.isolation?.answer)],
     ['cable-open', isolationLeavesOpen(visit, 'cable')],

@@ -10,7 +10,6 @@ import {
   goneWithoutDevice,
   insulationSettled,
   isolationLeavesOpen,
-  mayBe,
   mayBePowered,
   pointsAtCableOrMotor,
   tripsAsAWhole,
@@ -19,6 +18,7 @@ import { idleCoresKnown } from './idle-cores.ts';
 import { inputOpen, inputSpeaksAgainst, protectionOpened, wantsInput } from './input-circuit.ts';
 import { bendTestBad, hindered, mayEnable, motorSideSpeaksAgainst } from './power.ts';
 import { provenBad } from './proofs.ts';
+import { recordingSpeaksFor, wantsBending, wantsBraking } from './recording.ts';
 import { suspected } from './suspicions.ts';
 import { trips } from './tries.ts';
 
@@ -67,7 +67,8 @@ export function leadsOffThen(id: PlainStepId, visit: VisitAnswers): PlainStepId 
 /** Bad mechanics stay on the way even if the symptom is corrected. */
 export function wantsHandTest(visit: VisitAnswers, record: VisitAnswers): boolean {
   const when = visit.symptom?.answer.when;
-  return hindered(record) || (when !== 'control-off' && when !== 'on-enable');
+  if (hindered(record)) return true;
+  return when !== 'control-off' && (when !== 'on-enable' || recordingSpeaksFor(visit, 'mechanics'));
 }
 
 /** With the leads off, and the axis moved by hand if it was to be. */
@@ -102,7 +103,7 @@ const always: Wanted = () => true;
 const order: readonly [Measuring, Wanted][] = [
   ['bridge', always],
   ['input-circuit', wantsInput],
-  ['braking', (visit, record) => mayBe(visit, 'on-braking') || brakingBad(record)],
+  ['braking', (visit, record) => wantsBraking(visit) || brakingBad(record)],
   // In a record of the older order a motor that is bad by its insulation was not measured further.
   ['winding', (_, record) => record.winding !== undefined || !motorKnownBad(record)],
   ['winding-motor', windingDoubted],
@@ -111,7 +112,7 @@ const order: readonly [Measuring, Wanted][] = [
     (visit, record) => onEnable(visit) && (mayEnable(visit) || record['retry-leads-off'] !== undefined),
   ],
   ['strip-drive', tripsUnexplained],
-  ['bend-test', (visit, record) => mayBe(visit, 'position-or-cable') || bendTestBad(record)],
+  ['bend-test', (visit, record) => wantsBending(visit) || bendTestBad(record)],
   // A record of the older order has the insulation without it; then it is asked for before anything is connected.
   ['idle-cores', (_, record) => record['idle-cores'] !== undefined || record.insulation === undefined],
   ['insulation', always],

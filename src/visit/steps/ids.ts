@@ -2,6 +2,7 @@
 export const stepIds = [
   'find-drive',
   'symptom',
+  'recording',
   'lockout-1',
   'lockout-2',
   'lockout-3',

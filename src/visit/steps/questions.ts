@@ -19,6 +19,7 @@ import {
 } from './measurements/question.ts';
 import { mechanics } from './mechanics/question.ts';
 import type { Question, StepWords } from './question.ts';
+import { recording } from './recording/question.ts';
 import { retryStripped, stripDrive } from './strip-drive/question.ts';
 import { supportAgain, supportAxis } from './support/question.ts';
 import { symptom } from './symptom/question.ts';
@@ -28,6 +29,7 @@ import { connectPe, reconnect, retryAll } from './together/question.ts';
 export const questions = {
   'find-drive': findDrive,
   symptom,
+  recording,
   'lockout-1': firstLockout,
   'lockout-2': laterLockout,
   'lockout-3': laterLockout,

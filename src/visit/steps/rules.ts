@@ -17,6 +17,7 @@ import {
   windingRule,
 } from './measurements/rule.ts';
 import { mechanicsRule } from './mechanics/rule.ts';
+import { recordingRule } from './recording/rule.ts';
 import type { InsertedStepId, PlainRule, PlainStepId, Rule } from './rule.ts';
 import { retryStrippedRule, stripDriveRule } from './strip-drive/rule.ts';
 import { supportRule } from './support/rule.ts';
@@ -32,6 +33,7 @@ type Rules = { [Id in PlainStepId]: PlainRule<Id> } & { [Id in InsertedStepId]: 
 export const rules: Rules = {
   'find-drive': findDriveRule,
   symptom: symptomRule,
+  recording: recordingRule,
   'lockout-1': lockoutRule,
   'lockout-2': lockoutRule,
   'lockout-3': lockoutRule,

@@ -13,10 +13,15 @@ import { calculator as insulation } from '../../../src/calculators/insulation/fo
 import { calculator as isolation } from '../../../src/calculators/isolation/form.ts';
 import { calculator as testVoltage } from '../../../src/calculators/test-voltage/form.ts';
 import { calculator as trend } from '../../../src/calculators/trend/form.ts';
+import { calculator as tripTrace } from '../../../src/calculators/trip-trace/form.ts';
+import { writeKeptTrace } from '../../../src/calculators/trip-trace/kept-trace.ts';
+import { measureTrace } from '../../../src/calculators/trip-trace/measure/measure-trace.ts';
+import { plotSeries } from '../../../src/calculators/trip-trace/plot-series.ts';
 import { calculator as winding } from '../../../src/calculators/winding/form.ts';
 import type { CalculatorForm } from '../../../src/kernel/form/calculator-form.ts';
 import { fillForm, type Typed } from '../../../src/kernel/form/field.ts';
 import { headlineOf } from '../../../src/kernel/form/verdict-words.ts';
+import { type Computed, computedTrace, turning } from './trip-trace/figures.ts';
 
 // Readings and verdicts by common practice and the limits of content/limits; the words are the project's own.
 
@@ -310,6 +315,43 @@ describe('PE and cores by length', () => {
       { metres: '', end: '' },
       'undecided',
       'Still missing: whether one end is off and length and cross-section',
+    ],
+  ]);
+});
+
+describe('trace of a trip', () => {
+  const kept = (computed: Computed) => {
+    const trace = computedTrace(computed);
+    return writeKeptTrace({
+      figures: measureTrace(trace),
+      plot: plotSeries(trace),
+      remarks: { rowsWithoutCurrent: 0 },
+    });
+  };
+  const moving = { speed: () => 1500, bus: () => 560, polePairs: 4 };
+  const dips = { ...moving, bus: (t: number) => (t > 0.37 ? 380 : 560), currents: turning(10, 100) };
+  const sound = {
+    trace: kept({ ...moving, currents: turning(25, 100) }),
+    ...{ inductance: '12 mH', tripCurrent: '30 A', stored: 'raw', sensors: 'three', polePairs: '4' },
+  };
+  const open = (t: number): [number, number, number] => {
+    const current = 10 * Math.cos(2 * Math.PI * 100 * t);
+    return t > 0.3 ? [current, 0, -current] : turning(10, 100)(t);
+  };
+  says(tripTrace, sound, [
+    ['nothing stands out', {}, 'undecided', 'No statement: nothing in this trace stands out'],
+    ['no file', { trace: '' }, 'undecided', 'Still missing: the file of the recording'],
+    [
+      'a supply that dips',
+      { trace: kept(dips) },
+      'undecided',
+      'Speaks for supply or braking circuit, or current sensing',
+    ],
+    [
+      'a core that opens',
+      { trace: kept({ ...moving, currents: open }) },
+      'undecided',
+      'Speaks for an open core, or current sensing, or a path to earth',
     ],
   ]);
 });

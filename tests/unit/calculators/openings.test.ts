@@ -13,6 +13,7 @@ import { calculator as insulation } from '../../../src/calculators/insulation/fo
 import { calculator as isolation } from '../../../src/calculators/isolation/form.ts';
 import { calculator as testVoltage } from '../../../src/calculators/test-voltage/form.ts';
 import { calculator as trend } from '../../../src/calculators/trend/form.ts';
+import { calculator as tripTrace } from '../../../src/calculators/trip-trace/form.ts';
 import { calculator as winding } from '../../../src/calculators/winding/form.ts';
 import type { CalculatorForm } from '../../../src/kernel/form/calculator-form.ts';
 import { fillForm, type Typed } from '../../../src/kernel/form/field.ts';
@@ -22,7 +23,7 @@ import { stepLine, trueOfTheMoment } from '../../../src/kernel/form/opening.ts';
 
 const all: Record<string, CalculatorForm> = {
   ...{ absorption, bridge, 'bridge-diode': bridgeDiode, 'cable-length': cableLength, discharge },
-  ...{ insulation, isolation, 'test-voltage': testVoltage, trend, winding },
+  ...{ insulation, isolation, 'test-voltage': testVoltage, trend, 'trip-trace': tripTrace, winding },
   'bend-test': bendTest,
   ...{ brake, 'braking-circuit': brakingCircuit, 'input-circuit': inputCircuit, 'core-resistance': coreResistance },
 };

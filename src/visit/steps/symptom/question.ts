@@ -26,6 +26,8 @@ export interface SymptomAnswer {
   changedThings?: ChangedThing[];
   /** Whether fuses or the breaker of the supply opened with it. Absent: not asked. */
   protection?: 'opened' | 'held' | 'unknown';
+  /** Whether the drive or a scope has kept the currents of the trip. Absent: not asked. */
+  recorded?: 'yes' | 'no' | 'unknown';
 }
 
 interface SymptomText {
@@ -128,6 +130,16 @@ const protection = choice<NonNullable<SymptomAnswer['protection']>>(
   },
 );
 
+const recorded = choice<NonNullable<SymptomAnswer['recorded']>>(
+  'recorded',
+  'Has the drive or a scope kept the moment?',
+  {
+    yes: { label: 'Yes', hint: 'A recording of the currents at the trip. The next step reads it.' },
+    no: 'No',
+    unknown: { label: 'I don’t know', hint: 'Many drives keep the last trip in their memory.' },
+  },
+);
+
 /** The second answer with its subject: a bare "Yes" would be meaningless in the line. */
 const gravityInLine: Record<SymptomAnswer['gravityLoaded'], string> = {
   yes: 'an axis can fall',
@@ -148,10 +160,11 @@ export const symptom: Question<SymptomAnswer> = {
     'Say whether an axis can fall. Count every axis whose brake opens with this enable: those of this drive, and those of a group that is enabled together.',
     'Ask how often it came, and in how many starts or moves. Ask what was changed before the first trip.',
     'Look at the fuses and the breaker of the supply. What has opened stays as it is.',
+    'Ask whether the drive or a scope has recorded the trip. Never make it trip for a recording.',
   ],
   why: 'A bad part usually shows with the first thing that stresses it. This says what to measure first. How often it comes says how many tries show anything.',
   when: 'After the drive is found.',
-  fields: [when, gravityLoaded, once, came, of, changed, changedThings, protection],
+  fields: [when, gravityLoaded, once, came, of, changed, changedThings, protection, recorded],
   read: (form) => {
     const moment = symptomIn(form);
     const falls = chosen(form, gravityLoaded, 'own-no');
@@ -161,6 +174,7 @@ export const symptom: Question<SymptomAnswer> = {
     // What is named was changed, whatever the question before says.
     const before = things === undefined ? chosen(form, changed) : 'something';
     const supply = chosen(form, protection);
+    const kept = chosen(form, recorded);
     if (moment === undefined || falls === undefined) return undefined;
     return {
       ...{ when: moment, gravityLoaded: falls },
@@ -169,6 +183,7 @@ export const symptom: Question<SymptomAnswer> = {
       ...(before !== undefined && { changed: before }),
       ...(things !== undefined && { changedThings: things }),
       ...(supply !== undefined && { protection: supply }),
+      ...(kept !== undefined && { recorded: kept }),
     };
   },
   line: (form) => {
@@ -180,6 +195,7 @@ export const symptom: Question<SymptomAnswer> = {
       often(form),
       changedInLine(form),
       chosen(form, protection) === 'opened' ? 'fuses or breaker opened' : '',
+      chosen(form, recorded) === 'yes' ? 'the trip was recorded' : '',
     ]
       .filter(Boolean)
       .join(', ');

@@ -5,5 +5,5 @@ export const symptomRule: PlainRule<'symptom'> = {
   energy: 'none',
   restsOn: [],
   problem: ({ came = 0, of = came, once }) => (came > of || (once && of > 1) ? 'came-contradicts' : undefined),
-  next: () => 'inspect',
+  next: ({ symptom }) => (symptom?.answer.recorded === 'yes' ? 'recording' : 'inspect'),
 };

@@ -101,6 +101,8 @@ const readable: Record<Quantity, string[]> = {
   length: ['', '35', '115 ft', '1.2 km'],
   diameter: ['', '2.8', '4 mm', '0.11 in'],
   power: ['', '12', '18 W', '1.2 kW'],
+  inductance: ['', '12.5 mH', '800 µH', '0.0125 H'],
+  current: ['', '12.5', '18 A', '800 mA'],
 };
 
 /** Tables that people paste: whole, with rows that can't be read, with dates in doubt, and no table at all. */

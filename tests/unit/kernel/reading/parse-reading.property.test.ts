@@ -36,6 +36,8 @@ const shown = (quantity: Quantity) => {
     length: 0,
     diameter: 0,
     power: 3,
+    inductance: 0,
+    current: 3,
   }[quantity];
   return fc
     .record({

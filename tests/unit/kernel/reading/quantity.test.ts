@@ -41,6 +41,14 @@ describe('the units that people write', () => {
     ['power', 0, ['W', 'w', 'watt', 'Watts']],
     ['power', 3, ['kW', 'KW', 'k W', 'kilowatts']],
     ['power', 'unknown', ['mW', 'MW', 'V', 'hp', 'VA']],
+    ['seconds', -6, ['µs', 'us', 'microseconds']],
+    ['inductance', -3, ['mH', 'millihenries']],
+    ['inductance', -6, ['µH', 'uH', 'µ']],
+    ['inductance', 'unknown', ['m', 'MH', 'mh', 'Ω']],
+    ['current', 0, ['A', 'amps', 'ampere']],
+    ['current', -3, ['mA']],
+    ['current', 3, ['kA']],
+    ['current', 'unknown', ['m', 'MA', 'V', 'Ah']],
   ];
   for (const [quantity, meaning, texts] of rows) {
     it.each(texts)(`of ${quantity}: “%s” is ${meaning}`, (text) => {

@@ -131,7 +131,9 @@ describe('the steps that may follow', () => {
 
   it('are those not yet listed, of the lockouts only the next', () => {
     const list = ahead([looked()]);
-    expect(list.slice(0, 4)).toEqual(['lockout-1', 'prove-again', 'bus-again', 'inspect']);
+    expect(list.slice(0, 5)).toEqual(['recording', 'lockout-1', 'prove-again', 'bus-again', 'inspect']);
+    // Once the moment is answered it is on the way, or does not come.
+    expect(ahead(start('on-enable'))).not.toContain('recording');
     expect(list.filter((id) => id.startsWith('lockout'))).toEqual(['lockout-1']);
     expect(list).not.toContain('find-drive');
     expect(list).not.toContain('symptom');

@@ -50,6 +50,14 @@ describe('a complete form gives its answer', () => {
     ]),
     ['after-change', { found: 'wrong' }, { found: 'wrong' }],
     [
+      'symptom',
+      { when: 'on-enable', gravityLoaded: 'no', recorded: 'yes' },
+      { when: 'on-enable', gravityLoaded: 'no', recorded: 'yes' },
+    ],
+    ['recording', { speaksFor: 'mechanics feedback' }, { speaksFor: ['feedback', 'mechanics'], read: true }],
+    ['recording', { speaksFor: 'nothing' }, { speaksFor: [], read: true }],
+    ['recording', { speaksFor: 'not-read' }, { speaksFor: [], read: false }],
+    [
       'lockout-1',
       { ...lockedOut, supplyVoltage: '0.4 V', outputVoltage: '1.2 V', busVoltage: '0.03 V' },
       {
@@ -127,6 +135,9 @@ describe('an incomplete or unreadable form gives undefined', () => {
     ['find-drive', { observation: 'guessed', axesOnDrive: '2', indicatedAxis: '1' }],
     ['symptom', { when: 'on-enable', gravityLoaded: '' }],
     ['symptom', { when: 'sometimes', gravityLoaded: 'no' }],
+    ['recording', { speaksFor: '' }],
+    ['recording', { speaksFor: 'nothing tuning' }],
+    ['recording', { speaksFor: 'the motor' }],
     ['lockout-1', { ...lockedOut, busVoltage: '3 ohms' }],
     ['lockout-1', { ...lockedOut, busVoltage: 'dead' }],
     ['lockout-1', { lockedOut: '', waited: 'no', meterProved: 'true', busVoltage: ' ' }],

@@ -11,6 +11,7 @@ import { bridges, insulations, isolations, windings } from '../guide/support/rea
 const physical: Record<PlainStepId, [touches: boolean, energy: string, restsOn: StepId[]]> = {
   'find-drive': [false, 'none', []],
   symptom: [false, 'none', []],
+  recording: [false, 'none', []],
   inspect: [true, 'none', []],
   'after-change': [true, 'none', []],
   'unplug-feedback': [true, 'none', []],

@@ -77,6 +77,11 @@ const symptom: Option[] = [
       `${moving(when)} ${gravityLoaded === 'no' ? 'stays' : 'may fall'} opened`,
     ),
   ),
+  option(
+    ['symptom', { when: 'on-acceleration', gravityLoaded: 'no', came: 5, of: 5, recorded: 'yes' }],
+    false,
+    'moving stays recorded',
+  ),
   // Something was changed before.
   option(
     ['symptom', { when: 'on-acceleration', gravityLoaded: 'no', came: 5, of: 5, changed: 'something' }],
@@ -84,6 +89,12 @@ const symptom: Option[] = [
     'moving stays changed',
   ),
   option(['symptom', { when: 'on-enable', gravityLoaded: 'no', came: 6, of: 2 }], true, ''),
+];
+
+// One that adds a step: others lead the ways that are walked without a recording.
+const recording: Option[] = [
+  option(['recording', { speaksFor: ['open-core'], read: true }], false, 'points'),
+  option(['recording', { speaksFor: ['open-core', 'sensing', 'mechanics'], read: true }], false, 'points'),
 ];
 
 const lockouts = (id: 'lockout-1' | 'lockout-2' | 'lockout-3' | 'prove-again'): Option[] => {
@@ -309,6 +320,7 @@ function isSuspect(visit: VisitAnswers): boolean {
 const fixed: Record<Exclude<StepId, 'isolation'>, Option[]> = {
   'find-drive': findDrive,
   symptom,
+  recording,
   'lockout-1': lockouts('lockout-1'),
   'lockout-2': lockouts('lockout-2'),
   'lockout-3': lockouts('lockout-3'),

@@ -182,11 +182,12 @@ export function proven(visit: VisitAnswers, record: VisitAnswers): Proven {
         'retry-all',
       ] as const
     ).some((id) => retry(id)?.result === result);
-  // What each moment asks for, beyond good readings cold and at rest.
+  const spoken = visit.recording?.answer.speaksFor ?? [];
+  // What each moment and a recording ask for, beyond good readings cold and at rest.
   const asItTrips =
     (when !== 'when-hot' || hot) &&
-    (when !== 'position-or-cable' || bends(visit) === 'steady') &&
-    (when !== 'on-braking' || brakingCircuit(visit) === 'sound');
+    (!(when === 'position-or-cable' || spoken.includes('open-core')) || bends(visit) === 'steady') &&
+    (!(when === 'on-braking' || spoken.includes('supply-braking')) || brakingCircuit(visit) === 'sound');
   const kind = (): DecisionKind => {
     if (bad.size > 0) return 'replace';
     if (suspect.size > 0 || !passed || !asItTrips) return 'undecided';
@@ -212,7 +213,8 @@ export function proven(visit: VisitAnswers, record: VisitAnswers): Proven {
     const motor = (joinedGood || good(parts?.motor)) && windingGood && seen?.motor === 'nothing';
     if (motor && (when !== 'when-hot' || hot)) mayBeGood.add('motor');
     const cable = (joinedGood || good(parts?.cable)) && !coreBroken && seen?.motorCable === 'nothing';
-    if (cable && (when !== 'position-or-cable' || bends(visit) === 'steady')) mayBeGood.add('motor-cable');
+    if (cable && (!(when === 'position-or-cable' || spoken.includes('open-core')) || bends(visit) === 'steady'))
+      mayBeGood.add('motor-cable');
   }
   for (const one of [...bad, ...suspect]) mayBeGood.delete(one);
   return { bad, suspect, mayBeGood, passed, kind: kind() };
