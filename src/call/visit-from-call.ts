@@ -26,8 +26,7 @@ export function symptomReported(form: Form): Form {
     ...(came !== undefined && { came: String(came) }),
     ...(of !== undefined && { of: String(of) }),
     ...(facts.again === 'once' && (came ?? 1) <= 1 && (of ?? 1) <= 1 && { once: 'yes' }),
-    ...(changed !== undefined && { changed }),
-    ...(changed === 'something' && things.length > 0 && { changedThings: things.join(' ') }),
+    ...(changed !== undefined && { changed: changed === 'something' && things.length === 1 ? things[0] : changed }),
   };
 }
 

@@ -5,7 +5,7 @@ import { measureTrace } from '../../src/calculators/trip-trace/measure/measure-t
 import { proposedColumns, statedUnits } from '../../src/calculators/trip-trace/read/columns.ts';
 import { makeTrace } from '../../src/calculators/trip-trace/read/make-trace.ts';
 import { TraceReader } from '../../src/calculators/trip-trace/read/trace-reader.ts';
-import { allowedRise } from '../../src/calculators/trip-trace/rule/allowed-rise.ts';
+import { restingRise } from '../../src/calculators/trip-trace/rule/allowed-rise.ts';
 import { assessTripTrace } from '../../src/calculators/trip-trace/rule/assess.ts';
 import type { TripTraceInput } from '../../src/calculators/trip-trace/rule/input.ts';
 import { between, seeded } from '../../src/kernel/random.ts';
@@ -37,9 +37,8 @@ const findings = (name: string, tripAmps: number) => {
 describe('a motor at rest in ngspice', () => {
   it('never rises faster than the winding allows without saturation', () => {
     const figures = figuresOf('locked-rotor');
-    // At rest the bus drives U / (1.5 · L of a phase); a motor of which no speed is known may add √3/2 of it.
-    const allowed = allowedRise(figures, motor, 1) ?? 0;
-    const atRest = allowed / (1 + Math.sqrt(3) / 2);
+    // At rest the bus drives U / (1.5 · L of a phase).
+    const atRest = restingRise(figures, motor) ?? 0;
     expect(Math.max(figures.slope.rise, figures.slope.riseBefore)).toBeLessThanOrEqual(atRest + 0.2);
     // 560 V · 125 µs / 9 mH = 7.78 A, less what 2 Ω take of the voltage at some tens of amperes.
     expect(Math.max(figures.slope.rise, figures.slope.riseBefore)).toBeGreaterThan(0.75 * atRest);

@@ -18,7 +18,7 @@ const retold: Retold = {
     when: slips.told,
     gravityLoaded: canFall ? 'yes' : 'no',
     changed: slips.changeTold,
-    ...(slips.changeTold === 'something' && slips.changedThing && { changedThings: [slips.changedThing] }),
+    ...(slips.changeTold === 'something' && slips.changedThing && { changedThing: slips.changedThing }),
     ...slips.count,
   }),
   'after-change': (act, machine) => {

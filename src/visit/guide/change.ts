@@ -29,6 +29,6 @@ const leftWrong: Record<ChangedThing, readonly Cause[]> = {
 /** The families of causes that follow from what was changed; none if the comparison found all as it should be. */
 export function causesOfChange(visit: VisitAnswers): readonly Cause[] {
   if (!changeMatters(visit) || visit['after-change']?.answer.found === 'same') return [];
-  const things = visit.symptom?.answer.changedThings ?? [];
-  return things.length === 0 ? ['commutation', 'tuning'] : things.flatMap((thing) => leftWrong[thing]);
+  const thing = visit.symptom?.answer.changedThing;
+  return thing === undefined ? ['commutation', 'tuning'] : leftWrong[thing];
 }

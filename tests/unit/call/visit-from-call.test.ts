@@ -54,8 +54,7 @@ test('the visit has the names, the message, and what was said as notes', () => {
         gravityLoaded: 'yes',
         came: '3',
         of: '3',
-        changed: 'something',
-        changedThings: 'motor',
+        changed: 'motor',
       },
     },
   });
@@ -68,7 +67,7 @@ test('what was reported is an answer of the symptom step once it is confirmed, a
   expect(now.answers).toEqual({});
   expect(now.guide.due).toBe('find-drive');
   expect(questions.symptom.read(visit.reported?.steps.symptom ?? {})).toEqual({
-    ...{ when: 'on-enable', gravityLoaded: 'yes', came: 3, of: 3, changed: 'something', changedThings: ['motor'] },
+    ...{ when: 'on-enable', gravityLoaded: 'yes', came: 3, of: 3, changed: 'something', changedThing: 'motor' },
   });
 });
 

@@ -38,8 +38,8 @@ const lines: [StepId, Form, string][] = [
   ],
   [
     'symptom',
-    { when: 'on-enable', gravityLoaded: 'no', changed: 'something', changedThings: 'motor cable' },
-    'When the axes are enabled, no axis can fall, changed before: Motor, Cable or connector',
+    { when: 'on-enable', gravityLoaded: 'no', changed: 'motor' },
+    'When the axes are enabled, no axis can fall, changed before: Motor',
   ],
   ['after-change', { found: 'corrected', remark: 'offset 12 was 0' }, 'Something was wrong, and it is put right'],
   ['retry-all', retried('no-trip'), 'No trip'],

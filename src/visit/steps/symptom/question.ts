@@ -1,6 +1,6 @@
 import { limitRange } from '../../../kernel/limits.ts';
 import type { Symptom } from '../../../kernel/vocabulary.ts';
-import { allChosen, choice, chosen, count, digits, type Form, several, textOf, tick, ticked } from '../fields.ts';
+import { choice, chosen, count, digits, type Form, textOf, tick, ticked } from '../fields.ts';
 import { answerInLine, type Question } from '../question.ts';
 
 /** What may have been changed before the first trip. */
@@ -22,8 +22,8 @@ export interface SymptomAnswer {
   once?: true;
   /** Whether parts or parameters were changed before the first trip. Absent: not asked. */
   changed?: 'nothing' | 'something' | 'unknown';
-  /** What of it. Absent: not said. */
-  changedThings?: ChangedThing[];
+  /** What of it. Absent: not said, or several things. */
+  changedThing?: ChangedThing;
   /** Whether fuses or the breaker of the supply opened with it. Absent: not asked. */
   protection?: 'opened' | 'held' | 'unknown';
   /** Whether the drive or a scope has kept the currents of the trip. Absent: not asked. */
@@ -97,24 +97,20 @@ const gravityLoaded = choice('gravityLoaded', 'Can any axis fall whose brake ope
 const once = tick('once', 'It happened once, and was not tried since.');
 const came = digits('came', 'How often did it trip?', 'A number. Leave it empty if you don’t know.');
 const of = digits('of', 'In how many starts or moves?', 'The tries with and without a trip together, such as 6.');
-const changed = choice<NonNullable<SymptomAnswer['changed']>>('changed', 'What was changed before the first trip?', {
-  nothing: 'Nothing',
-  something: { label: 'A part or a parameter', hint: 'Also a repair, a move, a new program.' },
-  unknown: 'I don’t know',
-});
-
-const changedThings = several<ChangedThing>(
-  'changedThings',
-  'If something was changed: what?',
+const changed = choice<'nothing' | ChangedThing | 'something' | 'unknown'>(
+  'changed',
+  'What was changed before the first trip?',
   {
+    nothing: 'Nothing',
     drive: 'Drive',
     motor: 'Motor',
     feedback: 'Encoder or resolver',
     cable: 'Cable or connector',
     parameters: 'Parameters or program',
     load: 'Tool or load',
+    something: { label: 'Several of these, or something else', hint: 'A repair, a move. Write it into the notes.' },
+    unknown: 'I don’t know',
   },
-  [],
 );
 
 const protection = choice<NonNullable<SymptomAnswer['protection']>>(
@@ -164,15 +160,13 @@ export const symptom: Question<SymptomAnswer> = {
   ],
   why: 'A bad part usually shows with the first thing that stresses it. This says what to measure first. How often it comes says how many tries show anything.',
   when: 'After the drive is found.',
-  fields: [when, gravityLoaded, once, came, of, changed, changedThings, protection, recorded],
+  fields: [when, gravityLoaded, once, came, of, changed, protection, recorded],
   read: (form) => {
     const moment = symptomIn(form);
     const falls = chosen(form, gravityLoaded, 'own-no');
     const times = count(form, came.id, limitRange('entry-tries'));
     const starts = count(form, of.id, limitRange('entry-tries'));
-    const things = allChosen(form, changedThings);
-    // What is named was changed, whatever the question before says.
-    const before = things === undefined ? chosen(form, changed) : 'something';
+    const before = saidOfChange(form);
     const supply = chosen(form, protection);
     const kept = chosen(form, recorded);
     if (moment === undefined || falls === undefined) return undefined;
@@ -180,8 +174,7 @@ export const symptom: Question<SymptomAnswer> = {
       ...{ when: moment, gravityLoaded: falls },
       ...(times !== undefined && starts !== undefined && { came: times, of: starts }),
       ...(ticked(form, once.id) && { once: true as const }),
-      ...(before !== undefined && { changed: before }),
-      ...(things !== undefined && { changedThings: things }),
+      ...(before !== undefined && changeOf(before)),
       ...(supply !== undefined && { protection: supply }),
       ...(kept !== undefined && { recorded: kept }),
     };
@@ -202,10 +195,19 @@ export const symptom: Question<SymptomAnswer> = {
   },
 };
 
+function changeOf(said: NonNullable<ReturnType<typeof saidOfChange>>): Pick<SymptomAnswer, 'changed' | 'changedThing'> {
+  const isThing = said !== 'nothing' && said !== 'something' && said !== 'unknown';
+  return isThing ? { changed: 'something', changedThing: said } : { changed: said };
+}
+
+function saidOfChange(form: Form) {
+  return chosen(form, changed);
+}
+
 function changedInLine(form: Form): string {
-  const things = allChosen(form, changedThings) && answerInLine(changedThings, form).join(', ');
-  if (things === undefined && chosen(form, changed) !== 'something') return '';
-  return `changed before: ${things ?? 'something'}`;
+  const said = saidOfChange(form);
+  if (said === undefined || said === 'nothing' || said === 'unknown') return '';
+  return `changed before: ${said === 'something' ? said : answerInLine(changed, form).join('')}`;
 }
 
 function often(form: Form): string {

@@ -42,12 +42,16 @@ describe('a complete form gives its answer', () => {
     ],
     ['find-drive', { observation: 'not-permitted', axesOnDrive: '' }, { observation: 'not-permitted', axesOnDrive: 1 }],
     ['symptom', { when: 'when-hot', gravityLoaded: 'unknown' }, { when: 'when-hot', gravityLoaded: 'unknown' }],
-    // What is named was changed, whatever the question before says.
-    ...(['', 'nothing', 'something'] as const).map((changed): [AskedStepId, Form, unknown] => [
+    ...(['nothing', 'something', 'unknown'] as const).map((changed): [AskedStepId, Form, unknown] => [
       'symptom',
-      { when: 'on-enable', gravityLoaded: 'no', changed, changedThings: 'motor' },
-      { when: 'on-enable', gravityLoaded: 'no', changed: 'something', changedThings: ['motor'] },
+      { when: 'on-enable', gravityLoaded: 'no', changed },
+      { when: 'on-enable', gravityLoaded: 'no', changed },
     ]),
+    [
+      'symptom',
+      { when: 'on-enable', gravityLoaded: 'no', changed: 'motor' },
+      { when: 'on-enable', gravityLoaded: 'no', changed: 'something', changedThing: 'motor' },
+    ],
     ['after-change', { found: 'wrong' }, { found: 'wrong' }],
     [
       'symptom',
