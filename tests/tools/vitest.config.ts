@@ -26,6 +26,9 @@ export default defineConfig({
         extends: true,
         test: {
           name: 'browser',
+          // A test waits for a quarter of its time: one more worker uses the processors that are idle meanwhile.
+          maxWorkers: availableParallelism() + 1,
+          sequence: { groupOrder: 1 },
           include: ['tests/browser/**/*.test.ts'],
           globalSetup: 'tests/browser/support/site.ts',
           // Longer than what a test waits for, so that a test that fails says why.
