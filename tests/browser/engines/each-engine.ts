@@ -32,8 +32,9 @@ import { webkitEngine } from './webkit.ts';
  *   const second = await device.open('/visit/');               await device.kill();
  *   await first.close();                                       await device.start();  // on the same profile
  *
- * `engine.openAgain` takes the tab that the last test with `openAgain` left, with all that is stored there: a browser for
- * each test takes longer to start than many a test runs.
+ * `engine.openAgain` may take the tab that the last test with `openAgain` left, with all that is stored there: a WebKitGTK
+ * for each test takes longer to start than many a test runs. The others open a new one: Firefox's driver waits in vain for
+ * a page that is opened in a tab which went back and forward.
  *
  * `ownDevice` is undefined for WebKitGTK, which keeps no profile under automation: name that in a skipped test with
  * `test.skipIf(!engine.ownDevice)`. All closes itself at the end of the test, which fails when a page logged an error
@@ -115,6 +116,7 @@ function engineFor(found: FoundEngine): Engine {
     device,
     open: async (path, options) => (await device(options)).open(path),
     openAgain: async (path, options = {}) => {
+      if (!raw.startsBrowsers) return (await device(options)).open(path);
       // After a failure, the next test begins as the first did.
       onTestFailed(endLeft);
       if (left === undefined) {

@@ -31,6 +31,7 @@ export function puppeteerEngine(found: FoundEngine): RawEngine {
     return shared;
   };
   return {
+    startsBrowsers: false,
     device: async () => {
       const launched = await running();
       const context = await launched.browser.createBrowserContext();

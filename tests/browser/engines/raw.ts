@@ -27,8 +27,10 @@ export interface RawDevice {
 
 /** What an engine can do for the tests. */
 export interface RawEngine {
-  /** Fresh storage, in the one browser of the test file. */
+  /** Fresh storage, in the one browser of the test file; see `startsBrowsers`. */
   device(): Promise<RawDevice>;
+  /** Each device is a browser of its own, which takes seconds to start. */
+  startsBrowsers: boolean;
   /** A browser of its own on this profile folder; undefined where the engine keeps no profile under automation. */
   ownBrowser?: (profile: string) => Promise<RawDevice>;
   close(): Promise<void>;

@@ -17,6 +17,7 @@ import type { RawDevice, RawEngine, RawPage } from './raw.ts';
 export function webkitEngine(found: FoundEngine): RawEngine {
   let display: Promise<Display> | undefined;
   return {
+    startsBrowsers: true,
     device: async () => {
       display ??= startDisplay();
       return startDevice(found, await display);
