@@ -49,13 +49,14 @@ export const targets: ReadonlyMap<string, Target> = new Map([
     'guide-evidence',
     ofGuide(evidence, [
       ...['braking-and-idle-cores', 'causes', 'charged-since', 'evidence', 'explained', 'good-parts', 'open-items'],
+      ...['change', 'recording', 'input-circuit'],
     ]),
   ],
   [
     'guide-decision',
     ofGuide(decision, [
       ...['against-power', 'before-any-answer', 'beside-a-verdict', 'decide', 'feedback-proofs', 'measuring-order'],
-      ...['proofs-and-suspicions', 'routes', 'tries', 'what-a-decision-lists'],
+      ...['proofs-and-suspicions', 'routes', 'tries', 'what-a-decision-lists', 'change', 'recording', 'input-circuit'],
     ]),
   ],
   // The walk is guarded by whole visits.
